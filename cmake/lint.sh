@@ -1,0 +1,74 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: GPL-3.0-or-later
+# lint.sh [--all]: layout of every source, shell scripts, and clang-tidy on what changed (with --all: on everything).
+# What changed is counted from the merge base with origin/main, or from the last commit where that is the same.
+set -euo pipefail
+cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
+export LC_ALL=C.UTF-8
+source cmake/steps.sh
+
+scope=${1:-}
+[[ -z $scope || $scope == --all ]] || fail "unknown option '$scope'" "lint.sh" "say 'lint.sh' or 'lint.sh --all'"
+commands=build/release/compile_commands.json
+
+# Names of sources below DIRS that end as asked, one a line.
+sources() { find core app tests sample-survey -type f -regextype posix-extended -regex ".*\.($1)" | sort; }
+
+# What git says has changed, in the tree or in commits; everything where this is not a git checkout.
+changed() {
+    local base
+    if ! git rev-parse -q --verify HEAD >/dev/null 2>&1; then
+        sources 'cpp|h'
+        return
+    fi
+    base=$(git merge-base HEAD origin/main 2>/dev/null || true)
+    if [[ -z $base || $base == "$(git rev-parse HEAD)" ]]; then
+        base=$(git rev-parse -q --verify HEAD~1 || git hash-object -t tree /dev/null)
+    fi
+    {
+        git diff --name-only --diff-filter=d "$base" -- '*.cpp' '*.h'
+        git ls-files --others --exclude-standard -- '*.cpp' '*.h'
+    } | sort -u
+}
+
+# A header is read through its own source, or else through the first source that includes it.
+through_sources() {
+    local name
+    while read -r name; do
+        if [[ $name != *.h ]]; then
+            echo "$name"
+        elif [[ -f ${name%.h}.cpp ]]; then
+            echo "${name%.h}.cpp"
+        else
+            sources cpp | tr '\n' '\0' | xargs -0 grep -lF "#include \"$name\"" | head -n 1 || true
+        fi
+    done | sort -u
+}
+
+# Only what the build compiles can be read.
+compiled() {
+    local name
+    while read -r name; do
+        if grep -qF "\"file\": \"$PWD/$name\"" "$commands"; then echo "$name"; fi
+    done
+}
+
+say "layout: clang-format on $(sources 'cpp|h' | wc -l) sources"
+sources 'cpp|h' | tr '\n' '\0' | xargs -0 -r clang-format-16 --dry-run -Werror ||
+    fail "sources are not laid out as .clang-format says" "see above" "run: clang-format-16 -i FILE"
+
+say "scripts: shellcheck"
+shellcheck -x cmake/*.sh .ci/run || fail "shellcheck objects" "see above" "mend the script"
+
+configure release
+if [[ $scope == --all ]]; then
+    mapfile -t files < <(sources cpp | compiled)
+else
+    mapfile -t files < <(changed | through_sources | compiled)
+fi
+say "lint: clang-tidy on ${#files[@]} sources"
+((${#files[@]} > 0)) || exit 0
+printf '%s\0' "${files[@]}" |
+    xargs -0 -r -n 1 -P "$(parallel_jobs)" clang-tidy-16 -p build/release --quiet 2> >(
+        grep -vE '^[0-9]+ warnings? generated|^Suppressed|^Use -header-filter' >&2 || true
+    ) || fail "clang-tidy objects" "see above" "mend it, or say in .clang-tidy why the check does not suit this code"

@@ -1,0 +1,50 @@
+# shellcheck shell=bash
+# SPDX-License-Identifier: GPL-3.0-or-later
+# What the scripts share. Sourced with the working directory at the top of the tree.
+
+say() { printf -- '-- %s\n' "$*"; }
+
+# fail WHAT WHERE WHAT-TO-DO
+fail() {
+    printf '%s: %s (%s); %s\n' "${0##*/}" "$1" "$2" "$3" >&2
+    exit 1
+}
+
+# As many compilers at once as there are cores, but no more than memory bears (about 1 GB each).
+parallel_jobs() {
+    local cores memory_kb by_memory
+    cores=$(nproc)
+    memory_kb=$(awk '/^MemAvailable:/ {print $2}' /proc/meminfo 2>/dev/null || true)
+    by_memory=$((${memory_kb:-8000000} / 1000000))
+    ((by_memory >= 1)) || by_memory=1
+    echo $((cores < by_memory ? cores : by_memory))
+}
+
+# configure PRESET: once; later the build itself sees when it must be done again.
+configure() {
+    local dir=build/$1 log=build/$1-configure.log fresh=()
+    if [[ -f $dir/CMakeCache.txt ]] &&
+        ! grep -qxF "CMAKE_HOME_DIRECTORY:INTERNAL=$PWD" "$dir/CMakeCache.txt"; then
+        say "$dir was made for another place: configuring afresh"
+        fresh=(--fresh)
+    elif [[ -f $dir/build.ninja && $dir/build.ninja -nt CMakePresets.json ]]; then
+        return 0
+    fi
+    say "configuring $1 in $dir"
+    mkdir -p build
+    if ! cmake --preset "$1" "${fresh[@]}" >"$log" 2>&1; then
+        tail -n 25 "$log" >&2
+        fail "CMake could not configure" "$PWD/$log" "see the error above"
+    fi
+}
+
+# build PRESET [TARGET...]
+build() {
+    local preset=$1 targets=()
+    shift
+    (($# == 0)) || targets=(--target "$@")
+    configure "$preset"
+    say "building $preset in build/$preset (the first time takes minutes)"
+    cmake --build --preset "$preset" -j "$(parallel_jobs)" "${targets[@]}" ||
+        fail "the build failed" "$PWD/build/$preset" "see the first error above"
+}
