@@ -1,0 +1,34 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# The language, the warnings and the places of what is built.
+set(CMAKE_CXX_STANDARD 23)
+set(CMAKE_CXX_STANDARD_REQUIRED ON)
+set(CMAKE_CXX_EXTENSIONS OFF)
+set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+set(CMAKE_RUNTIME_OUTPUT_DIRECTORY "${CMAKE_BINARY_DIR}/bin")
+
+if(NOT CMAKE_BUILD_TYPE)
+    set(CMAKE_BUILD_TYPE Release CACHE STRING "" FORCE)
+endif()
+
+find_program(MEREMARK_CCACHE ccache)
+if(MEREMARK_CCACHE)
+    set(CMAKE_CXX_COMPILER_LAUNCHER "${MEREMARK_CCACHE}")
+endif()
+
+add_library(meremark_options INTERFACE)
+target_include_directories(meremark_options INTERFACE "${CMAKE_SOURCE_DIR}")
+target_compile_options(meremark_options INTERFACE
+    -Wall -Wextra -Wpedantic -Werror -Wshadow -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
+    -Wold-style-cast -Wcast-align -Wunused -Wnull-dereference -Wdouble-promotion -Wformat=2)
+# GCC 12 sees null dereferences, uninitialised values and overlaps (its bug 105651) in inlined library code that are not there.
+target_compile_options(meremark_options INTERFACE
+    $<$<CXX_COMPILER_ID:GNU>:-Wno-null-dereference -Wno-maybe-uninitialized -Wno-restrict>)
+# libstdc++ 12 asks for a concepts version that clang names only from 19 on, though 16 can do what it needs.
+target_compile_options(meremark_options INTERFACE
+    $<$<CXX_COMPILER_ID:Clang>:-D__cpp_concepts=202002L -Wno-macro-redefined>)
+
+option(MEREMARK_SANITIZE "Address and undefined-behaviour sanitizers" OFF)
+if(MEREMARK_SANITIZE)
+    add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=undefined -fno-omit-frame-pointer)
+    add_link_options(-fsanitize=address,undefined)
+endif()

@@ -1,0 +1,40 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# One folder of core, or of app, is one static library that may use only the libraries it names.
+
+# meremark_core_folder(NAME USES folder... [FENCED target...]): FENCED names the foreign libraries that this folder hides.
+function(meremark_core_folder name)
+    cmake_parse_arguments(ARG "" "" "USES;FENCED" ${ARGN})
+    _meremark_folder(core_${name} "${CMAKE_CURRENT_SOURCE_DIR}/${name}")
+    list(TRANSFORM ARG_USES PREPEND core_)
+    get_target_property(kind core_${name} TYPE)
+    if(kind STREQUAL "INTERFACE_LIBRARY")
+        target_link_libraries(core_${name} INTERFACE meremark_options ${ARG_USES} ${ARG_FENCED})
+    else()
+        target_link_libraries(core_${name} PUBLIC meremark_options ${ARG_USES} PRIVATE ${ARG_FENCED})
+    endif()
+    set_property(GLOBAL APPEND PROPERTY MEREMARK_CORE_FOLDERS ${name})
+endfunction()
+
+# meremark_app_folder(NAME USES target...): a folder of the window.
+function(meremark_app_folder name)
+    cmake_parse_arguments(ARG "" "" "USES" ${ARGN})
+    _meremark_folder(app_${name} "${CMAKE_CURRENT_SOURCE_DIR}/${name}")
+    get_target_property(kind app_${name} TYPE)
+    if(kind STREQUAL "INTERFACE_LIBRARY")
+        target_link_libraries(app_${name} INTERFACE meremark_options ${ARG_USES})
+    else()
+        target_link_libraries(app_${name} PUBLIC meremark_options ${ARG_USES})
+        set_target_properties(app_${name} PROPERTIES AUTOMOC ON)
+    endif()
+    set_property(GLOBAL APPEND PROPERTY MEREMARK_APP_FOLDERS ${name})
+endfunction()
+
+function(_meremark_folder target folder)
+    file(GLOB_RECURSE sources CONFIGURE_DEPENDS "${folder}/*.cpp")
+    file(GLOB_RECURSE headers CONFIGURE_DEPENDS "${folder}/*.h")
+    if(sources)
+        add_library(${target} STATIC ${sources} ${headers})
+    else()
+        add_library(${target} INTERFACE)
+    endif()
+endfunction()

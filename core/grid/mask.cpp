@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/grid/mask.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace grid {
+
+namespace {
+
+constexpr int linesPerCell = 64;
+
+/// Adds the part of every cell in `row` that lies between x = from and x = to, as a share of one
+/// line of the cell.
+void addStretch(Grid<float>& share, int row, double from_m, double to_m) {
+    const GridFrame& f = share.frame();
+    const double from =
+        std::clamp((from_m - f.west_m()) / f.cell_m(), 0.0, static_cast<double>(f.cols()));
+    const double to =
+        std::clamp((to_m - f.west_m()) / f.cell_m(), 0.0, static_cast<double>(f.cols()));
+    for (int col = static_cast<int>(from); col < f.cols() && col < to; ++col) {
+        const double covered = std::min(to, col + 1.0) - std::max(from, static_cast<double>(col));
+        share[Cell{col, row}] += static_cast<float>(std::max(covered, 0.0) / linesPerCell);
+    }
+}
+
+Grid<float> sharesOf(const geo::Outline& outline, const GridFrame& frame) {
+    Grid<float> share(frame, 0.0F);
+    for (int row = 0; row < frame.rows(); ++row) {
+        for (int line = 0; line < linesPerCell; ++line) {
+            const double y_m =
+                frame.north_m() - (row + (line + 0.5) / linesPerCell) * frame.cell_m();
+            const std::vector<double> xs = outline.crossingsAt(y_m);
+            for (std::size_t k = 0; k + 1 < xs.size(); k += 2) {
+                addStretch(share, row, xs[k], xs[k + 1]);
+            }
+        }
+    }
+    return share;
+}
+
+/// Marks every cell that the segment passes through, by walking from cell to cell.
+void markAlong(Grid<std::uint8_t>& active, const geo::ShoreSegment& segment) {
+    const GridFrame& f = active.frame();
+    const double length_m = geo::distance_m(segment.a, segment.b);
+    const int steps = std::max(1, static_cast<int>(std::ceil(length_m / (0.1 * f.cell_m()))));
+    for (int i = 0; i <= steps; ++i) {
+        const double t = static_cast<double>(i) / steps;
+        const Cell c = f.cellOf({segment.a.x_m + t * (segment.b.x_m - segment.a.x_m),
+                                 segment.a.y_m + t * (segment.b.y_m - segment.a.y_m)});
+        if (f.holds(c)) {
+            active[c] = 1;
+        }
+    }
+}
+
+} // namespace
+
+Mask Mask::of(const geo::Outline& outline, const GridFrame& frame) {
+    Mask mask;
+    mask.share_ = sharesOf(outline, frame);
+    mask.active_ = Grid<std::uint8_t>(frame, 0);
+    for (int row = 0; row < frame.rows(); ++row) {
+        const std::vector<double> xs = outline.crossingsAt(frame.centre({0, row}).y_m);
+        for (std::size_t k = 0; k + 1 < xs.size(); k += 2) {
+            const int first = std::max(
+                0, static_cast<int>(std::ceil((xs[k] - frame.west_m()) / frame.cell_m() - 0.5)));
+            for (int col = first; col < frame.cols() && frame.centre({col, row}).x_m < xs[k + 1];
+                 ++col) {
+                mask.active_[Cell{col, row}] = 1;
+            }
+        }
+    }
+    for (const geo::ShoreSegment& segment : outline.segments()) {
+        markAlong(mask.active_, segment);
+    }
+    return mask;
+}
+
+Mask Mask::from(const Grid<std::uint8_t>& active) {
+    Mask mask;
+    mask.active_ = active;
+    mask.share_ = Grid<float>(active.frame(), 0.0F);
+    for (std::size_t i = 0; i < active.size(); ++i) {
+        mask.share_[i] = active[i] != 0 ? 1.0F : 0.0F;
+    }
+    return mask;
+}
+
+std::size_t Mask::activeCount() const {
+    return static_cast<std::size_t>(std::count_if(active_.values().begin(), active_.values().end(),
+                                                  [](std::uint8_t v) { return v != 0; }));
+}
+
+} // namespace grid

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/units/bearing.h"
+#include "core/units/speed.h"
+#include "core/units/temperature.h"
+
+#include <optional>
+
+namespace logbook {
+
+/// Wind, named by where it comes from.
+struct Wind {
+    units::Bearing from;
+    units::Speed speed;
+    friend bool operator==(const Wind&, const Wind&) = default;
+};
+
+/// What was true on the water during a stay.
+struct Conditions {
+    std::optional<units::Bearing> windFrom;
+    std::optional<units::Speed> windSpeed;
+    std::optional<units::Temperature> waterTemperature;
+    friend bool operator==(const Conditions&, const Conditions&) = default;
+};
+
+} // namespace logbook

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/typed_id.h"
+#include "core/geo/lon_lat.h"
+#include "core/logbook/conditions.h"
+#include "core/logbook/fish.h"
+
+#include <string>
+#include <vector>
+
+namespace logbook {
+
+using StayId = base::TypedId<struct StayKind>;
+
+/// The time anchored on one mark: the unit of effort. A stay without fish is a blank and counts as
+/// much as a catch.
+struct Stay {
+    StayId id;
+    units::Moment start;
+    units::Moment end; ///< Not before start.
+    geo::LonLat place;
+    int rods = 1; ///< In the water; at least 1.
+    std::string bait;
+    Conditions conditions;
+    std::string note;
+    std::vector<Fish> runs; ///< By time; landed and lost.
+
+    /// Rods times hours.
+    [[nodiscard]] double rodHours() const {
+        return rods * std::chrono::duration<double, std::ratio<3600>>(end - start).count();
+    }
+    [[nodiscard]] int fishCount() const;
+    [[nodiscard]] bool isBlank() const { return fishCount() == 0; }
+    friend bool operator==(const Stay&, const Stay&) = default;
+};
+
+} // namespace logbook

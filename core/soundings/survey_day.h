@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/typed_id.h"
+#include "core/soundings/gauge.h"
+#include "core/soundings/sounder.h"
+#include "core/soundings/sounding.h"
+#include "core/units/temperature.h"
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace soundings {
+
+using SurveyDayId = base::TypedId<struct SurveyDayKind>;
+
+/// One day's soundings as shown, with what was true that day. Reading order is track order.
+struct SurveyDay {
+    SurveyDayId id;
+    std::string name;   ///< "2026-09-05" or the file's stem.
+    std::string source; ///< File name the soundings came from, without folder.
+    Sounder sounder;
+    Gauge gauge; ///< Unknown level: tied to the other days through crossings, or taken as chart
+                 ///< level.
+    std::optional<units::Temperature> waterTemperature;
+    std::vector<Sounding> soundings;
+    /// Position of the first sounding of each pass (a stretch sailed without a break), ascending;
+    /// the first is 0.
+    std::vector<std::size_t> passStarts;
+    /// Positions of soundings that the user set aside by hand, ascending.
+    std::vector<std::size_t> setAsideByHand;
+    /// Positions of soundings that the user took back although a rule set them aside, ascending.
+    std::vector<std::size_t> keptByHand;
+    friend bool operator==(const SurveyDay&, const SurveyDay&) = default;
+};
+
+} // namespace soundings
