@@ -33,7 +33,7 @@ configure() {
     say "configuring $1 in $dir"
     mkdir -p build
     if ! cmake --preset "$1" "${fresh[@]}" >"$log" 2>&1; then
-        tail -n 25 "$log" >&2
+        grep -E -m 3 -A 10 'Could NOT find|CMake Error|not found' "$log" | head -n 30 >&2 || tail -n 25 "$log" >&2
         fail "CMake could not configure" "$PWD/$log" "see the error above"
     fi
 }
