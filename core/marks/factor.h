@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace marks {
+
+/// The reasons that can speak for a mark. Each becomes a number from 0 to 1 by a documented
+/// monotone map from a physical quantity.
+enum class FactorKind {
+    depth,     ///< Depths that the user wants to fish, within a cast.
+    dropOff,   ///< Metres of drop-off edge within a cast.
+    weedEdge,  ///< Metres of weed edge within a cast.
+    feature,   ///< Humps, holes, spurs, saddles within a cast.
+    windward,  ///< How the wind blows on to it.
+    shelter,   ///< Small waves at the lie.
+    record,    ///< What the log says of the place.
+    lessTried, ///< How little the log knows of the place.
+    trust,     ///< How well the depth is known.
+};
+
+inline constexpr std::array allFactorKinds{
+    FactorKind::depth,   FactorKind::dropOff,   FactorKind::weedEdge,
+    FactorKind::feature, FactorKind::windward,  FactorKind::shelter,
+    FactorKind::record,  FactorKind::lessTried, FactorKind::trust};
+
+/// The name in reports and for --weights: "depth", "drop_off", "weed_edge", "feature", "windward",
+/// "shelter", "record", "less_tried", "trust".
+[[nodiscard]] std::string_view nameOf(FactorKind kind);
+[[nodiscard]] std::optional<FactorKind> factorNamed(std::string_view name);
+
+/// What matters to the user: a weight from 0 (not at all) up for each factor; the score divides by
+/// their sum.
+class Weights {
+public:
+    /// depth 1, drop-off 1, weed edge 0.6, feature 0.6, windward 0.4, shelter 0.4, record 0.8, less
+    /// tried 0.3, trust 0.3.
+    Weights();
+    [[nodiscard]] double of(FactorKind kind) const {
+        return weight_[static_cast<std::size_t>(kind)];
+    }
+    /// Negative and non-finite weights become 0.
+    void set(FactorKind kind, double weight);
+    [[nodiscard]] double sum() const;
+    friend bool operator==(const Weights&, const Weights&) = default;
+
+private:
+    std::array<double, allFactorKinds.size()> weight_{};
+};
+
+/// One reason in a mark's score.
+struct Factor {
+    FactorKind kind = FactorKind::depth;
+    double value = 0.0; ///< 0 to 1.
+    double weight = 0.0;
+    std::string because; ///< The quantity behind it in words, metres: "58 m of drop-off, 4 to 9 m,
+                         ///< within a cast".
+};
+
+} // namespace marks

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/geo/outline.h"
+#include "core/grid/grid.h"
+#include "core/units/area.h"
+#include "core/units/depth.h"
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace sections {
+
+/// Position in SectionMap::sections, from 0.
+using SectionNumber = std::int32_t;
+inline constexpr SectionNumber noSection = -1;
+
+/// A part of the fishable water, small enough to fish through properly in a session.
+struct Section {
+    std::string name; ///< The user's, or "Section 3": numbered clockwise from the launch.
+    std::vector<std::size_t> cells; ///< Indices in the grid, ascending.
+    std::vector<geo::Piece> pieces; ///< Its outline.
+    geo::WaterPoint
+        middle; ///< A point inside it, far from its borders, for its label and its name.
+    geo::Path
+        spine; ///< A line along the middle of its water, to set the name on; may be a single point.
+    units::Area area;
+    units::Depth meanDepth;
+    units::Depth maxDepth;
+    units::Length shore;                ///< Length of bank.
+    units::Length dropOff;              ///< Length of drop-off edge in it.
+    double weedShare = 0.0;             ///< Share of its area where weed is more likely than not.
+    std::array<double, 3> trustShare{}; ///< Shares of its area: sounded, inferred, guess.
+    std::vector<double> bandShare;      ///< Share of its area by band, as many as there are bands.
+    units::Length fromLaunch;           ///< Over water from the launch to its middle.
+};
+
+/// A name that the user gave to the section which holds `seed`; it stays with the place when the
+/// map is redrawn.
+struct SectionName {
+    geo::LonLat seed;
+    std::string name;
+    friend bool operator==(const SectionName&, const SectionName&) = default;
+};
+
+/// All sections over one grid.
+struct SectionMap {
+    std::vector<Section> sections;
+    grid::Grid<SectionNumber>
+        sectionOfCell; ///< noSection where the water is too deep, closed, or land.
+};
+
+} // namespace sections
