@@ -23,6 +23,8 @@ target_compile_options(meremark_options INTERFACE
 # GCC 12 sees null dereferences, uninitialised values and overlaps (its bug 105651) in inlined library code that are not there.
 target_compile_options(meremark_options INTERFACE
     $<$<CXX_COMPILER_ID:GNU>:-Wno-null-dereference -Wno-maybe-uninitialized -Wno-restrict>)
+# Boost's own headers include some that Boost calls deprecated.
+target_compile_definitions(meremark_options INTERFACE BOOST_ALLOW_DEPRECATED_HEADERS)
 # libstdc++ 12 asks for a concepts version that clang names only from 19 on, though 16 can do what it needs.
 target_compile_options(meremark_options INTERFACE
     $<$<CXX_COMPILER_ID:Clang>:-D__cpp_concepts=202002L -Wno-macro-redefined>)

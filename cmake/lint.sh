@@ -11,8 +11,11 @@ scope=${1:-}
 [[ -z $scope || $scope == --all ]] || fail "unknown option '$scope'" "lint.sh" "say 'lint.sh' or 'lint.sh --all'"
 commands=build/release/compile_commands.json
 
-# Names of sources below DIRS that end as asked, one a line.
-sources() { find core app tests sample-survey -type f -regextype posix-extended -regex ".*\.($1)" | sort; }
+# Names of sources that end as asked, one a line.
+sources() {
+    find . -path ./build -prune -o -type f -regextype posix-extended -regex ".*\.($1)" -print |
+        sed 's|^\./||' | sort
+}
 
 # What git says has changed, in the tree or in commits; everything where this is not a git checkout.
 changed() {
