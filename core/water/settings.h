@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/contours/band.h"
+#include "core/units/area.h"
+#include "core/units/depth.h"
+#include "core/units/length.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace water {
+
+/// What the user may choose about the drawing and the dividing of one water. Each has a default
+/// that suits a stillwater of several hundred acres; absent means "chosen from the data".
+struct Settings {
+    /// Side of a grid cell, 0.5 to 100 m. Absent: chosen from the soundings' spacing and the
+    /// water's size.
+    std::optional<units::Length> cell;
+    /// The bands and the limit.
+    contours::Bands bands;
+    /// Wanted size of a section, 0.1 to 1000 ha. 4 ha (10 acres): what a boat with four rods fishes
+    /// through in a session (common practice, no source).
+    units::Area sectionArea = units::Area::hectares(4.0);
+    /// Clarity of the water: depth at which a Secchi disc vanishes, 0.1 to 40 m. Absent: weed from
+    /// notes alone.
+    std::optional<units::Depth> secchi;
+    /// How much of the summer's weed still stands, 0 to 1.
+    double weedLeft = 1.0;
+    friend bool operator==(const Settings&, const Settings&) = default;
+};
+
+/// One sentence for each setting out of its range; none where all is well.
+[[nodiscard]] std::vector<std::string> problemsIn(const Settings& settings);
+
+} // namespace water
