@@ -25,6 +25,9 @@ struct SurveyDay {
     Gauge gauge; ///< Unknown level: tied to the other days through crossings, or taken as chart
                  ///< level.
     std::optional<units::Temperature> waterTemperature;
+    /// Added to the day's reduced depths because the crossings with other days ask for it and the
+    /// user agreed; positive is deeper.
+    std::optional<units::Length> agreedOffset;
     std::vector<Sounding> soundings;
     /// Position of the first sounding of each pass (a stretch sailed without a break), ascending;
     /// the first is 0.

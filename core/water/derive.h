@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/water/derived.h"
+#include "core/water/water.h"
+
+namespace water {
+
+/// The stamp that a derivation of this water carries at `step`: changes whenever anything changes
+/// that the step, or a step before it, depends on.
+[[nodiscard]] Stamp stampOf(const Water& water, Step step);
+
+/// Everything up to and including `upTo`, in order; of `before`, whatever still holds is kept and
+/// only the rest is made again. The water must have a frame (see layFrame()).
+///
+/// Without a shoreline, one is assumed round the soundings and a note says so.
+/// \return the error of the first step that fails (what, where, what to do); cancelled.
+[[nodiscard]] base::Result<Derived> derive(const Water& water, const Derived& before, Step upTo,
+                                           base::Progress& progress);
+
+/// The same with a drawing that was kept in the water file: taken as it is where its stamp is that
+/// of the water.
+[[nodiscard]] Derived withKeptDrawing(const Water& water, surface::DrawnWater drawn, Stamp stamp);
+
+} // namespace water
