@@ -4,6 +4,7 @@
 #include "core/base/typed_id.h"
 #include "core/geo/outline.h"
 #include "core/grid/grid.h"
+#include "core/structure/structure_report.h"
 #include "core/units/area.h"
 #include "core/units/depth.h"
 
@@ -64,7 +65,8 @@ struct Zone {
 /// All zones of one family (structure, or weed) over one grid.
 struct ZoneMap {
     std::vector<Zone> zones;
-    grid::Grid<ZoneNumber> zoneOfCell; ///< noZone where there is none.
+    grid::Grid<ZoneNumber> zoneOfCell;     ///< noZone where there is none.
+    std::optional<StructureReport> report; ///< How structure was found; absent for weed.
 };
 
 } // namespace structure

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/geo/water_frame.h"
+#include "core/grid/depth_grid.h"
+#include "core/grid/mask.h"
+#include "core/soundings/lead_line.h"
+#include "core/weed/weed_map.h"
+#include "core/weed/weed_note.h"
+#include "core/weed/weed_settings.h"
+
+#include <optional>
+#include <span>
+
+namespace weed {
+
+/// Where weed is likely: depth and water clarity give a first guess in every cell, the notes and
+/// the lead line's findings correct it round about them (beta-binomial smoothing with a Gaussian
+/// over distance and depth); beds are cells where weed is more likely than not.
+///
+/// Without notes the map rests on depth and clarity alone; without a Secchi depth, on
+/// WeedSettings::usualLimit, and WeedMap::growthLimit is absent.
+/// \param depth below chart level, on the mask's frame. Notes outside the water are counted and
+/// otherwise left alone. \return wrongUse for a setting out of its range, a Secchi depth that is
+/// not positive, or frames that differ; cancelled.
+[[nodiscard]] base::Result<WeedMap>
+mapWeed(const grid::DepthGrid& depth, const grid::Mask& mask, std::span<const WeedNote> notes,
+        std::span<const soundings::LeadLineSounding> leadLine, std::optional<units::Depth> secchi,
+        const geo::WaterFrame& frame, const WeedSettings& settings, base::Progress& progress);
+
+} // namespace weed
