@@ -13,7 +13,8 @@ files=sample-survey/files
 draw_sample() {
     local dir=$1 water=$1/$2
     say "drawing the sample water from $files into $water"
-    "$batch" sketch "$files"/soundings-* --shore "$files"/shoreline.geojson --water "$water" \
+    "$batch" sketch "$files"/survey-2026-09-05.nmea "$files"/survey-2026-09-12.gpx "$files"/survey-2026-09-19.csv \
+        --unit ft --shore "$files/shoreline.geojson" --weed "$files/weed-notes.csv" --water "$water" \
         --picture "$dir/chart.png" --report "$dir/sketch.json" ||
         fail "the sample water could not be drawn" "$files" "see the line above"
     say "adding its log of trips, stays and fish"
