@@ -37,14 +37,21 @@ if ((${#missing[@]} == 0)); then
     exit 0
 fi
 
+# sudo without a password, or with one that can be asked for here.
+can_sudo() {
+    command -v sudo >/dev/null || return 1
+    sudo -n true 2>/dev/null && return 0
+    [[ -t 0 ]] || return 1
+    say "set-up: ${#missing[@]} packages are missing; installing them needs root, so sudo may ask for your password"
+    sudo -v
+}
+
 as_root=()
 if ((EUID != 0)); then
-    if command -v sudo >/dev/null; then
-        as_root=(sudo)
-    else
-        fail "${#missing[@]} of ${#wanted[@]} packages are missing, installing needs root, and there is no sudo" \
-            "packages.txt" "let root run: apt-get update && apt-get install -y --no-install-recommends ${missing[*]}"
-    fi
+    can_sudo || fail "${#missing[@]} of ${#wanted[@]} packages are missing, and installing needs root" \
+        "no sudo for $(id -un) here" \
+        "let root run: apt-get update && apt-get install -y --no-install-recommends ${missing[*]}"
+    as_root=(sudo)
 fi
 environment=(env DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8)
 options=(-y -q --no-install-recommends -o DPkg::Lock::Timeout=300 -o Dpkg::Use-Pty=0)
