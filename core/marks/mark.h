@@ -2,9 +2,11 @@
 #pragma once
 
 #include "core/anchoring/anchor_set.h"
+#include "core/geo/lon_lat.h"
 #include "core/marks/factor.h"
 #include "core/rods/rod_spread.h"
 #include "core/sections/section.h"
+#include "core/units/moment.h"
 
 #include <string>
 #include <vector>
@@ -14,13 +16,17 @@ namespace marks {
 /// A place worth looking at for anchoring, before ropes and rods are worked out.
 struct Candidate {
     geo::WaterPoint place;
-    double promise = 0.0; ///< What the place alone is worth, 0 to 1: chooses which candidates get
-                          ///< ropes and rods.
+    double promise = 0.0;  ///< What the place alone is worth, 0 to 1: chooses which candidates get
+                           ///< ropes and rods.
+    bool isPinned = false; ///< Put there by the user: never left out of the list.
+    std::string name;      ///< The user's; empty for a place that was found.
 };
 
 /// A place to anchor, with its depth and its reasons.
 struct Mark {
-    int rank = 0; ///< 1 is best.
+    int rank = 0;          ///< 1 is best.
+    bool isPinned = false; ///< Put there by the user.
+    std::string name;      ///< The user's; mostly empty.
     geo::WaterPoint place;
     geo::LonLat lonLat;
     units::Depth depth; ///< Today.
@@ -48,7 +54,9 @@ struct DayStop {
 /// The day: stops in the order in which the boat goes.
 struct DayPlan {
     std::vector<DayStop> stops;
-    units::Length moves; ///< All of them, back to the launch included.
+    units::Length moves;      ///< All of them, back to the launch included.
+    std::vector<int> leftOut; ///< Ranks of marks that the boat cannot reach or has no time for.
+    std::vector<std::string> cautions; ///< Darkness, time too short; in whole sentences.
 };
 
 } // namespace marks

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/contours/band.h"
+#include "core/geo/outline.h"
+#include "core/geo/water_frame.h"
+#include "core/grid/mask.h"
+#include "core/rates/record.h"
+#include "core/rods/ground.h"
+#include "core/sections/section.h"
+
+#include <cstdint>
+#include <functional>
+#include <optional>
+
+namespace marks {
+
+/// Everything about the water and its log that marks are proposed and ranked from. It refers to
+/// what others own and keep alive. All grids lie on the frame of `ground`.
+struct MarkInput {
+    const geo::WaterFrame& frame;
+    const geo::Outline& outline;
+    const grid::Mask& mask;
+    /// Depth today, limit, closed water, zones and weed.
+    const rods::Ground& ground;
+    const contours::Bands& bands;
+    const sections::SectionMap& sections;
+    /// 95 % half-width of each cell's depth; NaN outside the water.
+    const grid::Grid<float>& trust_m;
+    /// 1 where the depth is a guess; null where nobody can say.
+    const grid::Grid<std::uint8_t>* isGuess = nullptr;
+    /// What the log says of a place at the hours of the plan. Absent function or answer: nothing.
+    std::function<std::optional<rates::Record>(geo::WaterPoint)> recordOf;
+    /// The whole water's rate, which a place's record is measured against.
+    std::optional<rates::Rate> wholeRate;
+};
+
+} // namespace marks

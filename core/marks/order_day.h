@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/light/sun.h"
+#include "core/marks/mark.h"
+#include "core/units/speed.h"
+
+#include <functional>
+#include <vector>
+
+namespace marks {
+
+/// The marks of the day and the water between them.
+struct DayInput {
+    struct Stop {
+        int rank = 0;
+        double score = 0.0; ///< 0 to 1.
+    };
+    std::vector<Stop> stops;
+    /// Metres over water from stop i to stop j at [i][j]; symmetric; infinite where there is no
+    /// way.
+    std::vector<std::vector<double>> between_m;
+    /// Metres over water from the launch to each stop; empty where no launch is known.
+    std::vector<double> fromLaunch_m;
+    units::Moment start;
+    units::Moment end; ///< Not before start.
+    units::Speed boatSpeed = units::Speed::metresPerSecond(1.5);
+    /// How good the hour is at an instant, about 1 on average over the day; absent: every hour is
+    /// alike.
+    std::function<double(units::Moment)> hourWeight;
+    std::optional<light::SunTimes> light;
+};
+
+/// How the day is laid out. Defaults are our choice (no source).
+struct DaySettings {
+    /// Shortest stay worth anchoring for, 5 minutes to 8 hours.
+    std::chrono::seconds leastStay = std::chrono::minutes(30);
+    /// Up to this many stops, 0 to 14, the order is exact; above, 2-opt.
+    int exactUpTo = 12;
+};
+
+/// What an order is worth: sum over its stops of score x weight of the hour of that stop's turn,
+/// the day cut into equal turns, less the moves, home included, each priced at what the time
+/// they take would have been worth fished at the mean score. \param order positions in
+/// `input.stops`, each at most once.
+[[nodiscard]] double worthOf(const DayInput& input, const std::vector<std::size_t>& order);
+
+/// The order in which to fish the marks, with times. Every mark that the boat can reach is visited
+/// once, unless stays would be shorter than the least: then the lowest scores are left out, and
+/// the plan says so. The order is the best by worthOf() up to `exactUpTo` stops (dynamic
+/// programming over subsets, Held and Karp 1962), above it improved by 2-opt and by moving single
+/// stops. All stays are equally long and fill the day with the moves.
+/// \return wrongUse for settings out of range, distances that do not fit the stops, or a day that
+/// ends before it starts; cancelled.
+[[nodiscard]] base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& settings,
+                                             base::Progress& progress);
+
+} // namespace marks

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/marks/mark.h"
+#include "core/marks/mark_input.h"
+#include "core/marks/plan.h"
+
+#include <vector>
+
+namespace marks {
+
+/// How to look for places. Defaults are our choice (no source).
+struct ProposeSettings {
+    /// Candidates that go on to ropes and rods, 1 to 5000. 240: thirty for each of eight marks.
+    int most = 240;
+    /// Places looked at on a large water, 100 to 1 million: the lattice widens to keep to it.
+    int mostLookedAt = 40000;
+    /// Least distance between two candidates as a share of the cast, 0.1 to 4.
+    double leastApart = 0.5;
+    /// Shallowest water to lie in, 0.3 to 5 m.
+    units::Depth shallowest = units::Depth::metres(1.0);
+    /// Room from the boat's middle to the shore, in boat lengths, 0 to 5: a swing must not end on
+    /// the bank.
+    double swingRoom = 1.0;
+};
+
+/// One sentence for each setting or part of the plan out of its range; none where all is well.
+[[nodiscard]] std::vector<std::string> problemsIn(const ProposeSettings& settings,
+                                                  const Plan& plan);
+
+/// True where a boat may lie: water today, open, no deeper than the limit, deep enough, with room
+/// to swing.
+[[nodiscard]] bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
+                            const ProposeSettings& settings);
+
+/// Places worth looking at: on and beside drop-off and weed edges, on features, on the borders of
+/// bands, and on a lattice half a cast wide over all fishable water; thinned by promise, best first
+/// and never nearer to each other than the settings say. The promise of a place is its score
+/// without the factor for shelter. Pinned places come first, unmoved, wherever they lie in the
+/// water. The same water turned by a right angle about the frame's origin, with its wind, gives the
+/// same places turned.
+/// \param pinned places that the user put.
+/// \return wrongUse for settings or a plan out of range; unusableInput where a boat may lie
+/// nowhere; cancelled.
+[[nodiscard]] base::Result<std::vector<Candidate>>
+proposeMarks(const MarkInput& input, const Plan& plan, const std::vector<Candidate>& pinned,
+             const ProposeSettings& settings, base::Progress& progress);
+
+} // namespace marks

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/marks/factor_values.h"
+#include "core/marks/mark.h"
+#include "core/marks/mark_input.h"
+#include "core/marks/plan.h"
+
+#include <vector>
+
+namespace marks {
+
+/// A candidate with its anchors, its rods and its waves.
+struct WorkedCandidate {
+    Candidate candidate;
+    anchoring::AnchorSet anchors;
+    rods::RodSpread spread;
+    WaveState waves;
+};
+
+/// How the list is chosen. Defaults are our choice (no source).
+struct RankSettings {
+    /// Least distance between two marks in casts, 0 to 20. 2: no bait of one mark reaches the
+    /// water of another.
+    double leastApart = 2.0;
+    /// Most marks in one section; 0 means a third of the list, but two at least. It gives way where
+    /// the list would otherwise stay short.
+    int mostInSection = 0;
+    /// Up to this many candidates, 0 to 24, the best list is found exactly; above, greedily.
+    int exactUpTo = 18;
+};
+
+/// Scores every candidate, chooses the plan's count of them, and ranks them, best first. The score
+/// is the weighted mean of the factors and nothing else; equal scores go by promise, then from
+/// north to south and west to east. Pinned candidates are always in the list. Candidates whose lie
+/// is on land, on closed water or deeper than the limit are dropped unless pinned (then a caution
+/// says so). The result does not depend on the order of `candidates`. Fewer marks than asked for
+/// where there is no room for more.
+/// \return wrongUse for settings out of range; unusableInput where no candidate is left; cancelled.
+[[nodiscard]] base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& plan,
+                                                        std::vector<WorkedCandidate> candidates,
+                                                        const RankSettings& settings,
+                                                        base::Progress& progress);
+
+} // namespace marks

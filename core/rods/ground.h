@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/grid/depth_grid.h"
+#include "core/structure/zone.h"
+#include "core/units/depth.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rods {
+
+/// One straight piece of a drop-off's top edge or of a weed edge.
+struct EdgePiece {
+    geo::WaterPoint a;
+    geo::WaterPoint b;
+    /// dropOff or weedEdge.
+    structure::ZoneKind kind = structure::ZoneKind::dropOff;
+    /// Counts the zones of structure first, then those of weed: tells edges of one zone from those
+    /// of another.
+    std::int32_t zone = 0;
+};
+
+/// Length of the part of the segment a-b that lies within `radius_m` of p.
+[[nodiscard]] double lengthWithin_m(geo::WaterPoint a, geo::WaterPoint b, geo::WaterPoint p,
+                                    double radius_m);
+
+/// How much a kind of bottom is worth a bait, 0 to 1: features and edges 1, mixed ground a half,
+/// flat and weed itself little. Common practice (no source).
+[[nodiscard]] double worthOf(structure::ZoneKind kind);
+
+/// The bottom as baits and marks see it: today's depth, what may be fished, what lies where, and
+/// which edges are within reach. Built once for a water and a day, then asked many times; safe to
+/// ask from several threads. It refers to the grids and maps given, which must outlive it.
+class Ground {
+public:
+    /// \param today depth at today's level. \param limit the deepest depth worth fishing.
+    /// \param closed cells where boats or fishing are forbidden (not 0), on the frame of `today`;
+    /// null where there are none. \param structure,weed zones on the frame of `today`.
+    Ground(const grid::DepthGrid& today, units::Depth limit, const grid::Grid<std::uint8_t>* closed,
+           const structure::ZoneMap& structure, const structure::ZoneMap& weed);
+
+    [[nodiscard]] const grid::GridFrame& frame() const { return today_->frame(); }
+    [[nodiscard]] const grid::DepthGrid& today() const { return *today_; }
+    [[nodiscard]] units::Depth limit() const { return limit_; }
+    /// Nothing on land and on ground that is dry today.
+    [[nodiscard]] std::optional<units::Depth> depthAt(geo::WaterPoint p) const;
+    [[nodiscard]] bool isClosed(grid::Cell c) const;
+    [[nodiscard]] bool isClosed(geo::WaterPoint p) const { return isClosed(frame().cellOf(p)); }
+    /// Water today, not closed, not deeper than the limit.
+    [[nodiscard]] bool isFishable(grid::Cell c) const;
+    [[nodiscard]] bool isFishable(geo::WaterPoint p) const;
+    /// True where every cell that the straight line from a to b passes holds water today.
+    [[nodiscard]] bool isOverWater(geo::WaterPoint a, geo::WaterPoint b) const;
+    /// The zones that hold p: of structure, of weed.
+    [[nodiscard]] std::vector<const structure::Zone*> zonesAt(grid::Cell c) const;
+    /// The kind under p that is most worth naming; nothing where no zone lies.
+    [[nodiscard]] std::optional<structure::ZoneKind> kindAt(geo::WaterPoint p) const;
+    /// Every piece of edge with a point within `radius_m` of p, in the order of the zones.
+    [[nodiscard]] std::vector<EdgePiece> edgesNear(geo::WaterPoint p, double radius_m) const;
+    [[nodiscard]] const std::vector<EdgePiece>& edges() const { return edges_; }
+
+private:
+    void takeEdges(const structure::ZoneMap& map, structure::ZoneKind kind, std::int32_t first);
+    void fillBins();
+
+    const grid::DepthGrid* today_;
+    units::Depth limit_;
+    const grid::Grid<std::uint8_t>* closed_;
+    const structure::ZoneMap* structure_;
+    const structure::ZoneMap* weed_;
+    std::vector<EdgePiece> edges_;
+    /// Edges by square bin: those of bin k are binEdges_[binStart_[k]] to binEdges_[binStart_[k +
+    /// 1] - 1].
+    double bin_m_ = 32.0;
+    int binCols_ = 0;
+    int binRows_ = 0;
+    std::vector<std::uint32_t> binStart_;
+    std::vector<std::uint32_t> binEdges_;
+};
+
+} // namespace rods
