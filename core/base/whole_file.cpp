@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/whole_file.h"
+
+#include <atomic>
+#include <cerrno>
+#include <cstring>
+#include <string>
+#include <utility>
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <unistd.h>
+
+namespace base {
+
+namespace {
+
+std::filesystem::path besideName(const std::filesystem::path& wanted) {
+    static std::atomic<int> count{0};
+    return wanted.parent_path() /
+           fmt::format(".{}.{}-{}.part", wanted.filename().string(), ::getpid(), ++count);
+}
+
+std::unexpected<Error> cannotWrite(const std::filesystem::path& path, int code) {
+    return fail(ErrorKind::unwritableOutput,
+                fmt::format("the file cannot be written ({})", std::strerror(code)), path.string(),
+                code == ENOSPC || code == EDQUOT || code == EFBIG
+                    ? "make room on the disk, or choose another place"
+                    : "check that the folder is there and that you may write in it");
+}
+
+/// An open file that closes itself.
+class Descriptor {
+public:
+    Descriptor(const std::filesystem::path& path, int flags)
+        : number_(::open(path.c_str(), flags | O_CLOEXEC, 0666)) {}
+    ~Descriptor() {
+        if (number_ >= 0) {
+            ::close(number_);
+        }
+    }
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+    Descriptor(Descriptor&&) = delete;
+    Descriptor& operator=(Descriptor&&) = delete;
+
+    [[nodiscard]] bool isOpen() const { return number_ >= 0; }
+    /// False, with errno set, where the disk says no.
+    [[nodiscard]] bool write(std::string_view content) const {
+        while (!content.empty()) {
+            const ssize_t written = ::write(number_, content.data(), content.size());
+            if (written < 0 && errno == EINTR) {
+                continue;
+            }
+            if (written < 0) {
+                return false;
+            }
+            content.remove_prefix(static_cast<std::size_t>(written));
+        }
+        return true;
+    }
+    [[nodiscard]] bool sync() const { return ::fsync(number_) == 0; }
+
+private:
+    int number_;
+};
+
+} // namespace
+
+PendingFile::PendingFile(std::filesystem::path wanted)
+    : wanted_(std::move(wanted)), beside_(besideName(wanted_)) {}
+
+PendingFile::~PendingFile() {
+    if (!isInPlace_) {
+        std::error_code ignored;
+        std::filesystem::remove(beside_, ignored);
+    }
+}
+
+Result<void> PendingFile::putInPlace() {
+    {
+        const Descriptor file(beside_, O_RDONLY);
+        if (!file.isOpen() || !file.sync()) {
+            return cannotWrite(wanted_, errno);
+        }
+    }
+    if (::rename(beside_.c_str(), wanted_.c_str()) != 0) {
+        return cannotWrite(wanted_, errno);
+    }
+    isInPlace_ = true;
+    // The new name lasts once the folder is on the disk; some file systems cannot say so.
+    const std::filesystem::path parent = wanted_.parent_path();
+    const Descriptor folder(parent.empty() ? std::filesystem::path(".") : parent,
+                            O_RDONLY | O_DIRECTORY);
+    if (folder.isOpen()) {
+        static_cast<void>(folder.sync());
+    }
+    return {};
+}
+
+Result<void> writeWholeFile(const std::filesystem::path& path, std::string_view content) {
+    PendingFile pending(path);
+    {
+        const Descriptor file(pending.beside(), O_WRONLY | O_CREAT | O_TRUNC);
+        if (!file.isOpen() || !file.write(content)) {
+            return cannotWrite(path, errno);
+        }
+    }
+    return pending.putInPlace();
+}
+
+} // namespace base

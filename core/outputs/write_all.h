@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/marks/mark.h"
+#include "core/water/derived.h"
+#include "core/water/water.h"
+
+#include <filesystem>
+#include <vector>
+
+namespace outputs {
+
+/// Writes the water in open formats into `folder`, which is made where it is not there: depth.tif,
+/// trust.tif, soundings.csv, shoreline.geojson, contours.geojson, bands.geojson, zones.geojson,
+/// sections.geojson, marks.gpx, log.csv. What has not been derived gives no file; an older file of
+/// that name is left. Each file appears whole or not at all.
+/// \return unwritableOutput, cancelled, wrongUse for a water without a frame.
+[[nodiscard]] base::Result<void> writeAll(const water::Water& water, const water::Derived& derived,
+                                          const std::vector<marks::Mark>& marks,
+                                          const std::filesystem::path& folder,
+                                          base::Progress& progress);
+
+} // namespace outputs

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/contours/band.h"
+#include "core/contours/contour.h"
+#include "core/geo/water_frame.h"
+#include "core/sections/section.h"
+#include "core/structure/zone.h"
+
+#include <filesystem>
+#include <span>
+#include <string_view>
+
+namespace outputs {
+
+/// Each writes one GeoJSON file after RFC 7946: WGS 84, longitude first, seven decimals, outer
+/// rings counter-clockwise and islands clockwise, first position repeated at the end. Depths are
+/// properties, never a third coordinate. \return unwritableOutput.
+
+/// One feature for each piece of water, with property `name`.
+[[nodiscard]] base::Result<void> writeShorelineGeojson(const std::filesystem::path& path,
+                                                       std::span<const geo::LonLatPiece> shoreline,
+                                                       std::string_view name);
+/// Lines with property `depth_m`.
+[[nodiscard]] base::Result<void> writeContoursGeojson(const std::filesystem::path& path,
+                                                      std::span<const contours::Contour> contours,
+                                                      const geo::WaterFrame& frame);
+/// Areas with `from_m` and `to_m`, which is null for the last band.
+[[nodiscard]] base::Result<void> writeBandsGeojson(const std::filesystem::path& path,
+                                                   std::span<const contours::BandPolygons> bands,
+                                                   const geo::WaterFrame& frame);
+/// Areas with `kind`, `name`, `area_m2`, `shallowest_m`, `deepest_m`.
+[[nodiscard]] base::Result<void> writeZonesGeojson(const std::filesystem::path& path,
+                                                   std::span<const structure::Zone> zones,
+                                                   const geo::WaterFrame& frame);
+/// Areas with `name`, `area_m2`, `mean_depth_m`, `max_depth_m`.
+[[nodiscard]] base::Result<void> writeSectionsGeojson(const std::filesystem::path& path,
+                                                      std::span<const sections::Section> sections,
+                                                      const geo::WaterFrame& frame);
+
+} // namespace outputs

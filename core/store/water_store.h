@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/geo/outline.h"
+#include "core/marks/mark.h"
+#include "core/store/check_report.h"
+#include "core/surface/drawn_water.h"
+#include "core/water/derived.h"
+#include "core/water/water.h"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace store {
+
+/// What a path leads to, before anything is opened for work.
+enum class FileState {
+    missing,    ///< There is no such file.
+    unreadable, ///< It is there, and we may not read it.
+    notAWater,  ///< Something else: another kind of file, another program's GeoPackage.
+    damaged,    ///< It was a water file and is not whole.
+    newer,      ///< A later version of the program wrote it; this one leaves it alone.
+    older,      ///< An earlier version wrote it; opening brings it up to date.
+    current,
+};
+
+/// "current", "newer" ...
+[[nodiscard]] std::string_view nameOf(FileState state);
+
+/// How opening went.
+enum class Opening { created, current, upgraded };
+
+/// A drawing that was kept, and the stamp of what it was drawn from.
+struct KeptDrawing {
+    surface::DrawnWater drawn;
+    water::Stamp stamp;
+};
+
+/// The file of one water. Whatever save... was given is there whole after it has returned without
+/// an error, and the state before it is there whole in every other case: error, kill, power cut.
+/// One thread at a time. Errors name the file: unwritableOutput (disk full, closed to us, in use),
+/// damagedWater (not whole, contradicts itself), unusableInput, cancelled.
+class WaterStore {
+public:
+    WaterStore() = default;
+    WaterStore(const WaterStore&) = delete;
+    WaterStore& operator=(const WaterStore&) = delete;
+    WaterStore(WaterStore&&) = delete;
+    WaterStore& operator=(WaterStore&&) = delete;
+    virtual ~WaterStore() = default;
+
+    [[nodiscard]] virtual Opening opening() const = 0;
+    [[nodiscard]] virtual const std::filesystem::path& path() const = 0;
+    /// True where the file can be read but not written.
+    [[nodiscard]] virtual bool isReadOnly() const = 0;
+
+    /// Everything that was saved, equal to what it was.
+    [[nodiscard]] virtual base::Result<water::Water> load(base::Progress& progress) = 0;
+    /// Keeps these parts of the water, in one transaction; of the days, only those that changed are
+    /// written anew. The others stay as they are in the file.
+    [[nodiscard]] virtual base::Result<void> save(const water::Water& water,
+                                                  std::span<const water::Part> parts,
+                                                  base::Progress& progress) = 0;
+
+    /// Keeps the depth grid and its trust as gridded coverages in the water's frame.
+    [[nodiscard]] virtual base::Result<void> saveDrawing(const surface::DrawnWater& drawn,
+                                                         const geo::WaterFrame& frame,
+                                                         water::Stamp stamp) = 0;
+    /// The drawing kept; nothing where there is none, or where it does not fit the outline given
+    /// (the mask is laid anew). \return damagedWater where what is kept is no drawing.
+    [[nodiscard]] virtual base::Result<std::optional<KeptDrawing>>
+    loadDrawing(const geo::Outline& outline) = 0;
+
+    /// Keeps what was found, so that any GIS shows it: reduced depths and verdicts, contours,
+    /// bands, zones, sections, marks. Whatever `found` does not hold is emptied. Nothing here is
+    /// ever read back.
+    [[nodiscard]] virtual base::Result<void> saveFound(const water::Water& water,
+                                                       const water::Derived& found,
+                                                       std::span<const marks::Mark> marks,
+                                                       base::Progress& progress) = 0;
+
+    /// Whether the file is whole and agrees with itself. An error only where that cannot be told.
+    [[nodiscard]] virtual base::Result<CheckReport> check(base::Progress& progress) = 0;
+};
+
+/// Looks without changing anything.
+[[nodiscard]] FileState stateOf(const std::filesystem::path& path);
+
+/// Opens a water file; one of an older version is brought up to date. A file that may only be read
+/// opens read-only. \return unusableInput (missing, not a water, newer), damagedWater,
+/// unwritableOutput where an older file may only be read.
+[[nodiscard]] base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path);
+
+/// A new, empty water file. \return unwritableOutput where the folder is closed to us or something
+/// of that name is there.
+[[nodiscard]] base::Result<std::unique_ptr<WaterStore>> create(const std::filesystem::path& path);
+
+/// The version of SQLite in use, for --version.
+[[nodiscard]] std::string sqliteVersion();
+
+} // namespace store

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/marks/mark.h"
+#include "core/water/derived.h"
+#include "core/water/water.h"
+
+#include <filesystem>
+#include <span>
+
+namespace store {
+
+/// Writes a whole water file in one go: the water, and what `found` holds of the drawing and of
+/// what was found in it. It appears whole or not at all; an older file of that name stands until
+/// then. \return unwritableOutput, cancelled.
+[[nodiscard]] base::Result<void> writeWater(const std::filesystem::path& path,
+                                            const water::Water& water, const water::Derived& found,
+                                            std::span<const marks::Mark> marks,
+                                            base::Progress& progress);
+
+} // namespace store
