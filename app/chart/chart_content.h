@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/chart/layer_kind.h"
+#include "app/wording/words.h"
+#include "core/rates/rate.h"
+#include "core/rates/track.h"
+#include "core/surface/survey_line.h"
+#include "core/water/derived.h"
+#include "core/water/planned_day.h"
+#include "core/water/water.h"
+
+#include <memory>
+#include <optional>
+#include <set>
+
+namespace chart {
+
+/// Everything that layers may draw: values only. Cheap to copy.
+struct ChartContent {
+    std::shared_ptr<const water::Water> water;
+    water::Derived derived;
+    std::shared_ptr<const water::PlannedDay>
+        planned; ///< Absent until tomorrow has been worked out.
+    std::shared_ptr<const surface::SurveyTrip>
+        nextLines; ///< Where to sound next; absent until asked for.
+    std::shared_ptr<const rates::Track>
+        dayTrack; ///< The track of a fishing day; absent until brought in.
+    std::shared_ptr<const rates::RateTable>
+        sectionRates;                ///< Rates by section; absent unless they are to be shown.
+    std::optional<int> selectedMark; ///< Rank.
+    std::optional<int> selectedSection;
+    std::optional<int> selectedZone; ///< Structure zones first, then weed zones.
+    std::optional<logbook::StayId> selectedStay;
+    std::set<LayerKind> shown; ///< What is switched on.
+    wording::Words words;
+    bool isGrey = false; ///< The grey twin of all colours, for paper.
+};
+
+} // namespace chart

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+
+namespace chart {
+
+/// The layers of the chart, from the bottom up.
+enum class LayerKind {
+    depth,     ///< Bands of the depth ramp, faded where the depth is a guess.
+    contours,  ///< Lines of equal depth with their labels.
+    structure, ///< Drop-offs, humps and the rest as drawn texture.
+    weed,
+    sections,
+    closed,    ///< Closed water.
+    soundings, ///< Tracks, and what is set aside.
+    crossings,
+    nextLines, ///< Where to sound next.
+    places,    ///< Names of places, the launch.
+    log,       ///< Stays and fish.
+    marks,     ///< Marks; ropes and rods of the chosen one to scale.
+    furniture, ///< Scale, north, wind, key.
+};
+
+inline constexpr std::array allLayerKinds{
+    LayerKind::depth,     LayerKind::contours, LayerKind::structure, LayerKind::weed,
+    LayerKind::sections,  LayerKind::closed,   LayerKind::soundings, LayerKind::crossings,
+    LayerKind::nextLines, LayerKind::places,   LayerKind::log,       LayerKind::marks,
+    LayerKind::furniture};
+
+} // namespace chart

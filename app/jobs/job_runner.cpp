@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/jobs/job_runner.h"
+
+#include <QElapsedTimer>
+#include <QMetaObject>
+
+#include <algorithm>
+#include <mutex>
+
+namespace jobs {
+
+namespace {
+
+/// Tells the window at most every 50 ms, so that a chatty job does not drown it.
+class TellingProgress : public base::Progress {
+public:
+    TellingProgress(std::atomic<bool>& stop, std::function<void(QString, double)> teller)
+        : stop_(stop), teller_(std::move(teller)) {
+        sinceTold_.start();
+    }
+    void begin(std::string_view part) override {
+        const std::lock_guard lock(mutex_);
+        part_ = QString::fromUtf8(part.data(), static_cast<qsizetype>(part.size()));
+        teller_(part_, 0.0);
+    }
+    void tell(double share) override {
+        const std::lock_guard lock(mutex_);
+        if (sinceTold_.elapsed() >= 50) {
+            sinceTold_.restart();
+            teller_(part_, std::clamp(share, 0.0, 1.0));
+        }
+    }
+    [[nodiscard]] bool stopAsked() const override { return stop_; }
+
+private:
+    std::atomic<bool>& stop_;
+    std::function<void(QString, double)> teller_;
+    std::mutex mutex_;
+    QString part_;
+    QElapsedTimer sinceTold_;
+};
+
+} // namespace
+
+struct JobRunner::Job {
+    QString title;
+    std::function<Homecoming(base::Progress&)> body;
+    std::atomic<bool> stop = false;
+    bool isReplaced = false;
+};
+
+JobRunner::JobRunner(QObject* parent) : QObject(parent) {
+    pool_.setMaxThreadCount(1);
+}
+
+JobRunner::~JobRunner() {
+    cancelAll();
+    pool_.waitForDone();
+}
+
+void JobRunner::cancelAll() {
+    waiting_.clear();
+    if (current_) {
+        current_->stop = true;
+    }
+}
+
+void JobRunner::enqueue(const QString& title, std::function<Homecoming(base::Progress&)> body) {
+    std::erase_if(waiting_, [&](const auto& job) { return job->title == title; });
+    if (current_ && current_->title == title) {
+        current_->stop = true;
+        current_->isReplaced = true;
+    }
+    auto job = std::make_shared<Job>();
+    job->title = title;
+    job->body = std::move(body);
+    waiting_.push_back(std::move(job));
+    startNext();
+}
+
+void JobRunner::startNext() {
+    if (current_ || waiting_.empty()) {
+        return;
+    }
+    current_ = waiting_.front();
+    waiting_.erase(waiting_.begin());
+    emit started(current_->title);
+    pool_.start([this, job = current_] {
+        TellingProgress progress(job->stop, [this](const QString& part, double share) {
+            QMetaObject::invokeMethod(
+                this, [this, part, share] { emit told(part, share); }, Qt::QueuedConnection);
+        });
+        const Homecoming homecoming = job->body(progress);
+        QMetaObject::invokeMethod(
+            this, [this, job, homecoming] { bringHome(job, homecoming); }, Qt::QueuedConnection);
+    });
+}
+
+void JobRunner::bringHome(const std::shared_ptr<Job>& job, const Homecoming& homecoming) {
+    current_.reset();
+    if (!job->isReplaced) {
+        homecoming();
+    }
+    emit finished();
+    startNext();
+}
+
+} // namespace jobs

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+
+#include <QObject>
+#include <QString>
+#include <QThreadPool>
+
+#include <atomic>
+#include <functional>
+#include <memory>
+
+namespace jobs {
+
+/// Runs core jobs on a thread of its own, one after the other, tells how far they are, stops them,
+/// and brings the value home to the thread that asked. Lives in the window's thread; a job that is
+/// still waiting or running when the runner goes is stopped and waited for.
+class JobRunner : public QObject {
+    Q_OBJECT
+public:
+    explicit JobRunner(QObject* parent = nullptr);
+    ~JobRunner() override;
+
+    /// Starts `work` (in the background) and calls `then` with what it gives, in this object's
+    /// thread. `title` is shown while it runs: "Drawing the water". A job of the same title that is
+    /// still waiting or running is stopped: the newer one replaces it, and `then` of the older one
+    /// is never called.
+    template <class T>
+    void start(const QString& title, std::function<base::Result<T>(base::Progress&)> work,
+               std::function<void(base::Result<T>)> then) {
+        enqueue(title,
+                [work = std::move(work),
+                 then = std::move(then)](base::Progress& progress) -> Homecoming {
+                    auto value = std::make_shared<base::Result<T>>(work(progress));
+                    return [value, then] { then(std::move(*value)); };
+                });
+    }
+
+    [[nodiscard]] bool isBusy() const { return current_ != nullptr; }
+    /// Stops what is running and drops what waits.
+    void cancelAll();
+
+signals:
+    void started(const QString& title);
+    void told(const QString& part, double share);
+    void finished();
+
+private:
+    using Homecoming = std::function<void()>;
+    struct Job;
+    void enqueue(const QString& title, std::function<Homecoming(base::Progress&)> body);
+    void startNext();
+    void bringHome(const std::shared_ptr<Job>& job, const Homecoming& homecoming);
+
+    QThreadPool pool_;
+    std::vector<std::shared_ptr<Job>> waiting_;
+    std::shared_ptr<Job> current_;
+};
+
+} // namespace jobs

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/preferences/unit_system.h"
+#include "core/units/area.h"
+#include "core/units/depth.h"
+#include "core/units/length.h"
+#include "core/units/speed.h"
+#include "core/units/temperature.h"
+#include "core/units/weight.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace wording {
+
+// What the user typed to amounts: "12ft", "3.6 m", "12' 6\"", "12 lb 8 oz", "5,2 kg" all work; a
+// number without a unit is in the user's own. Nothing where the text is no such amount.
+
+[[nodiscard]] std::optional<units::Depth> depthTyped(const QString& text,
+                                                     preferences::UnitSystem units);
+[[nodiscard]] std::optional<units::Length> lengthTyped(const QString& text,
+                                                       preferences::UnitSystem units);
+[[nodiscard]] std::optional<units::Area> areaTyped(const QString& text,
+                                                   preferences::UnitSystem units);
+[[nodiscard]] std::optional<units::Weight> weightTyped(const QString& text,
+                                                       preferences::UnitSystem units);
+[[nodiscard]] std::optional<units::Speed> speedTyped(const QString& text,
+                                                     preferences::UnitSystem units);
+[[nodiscard]] std::optional<units::Temperature> temperatureTyped(const QString& text,
+                                                                 preferences::UnitSystem units);
+
+} // namespace wording

@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/wording/words.h"
+
+#include "core/base/number_text.h"
+
+#include <QDate>
+#include <QLocale>
+
+#include <array>
+#include <cmath>
+
+namespace wording {
+
+namespace {
+
+QString number(double value, int decimals) {
+    return QString::fromStdString(base::fixedText(value, decimals));
+}
+
+/// At most `most` decimals, none of them a trailing zero: 4 instead of 4.0.
+QString shortNumber(double value, int most) {
+    QString text = number(value, most);
+    while (text.contains('.') && (text.endsWith('0') || text.endsWith('.'))) {
+        const bool wasPoint = text.endsWith('.');
+        text.chop(1);
+        if (wasPoint) {
+            break;
+        }
+    }
+    return text;
+}
+
+} // namespace
+
+QString Words::depthNumber(units::Depth depth) const {
+    return number(isMetric() ? depth.inMetres() : depth.inFeet(), 1);
+}
+
+QString Words::depth(units::Depth depth) const {
+    return depthNumber(depth) + ' ' + depthUnit();
+}
+
+QString Words::depthRange(units::Depth from, std::optional<units::Depth> to) const {
+    const auto bare = [this](units::Depth d) {
+        return shortNumber(isMetric() ? d.inMetres() : d.inFeet(), 1);
+    };
+    if (!to) {
+        return QStringLiteral("over %1 %2").arg(bare(from), depthUnit());
+    }
+    return QStringLiteral("%1 to %2 %3").arg(bare(from), bare(*to), depthUnit());
+}
+
+QString Words::plusMinus(units::Depth halfWidth) const {
+    return QStringLiteral("±") + depth(halfWidth);
+}
+
+QString Words::length(units::Length length) const {
+    if (isMetric()) {
+        const double m = length.inMetres();
+        return m < 1000.0 ? number(m, m < 100.0 ? 1 : 0) + QStringLiteral(" m")
+                          : number(m / 1000.0, 1) + QStringLiteral(" km");
+    }
+    const double ft = length.inFeet();
+    return ft < 5280.0 ? number(ft, 0) + QStringLiteral(" ft")
+                       : number(length.inMiles(), 1) + QStringLiteral(" mi");
+}
+
+QString Words::levelChange(units::Length rise) const {
+    const QString size =
+        number(std::fabs(isMetric() ? rise.inMetres() : rise.inFeet()), isMetric() ? 2 : 1);
+    const bool isZero = size.count('0') + size.count('.') == size.size();
+    const QString sign = isZero                  ? QStringLiteral("±")
+                         : rise.inMetres() < 0.0 ? QStringLiteral("−")
+                                                 : QStringLiteral("+");
+    return sign + size + ' ' + depthUnit();
+}
+
+QString Words::area(units::Area area) const {
+    const double size = isMetric() ? area.inHectares() : area.inAcres();
+    return number(size, size < 100.0 ? 1 : 0) + ' ' + areaUnit();
+}
+
+QString Words::volume(units::Volume volume) const {
+    if (!isMetric()) {
+        return QLocale::c().toString(std::round(volume.inAcreFeet()), 'f', 0) +
+               QStringLiteral(" ac-ft");
+    }
+    const double m3 = volume.inCubicMetres();
+    return m3 < 1e6 ? QLocale::c().toString(std::round(m3), 'f', 0) + QStringLiteral(" m³")
+                    : number(m3 / 1e6, 2) + QStringLiteral(" million m³");
+}
+
+QString Words::weight(units::Weight weight) const {
+    if (isMetric()) {
+        return number(weight.inKilograms(), 2) + QStringLiteral(" kg");
+    }
+    const auto ounces = std::lround(weight.inOunces());
+    return QStringLiteral("%1 lb %2 oz").arg(ounces / 16).arg(ounces % 16);
+}
+
+QString Words::fishLength(units::Length length) const {
+    return isMetric() ? number(length.inMetres() * 100.0, 0) + QStringLiteral(" cm")
+                      : number(length.inFeet() * 12.0, 1) + QStringLiteral(" in");
+}
+
+QString Words::speed(units::Speed speed) const {
+    return shortNumber(isMetric() ? speed.inMetresPerSecond() : speed.inMilesPerHour(),
+                       isMetric() ? 1 : 0) +
+           ' ' + speedUnit();
+}
+
+QString Words::temperature(units::Temperature t) const {
+    return isMetric() ? number(t.inCelsius(), 1) + QStringLiteral(" °C")
+                      : number(t.inFahrenheit(), 1) + QStringLiteral(" °F");
+}
+
+QString Words::bearing(units::Bearing bearing) {
+    return QStringLiteral("%1°").arg(static_cast<int>(std::lround(bearing.inDegrees())) % 360, 3,
+                                     10, QLatin1Char('0'));
+}
+
+QString Words::windPoint(units::Bearing from) {
+    static constexpr std::array points{"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
+                                       "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
+    return QString::fromLatin1(
+        points[static_cast<std::size_t>(std::lround(from.inDegrees() / 22.5)) % points.size()]);
+}
+
+QString Words::wind(const logbook::Wind& wind) const {
+    return QStringLiteral("%1 %2 %3")
+        .arg(windPoint(wind.from), bearing(wind.from), speed(wind.speed));
+}
+
+QString Words::place(geo::LonLat place) {
+    return QStringLiteral("%1 %2  %3 %4")
+        .arg(number(std::fabs(place.lat_deg), 5),
+             place.lat_deg < 0.0 ? QStringLiteral("S") : QStringLiteral("N"),
+             number(std::fabs(place.lon_deg), 5),
+             place.lon_deg < 0.0 ? QStringLiteral("W") : QStringLiteral("E"));
+}
+
+QString Words::share(double share) {
+    return QStringLiteral("%1 %").arg(std::lround(100.0 * share));
+}
+
+QString Words::rate(double per10RodHours) {
+    return number(per10RodHours, per10RodHours < 10.0 ? 1 : 0);
+}
+
+QString Words::hours(double hours) {
+    const auto minutes = std::lround(hours * 60.0);
+    return minutes < 60 ? QStringLiteral("%1 min").arg(minutes)
+                        : QStringLiteral("%1 h %2")
+                              .arg(minutes / 60)
+                              .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString Words::day(units::Day day) {
+    const QDate date(static_cast<int>(day.year()),
+                     static_cast<int>(static_cast<unsigned>(day.month())),
+                     static_cast<int>(static_cast<unsigned>(day.day())));
+    return QLocale::c().toString(date, QStringLiteral("ddd d MMM yyyy"));
+}
+
+} // namespace wording

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/preferences/unit_system.h"
+#include "core/geo/lon_lat.h"
+#include "core/logbook/conditions.h"
+#include "core/units/area.h"
+#include "core/units/bearing.h"
+#include "core/units/depth.h"
+#include "core/units/length.h"
+#include "core/units/level.h"
+#include "core/units/moment.h"
+#include "core/units/speed.h"
+#include "core/units/temperature.h"
+#include "core/units/volume.h"
+#include "core/units/weight.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace wording {
+
+/// Values to words in the user's units: the only place that writes a unit sign.
+class Words {
+public:
+    explicit Words(preferences::UnitSystem units = preferences::UnitSystem::metric)
+        : units_(units) {}
+
+    [[nodiscard]] preferences::UnitSystem units() const { return units_; }
+    [[nodiscard]] bool isMetric() const { return units_ == preferences::UnitSystem::metric; }
+
+    [[nodiscard]] QString depth(units::Depth depth) const;       ///< "5.4 m", "17.7 ft"
+    [[nodiscard]] QString depthNumber(units::Depth depth) const; ///< "5.4", "17.7"
+    [[nodiscard]] QString
+    depthRange(units::Depth from,
+               std::optional<units::Depth> to) const;              ///< "4 to 6 m", "over 20 m"
+    [[nodiscard]] QString plusMinus(units::Depth halfWidth) const; ///< "±0.2 m"
+    [[nodiscard]] QString length(units::Length length)
+        const; ///< "18.3 m", "60 ft"; from 1 km or 1 mile on "2.9 km", "1.8 mi"
+    [[nodiscard]] QString levelChange(units::Length rise) const; ///< "+0.35 m"
+    [[nodiscard]] QString area(units::Area area) const;          ///< "4.1 ha", "10.2 ac"
+    [[nodiscard]] QString volume(units::Volume volume) const;    ///< "1.2 million m³", "980 ac-ft"
+    [[nodiscard]] QString weight(units::Weight weight) const;    ///< "5.67 kg", "12 lb 8 oz"
+    [[nodiscard]] QString fishLength(units::Length length) const;  ///< "78 cm", "30.7 in"
+    [[nodiscard]] QString speed(units::Speed speed) const;         ///< "6 m/s", "13 mph"
+    [[nodiscard]] QString temperature(units::Temperature t) const; ///< "12.5 °C", "54.5 °F"
+    [[nodiscard]] static QString bearing(units::Bearing bearing);  ///< "300°"
+    [[nodiscard]] static QString windPoint(units::Bearing from);   ///< "WNW"
+    [[nodiscard]] QString wind(const logbook::Wind& wind) const;   ///< "WNW 300° 6 m/s"
+    [[nodiscard]] static QString place(geo::LonLat place);         ///< "55.20341 N 3.11272 E"
+    [[nodiscard]] static QString share(double share);              ///< "42 %"
+    [[nodiscard]] static QString rate(double per10RodHours);       ///< "1.4"
+    [[nodiscard]] static QString hours(double hours);              ///< "7 h 10"
+    [[nodiscard]] static QString day(units::Day day);              ///< "Fri 27 Nov 2026"
+
+    [[nodiscard]] QString depthUnit() const {
+        return isMetric() ? QStringLiteral("m") : QStringLiteral("ft");
+    }
+    [[nodiscard]] QString speedUnit() const {
+        return isMetric() ? QStringLiteral("m/s") : QStringLiteral("mph");
+    }
+    [[nodiscard]] QString areaUnit() const {
+        return isMetric() ? QStringLiteral("ha") : QStringLiteral("ac");
+    }
+
+    friend bool operator==(const Words&, const Words&) = default;
+
+private:
+    preferences::UnitSystem units_;
+};
+
+} // namespace wording
