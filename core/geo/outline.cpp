@@ -235,4 +235,29 @@ bool Outline::isCrossedBy(WaterPoint a, WaterPoint b) const {
            inside_->tree.qend();
 }
 
+std::optional<double> Outline::firstShoreAhead_m(WaterPoint p, units::Bearing towards) const {
+    const double east = towards.east();
+    const double north = towards.north();
+    const double reach_m = std::hypot(box().east_m - p.x_m, box().north_m - p.y_m) +
+                           std::hypot(box().west_m - p.x_m, box().south_m - p.y_m) + 1.0;
+    const BgSegment ray(toBg(p), BgPoint(p.x_m + reach_m * east, p.y_m + reach_m * north));
+    std::optional<double> first_m;
+    for (auto it = inside_->tree.qbegin(bg::index::intersects(ray)); it != inside_->tree.qend();
+         ++it) {
+        const ShoreSegment& s = inside_->segments[it->second];
+        const double alongX_m = s.b.x_m - s.a.x_m;
+        const double alongY_m = s.b.y_m - s.a.y_m;
+        const double cross = east * alongY_m - north * alongX_m;
+        // A shore that runs along the ray is met at its nearer end.
+        const double ahead_m =
+            cross != 0.0 ? ((s.a.x_m - p.x_m) * alongY_m - (s.a.y_m - p.y_m) * alongX_m) / cross
+                         : std::min((s.a.x_m - p.x_m) * east + (s.a.y_m - p.y_m) * north,
+                                    (s.b.x_m - p.x_m) * east + (s.b.y_m - p.y_m) * north);
+        if (ahead_m >= 0.0 && (!first_m || ahead_m < *first_m)) {
+            first_m = ahead_m;
+        }
+    }
+    return first_m;
+}
+
 } // namespace geo

@@ -8,6 +8,7 @@
 #include "core/units/area.h"
 
 #include <memory>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -57,6 +58,9 @@ public:
     [[nodiscard]] std::vector<double> crossingsAt(double y_m) const;
     /// True where the straight line from a to b meets the shore.
     [[nodiscard]] bool isCrossedBy(WaterPoint a, WaterPoint b) const;
+    /// Distance from p to the first shore straight ahead; nothing where there is none that way.
+    [[nodiscard]] std::optional<double> firstShoreAhead_m(WaterPoint p,
+                                                          units::Bearing towards) const;
 
 private:
     struct Inside;

@@ -29,11 +29,11 @@ struct SunTimes {
 /// Algorithms, 2nd ed., ch. 25 (low precision), as NOAA's solar calculator uses it.
 [[nodiscard]] SunPosition sunAt(units::Moment moment, geo::LonLat place);
 
-/// Dawn to dusk of the calendar day `day` by the clock at the water (not of the UTC day, which far
-/// from Greenwich would give yesterday's sunset). Each event is iterated to its own instant; within
-/// 5 s of NREL's solar position algorithm below 65 degrees of latitude. Real air bends light by
-/// more or less than 34', so an almanac and the eye may differ by a minute. Altitude is not allowed
-/// for.
+/// Dawn to dusk round the sun's noon on the calendar day `day` by the clock at the water: not of
+/// the UTC day, which far from Greenwich would give yesterday's sunset. In a white night dusk falls
+/// after midnight. Each event is iterated to its own instant: within 5 s of NREL's solar position
+/// algorithm below 65 degrees of latitude. Air bends light by more or less than 34' from day to
+/// day, so an almanac and the eye may differ by a minute. Altitude is not allowed for.
 [[nodiscard]] SunTimes sunTimesOn(units::Day day, geo::LonLat place, const units::Clock& clock);
 
 } // namespace light

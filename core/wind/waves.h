@@ -16,11 +16,11 @@ struct Waves {
 /// Fetch-limited waves on deep water: wind at 10 m above the water, any fetch of a lake.
 /// No check for how long it has blown: 2 km need less than 40 minutes even in a light wind, and a
 /// forecast is hourly. Published models differ by 30 %: say the height to a decimal of a metre.
-/// Source: Shore Protection Manual, US Army CERC 1984, eq. 3-33 to 3-39.
+/// Source: Shore Protection Manual, US Army CERC 1984, ch. 3.
 [[nodiscard]] Waves wavesOnDeepWater(units::Speed wind, units::Length fetch);
 
 /// The same where the bottom limits them; `depth` is the mean depth along the fetch. Deep water
-/// gives nearly the deep form. Source: the same, 3-39 to 3-40. Zero where fetch or depth is not
+/// gives nearly the deep form. Source: the same. Zero where fetch or depth is not
 /// positive.
 [[nodiscard]] Waves wavesOverDepth(units::Speed wind, units::Length fetch, units::Depth depth);
 
