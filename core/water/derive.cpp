@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/derive.h"
+
+#include "core/contours/find_bands.h"
+#include "core/contours/trace_contours.h"
+#include "core/geo/hull.h"
+#include "core/reduction/correct_depths.h"
+#include "core/reduction/find_crossings.h"
+#include "core/reduction/set_aside_along_track.h"
+#include "core/reduction/set_aside_outside_shore.h"
+#include "core/sections/divide_water.h"
+#include "core/structure/find_structure.h"
+#include "core/surface/draw_water.h"
+#include "core/surface/measure_water.h"
+#include "core/water/closed_cells.h"
+#include "core/water/derive_steps.h"
+#include "core/weed/map_weed.h"
+
+#include <chrono>
+#include <set>
+
+#include <fmt/format.h>
+
+namespace water {
+
+using base::Progress;
+using base::Result;
+
+namespace {
+
+template <class T>
+Result<std::shared_ptr<const T>> shared(Result<T> made) {
+    if (!made) {
+        return std::unexpected(std::move(made.error()));
+    }
+    return std::make_shared<const T>(std::move(*made));
+}
+
+Result<void> makeReduced(const Water& water, Derived& derived, Progress& progress) {
+    auto outline = outlineOf(water);
+    if (!outline) {
+        return std::unexpected(outline.error());
+    }
+    auto checked = checkSurvey(water, outline->outline, progress);
+    if (!checked) {
+        return std::unexpected(checked.error());
+    }
+    derived.outline = std::make_shared<const geo::Outline>(std::move(outline->outline));
+    derived.outlineIsAssumed = outline->isAssumed;
+    derived.checked = std::make_shared<const CheckedSurvey>(std::move(*checked));
+    derived.notes.clear();
+    if (outline->isAssumed) {
+        derived.notes.emplace_back(
+            "there is no shoreline yet: one is assumed 15 m outside the soundings");
+    }
+    return {};
+}
+
+Result<void> makeDrawn(const Water& water, Derived& derived, Progress& progress) {
+    surface::DrawSettings settings;
+    settings.cell = water.settings.cell;
+    auto drawn = shared(surface::drawWater(
+        *derived.outline, soundingsToDraw(water, *derived.checked), settings, progress));
+    if (!drawn) {
+        return std::unexpected(drawn.error());
+    }
+    derived.drawn = *drawn;
+    return {};
+}
+
+Result<void> makeForm(const Water& water, Derived& derived, Progress& progress) {
+    auto form = shared(formOf(water.settings.bands, *derived.drawn, *derived.outline, progress));
+    if (!form) {
+        return std::unexpected(form.error());
+    }
+    derived.form = *form;
+    return {};
+}
+
+std::optional<geo::WaterPoint> launchOf(const Water& water) {
+    return water.plan.launch ? std::optional(water.frame->toWater(*water.plan.launch))
+                             : std::nullopt;
+}
+
+Result<void> makeStructure(const Water& water, Derived& derived, Progress& progress) {
+    structure::StructureSettings settings;
+    settings.launch = launchOf(water);
+    auto zones = shared(structure::findStructure(derived.drawn->depth, derived.drawn->mask,
+                                                 derived.drawn->trust.halfWidths_m(),
+                                                 water.settings.bands, settings, progress));
+    if (!zones) {
+        return std::unexpected(zones.error());
+    }
+    derived.structure = *zones;
+    return {};
+}
+
+Result<void> makeWeed(const Water& water, Derived& derived, Progress& progress) {
+    weed::WeedSettings settings;
+    settings.seasonFactor = water.settings.weedLeft;
+    auto map = shared(weed::mapWeed(derived.drawn->depth, derived.drawn->mask, water.weedNotes,
+                                    water.leadLine, water.settings.secchi, *water.frame, settings,
+                                    progress));
+    if (!map) {
+        return std::unexpected(map.error());
+    }
+    derived.weed = *map;
+    return {};
+}
+
+grid::Grid<std::uint8_t> trustNumbers(const surface::TrustGrid& trust) {
+    grid::Grid<std::uint8_t> numbers(trust.frame(), 0);
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+        numbers[i] = static_cast<std::uint8_t>(trust.names()[i]);
+    }
+    return numbers;
+}
+
+Result<void> makeSections(const Water& water, Derived& derived, Progress& progress) {
+    const auto closed = closedCells(water, derived.drawn->mask.frame());
+    if (!closed) {
+        return std::unexpected(closed.error());
+    }
+    const auto names = trustNumbers(derived.drawn->trust);
+    const sections::DivideInput input{.depth = derived.drawn->depth,
+                                      .mask = derived.drawn->mask,
+                                      .outline = *derived.outline,
+                                      .frame = *water.frame,
+                                      .bands = water.settings.bands,
+                                      .closed = &*closed,
+                                      .trustNames = &names,
+                                      .structure = derived.structure.get(),
+                                      .weed = derived.weed.get(),
+                                      .launch = launchOf(water),
+                                      .names = water.sectionNames};
+    sections::SectionSettings settings;
+    settings.wantedArea = water.settings.sectionArea;
+    auto map = shared(sections::divideWater(input, settings, progress));
+    if (!map) {
+        return std::unexpected(map.error());
+    }
+    derived.sections = *map;
+    return {};
+}
+
+struct Derivation {
+    Step step;
+    std::string_view telling;
+    Result<void> (*make)(const Water&, Derived&, Progress&);
+};
+
+constexpr std::array derivations{
+    Derivation{Step::reduce, "Looking the soundings over", makeReduced},
+    Derivation{Step::draw, "Drawing the water", makeDrawn},
+    Derivation{Step::bands, "Tracing contours and bands", makeForm},
+    Derivation{Step::structure, "Finding drop-offs, humps and shelves", makeStructure},
+    Derivation{Step::weed, "Mapping the weed", makeWeed},
+    Derivation{Step::sections, "Dividing the water into sections", makeSections},
+};
+
+Result<void> checkBefore(const Water& water) {
+    if (!water.frame) {
+        return base::fail(base::ErrorKind::wrongUse,
+                          "the water has no soundings and no shoreline yet", "",
+                          "bring in a log of soundings first");
+    }
+    const auto problems = problemsIn(water.settings);
+    if (!problems.empty()) {
+        return base::fail(base::ErrorKind::wrongUse, problems.front(), "settings",
+                          "choose another value");
+    }
+    return {};
+}
+
+} // namespace
+
+Result<Derived> derive(const Water& water, const Derived& before, Step upTo, Progress& progress) {
+    if (auto ready = checkBefore(water); !ready) {
+        return std::unexpected(ready.error());
+    }
+    Derived derived = before;
+    for (const Derivation& derivation : derivations) {
+        const Stamp wanted = stampOf(water, derivation.step);
+        if (!derived.isCurrent(derivation.step, wanted)) {
+            if (progress.stopAsked()) {
+                return std::unexpected(base::cancelled());
+            }
+            progress.begin(derivation.telling);
+            const auto start = std::chrono::steady_clock::now();
+            if (auto made = derivation.make(water, derived, progress); !made) {
+                return std::unexpected(made.error());
+            }
+            derived.seconds[derivation.step] =
+                std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+            derived.stamps[derivation.step] = wanted;
+        }
+        if (derivation.step == upTo) {
+            break;
+        }
+    }
+    return derived;
+}
+
+Derived withKeptDrawing(const Water& water, surface::DrawnWater drawn, Stamp stamp) {
+    Derived derived;
+    if (!water.frame || stamp != stampOf(water, Step::draw)) {
+        return derived;
+    }
+    derived.drawn = std::make_shared<const surface::DrawnWater>(std::move(drawn));
+    derived.stamps[Step::draw] = stamp;
+    return derived;
+}
+
+} // namespace water
