@@ -27,8 +27,8 @@ struct EdgePiece {
 [[nodiscard]] double lengthWithin_m(geo::WaterPoint a, geo::WaterPoint b, geo::WaterPoint p,
                                     double radius_m);
 
-/// How much a kind of bottom is worth a bait, 0 to 1: features and edges 1, mixed ground a half,
-/// flat and weed itself little. Common practice (no source).
+/// How much a kind of bottom is worth a bait, 0 to 1: features and edges from 0.75 up, plateau,
+/// trough and shelf about a half, flat bottom and weed itself little. Common practice (no source).
 [[nodiscard]] double worthOf(structure::ZoneKind kind);
 
 /// The bottom as baits and marks see it: today's depth, what may be fished, what lies where, and
@@ -63,8 +63,15 @@ public:
     [[nodiscard]] const std::vector<EdgePiece>& edges() const { return edges_; }
 
 private:
+    struct BinRange {
+        int firstCol;
+        int lastCol;
+        int firstRow;
+        int lastRow;
+    };
     void takeEdges(const structure::ZoneMap& map, structure::ZoneKind kind, std::int32_t first);
     void fillBins();
+    [[nodiscard]] BinRange binsOf(const geo::Box& box) const;
 
     const grid::DepthGrid* today_;
     units::Depth limit_;

@@ -37,10 +37,14 @@ struct RodSettings {
 /// One sentence for each setting out of its range; none where all is well.
 [[nodiscard]] std::vector<std::string> problemsIn(const RodSettings& settings);
 
-/// What a set of baits is worth, the sum that spreadRods() raises: for each bait how near it lies
-/// to an edge (the second bait on the same edge counts half, the third a quarter), for each kind of
-/// bottom its worth once, and the share of the depths in reach that the baits cover, each 0.75 m up
-/// and down. \param baits places that hold water.
+/// What a set of baits is worth, the sum that spreadRods() raises. Each part rewards what is new:
+/// - edges: exp(-(d / 4 m)^2) for each bait d from its nearest edge; the second bait on the edge of
+///   one zone counts half, the third a quarter;
+/// - kinds: worthOf(kind) once for each kind of bottom under a bait;
+/// - depths: three times the share of the depths within the ring that lie within 0.75 m of a
+/// bait's;
+/// - water: half the share of the circle that lies within 20 degrees of a line.
+/// \param baits places that hold water. The weights are our choice (no source).
 [[nodiscard]] double worthOf(const std::vector<geo::WaterPoint>& baits, const Ground& ground,
                              const anchoring::Lie& lie, const RodSettings& settings);
 
