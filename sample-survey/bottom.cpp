@@ -104,7 +104,7 @@ Bottom::Bottom(const Shore& shore)
            "Gannick Bar",
            {506, 85},
            "runs out south from Gannick Point and falls away to the stream bed"},
-          {"drop-off", "Quarry Bank", {420, -500}, "steep bank of the south shore"},
+          {"drop-off", "Quarry Bank", {420, -562}, "steep bank of the south shore"},
           {"shelf",
            "Flint Shelf",
            {95, 520},

@@ -5,7 +5,7 @@
 #include "sample-survey/text.h"
 
 #include <algorithm>
-#include <cmath>
+#include <stdexcept>
 
 namespace sample {
 
@@ -33,12 +33,12 @@ public:
     TrueStay lie(int minutes, double swing_m, int gapAfter_min = 0, int gap_min = 0) {
         Drift swingEast(*chance_, swing_m, 90.0);
         Drift swingNorth(*chance_, 0.6 * swing_m, 70.0);
-        TrueStay stay{now_s_, now_s_ + 60 * minutes, here_};
-        const std::int64_t gapFrom_s = now_s_ + 60 * gapAfter_min;
+        TrueStay stay{now_s_, now_s_ + minute_s * minutes, here_};
+        const std::int64_t gapFrom_s = now_s_ + minute_s * gapAfter_min;
         while (now_s_ < stay.end_s) {
             const Point swing{swingEast.after(every_s), swingNorth.after(every_s)};
-            if (gap_min > 0 && now_s_ >= gapFrom_s && now_s_ < gapFrom_s + 60 * gap_min) {
-                now_s_ = gapFrom_s + 60 * gap_min;
+            if (gap_min > 0 && now_s_ >= gapFrom_s && now_s_ < gapFrom_s + minute_s * gap_min) {
+                now_s_ = gapFrom_s + minute_s * gap_min;
                 gap_ = true;
             }
             fix(here_ + swing);
@@ -92,11 +92,10 @@ DayTrack fishOneDay(const Bottom& bottom, const Waterway& waterway, Chance& chan
     track.stays.push_back(boat.lie(27, 1.5));
     go(fourth, launchPlace());
     track.points = boat.points;
-    const bool afloat =
-        std::all_of(track.stays.begin(), track.stays.end(),
-                    [&](const TrueStay& stay) { return bottom.depth_m(stay.at) > 1.2; });
-    if (!afloat) {
-        track.stays.clear();
+    for (const TrueStay& stay : track.stays) {
+        if (bottom.depth_m(stay.at) < 1.2) {
+            throw std::logic_error("a stay of the day's track lies aground");
+        }
     }
     return track;
 }

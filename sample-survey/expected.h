@@ -27,6 +27,9 @@ std::string expectedCheckPointsText(const Bottom& bottom, const std::vector<Surv
                                     Chance& chance);
 /// Counts of good and faulty soundings by day, levels, and what tying the days should find.
 std::string expectedSoundingsText(const std::vector<SurveyDay>& days);
+/// Crossings of the clean tracks by pair of days: how many, and how well their depths agree at the
+/// true levels.
+std::string expectedCrossingsText(const std::vector<SurveyDay>& days);
 /// Every faulty sounding: day,time,event,kind.
 std::string faultsText(const std::vector<SurveyDay>& days);
 /// Places of the structure that was put in.

@@ -69,6 +69,38 @@ std::string hiddenText() {
            ",\n  \"hidden_lost_runs_per_fish\": " + fixed(hiddenLostPerFish, 2);
 }
 
+/// Effort and fish between the hours at which the hidden factor changes, local clock.
+std::vector<std::string> hourRows(const std::vector<LoggedStay>& stays) {
+    const std::vector<int> edges{6, 9, 11, 14, 16, 20};
+    const auto block = [&edges](std::int64_t utc_s) {
+        const int hour = civil(utc_s + britishOffset_s(utc_s)).hour;
+        std::size_t i = 0;
+        while (i + 2 < edges.size() && hour >= edges[i + 1]) {
+            ++i;
+        }
+        return i;
+    };
+    std::vector<Tally> tallies(edges.size() - 1);
+    for (const LoggedStay& stay : stays) {
+        for (std::int64_t t = stay.start_s; t < stay.end_s; t += 60) {
+            tallies[block(t)].rodHours += stay.rods / 60.0;
+        }
+        for (const LoggedFish& fish : stay.fish) {
+            Tally& tally = tallies[block(fish.time_s)];
+            ++(fish.landed ? tally.fish : tally.runs);
+        }
+    }
+    std::vector<std::string> rows;
+    for (std::size_t i = 0; i < tallies.size(); ++i) {
+        rows.push_back("{\"from_hour\": " + std::to_string(edges[i]) +
+                       ", \"to_hour\": " + std::to_string(edges[i + 1]) +
+                       ", \"rod_hours\": " + fixed(tallies[i].rodHours, 3) +
+                       ", \"lost_runs\": " + std::to_string(tallies[i].runs) +
+                       ", \"fish\": " + std::to_string(tallies[i].fish) + "}");
+    }
+    return rows;
+}
+
 } // namespace
 
 std::string expectedSoundingsText(const std::vector<SurveyDay>& days) {
@@ -123,10 +155,12 @@ std::string faultsText(const std::vector<SurveyDay>& days) {
 std::string expectedLogText(const std::vector<LoggedStay>& stays) {
     Tally all;
     std::map<std::string, Tally> byGround;
+    std::map<std::string, Tally> byBait;
     std::map<std::string, int> bySpecies;
     for (const LoggedStay& stay : stays) {
         add(all, stay);
         add(byGround[nameOf(stay.ground)], stay);
+        add(byBait[stay.bait], stay);
         all.trips = std::max(all.trips, stay.trip);
         for (const LoggedFish& fish : stay.fish) {
             if (fish.landed) {
@@ -137,6 +171,10 @@ std::string expectedLogText(const std::vector<LoggedStay>& stays) {
     std::vector<std::string> grounds;
     for (const auto& [name, tally] : byGround) {
         grounds.push_back("{\"ground\": \"" + name + "\", " + tallyText(tally) + "}");
+    }
+    std::vector<std::string> baits;
+    for (const auto& [name, tally] : byBait) {
+        baits.push_back("{\"bait\": \"" + name + "\", " + tallyText(tally) + "}");
     }
     std::string species;
     for (const auto& [name, count] : bySpecies) {
@@ -151,6 +189,8 @@ std::string expectedLogText(const std::vector<LoggedStay>& stays) {
     return "{\n" + hiddenText() + ",\n  \"trips\": " + std::to_string(all.trips) +
            ",\n  \"whole_log\": {" + tallyText(all) + "},\n  \"fish_by_species\": {" + species +
            "},\n  \"by_ground\": " + listText(grounds, "  ") +
+           ",\n  \"by_bait\": " + listText(baits, "  ") +
+           ",\n  \"by_hour\": " + listText(hourRows(stays), "  ") +
            ",\n  \"ground_of_stay\": " + listText(where, "  ") + "\n}\n";
 }
 

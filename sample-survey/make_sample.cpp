@@ -33,7 +33,7 @@ std::vector<SurveyDay> surveyAll(const Bottom& bottom, const Waterway& waterway)
                      17.6,
                      0.30,
                      1500.0,
-                     2.3,
+                     2.5,
                      1.0,
                      1};
     days[1].facts = {"2026-09-12",
@@ -135,6 +135,7 @@ void makeAll(const std::filesystem::path& out) {
     keep("expected/water.json", expectedWaterText(bottom));
     keep("expected/check-points.json", expectedCheckPointsText(bottom, days, checks));
     keep("expected/soundings.json", expectedSoundingsText(days));
+    keep("expected/crossings.json", expectedCrossingsText(days));
     keep("expected/faults.csv", faultsText(days));
     keep("expected/structure.json", expectedStructureText(bottom));
     keep("expected/log.json", expectedLogText(stays));

@@ -21,7 +21,7 @@ std::string bottomKind(const Bottom& bottom, Point p, Chance& chance) {
         return "weed";
     }
     const double fromDam_m = distanceToLine(p, bottom.shore().dam());
-    if (fromDam_m < 60.0 || bottom.slope(p) > 0.25) {
+    if (fromDam_m < 60.0 || bottom.slope(p) > 0.2) {
         return "rock";
     }
     const Ground ground = bottom.groundAt(p);
@@ -53,7 +53,7 @@ std::string weedNotesText(const Bottom& bottom, Chance& chance) {
         std::string kind = "none";
         double height_m = 0.0;
         if (chance.happens(share)) {
-            const bool thick = chance.happens(share);
+            const bool thick = chance.happens(0.75 * share);
             kind = thick ? "thick" : "thin";
             height_m = std::min(0.8 * depth_m,
                                 thick ? chance.between(0.6, 1.8) : chance.between(0.2, 0.6));
@@ -73,7 +73,9 @@ std::string leadLineText(const Bottom& bottom, Chance& chance) {
     }
     while (points.size() < wanted) {
         const Point p = somewhere(chance);
-        if (bottom.depth_m(p) > 1.0 && !inClosedWater(bottom, p)) {
+        const bool shallow = bottom.depth_m(p) < 7.0;
+        if (bottom.depth_m(p) > 1.0 && shallow != (points.size() % 3 == 0) &&
+            !inClosedWater(bottom, p)) {
             points.push_back(p);
         }
     }
@@ -81,7 +83,10 @@ std::string leadLineText(const Bottom& bottom, Chance& chance) {
     for (const Point p : points) {
         const std::string depth = fixed(bottom.depth_m(p) + 0.05 * chance.normal(), 1);
         const std::string kind = bottomKind(bottom, p, chance);
-        text += lonLatCells(p) + "," + depth + "," + kind + "\n";
+        text += lonLatCells(p);
+        text += "," + depth;
+        text += "," + kind;
+        text += "\n";
     }
     return text;
 }

@@ -22,7 +22,7 @@ public:
             const bool deeper = chance_->happens(0.6);
             const double move_m =
                 deeper ? chance_->between(2.5, 9.0) : -chance_->between(0.55, 0.85) * fix.depth_m;
-            fix.shown = *fix.shown + move_m / facts_->unit_m;
+            fix.shown = std::max(0.1, fix.shown.value_or(0.0) + move_m / facts_->unit_m);
             ++event_;
         }
     }
@@ -77,7 +77,7 @@ public:
                 length, [](const Fix& fix) { return fix.depth_m > 1.8 && fix.depth_m < 7.0; });
             for (std::size_t i = from; i < from + length; ++i) {
                 Fix& fix = mark(i, Fault::doubleEcho);
-                fix.shown = 2.0 * *fix.shown;
+                fix.shown = 2.0 * fix.shown.value_or(0.0);
             }
             ++event_;
         }

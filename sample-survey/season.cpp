@@ -61,10 +61,11 @@ std::vector<std::vector<Point>> favouriteMarks(const Bottom& bottom, Chance& cha
 
 /// Local clock hour of sunset to a few minutes: declination by the day of the year, sun 0.833
 /// degrees down.
-double sunsetHour(std::int64_t day_s) {
+double sunsetHour(std::int64_t midnight_s) {
     constexpr double rad = std::numbers::pi / 180.0;
-    const Civil c = civil(day_s);
-    const auto dayOfYear = static_cast<double>((day_s - secondsOf(c.year, 1, 1, 0, 0)) / 86400 + 1);
+    const Civil c = civil(midnight_s);
+    const auto dayOfYear =
+        1.0 + static_cast<double>(midnight_s - secondsOf(c.year, 1, 1, 0, 0)) / 86400.0;
     const double declination =
         -23.44 * rad * std::cos(2.0 * std::numbers::pi * (dayOfYear + 10.0) / 365.25);
     const double lat = 55.2 * rad;
@@ -74,7 +75,7 @@ double sunsetHour(std::int64_t day_s) {
     const double equation_min = 9.87 * std::sin(2.0 * b) - 7.53 * std::cos(b) - 1.5 * std::sin(b);
     const double noonUtc = 12.0 - 3.1 / 15.0 - equation_min / 60.0;
     return noonUtc + std::acos(cosine) / rad / 15.0 +
-           static_cast<double>(britishOffset_s(day_s + 43200)) / 3600.0;
+           static_cast<double>(britishOffset_s(midnight_s + day_s / 2)) / 3600.0;
 }
 
 std::vector<std::int64_t> tripDays(Chance& chance) {
@@ -85,7 +86,7 @@ std::vector<std::int64_t> tripDays(Chance& chance) {
         const std::int64_t last = secondsOf(year, lastMonth, lastDay, 0, 0);
         while (chosen.size() < count) {
             const std::int64_t day =
-                first + 86400 * chance.whole(0, static_cast<int>((last - first) / 86400));
+                first + day_s * chance.whole(0, static_cast<int>((last - first) / day_s));
             const int weekday = civil(day).weekday;
             const bool suits = weekday == 0 || weekday == 6 || weekday == 3;
             if (suits && std::find(chosen.begin(), chosen.end(), day) == chosen.end()) {
@@ -234,9 +235,9 @@ std::vector<LoggedStay> fishSeasons(const Bottom& bottom, Chance& chance) {
     int trip = 0;
     for (const std::int64_t day : tripDays(chance)) {
         ++trip;
-        const std::int64_t offset_s = britishOffset_s(day + 43200);
+        const std::int64_t offset_s = britishOffset_s(day + day_s / 2);
         const double leave = std::min(sunsetHour(day) + 0.2, 18.6);
-        std::int64_t now = day - offset_s + 60 * chance.whole(425, 510);
+        std::int64_t now = day - offset_s + minute_s * chance.whole(425, 510);
         const double season =
             static_cast<double>(day - secondsOf(civil(day).year, 9, 15, 0, 0)) / 86400.0;
         double wind_deg = chance.between(0.0, 1.0) < 0.6 ? chance.between(190.0, 290.0)
@@ -262,9 +263,9 @@ std::vector<LoggedStay> fishSeasons(const Bottom& bottom, Chance& chance) {
                 stay.at = mark + Point{5.0 * chance.normal(), 5.0 * chance.normal()};
             } while (bottom.groundAt(stay.at) != stay.ground);
             stay.start_s = now;
-            stay.end_s = now + 60 * chance.whole(55, 140);
+            stay.end_s = now + minute_s * chance.whole(55, 140);
             if (localHour(stay.end_s) > leave) {
-                stay.end_s = day - offset_s + 60 * static_cast<std::int64_t>(leave * 60.0);
+                stay.end_s = day - offset_s + minute_s * static_cast<std::int64_t>(leave * 60.0);
             }
             if (stay.end_s - stay.start_s < 1500) {
                 break;
@@ -280,7 +281,7 @@ std::vector<LoggedStay> fishSeasons(const Bottom& bottom, Chance& chance) {
             stay.note = notePerhaps(chance);
             fishStay(stay, bait.factor, bottom, chance);
             stays.push_back(stay);
-            now = stay.end_s + 60 * chance.whole(11, 26);
+            now = stay.end_s + minute_s * chance.whole(11, 26);
         }
     }
     return stays;

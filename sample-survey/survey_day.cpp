@@ -38,6 +38,13 @@ double soundSpeed_m_s(double t) {
                 t * (-5.799136e-2 + t * (3.287156e-4 + t * (-1.398845e-6 + t * 2.787860e-9))));
 }
 
+double reducedDepth_m(double shown, const DayFacts& facts) {
+    const double displayed = std::round(shown * 10.0) / 10.0;
+    return displayed * facts.unit_m * soundSpeed_m_s(facts.waterTemperature_c) /
+               facts.assumedSoundSpeed_m_s +
+           facts.draft_m - facts.level_m;
+}
+
 std::string nameOf(Fault fault) {
     switch (fault) {
     case Fault::spike:

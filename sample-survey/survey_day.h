@@ -60,6 +60,10 @@ struct Fix {
     int event = 0; ///< faults that belong together share a number; 0 for none
 };
 
+/// A shown depth, rounded to the tenth that the sounder displays, brought back to metres below
+/// chart level.
+double reducedDepth_m(double shown, const DayFacts& facts);
+
 /// Sails the way and logs it: wander of the helm, drifting position error of 1.5 m, depth noise of
 /// 0.05 m + 0.5 %, two stops, and one stretch that was not recorded.
 std::vector<Fix> sail(const Line& way, const Bottom& bottom, const DayFacts& facts, Chance& chance);

@@ -131,6 +131,8 @@ Line surveyWay(const Bottom& bottom, const Waterway& waterway, int day) {
         sailAll(way, parallels(52.0, 98.0, 30.0, waterway, inMainNotThin), waterway);
         sailAll(way, parallels(142.0, 260.0, 90.0, waterway, inMainNotThin), waterway);
         sailAll(way, parallels(20.0, 90.0, 20.0, waterway, inArm), waterway);
+        sailAll(way, {{{-25, 118}, {215, 232}}, {{62, 262}, {128, 88}}, {{486, 172}, {540, -70}}},
+                waterway);
     }
     goTo(way, launchPlace(), waterway);
     return way;

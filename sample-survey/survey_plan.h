@@ -22,7 +22,8 @@ Point launchPlace();
 /// The ways the boat takes on the three survey days, each from the launch and back:
 /// day 1: a lap along the bank, then lines north and south;
 /// day 2: laps of the weedy bay and of both islands, then lines east and west;
-/// day 3: slanting lines, some lines across them, and a zigzag through the bay.
+/// day 3: slanting lines, some lines across them, a zigzag through the bay, and once more over hump
+/// and bar.
 Line surveyWay(const Bottom& bottom, const Waterway& waterway, int day);
 
 } // namespace sample

@@ -81,8 +81,8 @@ Civil civil(std::int64_t seconds) {
 std::int64_t secondsOf(int year, int month, int day, int hour, int minute) {
     using namespace std::chrono;
     const sys_days date{std::chrono::year{year} / month / day};
-    return static_cast<std::int64_t>(date.time_since_epoch().count()) * 86400 + hour * 3600 +
-           minute * 60;
+    return static_cast<std::int64_t>(date.time_since_epoch().count()) * day_s + hour * hour_s +
+           minute * minute_s;
 }
 
 std::int64_t britishOffset_s(std::int64_t utc_s) {

@@ -25,6 +25,10 @@ std::string ringText(const Line& ring);
 /// Items set one under the other between the brackets of a JSON array.
 std::string listText(const std::vector<std::string>& items, const std::string& indent);
 
+inline constexpr std::int64_t minute_s = 60;
+inline constexpr std::int64_t hour_s = 3600;
+inline constexpr std::int64_t day_s = 86400;
+
 /// Broken-down moment.
 struct Civil {
     int year = 0;

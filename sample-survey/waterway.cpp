@@ -40,7 +40,9 @@ int Waterway::cellAt(Point p) const {
 }
 
 Point Waterway::middleOf(int cell) const {
-    return {west_m + (cell % columns + 0.5) * cell_m, south_m + (cell / columns + 0.5) * cell_m};
+    const int column = cell % columns;
+    const int row = cell / columns;
+    return {west_m + (column + 0.5) * cell_m, south_m + (row + 0.5) * cell_m};
 }
 
 bool Waterway::open(Point p) const {
