@@ -34,8 +34,7 @@ reduction::ReductionSettings reductionOf(const Water& water) {
 
 /// Depths reduced and the faults along the tracks set aside: all that can be told without a shore.
 Result<reduction::ReducedSurvey> reduceAlongTracks(const Water& water, Progress& progress) {
-    auto survey =
-        reduction::correctDepths(water.days, *water.frame, reductionOf(water), progress);
+    auto survey = reduction::correctDepths(water.days, *water.frame, reductionOf(water), progress);
     if (!survey) {
         return survey;
     }

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/locate.h"
+
+namespace water {
+
+namespace {
+
+const structure::Zone* zoneAt(const structure::ZoneMap& map, geo::WaterPoint place) {
+    const grid::Cell cell = map.zoneOfCell.frame().cellOf(place);
+    if (!map.zoneOfCell.frame().holds(cell) || map.zoneOfCell[cell] == structure::noZone) {
+        return nullptr;
+    }
+    return &map.zones[static_cast<std::size_t>(map.zoneOfCell[cell])];
+}
+
+const sections::Section* sectionAt(const sections::SectionMap& map, geo::WaterPoint place) {
+    const grid::Cell cell = map.sectionOfCell.frame().cellOf(place);
+    if (!map.sectionOfCell.frame().holds(cell) || map.sectionOfCell[cell] == sections::noSection) {
+        return nullptr;
+    }
+    return &map.sections[static_cast<std::size_t>(map.sectionOfCell[cell])];
+}
+
+} // namespace
+
+Located locate(const Water& water, const Derived& derived, geo::WaterPoint place) {
+    Located found;
+    if (derived.drawn) {
+        found.depth = derived.drawn->depth.at(place);
+        found.trust = derived.drawn->trust.halfWidthAt(place);
+        found.trustName = derived.drawn->trust.at(place);
+    }
+    if (found.depth) {
+        found.band = water.settings.bands.bandOf(*found.depth);
+    }
+    if (derived.structure) {
+        found.zone = zoneAt(*derived.structure, place);
+    }
+    if (derived.weed) {
+        found.weedZone = zoneAt(derived.weed->zones, place);
+    }
+    if (derived.sections) {
+        found.section = sectionAt(*derived.sections, place);
+    }
+    return found;
+}
+
+} // namespace water

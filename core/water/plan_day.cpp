@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/plan_day.h"
+
+#include "core/anchoring/place_anchors.h"
+#include "core/marks/order_day.h"
+#include "core/marks/propose_marks.h"
+#include "core/marks/rank_marks.h"
+#include "core/rods/spread_rods.h"
+#include "core/water/closed_cells.h"
+#include "core/water/day_cautions.h"
+#include "core/water/day_distances.h"
+#include "core/water/hour_weight.h"
+#include "core/water/record_places.h"
+#include "core/wind/fetch.h"
+#include "core/wind/waves.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace water {
+
+using base::Progress;
+using base::Result;
+
+namespace {
+
+/// Everything that is made once for the day and looked at for each candidate.
+struct DayGround {
+    grid::DepthGrid today;
+    grid::Grid<std::uint8_t> closed;
+    grid::Grid<std::uint8_t> isGuess;
+};
+
+Result<DayGround> groundOf(const Water& water, const Derived& derived, const marks::Plan& plan) {
+    auto closed = closedCells(water, derived.drawn->mask.frame());
+    if (!closed) {
+        return std::unexpected(closed.error());
+    }
+    const surface::TrustGrid& trust = derived.drawn->trust;
+    grid::Grid<std::uint8_t> isGuess(trust.frame(), 0);
+    for (std::size_t i = 0; i < isGuess.size(); ++i) {
+        isGuess[i] = trust.names()[i] == surface::TrustName::guess ? 1 : 0;
+    }
+    return DayGround{derived.drawn->depth.raisedBy(plan.day.levelChange), std::move(*closed),
+                     std::move(isGuess)};
+}
+
+anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
+    anchoring::BoatSettings boat;
+    boat.length = tackle.boatLength;
+    boat.bowHeight = tackle.bowHeight;
+    boat.bowRope = tackle.bowRope;
+    boat.sternRope = tackle.sternRope;
+    boat.scope = tackle.scope;
+    boat.leastScope = std::min(boat.leastScope, tackle.scope);
+    return boat;
+}
+
+rods::RodSettings rodsOf(const marks::Tackle& tackle) {
+    rods::RodSettings settings;
+    settings.rods = tackle.rods;
+    settings.cast = tackle.cast;
+    settings.overDepth = tackle.overDepth;
+    settings.nearest = std::min(settings.nearest, tackle.cast * 0.5);
+    return settings;
+}
+
+/// Mean depth along the straight way upwind: what limits the waves that come down it.
+units::Depth depthUpwind(const grid::DepthGrid& today, geo::WaterPoint place, units::Bearing from,
+                         units::Length fetch) {
+    const double step_m = std::max(today.frame().cell_m(), fetch.inMetres() / 200.0);
+    double sum_m = 0.0;
+    int count = 0;
+    for (double way_m = 0.0; way_m <= fetch.inMetres(); way_m += step_m) {
+        if (const auto depth = today.at(geo::moved(place, from, units::Length::metres(way_m)))) {
+            sum_m += depth->inMetres();
+            ++count;
+        }
+    }
+    return units::Depth::metres(count > 0 ? sum_m / count : 0.0);
+}
+
+marks::WaveState wavesAt(const Derived& derived, const grid::DepthGrid& today,
+                         geo::WaterPoint place, const logbook::Wind& wind) {
+    const wind::Fetch fetch = wind::fetchAt(*derived.outline, place, wind.from);
+    const units::Depth depth = depthUpwind(today, place, wind.from, fetch.straight);
+    return {fetch.effective,
+            wind::wavesOverDepth(wind.speed, fetch.effective, depth).significantHeight};
+}
+
+/// The candidate with ropes and rods; nothing where no two anchors would hold the boat there.
+Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const Derived& derived,
+                                       const rods::Ground& ground, const marks::Plan& plan,
+                                       Progress& progress) {
+    const marks::WaveState waves = wavesAt(derived, ground.today(), candidate.place, plan.day.wind);
+    const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height,
+                                     plan.day.waterTemperature};
+    auto anchors = anchoring::placeAnchors(ground.today(), candidate.place, weather,
+                                           boatOf(plan.tackle), progress);
+    if (!anchors) {
+        return std::unexpected(anchors.error());
+    }
+    auto spread = rods::spreadRods(ground, *anchors, rodsOf(plan.tackle), progress);
+    if (!spread) {
+        return std::unexpected(spread.error());
+    }
+    return marks::WorkedCandidate{candidate, std::move(*anchors), std::move(*spread), waves};
+}
+
+struct Worked {
+    std::vector<marks::WorkedCandidate> candidates;
+    std::size_t refused = 0;
+    std::string lastReason;
+    std::vector<std::string> pinnedRefused;
+};
+
+Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const Derived& derived,
+                          const rods::Ground& ground, const marks::Plan& plan, Progress& progress) {
+    Worked worked;
+    for (std::size_t i = 0; i < candidates.size(); ++i) {
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
+        auto one = workOut(candidates[i], derived, ground, plan, progress);
+        if (one) {
+            worked.candidates.push_back(std::move(*one));
+        } else if (one.error().kind == base::ErrorKind::unusableInput) {
+            ++worked.refused;
+            worked.lastReason = one.error().sentence();
+            if (candidates[i].isPinned) {
+                worked.pinnedRefused.push_back("your mark " + candidates[i].name +
+                                               " cannot be anchored on: " + one.error().what);
+            }
+        } else {
+            return std::unexpected(one.error());
+        }
+    }
+    if (worked.candidates.empty()) {
+        return base::fail(base::ErrorKind::unusableInput,
+                          fmt::format("none of {} places holds the boat between two anchors ({})",
+                                      candidates.size(), worked.lastReason),
+                          "", "take more rope, a smaller scope, or another limit of depth");
+    }
+    return worked;
+}
+
+std::vector<marks::Candidate> pinnedOf(const Water& water) {
+    std::vector<marks::Candidate> pinned;
+    for (const PinnedMark& mark : water.pinnedMarks) {
+        pinned.push_back({water.frame->toWater(mark.place), 1.0, true, mark.name});
+    }
+    return pinned;
+}
+
+Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const marks::Plan& plan,
+                               const PlannedDay& planned, Progress& progress) {
+    marks::DayInput input;
+    std::vector<geo::WaterPoint> places;
+    for (const marks::Mark& mark : planned.marks) {
+        input.stops.push_back({mark.rank, mark.score});
+        places.push_back(mark.place);
+    }
+    const DayDistances distances = dayDistances(
+        *derived.outline, places,
+        plan.launch ? std::optional(water.frame->toWater(*plan.launch)) : std::nullopt);
+    input.between_m = distances.between_m;
+    input.fromLaunch_m = distances.fromLaunch_m;
+    input.start = water.clock.at(plan.day.day, plan.day.start);
+    input.end = water.clock.at(plan.day.day, plan.day.end);
+    input.boatSpeed = plan.tackle.boatSpeed;
+    input.hourWeight = hourWeightOf(water, progress);
+    input.light = planned.light;
+    return marks::orderDay(input, {}, progress);
+}
+
+Result<void> checkBefore(const Water& water, const Derived& derived) {
+    if (!water.frame || !derived.outline || !derived.drawn || !derived.structure || !derived.weed ||
+        !derived.sections) {
+        return base::fail(base::ErrorKind::wrongUse,
+                          "tomorrow cannot be planned before the water is drawn and divided", "",
+                          "bring in soundings and draw the water first");
+    }
+    return {};
+}
+
+} // namespace
+
+Result<PlannedDay> planDay(const Water& water, const Derived& derived, const marks::Plan& asked,
+                           Progress& progress) {
+    if (auto ready = checkBefore(water, derived); !ready) {
+        return std::unexpected(ready.error());
+    }
+    PlannedDay planned;
+    planned.plan = asked;
+    marks::Plan& plan = planned.plan;
+    plan.tackle.rods =
+        std::min(plan.tackle.rods, water.houseRules.rodLimit.value_or(plan.tackle.rods));
+    const auto made = groundOf(water, derived, plan);
+    if (!made) {
+        return std::unexpected(made.error());
+    }
+    const rods::Ground ground(made->today, water.settings.bands.limit(), &made->closed,
+                              *derived.structure, derived.weed->zones);
+    const PlaceRecords records = recordsOf(water, derived, progress);
+    const marks::MarkInput input{.frame = *water.frame,
+                                 .outline = *derived.outline,
+                                 .mask = derived.drawn->mask,
+                                 .ground = ground,
+                                 .bands = water.settings.bands,
+                                 .sections = *derived.sections,
+                                 .trust_m = derived.drawn->trust.halfWidths_m(),
+                                 .isGuess = &made->isGuess,
+                                 .recordOf = [&](geo::WaterPoint p) { return records.of(p); },
+                                 .wholeRate = records.whole()};
+    progress.begin("Looking for marks");
+    const auto candidates = marks::proposeMarks(input, plan, pinnedOf(water), {}, progress);
+    if (!candidates) {
+        return std::unexpected(candidates.error());
+    }
+    progress.begin("Working out anchors and rods");
+    auto worked = workOutAll(*candidates, derived, ground, plan, progress);
+    if (!worked) {
+        return std::unexpected(worked.error());
+    }
+    planned.looked = candidates->size();
+    planned.unanchorable = worked->refused;
+    progress.begin("Ranking the marks");
+    auto ranked = marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress);
+    if (!ranked) {
+        return std::unexpected(ranked.error());
+    }
+    planned.marks = std::move(*ranked);
+    planned.light =
+        light::sunTimesOn(plan.day.day, plan.launch.value_or(water.frame->centre()), water.clock);
+    auto day = orderOf(water, derived, plan, planned, progress);
+    if (!day) {
+        return std::unexpected(day.error());
+    }
+    planned.day = std::move(*day);
+    planned.cautions = dayCautions(water, planned);
+    planned.cautions.insert(planned.cautions.begin(), worked->pinnedRefused.begin(),
+                            worked->pinnedRefused.end());
+    return planned;
+}
+
+} // namespace water
