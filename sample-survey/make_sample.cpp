@@ -23,7 +23,7 @@ namespace {
 
 constexpr double foot_m = 0.3048;
 
-std::vector<SurveyDay> surveyAll(const Bottom& bottom, const Waterway& waterway) {
+std::vector<SurveyDay> plannedDays() {
     std::vector<SurveyDay> days(3);
     days[0].facts = {"2026-09-05",
                      "survey-2026-09-05.nmea",
@@ -58,28 +58,37 @@ std::vector<SurveyDay> surveyAll(const Bottom& bottom, const Waterway& waterway)
                      2.2,
                      foot_m,
                      1};
-    const std::vector<FaultWish> wishes{{.spikes = 22,
-                                         .zeroDepths = 5,
-                                         .noDepths = 6,
-                                         .stuck = 1,
-                                         .positionJumps = 1,
-                                         .doubleEchoes = 5,
-                                         .badChecksums = 9,
-                                         .truncated = 1,
-                                         .voidFixes = 3},
-                                        {.spikes = 14,
-                                         .zeroDepths = 3,
-                                         .noDepths = 4,
-                                         .stuck = 1,
-                                         .positionJumps = 1,
-                                         .doubleEchoes = 3},
-                                        {.spikes = 19,
-                                         .zeroDepths = 6,
-                                         .noDepths = 4,
-                                         .stuck = 1,
-                                         .positionJumps = 2,
-                                         .doubleEchoes = 4,
-                                         .truncated = 1}};
+    return days;
+}
+
+std::vector<FaultWish> faultsWished() {
+    return {{.spikes = 22,
+             .zeroDepths = 5,
+             .noDepths = 6,
+             .stuck = 1,
+             .positionJumps = 1,
+             .doubleEchoes = 5,
+             .badChecksums = 9,
+             .truncated = 1,
+             .voidFixes = 3},
+            {.spikes = 14,
+             .zeroDepths = 3,
+             .noDepths = 4,
+             .stuck = 1,
+             .positionJumps = 1,
+             .doubleEchoes = 3},
+            {.spikes = 19,
+             .zeroDepths = 6,
+             .noDepths = 4,
+             .stuck = 1,
+             .positionJumps = 2,
+             .doubleEchoes = 4,
+             .truncated = 1}};
+}
+
+std::vector<SurveyDay> surveyAll(const Bottom& bottom, const Waterway& waterway) {
+    std::vector<SurveyDay> days = plannedDays();
+    const std::vector<FaultWish> wishes = faultsWished();
     for (std::size_t i = 0; i < days.size(); ++i) {
         Chance chance(20260905 + 7 * i);
         const Line way = surveyWay(bottom, waterway, static_cast<int>(i) + 1);
