@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/surface/draw_water.h"
+
+#include "core/surface/solver/bottom.h"
+#include "core/surface/solver/cell_choice.h"
+#include "core/surface/solver/deepest_nearby.h"
+#include "core/surface/solver/spikes.h"
+#include "core/surface/solver/stiffness_choice.h"
+#include "core/surface/solver/trust_drawing.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace surface {
+
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+double secondsSince(Clock::time_point start) {
+    return std::chrono::duration<double>(Clock::now() - start).count();
+}
+
+std::optional<base::Error> refusalOf(std::span<const soundings::KeptSounding> soundings,
+                                     const DrawSettings& settings) {
+    if (const std::vector<std::string> problems = problemsIn(settings); !problems.empty()) {
+        return base::Error{base::ErrorKind::wrongUse, problems.front(), "drawing settings",
+                           "choose a value in its range"};
+    }
+    if (soundings.empty()) {
+        return base::Error{base::ErrorKind::unusableInput, "there is no sounding to draw from", "",
+                           "read at least one survey day, or take soundings back that were set "
+                           "aside"};
+    }
+    for (std::size_t i = 0; i < soundings.size(); ++i) {
+        const soundings::KeptSounding& s = soundings[i];
+        if (!std::isfinite(s.x_m) || !std::isfinite(s.y_m) || !std::isfinite(s.depth_m)) {
+            return base::Error{base::ErrorKind::unusableInput, "the position or depth is no number",
+                               fmt::format("sounding {}", i + 1), "set this sounding aside"};
+        }
+    }
+    return std::nullopt;
+}
+
+/// Positions of the soundings in the water or within the outline's own error of it.
+std::vector<std::size_t> insideOf(const geo::Outline& outline,
+                                  std::span<const soundings::KeptSounding> soundings,
+                                  double tolerance_m) {
+    std::vector<std::size_t> inside;
+    for (std::size_t i = 0; i < soundings.size(); ++i) {
+        const geo::WaterPoint p{soundings[i].x_m, soundings[i].y_m};
+        if (outline.contains(p) || outline.distanceToShore_m(p) <= tolerance_m) {
+            inside.push_back(i);
+        }
+    }
+    return inside;
+}
+
+solver::BottomSettings bottomSettingsOf(const DrawSettings& settings) {
+    solver::BottomSettings bottom;
+    bottom.soundingError_m = settings.soundingError.inMetres();
+    bottom.soundingErrorShare = settings.soundingErrorShare;
+    bottom.shoreOffset_m = settings.shoreOffset.inMetres();
+    bottom.threads = settings.threads;
+    return bottom;
+}
+
+/// What one drawing works with.
+struct Job {
+    const geo::Outline& outline;
+    std::span<const soundings::KeptSounding> soundings;
+    const DrawSettings& settings;
+    base::Progress& progress;
+    solver::BottomSettings bottom;
+    std::vector<std::size_t> used; ///< Positions of the soundings drawn from.
+    units::Length cell;
+    DrawReport report;
+};
+
+/// The surface, never above the water and never deeper than the soundings allow.
+grid::DepthGrid depthsOf(const Job& job, const solver::Ground& ground,
+                         const solver::Bottom& bottom) {
+    const solver::Field deepest_m =
+        solver::deepestNearby_m(ground, job.soundings, job.used, job.progress);
+    grid::DepthGrid depth(ground.frame());
+    solver::Field held(ground.cells.places(), 0.0);
+    ground.cells.forEach([&](std::size_t p, std::size_t) {
+        held[p] = std::clamp(bottom.depth_m[p], 0.0, deepest_m[p]);
+    });
+    depth.raw_m() = ground.cells.gridOf(held, ground.frame(), NAN).values();
+    return depth;
+}
+
+base::Result<DrawnWater> draw(Job& job) {
+    const Clock::time_point start = Clock::now();
+    const double cell_m = job.cell.inMetres();
+    auto ground = solver::groundOf(job.outline, job.cell);
+    auto coarse = solver::groundOf(job.outline, units::Length::metres(2.0 * cell_m));
+    if (!ground || !coarse) {
+        return std::unexpected(!ground ? ground.error() : coarse.error());
+    }
+    job.progress.begin("reading the shape of the water");
+    auto trendGround = solver::TrendGround::of(
+        job.outline, solver::trendCellFor(job.outline, job.cell), job.bottom.threads, job.progress);
+    if (!trendGround) {
+        return std::unexpected(trendGround.error());
+    }
+    job.progress.begin("choosing the stiffness");
+    const solver::StiffnessChoice choice = solver::chooseStiffness(
+        *coarse, *trendGround, job.outline, job.soundings, job.used, job.settings.stiffness,
+        job.settings.contourStiffness, job.bottom, job.progress);
+    if (choice.wasStopped || job.progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    job.bottom.stiffness = choice.stiffness;
+    job.bottom.contourStiffness = choice.contourStiffness;
+    job.progress.begin("drawing the bottom");
+    const solver::Field trend =
+        trendGround->onto(*ground, trendGround->trendFrom(job.soundings, job.used, job.progress));
+    solver::BottomDrawer drawer(ground->cells,
+                                solver::shorePullsOf(job.outline, ground->cells, ground->frame()),
+                                job.bottom.threads);
+    const std::vector<solver::Sample> samples = solver::samplesOf(*ground, job.soundings, job.used);
+    const solver::Bottom bottom = drawer.draw(trend, samples, job.bottom, nullptr, job.progress);
+    if (bottom.wasStopped) {
+        return std::unexpected(base::cancelled());
+    }
+    DrawnWater drawn;
+    drawn.depth = depthsOf(job, *ground, bottom);
+    drawn.report = job.report;
+    drawn.report.cell = job.cell;
+    drawn.report.cells = ground->cells.unknowns();
+    drawn.report.stiffness = choice.stiffness;
+    drawn.report.contourStiffness = choice.contourStiffness;
+    drawn.report.heldOut = choice.heldOut;
+    drawn.report.soundingsUsed = samples.size();
+    drawn.report.passes = job.bottom.passes;
+    drawn.report.iterations = bottom.iterations;
+    drawn.report.drawSeconds = secondsSince(start);
+    const Clock::time_point trustStart = Clock::now();
+    job.progress.begin("judging the trust");
+    auto trust = job.settings.withTrust
+                     ? solver::drawTrust({*ground, *coarse, *trendGround, job.outline,
+                                          job.soundings, job.used, job.bottom},
+                                         bottom, job.progress)
+                     : solver::noTrust(*ground);
+    if (!trust) {
+        return std::unexpected(trust.error());
+    }
+    drawn.trust = std::move(*trust);
+    drawn.report.trustSeconds = secondsSince(trustStart);
+    drawn.mask = std::move(ground->mask);
+    return drawn;
+}
+
+} // namespace
+
+std::vector<std::string> problemsIn(const DrawSettings& settings) {
+    std::vector<std::string> problems;
+    const auto expect = [&problems](bool isWell, const char* sentence) {
+        if (!isWell) {
+            problems.emplace_back(sentence);
+        }
+    };
+    const double cell_m = settings.cell ? settings.cell->inMetres() : 5.0;
+    const double a = settings.stiffness.value_or(300.0);
+    const double b = settings.contourStiffness.value_or(10.0);
+    const double offset_m = settings.shoreOffset.inMetres();
+    const double error_m = settings.soundingError.inMetres();
+    expect(cell_m >= 0.5 && cell_m <= 100.0, "the cell must be 0.5 to 100 m");
+    expect(a >= 1.0 && a <= 1e6, "the stiffness must be 1 to 1000000");
+    expect(b >= 0.0 && b <= 1000.0, "the stiffness along contours must be 0 to 1000");
+    expect(offset_m >= 0.0 && offset_m <= 50.0, "the shore may be off by 0 to 50 m");
+    expect(error_m >= 0.01 && error_m <= 2.0, "the error of a sounding must be 0.01 to 2 m");
+    expect(settings.soundingErrorShare >= 0.0 && settings.soundingErrorShare <= 0.2,
+           "the error of a sounding must be 0 to 0.2 of its depth");
+    expect(settings.threads >= 1 && settings.threads <= 64, "the threads must be 1 to 64");
+    return problems;
+}
+
+base::Result<DrawnWater> drawWater(const geo::Outline& outline,
+                                   std::span<const soundings::KeptSounding> soundings,
+                                   const DrawSettings& settings, base::Progress& progress) {
+    if (std::optional<base::Error> refusal = refusalOf(soundings, settings)) {
+        return std::unexpected(std::move(*refusal));
+    }
+    Job job{outline, soundings, settings, progress, bottomSettingsOf(settings), {}, {}, {}};
+    std::vector<std::size_t> inside = insideOf(outline, soundings, settings.shoreOffset.inMetres());
+    job.report.soundingsOutside = soundings.size() - inside.size();
+    if (inside.empty()) {
+        return base::fail(
+            base::ErrorKind::unusableInput,
+            fmt::format("none of the {} soundings lies in the water", soundings.size()), "",
+            "check that shore and soundings belong to the same water");
+    }
+    job.report.spikes = solver::spikesIn(soundings);
+    std::set_difference(inside.begin(), inside.end(), job.report.spikes.begin(),
+                        job.report.spikes.end(), std::back_inserter(job.used));
+    if (job.used.empty()) {
+        job.used = std::move(inside);
+        job.report.spikes.clear();
+    }
+    job.cell = settings.cell.value_or(solver::cellFor(outline, soundings, job.used));
+    return draw(job);
+}
+
+} // namespace surface

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/surface/solver/conjugate_gradients.h"
+#include "core/surface/solver/lay_of_bottom.h"
+#include "core/surface/solver/shore_line.h"
+
+namespace surface::solver {
+
+/// What the surface is to be, besides its samples. Lengths in metres.
+struct BottomSettings {
+    double stiffness = 300.0;     ///< a
+    double contourStiffness = 10; ///< b2
+    double reach_m = 100.0;       ///< l: how far a misfit of the trend reaches.
+    double trendBends = 0.7;      ///< Share of the trend's own bends that cost nothing.
+    double blur_m = 30.0;         ///< Over which the contours' directions are taken.
+    double soundingError_m = 0.08;
+    double soundingErrorShare = 0.006;
+    double shoreOffset_m = 5.0;
+    int passes = 2;
+    int threads = 2;
+};
+
+/// The drawn bottom on its cells.
+struct Bottom {
+    Field depth_m;
+    LayOfBottom lay;
+    int iterations = 0;
+    bool wasStopped = false;
+};
+
+/// Draws one water, again and again with other samples or settings on the same cells. Keeps what
+/// does not change.
+class BottomDrawer {
+public:
+    BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shore, int threads);
+
+    /// z = m + r of least energy:
+    /// sum_i (z(x_i) - d_i)^2 / s_i^2 + sum over shore of z^2 / s_s^2
+    /// + a [ int |H (z - 0.7 m)|^2 + int |grad r|^2 / l^2 + b2 int c^2 (t' H r t)^2 ],
+    /// solved `passes` times with directions t, shore slopes and Huber weights (at 8 s) renewed.
+    /// Starts from `start` where given.
+    [[nodiscard]] Bottom draw(const Field& trend, const std::vector<Sample>& samples,
+                              const BottomSettings& settings, const Bottom* start,
+                              const base::Progress& progress);
+
+private:
+    void assemble(const Field& trend, const std::vector<Sample>& samples,
+                  const BottomSettings& settings, const Bottom& before, bool isFirst);
+
+    const ActiveCells* cells_;
+    std::vector<ShorePull> shore_;
+    StencilMatrix<double> matrix_;
+    Multigrid multigrid_;
+    Field right_;
+};
+
+} // namespace surface::solver

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/geo/outline.h"
+#include "core/soundings/sounding.h"
+
+#include <cstddef>
+#include <span>
+
+namespace surface::solver {
+
+/// The side of a cell that suits the water and its soundings: about a 360th of the side of a square
+/// as large as the water, no finer than half the usual gap between neighbouring soundings asks for,
+/// 1 to 20 m, at most a million cells, rounded to 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15 or 20
+/// m.
+[[nodiscard]] units::Length cellFor(const geo::Outline& outline,
+                                    std::span<const soundings::KeptSounding> soundings,
+                                    std::span<const std::size_t> positions);
+
+/// The side of a cell for the trend, which is smooth: 10 m on a water of a square kilometre and
+/// more, smaller on smaller ones, never below the cell itself.
+[[nodiscard]] units::Length trendCellFor(const geo::Outline& outline, units::Length cell);
+
+} // namespace surface::solver

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/surface/solver/energy.h"
+
+namespace surface::solver {
+
+namespace {
+
+using Matrix = StencilMatrix<double>;
+
+template <std::size_t count>
+bool allActive(const ActiveCells& cells, std::size_t at, const std::array<Step, count>& steps) {
+    for (const Step step : steps) {
+        if (!cells.isActive(Matrix::stepped(cells, at, step))) {
+            return false;
+        }
+    }
+    return true;
+}
+
+template <std::size_t count>
+void addIfInside(const ActiveCells& cells, std::size_t at, const std::array<Step, count>& steps,
+                 const std::array<double, count>& factors, double weight, Matrix& matrix) {
+    if (allActive(cells, at, steps)) {
+        matrix.addSquare(cells, at, steps, factors, weight);
+    }
+}
+
+constexpr std::array<Step, 3> alongX{Step{-1, 0}, Step{0, 0}, Step{1, 0}};
+constexpr std::array<Step, 3> alongY{Step{0, -1}, Step{0, 0}, Step{0, 1}};
+constexpr std::array<Step, 4> corner{Step{0, 0}, Step{1, 0}, Step{0, 1}, Step{1, 1}};
+constexpr std::array<Step, 2> toEast{Step{0, 0}, Step{1, 0}};
+constexpr std::array<Step, 2> toSouth{Step{0, 0}, Step{0, 1}};
+constexpr std::array<double, 3> second{1.0, -2.0, 1.0};
+constexpr std::array<double, 4> mixed{1.0, -1.0, -1.0, 1.0};
+constexpr std::array<double, 2> first{-1.0, 1.0};
+constexpr std::array<Step, 9> around{Step{-1, -1}, Step{0, -1}, Step{1, -1},
+                                     Step{-1, 0},  Step{0, 0},  Step{1, 0},
+                                     Step{-1, 1},  Step{0, 1},  Step{1, 1}};
+
+} // namespace
+
+void addBending(const ActiveCells& cells, double weight, Matrix& matrix) {
+    const double w = weight / (cells.cell_m() * cells.cell_m());
+    cells.forEach([&](std::size_t p, std::size_t) {
+        addIfInside(cells, p, alongX, second, w, matrix);
+        addIfInside(cells, p, alongY, second, w, matrix);
+        addIfInside(cells, p, corner, mixed, 2.0 * w, matrix);
+    });
+}
+
+void addMembrane(const ActiveCells& cells, double weight, Matrix& matrix) {
+    cells.forEach([&](std::size_t p, std::size_t) {
+        addIfInside(cells, p, toEast, first, weight, matrix);
+        addIfInside(cells, p, toSouth, first, weight, matrix);
+    });
+}
+
+void addSize(const ActiveCells& cells, double weight, Matrix& matrix) {
+    const double w = weight * cells.cell_m() * cells.cell_m();
+    for (std::size_t k = 0; k < cells.unknowns(); ++k) {
+        matrix.row(k)[Matrix::middle] += w;
+    }
+}
+
+void addContourBending(const ActiveCells& cells, const ContourDirections& directions, double weight,
+                       Matrix& matrix) {
+    const double w = weight / (cells.cell_m() * cells.cell_m());
+    cells.forEach([&](std::size_t p, std::size_t) {
+        const double xx = directions.xx[p];
+        const double xy = directions.xy[p];
+        const double yy = directions.yy[p];
+        if (xx + yy < 0.02 || !allActive(cells, p, around)) {
+            return;
+        }
+        // rows run south, y runs north: the mixed difference changes its sign
+        const std::array<double, 9> factors{-0.5 * xy, yy, 0.5 * xy, xx, -2.0 * (xx + yy), xx,
+                                            0.5 * xy,  yy, -0.5 * xy};
+        matrix.addSquare(cells, p, around, factors, w);
+    });
+}
+
+} // namespace surface::solver

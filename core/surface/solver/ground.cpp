@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/surface/solver/ground.h"
+
+#include "core/grid/distance_field.h"
+
+#include <fmt/format.h>
+
+namespace surface::solver {
+
+namespace {
+
+constexpr std::size_t mostActiveCells = 6'000'000;
+
+} // namespace
+
+base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell) {
+    const double wanted = outline.area().inSquareMetres() / (cell.inMetres() * cell.inMetres());
+    if (wanted > static_cast<double>(mostActiveCells)) {
+        return base::fail(base::ErrorKind::wrongUse,
+                          fmt::format("cells of {} m would need {:.0f} million of them, more than "
+                                      "the {} million that can be drawn",
+                                      cell.inMetres(), wanted / 1e6, mostActiveCells / 1'000'000),
+                          "cell size", "choose a larger cell, or none to have it chosen");
+    }
+    const base::Result<grid::GridFrame> frame = grid::GridFrame::covering(outline.box(), cell);
+    if (!frame) {
+        return std::unexpected(frame.error());
+    }
+    Ground ground;
+    ground.mask = grid::Mask::of(outline, *frame);
+    ground.cells = ActiveCells::of(ground.mask);
+    ground.shore_m = ground.cells.fieldOf(grid::distanceToShore_m(ground.mask, outline));
+    for (int row = 0; row < frame->rows(); ++row) {
+        const std::vector<double> xs = outline.crossingsAt(frame->centre({0, row}).y_m);
+        std::size_t crossed = 0;
+        for (int col = 0; col < frame->cols(); ++col) {
+            while (crossed < xs.size() && xs[crossed] < frame->centre({col, row}).x_m) {
+                ++crossed;
+            }
+            if (crossed % 2 == 0) {
+                double& shore_m = ground.shore_m[ground.cells.place(col + ActiveCells::padding,
+                                                                    row + ActiveCells::padding)];
+                shore_m = -shore_m;
+            }
+        }
+    }
+    return ground;
+}
+
+std::vector<Sample> samplesOf(const Ground& ground,
+                              std::span<const soundings::KeptSounding> soundings,
+                              std::span<const std::size_t> positions) {
+    std::vector<Sample> samples;
+    samples.reserve(positions.size());
+    for (const std::size_t i : positions) {
+        const geo::WaterPoint point{soundings[i].x_m, soundings[i].y_m};
+        if (const auto at = footprintOf(ground.cells, ground.frame(), point)) {
+            samples.push_back({*at, point, soundings[i].depth_m, i});
+        }
+    }
+    return samples;
+}
+
+} // namespace surface::solver

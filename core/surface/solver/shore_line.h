@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/geo/outline.h"
+#include "core/surface/solver/samples.h"
+
+namespace surface::solver {
+
+/// The shore in one cell: where depth 0 is asked for.
+struct ShorePull {
+    std::size_t place = 0;             ///< The cell.
+    std::vector<Footprint> footprints; ///< Of its shore points; they share one weight.
+};
+
+/// Points every quarter of a cell along the shore, gathered by cell.
+[[nodiscard]] std::vector<ShorePull>
+shorePullsOf(const geo::Outline& outline, const ActiveCells& cells, const grid::GridFrame& frame);
+
+} // namespace surface::solver
