@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/jobs/job_runner.h"
 
+#include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QMetaObject>
 
@@ -65,11 +66,25 @@ void JobRunner::cancelAll() {
     }
 }
 
-void JobRunner::enqueue(const QString& title, std::function<Homecoming(base::Progress&)> body) {
+void JobRunner::finishAll() {
+    while (current_ || !waiting_.empty()) {
+        QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents |
+                                        QEventLoop::WaitForMoreEvents);
+    }
+}
+
+void JobRunner::stopEarlier(const QString& title) {
     std::erase_if(waiting_, [&](const auto& job) { return job->title == title; });
     if (current_ && current_->title == title) {
         current_->stop = true;
         current_->isReplaced = true;
+    }
+}
+
+void JobRunner::enqueue(const QString& title, Earlier earlier,
+                        std::function<Homecoming(base::Progress&)> body) {
+    if (earlier == Earlier::replaced) {
+        stopEarlier(title);
     }
     auto job = std::make_shared<Job>();
     job->title = title;

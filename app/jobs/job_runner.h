@@ -23,13 +23,20 @@ public:
     explicit JobRunner(QObject* parent = nullptr);
     ~JobRunner() override;
 
-    /// Starts `work` (in the background) and calls `then` with what it gives, in this object's
-    /// thread. `title` is shown while it runs: "Drawing the water". A job of the same title that is
-    /// still waiting or running is stopped: the newer one replaces it, and `then` of the older one
-    /// is never called.
+    /// What a job does: it gives a value, or the error that tells why not.
     template <class T>
-    void start(const QString& title, std::function<base::Result<T>(base::Progress&)> work,
-               std::function<void(base::Result<T>)> then) {
+    using Work = std::function<base::Result<T>(base::Progress&)>;
+
+    /// What becomes of a job of the same title that is still waiting or running.
+    enum class Earlier {
+        replaced, ///< It is stopped; its `then` is never called.
+        finished, ///< It runs to its end first.
+    };
+
+    /// Starts `work` (in the background) and calls `then` with what it gives, in this object's
+    /// thread. `title` is shown while it runs: "Drawing the water".
+    template <class T>
+    void start(const QString& title, Work<T> work, std::function<void(base::Result<T>)> then) {
         enqueue(title,
                 [work = std::move(work),
                  then = std::move(then)](base::Progress& progress) -> Homecoming {
@@ -41,6 +48,9 @@ public:
     [[nodiscard]] bool isBusy() const { return current_ != nullptr; }
     /// Stops what is running and drops what waits.
     void cancelAll();
+    /// Waits until everything that was started is done and home. Blocks the window: for the end of
+    /// the program.
+    void finishAll();
 
 signals:
     void started(const QString& title);
@@ -50,7 +60,9 @@ signals:
 private:
     using Homecoming = std::function<void()>;
     struct Job;
-    void enqueue(const QString& title, std::function<Homecoming(base::Progress&)> body);
+    void enqueue(const QString& title, Earlier earlier,
+                 std::function<Homecoming(base::Progress&)> body);
+    void stopEarlier(const QString& title);
     void startNext();
     void bringHome(const std::shared_ptr<Job>& job, const Homecoming& homecoming);
 

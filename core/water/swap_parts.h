@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/water/water.h"
+
+#include <span>
+
+namespace water {
+
+/// Swaps these parts of two waters; what an edit does and undoes, without a copy of the rest.
+void swapParts(Water& a, Water& b, std::span<const Part> parts);
+
+/// A water that holds a copy of these parts of `water` and nothing else.
+[[nodiscard]] Water copyOfParts(const Water& water, std::span<const Part> parts);
+
+} // namespace water
