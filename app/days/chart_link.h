@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/chart/chart_content.h"
+#include "app/open_water/open_water.h"
+#include "app/preferences/preferences.h"
+
+#include <QObject>
+
+#include <memory>
+#include <optional>
+#include <set>
+
+namespace days {
+
+/// What chart and side view show at the moment: the open water with what the days choose to show
+/// and select. Tells when it changed; the window hands it to the canvas and to the side view.
+class ChartLink : public QObject {
+    Q_OBJECT
+public:
+    ChartLink(open_water::OpenWater& open, preferences::Preferences& preferences,
+              QObject* parent = nullptr);
+
+    [[nodiscard]] const chart::ChartContent& content() const { return content_; }
+
+    void setShown(chart::LayerKind kind, bool isShown);
+    void selectMark(std::optional<int> rank);
+    void selectSection(std::optional<int> section);
+    void selectZone(std::optional<int> zone);
+    void selectStay(std::optional<logbook::StayId> stay);
+    void setNextLines(std::shared_ptr<const surface::SurveyTrip> lines);
+    void setDayTrack(std::shared_ptr<const rates::Track> track);
+    void setSectionRates(std::shared_ptr<const rates::RateTable> rates);
+    /// Asks the canvas to show the place.
+    void lookAt(geo::WaterPoint place) { emit lookedAt(place); }
+
+signals:
+    void contentChanged();
+    void lookedAt(geo::WaterPoint place);
+
+private:
+    void takeFromOpenWater();
+
+    open_water::OpenWater& open_;
+    preferences::Preferences& preferences_;
+    chart::ChartContent content_;
+};
+
+} // namespace days
