@@ -19,9 +19,4 @@ using PieceGrid = Grid<std::int32_t>;
 [[nodiscard]] std::vector<std::vector<geo::Piece>> polygonsOf(const PieceGrid& pieces,
                                                               std::size_t count);
 
-/// For every piece the cell farthest from its borders (its pole of inaccessibility, to a cell), of
-/// equals the one nearest to the mean of its cells: where a label sits best. Pieces without cells
-/// give the frame's corner.
-[[nodiscard]] std::vector<geo::WaterPoint> middlesOf(const PieceGrid& pieces, std::size_t count);
-
 } // namespace grid

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/grid/depth_grid.h"
+#include "core/structure/slope_grid.h"
+
+namespace structure {
+
+/// How the ground stands against the places on both sides of it, along the axis where it stands out
+/// most (after the ternary patterns of Jasiewicz and Stepinski 2013, kept in metres). Unlike a
+/// position index it tells a ridge, which falls away on both sides, from the lip of a bank, which
+/// falls away on one.
+struct GroundForm {
+    grid::Grid<float> ridge_m; ///< Both sides are deeper by this much; NaN where there is no water.
+    grid::Grid<float> valley_m; ///< Both sides are shallower by this much; NaN likewise.
+
+    /// Looks along four axes to `reach` and to half of it. A slope takes its toll: what does not
+    /// stand out by a fifth of the fall over the same distance is only unevenness of a bank. An
+    /// axis that ends on land tells nothing. Values below 0 mean that no axis stands out. \param
+    /// depth smoothed to the scale that matters; \param slope of the same water.
+    [[nodiscard]] static GroundForm of(const grid::DepthGrid& depth, const SlopeGrid& slope,
+                                       units::Length reach);
+};
+
+} // namespace structure
