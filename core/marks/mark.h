@@ -40,7 +40,8 @@ struct Mark {
     units::Length waveHeight; ///< Significant.
     anchoring::AnchorSet anchors;
     rods::RodSpread spread;
-    std::vector<std::string> cautions;
+    std::vector<std::string> cautions; ///< Of the place, in whole sentences; those of the anchors
+                                       ///< are with them.
 };
 
 /// One stop of the day.

@@ -32,6 +32,9 @@ struct RankSettings {
     int exactUpTo = 18;
 };
 
+/// One sentence for each setting or part of the plan out of its range; none where all is well.
+[[nodiscard]] std::vector<std::string> problemsIn(const RankSettings& settings, const Plan& plan);
+
 /// Scores every candidate, chooses the plan's count of them, and ranks them, best first. The score
 /// is the weighted mean of the factors and nothing else; equal scores go by promise, then from
 /// north to south and west to east. Pinned candidates are always in the list. Candidates whose lie

@@ -207,20 +207,13 @@ bool Ground::isOverWater(geo::WaterPoint a, geo::WaterPoint b) const {
     return true;
 }
 
-std::vector<const structure::Zone*> Ground::zonesAt(grid::Cell c) const {
-    std::vector<const structure::Zone*> zones;
-    for (const structure::ZoneMap* map : {structure_, weed_}) {
-        if (const structure::Zone* zone = zoneAt(*map, c)) {
-            zones.push_back(zone);
-        }
-    }
-    return zones;
+std::array<const structure::Zone*, 2> Ground::zonesAt(grid::Cell c) const {
+    return {zoneAt(*structure_, c), zoneAt(*weed_, c)};
 }
 
 std::optional<structure::ZoneKind> Ground::kindAt(geo::WaterPoint p) const {
     std::optional<structure::ZoneKind> best;
-    for (const structure::ZoneMap* map : {structure_, weed_}) {
-        const structure::Zone* zone = zoneAt(*map, frame().cellOf(p));
+    for (const structure::Zone* zone : zonesAt(frame().cellOf(p))) {
         if (zone != nullptr && (!best || worthOf(zone->kind) > worthOf(*best))) {
             best = zone->kind;
         }

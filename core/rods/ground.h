@@ -5,9 +5,9 @@
 #include "core/structure/zone.h"
 #include "core/units/depth.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace rods {
@@ -54,13 +54,15 @@ public:
     [[nodiscard]] bool isFishable(geo::WaterPoint p) const;
     /// True where every cell that the straight line from a to b passes holds water today.
     [[nodiscard]] bool isOverWater(geo::WaterPoint a, geo::WaterPoint b) const;
-    /// The zones that hold p: of structure, of weed.
-    [[nodiscard]] std::vector<const structure::Zone*> zonesAt(grid::Cell c) const;
+    /// The zone of structure and the zone of weed that hold the cell; null where none does.
+    [[nodiscard]] std::array<const structure::Zone*, 2> zonesAt(grid::Cell c) const;
     /// The kind under p that is most worth naming; nothing where no zone lies.
     [[nodiscard]] std::optional<structure::ZoneKind> kindAt(geo::WaterPoint p) const;
     /// Every piece of edge with a point within `radius_m` of p, in the order of the zones.
     [[nodiscard]] std::vector<EdgePiece> edgesNear(geo::WaterPoint p, double radius_m) const;
     [[nodiscard]] const std::vector<EdgePiece>& edges() const { return edges_; }
+    [[nodiscard]] const structure::ZoneMap& structure() const { return *structure_; }
+    [[nodiscard]] const structure::ZoneMap& weed() const { return *weed_; }
 
 private:
     struct BinRange {

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/order_day.h"
+
+#include "core/marks/turns.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace marks {
+
+namespace {
+
+using std::chrono::milliseconds;
+
+double secondsBetween(units::Moment from, units::Moment to) {
+    return std::chrono::duration<double>(to - from).count();
+}
+
+units::Moment later(units::Moment from, double seconds) {
+    return from + milliseconds(std::llround(seconds * 1000.0));
+}
+
+base::Result<void> check(const DayInput& input, const DaySettings& settings) {
+    const auto refuse = [](const char* what, const char* whatToDo) {
+        return base::fail(base::ErrorKind::wrongUse, what, "the day", whatToDo);
+    };
+    if (input.end < input.start) {
+        return refuse("the day ends before it starts", "choose a later end");
+    }
+    if (!(input.boatSpeed.inMetresPerSecond() >= 0.1)) {
+        return refuse("the boat would never arrive", "choose a boat speed of 0.3 to 8 m/s");
+    }
+    if (settings.leastStay < std::chrono::minutes(5) ||
+        settings.leastStay > std::chrono::hours(8)) {
+        return refuse("the least stay is out of its range", "choose 5 minutes to 8 hours");
+    }
+    if (settings.exactUpTo < 0 || settings.exactUpTo > 14) {
+        return refuse("an exact order of so many stops takes too long", "choose up to 14");
+    }
+    const std::size_t n = input.stops.size();
+    const bool isSquare =
+        input.between_m.size() == n &&
+        std::ranges::all_of(input.between_m, [n](const auto& row) { return row.size() == n; });
+    if (!isSquare || !(input.fromLaunch_m.empty() || input.fromLaunch_m.size() == n)) {
+        return refuse("the distances do not fit the marks", "give one for each pair of marks");
+    }
+    return {};
+}
+
+/// Stops that the boat can get to, best score first: from the launch, or, where there is none, from
+/// the best stop.
+std::vector<std::size_t> reachable(const DayInput& input) {
+    std::vector<std::size_t> order(input.stops.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, [&input](std::size_t a, std::size_t b) {
+        const DayInput::Stop& s = input.stops[a];
+        const DayInput::Stop& t = input.stops[b];
+        return s.score != t.score ? s.score > t.score : s.rank < t.rank;
+    });
+    if (!order.empty()) {
+        const std::size_t best = order.front();
+        std::erase_if(order, [&input, best](std::size_t k) {
+            return !std::isfinite(input.fromLaunch_m.empty() ? input.between_m[best][k]
+                                                             : input.fromLaunch_m[k]);
+        });
+    }
+    return order;
+}
+
+double movesOf_m(const DayInput& input, const std::vector<std::size_t>& order) {
+    if (order.empty()) {
+        return 0.0;
+    }
+    double sum_m = 0.0;
+    for (std::size_t k = 1; k < order.size(); ++k) {
+        sum_m += input.between_m[order[k - 1]][order[k]];
+    }
+    if (!input.fromLaunch_m.empty()) {
+        sum_m += input.fromLaunch_m[order.front()] + input.fromLaunch_m[order.back()];
+    }
+    return sum_m;
+}
+
+double stayOf_s(const DayInput& input, const std::vector<std::size_t>& order) {
+    const double moves_s = movesOf_m(input, order) / input.boatSpeed.inMetresPerSecond();
+    return (secondsBetween(input.start, input.end) - moves_s) / static_cast<double>(order.size());
+}
+
+DayPlan planOf(const DayInput& input, const std::vector<std::size_t>& order) {
+    DayPlan plan;
+    plan.moves = units::Length::metres(movesOf_m(input, order));
+    if (order.empty()) {
+        return plan;
+    }
+    const double stay_s = stayOf_s(input, order);
+    const double speed = input.boatSpeed.inMetresPerSecond();
+    double clock_s = 0.0;
+    for (std::size_t k = 0; k < order.size(); ++k) {
+        DayStop stop;
+        stop.rank = input.stops[order[k]].rank;
+        double move_m = 0.0;
+        if (k > 0) {
+            move_m = input.between_m[order[k - 1]][order[k]];
+        } else if (!input.fromLaunch_m.empty()) {
+            move_m = input.fromLaunch_m[order[k]];
+        }
+        stop.move = units::Length::metres(move_m);
+        clock_s += move_m / speed;
+        stop.arrive = later(input.start, clock_s);
+        clock_s += stay_s;
+        stop.leave = later(input.start, clock_s);
+        plan.stops.push_back(stop);
+    }
+    return plan;
+}
+
+void addCautions(const DayInput& input, const DaySettings& settings, DayPlan& plan) {
+    if (!plan.leftOut.empty()) {
+        std::string sentence = plan.leftOut.size() == 1 ? "There is no time or no way for mark"
+                                                        : "There is no time or no way for marks";
+        for (std::size_t k = 0; k < plan.leftOut.size(); ++k) {
+            sentence += (k == 0 ? " " : ", ") + std::to_string(plan.leftOut[k]);
+        }
+        const auto minutes =
+            std::chrono::duration_cast<std::chrono::minutes>(settings.leastStay).count();
+        plan.cautions.push_back(sentence + " with stays of " + std::to_string(minutes) +
+                                " minutes.");
+    }
+    if (!input.light || plan.stops.empty()) {
+        return;
+    }
+    const light::SunTimes& sun = *input.light;
+    const double speed = input.boatSpeed.inMetresPerSecond();
+    const double home_m =
+        plan.moves.inMetres() - std::accumulate(plan.stops.begin(), plan.stops.end(), 0.0,
+                                                [](double sum_m, const DayStop& stop) {
+                                                    return sum_m + stop.move.inMetres();
+                                                });
+    const units::Moment home = later(plan.stops.back().leave, home_m / speed);
+    if (sun.civilDawn && input.start < *sun.civilDawn) {
+        plan.cautions.emplace_back("You start before it is light: carry a white light.");
+    }
+    if (sun.civilDusk && home > *sun.civilDusk) {
+        plan.cautions.emplace_back("You come home in the dark: carry a white light.");
+    } else if (sun.sunset && home > *sun.sunset) {
+        plan.cautions.emplace_back("You come home after sunset.");
+    }
+}
+
+} // namespace
+
+double worthOf(const DayInput& input, const std::vector<std::size_t>& order) {
+    return Turns(input, order).worthOf(order);
+}
+
+base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& settings,
+                               base::Progress& progress) {
+    if (auto fine = check(input, settings); !fine) {
+        return std::unexpected(fine.error());
+    }
+    std::vector<std::size_t> going = reachable(input);
+    std::vector<std::size_t> order;
+    while (!going.empty()) {
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        const Turns turns(input, going);
+        order = going.size() <= static_cast<std::size_t>(settings.exactUpTo)
+                    ? turns.bestOrder(going)
+                    : turns.goodOrder(going);
+        const auto leastStay_s = static_cast<double>(settings.leastStay.count());
+        if (stayOf_s(input, order) >= leastStay_s) {
+            break;
+        }
+        going.pop_back();
+        order.clear();
+    }
+    DayPlan plan = planOf(input, order);
+    for (std::size_t k = 0; k < input.stops.size(); ++k) {
+        if (std::ranges::find(order, k) == order.end()) {
+            plan.leftOut.push_back(input.stops[k].rank);
+        }
+    }
+    std::ranges::sort(plan.leftOut);
+    addCautions(input, settings, plan);
+    return plan;
+}
+
+} // namespace marks

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/places_to_look_at.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace marks {
+
+namespace {
+
+using geo::WaterPoint;
+using structure::ZoneKind;
+
+/// Of all places, the shares that lattice and borders, and edges, may take.
+constexpr double latticeShare = 0.35;
+constexpr double edgeShare = 0.3;
+/// A water too small for so many places half a cast apart gets them closer.
+constexpr double onSmallWater = 400.0;
+
+WaterPoint between(WaterPoint a, WaterPoint b, double t) {
+    return {a.x_m + t * (b.x_m - a.x_m), a.y_m + t * (b.y_m - a.y_m)};
+}
+
+/// Where the border between the bands of a and b lies on the line between them, by halving.
+WaterPoint borderBetween(const MarkInput& input, WaterPoint a, WaterPoint b) {
+    const std::size_t bandOfA =
+        input.bands.bandOf(input.ground.depthAt(a).value_or(units::Depth()));
+    double low = 0.0;
+    double high = 1.0;
+    for (int step = 0; step < 12; ++step) {
+        const double t = 0.5 * (low + high);
+        const auto depth = input.ground.depthAt(between(a, b, t));
+        const bool isLikeA = depth && input.bands.bandOf(*depth) == bandOfA;
+        (isLikeA ? low : high) = t;
+    }
+    return between(a, b, 0.5 * (low + high));
+}
+
+/// The lattice with the borders of bands between its neighbours.
+class Lattice {
+public:
+    Lattice(const MarkInput& input, double step_m) : input_(input), step_m_(step_m) {}
+
+    void lay(std::vector<WaterPoint>& out) const {
+        const geo::Box box = input_.ground.frame().box();
+        const auto first = [this](double m) { return std::ceil(m / step_m_); };
+        for (double row = first(box.south_m); row * step_m_ <= box.north_m; row += 1.0) {
+            for (double col = first(box.west_m); col * step_m_ <= box.east_m; col += 1.0) {
+                const WaterPoint p{col * step_m_, row * step_m_};
+                if (!input_.ground.depthAt(p)) {
+                    continue;
+                }
+                if (input_.ground.isFishable(p)) {
+                    out.push_back(p);
+                }
+                addBorder(p, {p.x_m + step_m_, p.y_m}, out);
+                addBorder(p, {p.x_m, p.y_m + step_m_}, out);
+            }
+        }
+    }
+
+private:
+    void addBorder(WaterPoint a, WaterPoint b, std::vector<WaterPoint>& out) const {
+        const auto here = input_.ground.depthAt(a);
+        const auto there = input_.ground.depthAt(b);
+        if (here && there && input_.bands.bandOf(*here) != input_.bands.bandOf(*there)) {
+            out.push_back(borderBetween(input_, a, b));
+        }
+    }
+    const MarkInput& input_;
+    double step_m_;
+};
+
+double latticeStep_m(const MarkInput& input, double cast_m, std::size_t most) {
+    std::size_t fishable = 0;
+    const grid::GridFrame& frame = input.ground.frame();
+    for (std::size_t i = 0; i < frame.size(); ++i) {
+        fishable += input.ground.isFishable(frame.cellAt(i)) ? 1U : 0U;
+    }
+    const double area_m2 = static_cast<double>(fishable) * frame.cellArea_m2();
+    const double finest_m = std::sqrt(area_m2 / (latticeShare * static_cast<double>(most)));
+    const double small_m = std::max(frame.cell_m(), std::sqrt(area_m2 / onSmallWater));
+    return std::max(std::min(0.5 * cast_m, small_m), finest_m);
+}
+
+/// Places every `step_m` along the edges, and as far to both sides as `aside_m`.
+void addEdges(const MarkInput& input, double step_m, double aside_m, std::vector<WaterPoint>& out) {
+    double left_m = 0.5 * step_m;
+    std::int32_t zone = -1;
+    for (const rods::EdgePiece& edge : input.ground.edges()) {
+        const double length_m = geo::distance_m(edge.a, edge.b);
+        if (edge.zone != zone) {
+            zone = edge.zone;
+            left_m = 0.5 * step_m;
+        }
+        while (left_m <= length_m && length_m > 0.0) {
+            const WaterPoint p = between(edge.a, edge.b, left_m / length_m);
+            const units::Bearing along = geo::bearing(edge.a, edge.b);
+            out.push_back(p);
+            out.push_back(geo::moved(p, along.turnedBy(90.0), units::Length::metres(aside_m)));
+            out.push_back(geo::moved(p, along.turnedBy(-90.0), units::Length::metres(aside_m)));
+            left_m += step_m;
+        }
+        left_m -= length_m;
+    }
+}
+
+double edgeStep_m(const MarkInput& input, double cast_m, std::size_t most) {
+    double sum_m = 0.0;
+    for (const rods::EdgePiece& edge : input.ground.edges()) {
+        sum_m += geo::distance_m(edge.a, edge.b);
+    }
+    return std::max(cast_m / 3.0, 3.0 * sum_m / (edgeShare * static_cast<double>(most)));
+}
+
+void addFeatures(const MarkInput& input, std::vector<WaterPoint>& out) {
+    for (const structure::Zone& zone : input.ground.structure().zones) {
+        if (zone.kind == ZoneKind::hump || zone.kind == ZoneKind::hole ||
+            zone.kind == ZoneKind::spur || zone.kind == ZoneKind::saddle) {
+            out.push_back(zone.middle);
+        }
+    }
+}
+
+} // namespace
+
+std::vector<WaterPoint> placesToLookAt(const MarkInput& input, double cast_m, std::size_t most) {
+    std::vector<WaterPoint> places;
+    addEdges(input, edgeStep_m(input, cast_m, most), cast_m / 3.0, places);
+    addFeatures(input, places);
+    Lattice(input, latticeStep_m(input, cast_m, most)).lay(places);
+    return places;
+}
+
+} // namespace marks

@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/propose_marks.h"
+
+#include "core/marks/apart.h"
+#include "core/marks/factor_values.h"
+#include "core/marks/places_to_look_at.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace marks {
+
+namespace {
+
+constexpr std::size_t cellsBetweenAsking = 64;
+/// Half of the candidates are first spread this many casts apart, so that no stretch of the water
+/// goes unheard.
+constexpr double wideApart = 2.0;
+
+/// Best first; of equal promise from the middle of the water outwards, then from north to south
+/// and west to east.
+void sortByPromise(std::vector<Candidate>& candidates, geo::WaterPoint middle) {
+    std::ranges::sort(candidates, [middle](const Candidate& a, const Candidate& b) {
+        if (a.promise != b.promise) {
+            return a.promise > b.promise;
+        }
+        const double a_m = geo::distance_m(a.place, middle);
+        const double b_m = geo::distance_m(b.place, middle);
+        if (a_m != b_m) {
+            return a_m < b_m;
+        }
+        return a.place.y_m != b.place.y_m ? a.place.y_m > b.place.y_m : a.place.x_m < b.place.x_m;
+    });
+}
+
+/// Takes candidates in order that keep `apart_m` from all taken, until `most` are taken.
+void thin(const std::vector<Candidate>& sorted, double apart_m, std::size_t most,
+          std::vector<Candidate>& taken) {
+    Apart apart(apart_m);
+    for (const Candidate& candidate : taken) {
+        apart.take(candidate.place);
+    }
+    for (const Candidate& candidate : sorted) {
+        if (taken.size() >= most) {
+            return;
+        }
+        if (apart.isClear(candidate.place)) {
+            apart.take(candidate.place);
+            taken.push_back(candidate);
+        }
+    }
+}
+
+double promiseOf(const MarkInput& input, geo::WaterPoint place, const Plan& plan) {
+    const Surroundings around = surroundingsOf(input, place, plan.tackle.cast);
+    return scoreOf(factorsOf(input, around, place, plan.day.wind, plan.tackle.cast, std::nullopt,
+                             plan.weights));
+}
+
+base::Result<std::vector<Candidate>> lookAt(const MarkInput& input, const Plan& plan,
+                                            const std::vector<geo::WaterPoint>& places,
+                                            const ProposeSettings& settings,
+                                            base::Progress& progress) {
+    std::vector<Candidate> candidates;
+    for (std::size_t k = 0; k < places.size(); ++k) {
+        if (k % cellsBetweenAsking == 0) {
+            if (progress.stopAsked()) {
+                return std::unexpected(base::cancelled());
+            }
+            progress.tell(static_cast<double>(k) / static_cast<double>(places.size()));
+        }
+        if (mayLieAt(input, places[k], plan, settings)) {
+            Candidate candidate;
+            candidate.place = places[k];
+            candidate.promise = promiseOf(input, places[k], plan);
+            candidates.push_back(candidate);
+        }
+    }
+    return candidates;
+}
+
+bool isWithin(double value, double low, double high) {
+    return value >= low && value <= high;
+}
+
+} // namespace
+
+std::vector<std::string> problemsIn(const ProposeSettings& settings, const Plan& plan) {
+    std::vector<std::string> problems;
+    const auto ask = [&problems](bool isFine, const char* sentence) {
+        if (!isFine) {
+            problems.emplace_back(sentence);
+        }
+    };
+    ask(isWithin(plan.count, 1, 40), "from 1 to 40 marks");
+    ask(isWithin(plan.tackle.cast.inMetres(), 5.0, 100.0), "a cast from 5 to 100 m");
+    ask(isWithin(plan.tackle.boatLength.inMetres(), 2.0, 15.0), "a boat from 2 to 15 m long");
+    ask(isWithin(plan.day.wind.speed.inMetresPerSecond(), 0.0, 60.0), "a wind from 0 to 60 m/s");
+    ask(isWithin(settings.most, 1, 5000), "from 1 to 5000 candidates");
+    ask(isWithin(settings.mostLookedAt, 100, 1'000'000), "from 100 to 1 million places looked at");
+    ask(isWithin(settings.leastApart, 0.1, 4.0), "candidates from 0.1 to 4 casts apart");
+    ask(isWithin(settings.shallowest.inMetres(), 0.3, 5.0), "a least depth from 0.3 to 5 m");
+    ask(isWithin(settings.swingRoom, 0.0, 5.0), "room from 0 to 5 boat lengths");
+    return problems;
+}
+
+bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
+              const ProposeSettings& settings) {
+    const auto depth = input.ground.depthAt(place);
+    if (!depth || *depth < settings.shallowest || !input.ground.isFishable(place)) {
+        return false;
+    }
+    const units::Length room = plan.tackle.boatLength * settings.swingRoom;
+    if (!input.outline.contains(place) ||
+        input.outline.distanceToShore_m(place) < room.inMetres()) {
+        return false;
+    }
+    for (int eighth = 0; eighth < 8; ++eighth) {
+        const auto p = geo::moved(place, units::Bearing::degrees(eighth * 45.0), room);
+        if (!input.ground.depthAt(p) || input.ground.isClosed(p)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+base::Result<std::vector<Candidate>> proposeMarks(const MarkInput& input, const Plan& plan,
+                                                  const std::vector<Candidate>& pinned,
+                                                  const ProposeSettings& settings,
+                                                  base::Progress& progress) {
+    if (const auto problems = problemsIn(settings, plan); !problems.empty()) {
+        return base::fail(base::ErrorKind::wrongUse, "marks cannot be proposed so", "plan",
+                          "choose " + problems.front());
+    }
+    const double cast_m = plan.tackle.cast.inMetres();
+    const auto places =
+        placesToLookAt(input, cast_m, static_cast<std::size_t>(settings.mostLookedAt));
+    auto found = lookAt(input, plan, places, settings, progress);
+    if (!found) {
+        return std::unexpected(found.error());
+    }
+    std::vector<Candidate> taken;
+    for (Candidate candidate : pinned) {
+        if (input.ground.depthAt(candidate.place)) {
+            candidate.isPinned = true;
+            candidate.promise = promiseOf(input, candidate.place, plan);
+            taken.push_back(std::move(candidate));
+        }
+    }
+    if (found->empty() && taken.empty()) {
+        return base::fail(base::ErrorKind::unusableInput,
+                          "there is no open water, deep enough to float and within the limit, "
+                          "with room to swing",
+                          "marks", "choose a deeper limit, or draw more of the water");
+    }
+    const geo::Box box = input.outline.box();
+    sortByPromise(*found, {0.5 * (box.west_m + box.east_m), 0.5 * (box.south_m + box.north_m)});
+    const auto most = static_cast<std::size_t>(settings.most);
+    const std::size_t pins = taken.size();
+    thin(*found, std::max(wideApart, settings.leastApart) * cast_m, pins + (most + 1) / 2, taken);
+    thin(*found, settings.leastApart * cast_m, pins + most, taken);
+    std::vector<Candidate> free(taken.begin() + static_cast<std::ptrdiff_t>(pins), taken.end());
+    taken.resize(pins);
+    sortByPromise(free, {0.5 * (box.west_m + box.east_m), 0.5 * (box.south_m + box.north_m)});
+    taken.insert(taken.end(), free.begin(), free.end());
+    return taken;
+}
+
+} // namespace marks

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/rank_marks.h"
+
+#include "core/marks/choose.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace marks {
+
+namespace {
+
+constexpr double highWave_m = 0.3;
+constexpr double mostlyGuess = 0.5;
+constexpr std::size_t leastCap = 2;
+
+/// A candidate with its score.
+struct Scored {
+    WorkedCandidate worked;
+    Surroundings around;
+    std::vector<Factor> factors;
+    double score = 0.0;
+};
+
+geo::WaterPoint placeOf(const WorkedCandidate& worked) {
+    return worked.anchors.lie.centre;
+}
+
+sections::SectionNumber sectionAt(const MarkInput& input, geo::WaterPoint place) {
+    const auto& map = input.sections.sectionOfCell;
+    const grid::Cell c = map.frame().cellOf(place);
+    return map.frame().holds(c) ? map[c] : sections::noSection;
+}
+
+bool isBetter(const Scored& a, const Scored& b) {
+    if (a.score != b.score) {
+        return a.score > b.score;
+    }
+    if (a.worked.candidate.promise != b.worked.candidate.promise) {
+        return a.worked.candidate.promise > b.worked.candidate.promise;
+    }
+    const geo::WaterPoint p = placeOf(a.worked);
+    const geo::WaterPoint q = placeOf(b.worked);
+    return p.y_m != q.y_m ? p.y_m > q.y_m : p.x_m < q.x_m;
+}
+
+base::Result<std::vector<Scored>> scored(const MarkInput& input, const Plan& plan,
+                                         std::vector<WorkedCandidate> candidates,
+                                         base::Progress& progress) {
+    std::vector<Scored> all;
+    for (std::size_t k = 0; k < candidates.size(); ++k) {
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        progress.tell(static_cast<double>(k) / static_cast<double>(candidates.size()));
+        const geo::WaterPoint place = placeOf(candidates[k]);
+        const bool isAllowed = candidates[k].candidate.isPinned
+                                   ? input.ground.depthAt(place).has_value()
+                                   : input.ground.isFishable(place);
+        if (!isAllowed) {
+            continue;
+        }
+        Scored one{std::move(candidates[k]), surroundingsOf(input, place, plan.tackle.cast), {}, 0};
+        one.factors = factorsOf(input, one.around, place, plan.day.wind, plan.tackle.cast,
+                                one.worked.waves, plan.weights);
+        one.score = scoreOf(one.factors);
+        all.push_back(std::move(one));
+    }
+    std::ranges::sort(all, isBetter);
+    return all;
+}
+
+ChoiceRules rulesOf(const Plan& plan, const RankSettings& settings) {
+    ChoiceRules rules;
+    rules.count = static_cast<std::size_t>(plan.count);
+    rules.apart_m = settings.leastApart * plan.tackle.cast.inMetres();
+    rules.mostInSection = settings.mostInSection > 0
+                              ? static_cast<std::size_t>(settings.mostInSection)
+                              : std::max(leastCap, (rules.count + 2) / 3);
+    return rules;
+}
+
+std::vector<std::size_t> chosenOf(const MarkInput& input, const std::vector<Scored>& all,
+                                  const Plan& plan, const RankSettings& settings) {
+    std::vector<Eligible> eligible;
+    for (const Scored& one : all) {
+        const geo::WaterPoint place = placeOf(one.worked);
+        eligible.push_back(
+            {place, one.score, sectionAt(input, place), one.worked.candidate.isPinned});
+    }
+    const ChoiceRules rules = rulesOf(plan, settings);
+    auto chosen = eligible.size() <= static_cast<std::size_t>(settings.exactUpTo)
+                      ? chooseExactly(eligible, rules)
+                      : chooseGreedily(eligible, rules);
+    return filledUp(std::move(chosen), eligible, rules);
+}
+
+std::vector<std::string> cautionsFor(const MarkInput& input, const Plan& plan, const Scored& one) {
+    std::vector<std::string> out;
+    const geo::WaterPoint place = placeOf(one.worked);
+    if (input.ground.isClosed(place)) {
+        out.emplace_back("Your mark lies in closed water.");
+    } else if (!input.ground.isFishable(place)) {
+        out.emplace_back("Your mark is deeper than the limit.");
+    }
+    if (one.around.isClosedNear && !input.ground.isClosed(place)) {
+        out.emplace_back("Closed water lies within a cast.");
+    }
+    const bool isGuess =
+        input.isGuess != nullptr && (*input.isGuess)[input.isGuess->frame().cellOf(place)] != 0;
+    if (isGuess) {
+        out.emplace_back("The depth here is a guess: sound it before you anchor.");
+    } else if (one.around.guessShare > mostlyGuess) {
+        out.emplace_back("Most depths within a cast are guesses: sound round the boat first.");
+    }
+    if (one.worked.waves.height.inMetres() >= highWave_m) {
+        out.push_back(
+            fmt::format("Waves of about {:.1f} m here.", one.worked.waves.height.inMetres()));
+    }
+    const std::size_t rods = one.worked.spread.rods.size();
+    if (rods < static_cast<std::size_t>(std::max(plan.tackle.rods, 0))) {
+        out.push_back(rods == 0 ? std::string("No room for a rod within the cast.")
+                                : fmt::format("Room for {} of {} rods.", rods, plan.tackle.rods));
+    }
+    return out;
+}
+
+Mark markOf(const MarkInput& input, const Plan& plan, Scored one, int rank) {
+    Mark mark;
+    mark.rank = rank;
+    mark.isPinned = one.worked.candidate.isPinned;
+    mark.name = one.worked.candidate.name;
+    mark.place = placeOf(one.worked);
+    mark.lonLat = input.frame.toEarth(mark.place);
+    mark.depth = one.around.depth;
+    const float trust_m = input.trust_m[input.trust_m.frame().cellOf(mark.place)];
+    mark.trust = std::isnan(trust_m) ? units::Depth::fromLength(one.around.trust)
+                                     : units::Depth::metres(static_cast<double>(trust_m));
+    mark.section = sectionAt(input, mark.place);
+    if (mark.section != sections::noSection) {
+        mark.sectionName = input.sections.sections[static_cast<std::size_t>(mark.section)].name;
+    }
+    mark.cautions = cautionsFor(input, plan, one);
+    mark.zones = std::move(one.around.kinds);
+    mark.score = one.score;
+    mark.factors = std::move(one.factors);
+    mark.fetch = one.worked.waves.fetch;
+    mark.waveHeight = one.worked.waves.height;
+    mark.anchors = std::move(one.worked.anchors);
+    mark.spread = std::move(one.worked.spread);
+    return mark;
+}
+
+} // namespace
+
+std::vector<std::string> problemsIn(const RankSettings& settings, const Plan& plan) {
+    std::vector<std::string> problems;
+    if (!(settings.leastApart >= 0.0 && settings.leastApart <= 20.0)) {
+        problems.emplace_back("marks from 0 to 20 casts apart");
+    }
+    if (settings.mostInSection < 0) {
+        problems.emplace_back("0 or more marks in a section");
+    }
+    if (settings.exactUpTo < 0 || settings.exactUpTo > 24) {
+        problems.emplace_back("an exact list of up to 24 candidates");
+    }
+    if (plan.count < 1 || plan.count > 40) {
+        problems.emplace_back("from 1 to 40 marks");
+    }
+    if (!(plan.tackle.cast.inMetres() >= 5.0 && plan.tackle.cast.inMetres() <= 100.0)) {
+        problems.emplace_back("a cast from 5 to 100 m");
+    }
+    return problems;
+}
+
+base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& plan,
+                                          std::vector<WorkedCandidate> candidates,
+                                          const RankSettings& settings, base::Progress& progress) {
+    if (const auto problems = problemsIn(settings, plan); !problems.empty()) {
+        return base::fail(base::ErrorKind::wrongUse, "marks cannot be ranked so", "plan",
+                          "choose " + problems.front());
+    }
+    auto all = scored(input, plan, std::move(candidates), progress);
+    if (!all) {
+        return std::unexpected(all.error());
+    }
+    if (all->empty()) {
+        return base::fail(base::ErrorKind::unusableInput,
+                          "no place is left that is open, on the water and within the limit",
+                          "marks", "choose a deeper limit, or another wind");
+    }
+    std::vector<Mark> marks;
+    for (const std::size_t k : chosenOf(input, *all, plan, settings)) {
+        marks.push_back(
+            markOf(input, plan, std::move((*all)[k]), static_cast<int>(marks.size()) + 1));
+    }
+    return marks;
+}
+
+} // namespace marks
