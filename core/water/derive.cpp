@@ -158,6 +158,65 @@ constexpr std::array derivations{
     Derivation{Step::sections, "Dividing the water into sections", makeSections},
 };
 
+/// What a step holds, emptied: after a failure nothing older may pass for it.
+void forget(Derived& derived, Step step) {
+    switch (step) {
+    case Step::reduce:
+        derived.outline.reset();
+        derived.checked.reset();
+        break;
+    case Step::draw:
+        derived.drawn.reset();
+        break;
+    case Step::bands:
+        derived.form.reset();
+        break;
+    case Step::structure:
+        derived.structure.reset();
+        break;
+    case Step::weed:
+        derived.weed.reset();
+        break;
+    case Step::sections:
+        derived.sections.reset();
+        break;
+    }
+    derived.stamps.erase(step);
+}
+
+/// Nothing stands without the soundings looked over, and nothing but that without a drawing.
+bool canBeMade(const Derived& derived, Step step) {
+    return step == Step::reduce || (step == Step::draw && derived.checked) ||
+           derived.drawn != nullptr;
+}
+
+/// Makes the step unless what is held still holds. \return only cancelled; other errors become
+/// failures.
+Result<void> makeStep(const Derivation& derivation, const Water& water, Derived& derived,
+                      Progress& progress) {
+    const Stamp wanted = stampOf(water, derivation.step);
+    if (derived.isCurrent(derivation.step, wanted)) {
+        return {};
+    }
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    progress.begin(derivation.telling);
+    const auto start = std::chrono::steady_clock::now();
+    if (auto made = derivation.make(water, derived, progress); !made) {
+        if (made.error().kind == base::ErrorKind::cancelled) {
+            return made;
+        }
+        forget(derived, derivation.step);
+        derived.failures.emplace(derivation.step, made.error());
+        return {};
+    }
+    derived.seconds[derivation.step] =
+        std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    derived.stamps[derivation.step] = wanted;
+    return {};
+}
+
 Result<void> checkBefore(const Water& water) {
     if (!water.frame) {
         return base::fail(base::ErrorKind::wrongUse,
@@ -179,20 +238,13 @@ Result<Derived> derive(const Water& water, const Derived& before, Step upTo, Pro
         return std::unexpected(ready.error());
     }
     Derived derived = before;
+    derived.failures.clear();
     for (const Derivation& derivation : derivations) {
-        const Stamp wanted = stampOf(water, derivation.step);
-        if (!derived.isCurrent(derivation.step, wanted)) {
-            if (progress.stopAsked()) {
-                return std::unexpected(base::cancelled());
-            }
-            progress.begin(derivation.telling);
-            const auto start = std::chrono::steady_clock::now();
-            if (auto made = derivation.make(water, derived, progress); !made) {
-                return std::unexpected(made.error());
-            }
-            derived.seconds[derivation.step] =
-                std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-            derived.stamps[derivation.step] = wanted;
+        if (!canBeMade(derived, derivation.step)) {
+            break;
+        }
+        if (auto made = makeStep(derivation, water, derived, progress); !made) {
+            return std::unexpected(made.error());
         }
         if (derivation.step == upTo) {
             break;

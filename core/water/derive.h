@@ -15,8 +15,9 @@ namespace water {
 /// Everything up to and including `upTo`, in order; of `before`, whatever still holds is kept and
 /// only the rest is made again. The water must have a frame (see layFrame()).
 ///
-/// Without a shoreline, one is assumed round the soundings and a note says so.
-/// \return the error of the first step that fails (what, where, what to do); cancelled.
+/// Without a shoreline, one is assumed round the soundings and a note says so. A step that cannot
+/// be made is told in Derived::failures, and what does not need it is made all the same. \return
+/// wrongUse without a frame or with settings out of range; cancelled.
 [[nodiscard]] base::Result<Derived> derive(const Water& water, const Derived& before, Step upTo,
                                            base::Progress& progress);
 

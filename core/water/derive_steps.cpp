@@ -11,6 +11,7 @@
 #include "core/surface/measure_water.h"
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <set>
 
@@ -100,7 +101,12 @@ Result<WaterOutline> outlineOf(const Water& water) {
 
 Result<CheckedSurvey> checkSurvey(const Water& water, const geo::Outline& outline,
                                   Progress& progress) {
-    auto survey = reduceAlongTracks(water, progress);
+    auto survey = reduction::correctDepths(water.days, *water.frame, reductionOf(water), progress);
+    if (!survey) {
+        return std::unexpected(survey.error());
+    }
+    const auto start = std::chrono::steady_clock::now();
+    survey = reduction::setAsideAlongTrack(water.days, std::move(*survey), {}, progress);
     if (survey && survey->soundingCount() > 0) {
         survey = reduction::setAsideOutsideShore(water.days, std::move(*survey), outline,
                                                  *water.frame, {}, progress);
@@ -109,6 +115,8 @@ Result<CheckedSurvey> checkSurvey(const Water& water, const geo::Outline& outlin
         return std::unexpected(survey.error());
     }
     CheckedSurvey checked;
+    checked.setAsideSeconds =
+        std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
     checked.kept = reduction::keptSoundings(water.days, *survey);
     checked.survey = std::move(*survey);
     auto crossings = reduction::findCrossings(checked.kept, {}, progress);

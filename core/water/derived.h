@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/error.h"
 #include "core/contours/band.h"
 #include "core/contours/contour.h"
 #include "core/geo/outline.h"
@@ -50,6 +51,7 @@ struct CheckedSurvey {
     reduction::CrossingCheck check;
     /// What the crossings would add to each survey day, and what that would bring: an offer.
     reduction::DayTie tie;
+    double setAsideSeconds = 0.0; ///< Wall time that setting aside took.
 };
 
 /// The form of the water at chart level.
@@ -71,7 +73,9 @@ struct Derived {
     std::shared_ptr<const structure::ZoneMap> structure;
     std::shared_ptr<const weed::WeedMap> weed;
     std::shared_ptr<const sections::SectionMap> sections;
-    std::map<Step, Stamp> stamps;   ///< Of what is held.
+    std::map<Step, Stamp> stamps; ///< Of what is held.
+    /// Steps that could not be made, and why; what they would hold is absent.
+    std::map<Step, base::Error> failures;
     std::map<Step, double> seconds; ///< Wall time the last making of each took.
     std::vector<std::string> notes; ///< Plain sentences on what was assumed.
 

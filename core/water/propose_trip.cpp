@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/propose_trip.h"
+
+#include "core/surface/propose_lines.h"
+
+namespace water {
+
+namespace {
+
+geo::WaterPoint shoreNearestToMiddle(const geo::Outline& outline) {
+    const geo::Box& box = outline.box();
+    const geo::WaterPoint middle{0.5 * (box.west_m + box.east_m),
+                                 0.5 * (box.south_m + box.north_m)};
+    geo::WaterPoint nearest = outline.segments().front().a;
+    for (const geo::ShoreSegment& segment : outline.segments()) {
+        if (geo::distance_m(middle, segment.a) < geo::distance_m(middle, nearest)) {
+            nearest = segment.a;
+        }
+    }
+    return nearest;
+}
+
+} // namespace
+
+base::Result<surface::SurveyTrip> proposeTrip(const Water& water, const Derived& derived,
+                                              std::chrono::minutes time, base::Progress& progress) {
+    if (!derived.drawn || !derived.outline) {
+        return base::fail(base::ErrorKind::wrongUse,
+                          "where to sound next can only be told of a drawn water", "",
+                          "draw the water first");
+    }
+    surface::LineSettings settings;
+    settings.launch = water.plan.launch ? water.frame->toWater(*water.plan.launch)
+                                        : shoreNearestToMiddle(*derived.outline);
+    settings.time = time;
+    settings.speed = water.plan.tackle.boatSpeed;
+    return surface::proposeLines(*derived.drawn, *derived.outline, settings, progress);
+}
+
+} // namespace water
