@@ -80,6 +80,14 @@ std::optional<WaterPoint> selfCrossing(const std::vector<ShoreSegment>& segments
 
 } // namespace
 
+LonLatPiece toEarth(const Piece& piece, const WaterFrame& frame) {
+    LonLatPiece onEarth{frame.toEarth(std::span(piece.outer)), {}};
+    for (const Ring& island : piece.islands) {
+        onEarth.islands.push_back(frame.toEarth(std::span(island)));
+    }
+    return onEarth;
+}
+
 units::Area areaOf(const Piece& piece) {
     double area_m2 = std::fabs(signedArea_m2(piece.outer));
     for (const Ring& island : piece.islands) {

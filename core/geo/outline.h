@@ -23,6 +23,9 @@ struct Piece {
 /// Area of the piece less its islands.
 [[nodiscard]] units::Area areaOf(const Piece& piece);
 
+/// The same piece in degrees.
+[[nodiscard]] LonLatPiece toEarth(const Piece& piece, const WaterFrame& frame);
+
 /// A straight piece of shore.
 struct ShoreSegment {
     WaterPoint a;
