@@ -6,6 +6,10 @@
 #include "core/surface/draw_water.h"
 #include "core/surface/line_check.h"
 
+#include <span>
+#include <string>
+#include <vector>
+
 namespace surface {
 
 /// How to hold out.
