@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+struct sqlite3;
+
+namespace store {
+
+/// An open database file that remembers its first failure. Statements on a failed connection do
+/// nothing, so that a job may run to its end and ask once: outcome(). One thread at a time.
+class Connection {
+public:
+    enum class Access {
+        existing, ///< Read-only where the file may only be read.
+        create
+    };
+
+    /// \return the error of opening: unusableInput for an existing file, unwritableOutput for a new
+    /// one.
+    [[nodiscard]] static base::Result<std::unique_ptr<Connection>>
+    open(const std::filesystem::path& path, Access access);
+    ~Connection();
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+    Connection(Connection&&) = delete;
+    Connection& operator=(Connection&&) = delete;
+
+    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+    [[nodiscard]] bool isReadOnly() const;
+    [[nodiscard]] bool isFine() const { return !failure_; }
+
+    /// Runs statements that give no rows.
+    void execute(const std::string& sql);
+    /// Rolls back even on a failed connection.
+    void rollBack();
+
+    /// Remembers a failure that the database itself does not see; the first one counts.
+    void fail(base::Error error);
+    /// The file contradicts itself: "survey day 3 has 12 soundings, not 14".
+    void failDamaged(std::string what);
+    /// Remembers what the database says about its last call.
+    void failWith(int code);
+
+    /// Nothing, or the first failure, which is forgotten by asking.
+    [[nodiscard]] base::Result<void> outcome();
+
+    [[nodiscard]] sqlite3* handle() const { return database_; }
+
+private:
+    Connection(std::filesystem::path path, sqlite3* database)
+        : path_(std::move(path)), database_(database) {}
+
+    std::filesystem::path path_;
+    sqlite3* database_;
+    std::optional<base::Error> failure_;
+};
+
+/// What to tell the user about the answer `code` of the database.
+[[nodiscard]] base::Error errorOf(int code, std::string_view message,
+                                  const std::filesystem::path& path);
+
+} // namespace store

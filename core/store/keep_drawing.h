@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/connection.h"
+#include "core/store/water_store.h"
+
+#include <optional>
+
+namespace store {
+
+/// The drawing in the place of the one that the file held, inside the caller's transaction.
+void keepDrawing(Connection& connection, const surface::DrawnWater& drawn,
+                 const geo::WaterFrame& frame, water::Stamp stamp);
+
+/// Nothing where there is none, or where what is kept contradicts itself or the outline: a drawing
+/// can always be made again.
+[[nodiscard]] std::optional<KeptDrawing> recallDrawing(Connection& connection,
+                                                       const geo::Outline& outline);
+
+/// Where the drawing's cells lie; nothing where there is no drawing.
+[[nodiscard]] std::optional<grid::GridFrame> drawingFrame(Connection& connection);
+
+} // namespace store

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/geopackage.h"
+#include "core/store/keep_parts.h"
+#include "core/store/kept_values.h"
+
+namespace store {
+
+namespace {
+
+/// The number in the unit that `read` reads, where there is a value.
+template <class Quantity>
+std::optional<double> numberOf(const std::optional<Quantity>& quantity,
+                               double (Quantity::*read)() const) {
+    return quantity ? std::optional(((*quantity).*read)()) : std::nullopt;
+}
+
+/// The other way.
+template <class Quantity>
+std::optional<Quantity> quantityOf(std::optional<double> number, Quantity (*make)(double)) {
+    return number ? std::optional(make(*number)) : std::nullopt;
+}
+
+void keepRuns(Statement& insert, const logbook::Stay& stay, std::int64_t stayFid) {
+    const GeometryBlob place = blobOf(stay.place);
+    for (const logbook::Fish& fish : stay.runs) {
+        insert.run(Blob(place), stayFid, fish.id.number(), keptTime(fish.time), fish.landed,
+                   fish.species, fish.bait, numberOf(fish.weight, &units::Weight::inKilograms),
+                   numberOf(fish.length, &units::Length::inMetres),
+                   numberOf(fish.baitDepth, &units::Depth::inMetres), fish.note);
+    }
+}
+
+logbook::Fish fishAt(Connection& connection, Statement& rows) {
+    logbook::Fish fish;
+    fish.id = logbook::FishId(rows.wholeNumber(1));
+    fish.time = momentAt(connection, rows, 2);
+    fish.landed = rows.wholeNumber(3) != 0;
+    fish.species = rows.text(4);
+    fish.bait = rows.text(5);
+    fish.weight = quantityOf(rows.numberIfAny(6), &units::Weight::kilograms);
+    fish.length = quantityOf(rows.numberIfAny(7), &units::Length::metres);
+    fish.baitDepth = quantityOf(rows.numberIfAny(8), &units::Depth::metres);
+    fish.note = rows.text(9);
+    return fish;
+}
+
+logbook::Stay stayAt(Connection& connection, Statement& rows) {
+    logbook::Stay stay;
+    stay.place = placeAt(connection, rows, 1);
+    stay.id = logbook::StayId(rows.wholeNumber(2));
+    stay.start = momentAt(connection, rows, 3);
+    stay.end = momentAt(connection, rows, 4);
+    stay.rods = intAt(connection, rows, 5);
+    stay.bait = rows.text(6);
+    stay.conditions.windFrom = quantityOf(rows.numberIfAny(7), &units::Bearing::degrees);
+    stay.conditions.windSpeed = quantityOf(rows.numberIfAny(8), &units::Speed::metresPerSecond);
+    stay.conditions.waterTemperature =
+        quantityOf(rows.numberIfAny(9), &units::Temperature::celsius);
+    stay.note = rows.text(10);
+    return stay;
+}
+
+} // namespace
+
+void keepLog(Connection& connection, const water::Water& water) {
+    connection.execute("DELETE FROM stays; DELETE FROM fish");
+    Statement insert(connection,
+                     "INSERT INTO stays (fid, geom, number, start_time, end_time, rods, bait, "
+                     "wind_from_deg, wind_speed_m_s, water_temperature_c, note) "
+                     "VALUES (?,?,?,?,?,?,?,?,?,?,?)");
+    Statement insertRun(connection,
+                        "INSERT INTO fish (geom, stay_fid, number, time, landed, species, bait, "
+                        "weight_kg, length_m, bait_depth_m, note) VALUES (?,?,?,?,?,?,?,?,?,?,?)");
+    LonLatBox box;
+    LonLatBox fishBox;
+    std::int64_t fid = 0;
+    for (const logbook::Stay& stay : water.log) {
+        box.take(stay.place);
+        if (!stay.runs.empty()) {
+            fishBox.take(stay.place);
+        }
+        const logbook::Conditions& conditions = stay.conditions;
+        insert.run(++fid, Blob(blobOf(stay.place)), stay.id.number(), keptTime(stay.start),
+                   keptTime(stay.end), stay.rods, stay.bait,
+                   numberOf(conditions.windFrom, &units::Bearing::inDegrees),
+                   numberOf(conditions.windSpeed, &units::Speed::inMetresPerSecond),
+                   numberOf(conditions.waterTemperature, &units::Temperature::inCelsius),
+                   stay.note);
+        keepRuns(insertRun, stay, fid);
+    }
+    setExtent(connection, "stays", box);
+    setExtent(connection, "fish", fishBox);
+}
+
+void recallLog(Connection& connection, water::Water& water) {
+    Statement runs(connection,
+                   "SELECT stay_fid, number, time, landed, species, bait, weight_kg, length_m, "
+                   "bait_depth_m, note FROM fish ORDER BY stay_fid, fid");
+    runs.ask();
+    bool hasRun = runs.next();
+    Statement rows(connection,
+                   "SELECT fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, "
+                   "wind_speed_m_s, water_temperature_c, note FROM stays ORDER BY fid");
+    rows.ask();
+    while (rows.next()) {
+        logbook::Stay stay = stayAt(connection, rows);
+        const std::int64_t fid = rows.wholeNumber(0);
+        while (hasRun && runs.wholeNumber(0) == fid) {
+            stay.runs.push_back(fishAt(connection, runs));
+            hasRun = runs.next();
+        }
+        water.log.push_back(std::move(stay));
+    }
+    if (hasRun && connection.isFine()) {
+        connection.failDamaged("the log holds a fish without a stay");
+    }
+}
+
+} // namespace store

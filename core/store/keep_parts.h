@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/store/connection.h"
+#include "core/water/water.h"
+
+namespace store {
+
+/// For each part of a water: keep... puts it in the place of what the file held of it, inside the
+/// caller's transaction; recall... fills it in. Failures go to the connection.
+
+void keepFacts(Connection& connection, const water::Water& water);
+void recallFacts(Connection& connection, water::Water& water);
+
+void keepShoreline(Connection& connection, const water::Water& water);
+void recallShoreline(Connection& connection, water::Water& water);
+
+/// Soundings of a day that has not changed stay as they are, with what was last reduced of them.
+void keepDays(Connection& connection, const water::Water& water, base::Progress& progress);
+void recallDays(Connection& connection, water::Water& water, base::Progress& progress);
+
+void keepLeadLine(Connection& connection, const water::Water& water);
+void recallLeadLine(Connection& connection, water::Water& water);
+
+void keepWeedNotes(Connection& connection, const water::Water& water);
+void recallWeedNotes(Connection& connection, water::Water& water);
+
+void keepHouseRules(Connection& connection, const water::Water& water);
+void recallHouseRules(Connection& connection, water::Water& water);
+
+void keepSectionNames(Connection& connection, const water::Water& water);
+void recallSectionNames(Connection& connection, water::Water& water);
+
+/// The plan and the pinned marks.
+void keepPlan(Connection& connection, const water::Water& water);
+void recallPlan(Connection& connection, water::Water& water);
+
+void keepLog(Connection& connection, const water::Water& water);
+void recallLog(Connection& connection, water::Water& water);
+
+} // namespace store

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/geopackage.h"
+#include "core/store/keep_parts.h"
+#include "core/store/kept_values.h"
+#include "core/store/key_values.h"
+
+namespace store {
+
+namespace {
+
+void putDay(KeyValues& values, const marks::ExpectedDay& day) {
+    values.put("day", units::isoText(day.day));
+    values.put("start_s", static_cast<std::int64_t>(day.start.count()));
+    values.put("end_s", static_cast<std::int64_t>(day.end.count()));
+    values.put("wind_from_deg", day.wind.from.inDegrees());
+    values.put("wind_speed_m_s", day.wind.speed.inMetresPerSecond());
+    values.put("level_change_m", day.levelChange.inMetres());
+    if (day.waterTemperature) {
+        values.put("water_temperature_c", day.waterTemperature->inCelsius());
+    }
+}
+
+void putTackle(KeyValues& values, const marks::Tackle& tackle) {
+    values.put("boat_speed_m_s", tackle.boatSpeed.inMetresPerSecond());
+    values.put("boat_length_m", tackle.boatLength.inMetres());
+    values.put("bow_height_m", tackle.bowHeight.inMetres());
+    values.put("bow_rope_m", tackle.bowRope.inMetres());
+    values.put("stern_rope_m", tackle.sternRope.inMetres());
+    values.put("scope", tackle.scope);
+    values.put("rods", static_cast<std::int64_t>(tackle.rods));
+    values.put("cast_m", tackle.cast.inMetres());
+    values.put("over_depth_m", tackle.overDepth.inMetres());
+}
+
+/// Fills `value` where the key is there.
+void take(KeyValues& values, std::string_view key, units::Length& value) {
+    value = units::Length::metres(values.number(key).value_or(value.inMetres()));
+}
+
+void take(KeyValues& values, std::string_view key, units::Speed& value) {
+    value = units::Speed::metresPerSecond(values.number(key).value_or(value.inMetresPerSecond()));
+}
+
+void take(KeyValues& values, std::string_view key, int& value) {
+    value = static_cast<int>(values.wholeNumber(key).value_or(value));
+}
+
+void take(KeyValues& values, std::string_view key, std::chrono::seconds& value) {
+    value = std::chrono::seconds(values.wholeNumber(key).value_or(value.count()));
+}
+
+void takeDay(Connection& connection, KeyValues& values, marks::ExpectedDay& day) {
+    if (const auto text = values.text("day")) {
+        const auto read = units::dayFrom(*text);
+        if (!read) {
+            connection.failDamaged("the plan's day '" + *text + "' is no day");
+        }
+        day.day = read.value_or(day.day);
+    }
+    take(values, "start_s", day.start);
+    take(values, "end_s", day.end);
+    day.wind.from =
+        units::Bearing::degrees(values.number("wind_from_deg").value_or(day.wind.from.inDegrees()));
+    take(values, "wind_speed_m_s", day.wind.speed);
+    take(values, "level_change_m", day.levelChange);
+    if (const auto temperature_c = values.number("water_temperature_c")) {
+        day.waterTemperature = units::Temperature::celsius(*temperature_c);
+    }
+}
+
+void takeTackle(KeyValues& values, marks::Tackle& tackle) {
+    take(values, "boat_speed_m_s", tackle.boatSpeed);
+    take(values, "boat_length_m", tackle.boatLength);
+    take(values, "bow_height_m", tackle.bowHeight);
+    take(values, "bow_rope_m", tackle.bowRope);
+    take(values, "stern_rope_m", tackle.sternRope);
+    tackle.scope = values.number("scope").value_or(tackle.scope);
+    take(values, "rods", tackle.rods);
+    take(values, "cast_m", tackle.cast);
+    take(values, "over_depth_m", tackle.overDepth);
+}
+
+std::string weightKey(marks::FactorKind kind) {
+    return "weight_" + std::string(marks::nameOf(kind));
+}
+
+} // namespace
+
+void keepPlan(Connection& connection, const water::Water& water) {
+    const marks::Plan& plan = water.plan;
+    KeyValues values;
+    putDay(values, plan.day);
+    putTackle(values, plan.tackle);
+    for (const marks::FactorKind kind : marks::allFactorKinds) {
+        values.put(weightKey(kind), plan.weights.of(kind));
+    }
+    if (plan.launch) {
+        values.put("launch_lon_deg", plan.launch->lon_deg);
+        values.put("launch_lat_deg", plan.launch->lat_deg);
+    }
+    values.put("count", static_cast<std::int64_t>(plan.count));
+    values.save(connection, "plan");
+
+    connection.execute("DELETE FROM pinned_marks");
+    Statement insert(connection, "INSERT INTO pinned_marks (geom, name) VALUES (?,?)");
+    LonLatBox box;
+    for (const water::PinnedMark& mark : water.pinnedMarks) {
+        box.take(mark.place);
+        insert.run(Blob(blobOf(mark.place)), mark.name);
+    }
+    setExtent(connection, "pinned_marks", box);
+}
+
+void recallPlan(Connection& connection, water::Water& water) {
+    marks::Plan& plan = water.plan;
+    KeyValues values = KeyValues::load(connection, "plan");
+    takeDay(connection, values, plan.day);
+    takeTackle(values, plan.tackle);
+    for (const marks::FactorKind kind : marks::allFactorKinds) {
+        if (const auto weight = values.number(weightKey(kind))) {
+            plan.weights.set(kind, *weight);
+        }
+    }
+    const auto lon_deg = values.number("launch_lon_deg");
+    const auto lat_deg = values.number("launch_lat_deg");
+    if (lon_deg && lat_deg) {
+        plan.launch = geo::LonLat{*lon_deg, *lat_deg};
+    }
+    take(values, "count", plan.count);
+
+    Statement rows(connection, "SELECT geom, name FROM pinned_marks ORDER BY fid");
+    rows.ask();
+    while (rows.next()) {
+        water.pinnedMarks.push_back({rows.text(1), placeAt(connection, rows, 0)});
+    }
+}
+
+} // namespace store

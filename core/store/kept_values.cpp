@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/kept_values.h"
+
+#include <limits>
+
+#include <fmt/format.h>
+
+namespace store {
+
+std::string keptTime(units::Moment moment) {
+    std::string text = units::isoText(moment);
+    if (moment == std::chrono::floor<std::chrono::seconds>(moment)) {
+        text.insert(text.size() - 1, ".000");
+    }
+    return text;
+}
+
+units::Moment momentAt(Connection& connection, Statement& rows, int column) {
+    const std::string text = rows.text(column);
+    const auto moment = units::momentFrom(text, units::Clock());
+    if (!moment) {
+        connection.failDamaged(fmt::format("'{}' is no time", text));
+    }
+    return moment.value_or(units::Moment());
+}
+
+namespace {
+
+template <class T>
+T geometryAt(Connection& connection, Statement& rows, int column,
+             std::optional<T> (*read)(std::span<const std::byte>)) {
+    std::optional<T> geometry = read(rows.blob(column));
+    if (!geometry) {
+        connection.failDamaged("a geometry cannot be read");
+    }
+    return std::move(geometry).value_or(T());
+}
+
+} // namespace
+
+geo::LonLat placeAt(Connection& connection, Statement& rows, int column) {
+    return geometryAt(connection, rows, column, pointFrom);
+}
+
+geo::LonLatPiece pieceAt(Connection& connection, Statement& rows, int column) {
+    return geometryAt(connection, rows, column, pieceFrom);
+}
+
+std::vector<geo::LonLatPiece> piecesAt(Connection& connection, Statement& rows, int column) {
+    return geometryAt(connection, rows, column, piecesFrom);
+}
+
+int intAt(Connection& connection, Statement& rows, int column) {
+    const std::int64_t number = rows.wholeNumber(column);
+    if (number < std::numeric_limits<int>::min() || number > std::numeric_limits<int>::max()) {
+        connection.failDamaged(fmt::format("{} is too great a number", number));
+        return 0;
+    }
+    return static_cast<int>(number);
+}
+
+std::size_t positionAt(Connection& connection, Statement& rows, int column) {
+    const std::int64_t number = rows.wholeNumber(column);
+    if (number < 0) {
+        connection.failDamaged(fmt::format("{} is no position", number));
+        return 0;
+    }
+    return static_cast<std::size_t>(number);
+}
+
+} // namespace store

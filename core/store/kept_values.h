@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/geometry_blob.h"
+#include "core/store/statement.h"
+#include "core/units/moment.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace store {
+
+/// A moment as GeoPackage's DATETIME: "2026-09-05T08:11:00.000Z".
+[[nodiscard]] std::string keptTime(units::Moment moment);
+
+/// Columns of the present row of `rows` as values; what is none damages the connection and gives
+/// the default.
+[[nodiscard]] units::Moment momentAt(Connection& connection, Statement& rows, int column);
+[[nodiscard]] geo::LonLat placeAt(Connection& connection, Statement& rows, int column);
+[[nodiscard]] geo::LonLatPiece pieceAt(Connection& connection, Statement& rows, int column);
+[[nodiscard]] std::vector<geo::LonLatPiece> piecesAt(Connection& connection, Statement& rows,
+                                                     int column);
+/// Whole numbers that must fit their type.
+[[nodiscard]] int intAt(Connection& connection, Statement& rows, int column);
+[[nodiscard]] std::size_t positionAt(Connection& connection, Statement& rows, int column);
+
+} // namespace store

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/schema/steps.h"
+
+#include "core/base/number_text.h"
+#include "core/store/statement.h"
+#include "core/store/transaction.h"
+
+#include <array>
+
+namespace store::schema {
+
+namespace {
+
+constexpr std::array<Step, 1> steps{layStep1};
+
+} // namespace
+
+std::int64_t newestStep() {
+    return static_cast<std::int64_t>(steps.size());
+}
+
+std::optional<std::int64_t> stepOf(Connection& connection) {
+    Statement table(connection,
+                    "SELECT 1 FROM sqlite_master WHERE type='table' AND name='water_file'");
+    table.ask();
+    if (!table.next()) {
+        return std::nullopt;
+    }
+    Statement step(connection, "SELECT value FROM water_file WHERE key='schema_step'");
+    step.ask();
+    if (!step.next()) {
+        return std::nullopt;
+    }
+    const auto number = base::wholeNumberFrom(step.text(0));
+    if (!number || *number < 1) {
+        connection.failDamaged("the water file does not say which version wrote it");
+        return std::nullopt;
+    }
+    return number;
+}
+
+base::Result<void> bringUpToDate(Connection& connection, std::int64_t from) {
+    Transaction transaction(connection);
+    for (auto step = static_cast<std::size_t>(from); step < steps.size(); ++step) {
+        steps[step](connection);
+    }
+    Statement note(connection, "INSERT OR REPLACE INTO water_file (key, value) VALUES "
+                               "('schema_step', ?)");
+    note.run(std::to_string(newestStep()));
+    return transaction.commit();
+}
+
+} // namespace store::schema
