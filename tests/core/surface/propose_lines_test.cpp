@@ -49,7 +49,7 @@ protected:
 
 TEST_F(ProposeLines, SendsTheBoatWhereNothingIsKnown) {
     settings.launch = {590.0, 0.0};
-    settings.time = std::chrono::minutes(60);
+    settings.time = std::chrono::minutes(25);
     const auto trip = proposed();
     ASSERT_TRUE(trip.has_value()) << trip.error().sentence();
     double east_m3 = 0.0;
@@ -61,7 +61,7 @@ TEST_F(ProposeLines, SendsTheBoatWhereNothingIsKnown) {
         all_m3 += line.gain_m3;
         east_m3 += 0.5 * (line.start.x_m + line.end.x_m) > 0.0 ? line.gain_m3 : 0.0;
     }
-    EXPECT_GT(east_m3, 0.95 * all_m3);
+    EXPECT_GT(east_m3, 0.9 * all_m3);
     EXPECT_LT(trip->meanHalfWidthAfter, trip->meanHalfWidthBefore * 0.8);
 }
 
