@@ -28,7 +28,7 @@ struct FindStaysSettings {
 /// The stays in a day's track, by start. Points may come in any order; single wild positions and
 /// gaps do no harm. \return wrongUse for a setting out of range; unusableInput for fewer than two
 /// points.
-[[nodiscard]] base::Result<std::vector<TrackStay>> findStays(std::span<const TrackPoint> track,
+[[nodiscard]] base::Result<std::vector<TrackStay>> findStays(std::span<const TrackPoint> points,
                                                              const FindStaysSettings& settings,
                                                              base::Progress& progress);
 

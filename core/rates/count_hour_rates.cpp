@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rates/count_hour_rates.h"
+
+#include "core/base/number_text.h"
+#include "core/rates/chance.h"
+
+#include <algorithm>
+#include <cmath>
+#include <random>
+
+namespace rates {
+
+namespace {
+
+using std::chrono::milliseconds;
+
+constexpr milliseconds slice = std::chrono::minutes(5); // of a stay: far below any kernel
+
+/// Weighted fish and effort at each point of the day. `effortSquares` is the effort weighted by the
+/// kernel squared, which says how much independent effort the weighted one is worth.
+struct Sums {
+    std::vector<double> fish;
+    std::vector<double> rodHours;
+    std::vector<double> effortSquares;
+
+    explicit Sums(std::size_t points) : fish(points), rodHours(points), effortSquares(points) {}
+    void add(const Sums& other) {
+        for (std::size_t i = 0; i < fish.size(); ++i) {
+            fish[i] += other.fish[i];
+            rodHours[i] += other.rodHours[i];
+            effortSquares[i] += other.effortSquares[i];
+        }
+    }
+};
+
+/// A bell round the clock, 1 at its peak.
+class Kernel {
+public:
+    Kernel(double width_h, std::size_t points) : width_h_(width_h), points_(points) {}
+    [[nodiscard]] double hourOf(std::size_t point) const {
+        return 24.0 * static_cast<double>(point) / static_cast<double>(points_);
+    }
+    [[nodiscard]] double at(std::size_t point, double hour) const {
+        const double apart = std::remainder(hour - hourOf(point), 24.0) / width_h_;
+        return std::exp(-0.5 * apart * apart);
+    }
+
+private:
+    double width_h_;
+    std::size_t points_;
+};
+
+void addEffort(Sums& sums, const logbook::Stay& stay, const units::Clock& clock,
+               const Kernel& kernel) {
+    for (units::Moment from = stay.start; from < stay.end; from += slice) {
+        const milliseconds length = std::min(slice, stay.end - from);
+        const double hour = clock.hourOfDay(from + length / 2);
+        const double rodHours =
+            stay.rods * std::chrono::duration<double, std::ratio<3600>>(length).count();
+        for (std::size_t i = 0; i < sums.rodHours.size(); ++i) {
+            const double weight = kernel.at(i, hour);
+            sums.rodHours[i] += rodHours * weight;
+            sums.effortSquares[i] += rodHours * weight * weight;
+        }
+    }
+}
+
+Sums sumsOf(const logbook::Trip& trip, const units::Clock& clock, const Kernel& kernel,
+            const HourSettings& settings) {
+    Sums sums(static_cast<std::size_t>(settings.points));
+    const std::string species = base::lowerCase(base::trimmed(settings.species));
+    for (const logbook::Stay* stay : trip.stays) {
+        addEffort(sums, *stay, clock, kernel);
+        for (const logbook::Fish& run : stay->runs) {
+            if (!run.landed ||
+                (!species.empty() && base::lowerCase(base::trimmed(run.species)) != species)) {
+                continue;
+            }
+            const double hour = clock.hourOfDay(std::clamp(run.time, stay->start, stay->end));
+            for (std::size_t i = 0; i < sums.fish.size(); ++i) {
+                sums.fish[i] += kernel.at(i, hour);
+            }
+        }
+    }
+    return sums;
+}
+
+/// The rate with the limits that chance alone gives it.
+Rate byChance(double fish, double rodHours, double effortSquares) {
+    const double worth = rodHours / effortSquares; // Kish's effective size
+    const CountLimits limits = countLimits(fish * worth);
+    const double tens = rodHours * worth / 10.0;
+    return {10.0 * fish / rodHours, limits.low / tens, limits.high / tens};
+}
+
+double quantileOf(std::vector<double>& values, double share) {
+    const auto rank =
+        static_cast<std::ptrdiff_t>(std::lround(share * static_cast<double>(values.size() - 1)));
+    std::nth_element(values.begin(), values.begin() + rank, values.end());
+    return values[static_cast<std::size_t>(rank)];
+}
+
+/// Rates at each point in `draws` logs made of whole trips drawn with replacement.
+base::Result<std::vector<std::vector<double>>>
+drawnRates(const std::vector<Sums>& trips, const HourSettings& settings, base::Progress& progress) {
+    std::mt19937 chance(settings.seed);
+    const auto points = static_cast<std::size_t>(settings.points);
+    std::vector<std::vector<double>> drawn(points);
+    for (int draw = 0; draw < settings.draws; ++draw) {
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        progress.tell(static_cast<double>(draw) / settings.draws);
+        Sums sums(points);
+        for (std::size_t k = 0; k < trips.size(); ++k) {
+            sums.add(trips[chance() % trips.size()]);
+        }
+        for (std::size_t i = 0; i < points; ++i) {
+            if (sums.rodHours[i] > 0.5 * settings.leastRodHours) {
+                drawn[i].push_back(10.0 * sums.fish[i] / sums.rodHours[i]);
+            }
+        }
+    }
+    return drawn;
+}
+
+base::Result<void> checkSettings(const HourSettings& settings) {
+    const bool isFine = settings.width_h >= 0.25 && settings.width_h <= 6.0 &&
+                        settings.points >= 24 && settings.points <= 288 && settings.draws >= 100 &&
+                        settings.draws <= 10000 && settings.leastRodHours > 0.0;
+    if (!isFine) {
+        return base::fail(base::ErrorKind::wrongUse, "a setting for the hours is out of its range",
+                          "", "set it between the limits that its setting names");
+    }
+    return {};
+}
+
+} // namespace
+
+base::Result<HourRates> countHourRates(const logbook::Log& log, const units::Clock& clock,
+                                       const HourSettings& settings, base::Progress& progress) {
+    if (const auto fine = checkSettings(settings); !fine) {
+        return std::unexpected(fine.error());
+    }
+    const auto points = static_cast<std::size_t>(settings.points);
+    const Kernel kernel(settings.width_h, points);
+    std::vector<Sums> trips;
+    Sums all(points);
+    for (const logbook::Trip& trip : logbook::tripsOf(log, clock)) {
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        trips.push_back(sumsOf(trip, clock, kernel, settings));
+        all.add(trips.back());
+    }
+    auto drawn = drawnRates(trips, settings, progress);
+    if (!drawn) {
+        return std::unexpected(drawn.error());
+    }
+    HourRates out;
+    out.trips = static_cast<int>(trips.size());
+    for (std::size_t i = 0; i < points; ++i) {
+        HourRate point{kernel.hourOf(i), all.rodHours[i], std::nullopt};
+        std::vector<double>& rates = (*drawn)[i];
+        if (all.rodHours[i] >= settings.leastRodHours) {
+            point.rate = byChance(all.fish[i], all.rodHours[i], all.effortSquares[i]);
+            if (!rates.empty()) {
+                point.rate->low = std::min(point.rate->low, quantileOf(rates, 0.025));
+                point.rate->high = std::max(point.rate->high, quantileOf(rates, 0.975));
+            }
+        }
+        out.points.push_back(point);
+    }
+    return out;
+}
+
+} // namespace rates

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/rates/grouping.h"
+
+#include "core/base/number_text.h"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace rates {
+
+namespace {
+
+using logbook::Fish;
+using logbook::Log;
+using logbook::Stay;
+using std::chrono::milliseconds;
+
+constexpr const char* notNoted = "not noted";
+constexpr const char* calm = "calm";
+constexpr units::Speed calmBelow = units::Speed::knots(0.5);
+constexpr std::array eighths = {"N", "NE", "E", "SE", "S", "SW", "W", "NW"};
+constexpr std::array months = {"January",   "February", "March",    "April",
+                               "May",       "June",     "July",     "August",
+                               "September", "October",  "November", "December"};
+
+/// The parts of one stay, one for each group that it touches.
+class Parts {
+public:
+    explicit Parts(const Stay& stay) : stay_(stay) {}
+
+    GroupedStay& of(const std::string& group) {
+        const auto found = std::ranges::find(parts_, group, &GroupedStay::group);
+        if (found != parts_.end()) {
+            return *found;
+        }
+        return parts_.emplace_back(GroupedStay{&stay_, group, 0.0, {}});
+    }
+    void giveTo(std::vector<GroupedStay>& out) {
+        std::ranges::move(parts_, std::back_inserter(out));
+    }
+
+private:
+    const Stay& stay_;
+    std::vector<GroupedStay> parts_;
+};
+
+double hoursIn(milliseconds time) {
+    return std::chrono::duration<double, std::ratio<3600>>(time).count();
+}
+
+/// When the block that holds `moment` ends by the clock.
+units::Moment endOfBlock(units::Moment moment, const units::Clock& clock, int hours) {
+    const double hour = clock.hourOfDay(moment);
+    const double left = (std::floor(hour / hours) + 1.0) * hours - hour;
+    return moment + std::max(milliseconds(1), milliseconds(std::llround(left * 3.6e6)));
+}
+
+/// The moment of a run, brought into its stay, so that its block has effort.
+units::Moment within(const Stay& stay, units::Moment moment) {
+    const units::Moment last = std::max(stay.start, stay.end - milliseconds(1));
+    return std::clamp(moment, stay.start, last);
+}
+
+std::vector<std::string> baitsIn(const std::string& text) {
+    std::vector<std::string> out;
+    std::size_t from = 0;
+    while (from <= text.size()) {
+        const std::size_t to = std::min(text.find_first_of(",;+/", from), text.size());
+        std::string bait = base::lowerCase(base::trimmed(text.substr(from, to - from)));
+        if (!bait.empty() && std::ranges::find(out, bait) == out.end()) {
+            out.push_back(std::move(bait));
+        }
+        from = to + 1;
+    }
+    return out;
+}
+
+std::string baitOf(const Fish& fish) {
+    return base::lowerCase(base::trimmed(fish.bait));
+}
+
+std::string windGroup(const logbook::Conditions& conditions) {
+    if (conditions.windSpeed && *conditions.windSpeed < calmBelow) {
+        return calm;
+    }
+    return conditions.windFrom ? windEighth(*conditions.windFrom) : notNoted;
+}
+
+} // namespace
+
+GroupedStay wholeStay(const Stay& stay, std::string group) {
+    GroupedStay whole{&stay, std::move(group), stay.rodHours(), {}};
+    for (const Fish& run : stay.runs) {
+        whole.runs.push_back(&run);
+    }
+    return whole;
+}
+
+std::string hourBlock(units::Moment moment, const units::Clock& clock, int hours) {
+    assert(hours > 0 && 24 % hours == 0);
+    // A clock's hour just below a full one, from rounding, belongs to the full one.
+    const int first =
+        static_cast<int>(std::floor((clock.hourOfDay(moment) + 1e-9) / hours)) * hours;
+    return fmt::format("{:02}-{:02}", first, first + hours);
+}
+
+std::vector<GroupedStay> byHour(const Log& log, const units::Clock& clock, int hours) {
+    std::vector<GroupedStay> out;
+    for (const Stay& stay : log) {
+        Parts parts(stay);
+        units::Moment from = stay.start;
+        do {
+            const units::Moment to = std::min(stay.end, endOfBlock(from, clock, hours));
+            parts.of(hourBlock(from, clock, hours)).rodHours += stay.rods * hoursIn(to - from);
+            from = to;
+        } while (from < stay.end);
+        for (const Fish& run : stay.runs) {
+            parts.of(hourBlock(within(stay, run.time), clock, hours)).runs.push_back(&run);
+        }
+        parts.giveTo(out);
+    }
+    return out;
+}
+
+std::vector<GroupedStay> byBait(const Log& log) {
+    std::vector<GroupedStay> out;
+    for (const Stay& stay : log) {
+        std::vector<std::string> baits = baitsIn(stay.bait);
+        for (const Fish& run : stay.runs) {
+            std::string bait = baitOf(run);
+            if (!bait.empty() && std::ranges::find(baits, bait) == baits.end()) {
+                baits.push_back(std::move(bait));
+            }
+        }
+        if (baits.empty()) {
+            baits.emplace_back(notNoted);
+        }
+        Parts parts(stay);
+        for (const std::string& bait : baits) {
+            parts.of(bait).rodHours = stay.rodHours() / static_cast<double>(baits.size());
+        }
+        for (const Fish& run : stay.runs) {
+            const std::string only = baits.size() == 1 ? baits.front() : notNoted;
+            const std::string bait = baitOf(run);
+            parts.of(bait.empty() ? only : bait).runs.push_back(&run);
+        }
+        parts.giveTo(out);
+    }
+    return out;
+}
+
+std::string windEighth(units::Bearing from) {
+    const auto nearest = static_cast<std::size_t>(std::lround(from.inDegrees() / 45.0));
+    return eighths[nearest % eighths.size()];
+}
+
+std::vector<GroupedStay> byWind(const Log& log) {
+    std::vector<GroupedStay> out;
+    for (const Stay& stay : log) {
+        out.push_back(wholeStay(stay, windGroup(stay.conditions)));
+    }
+    return out;
+}
+
+std::vector<GroupedStay> byMonth(const Log& log, const units::Clock& clock) {
+    std::vector<GroupedStay> out;
+    for (const Stay& stay : log) {
+        const auto month = static_cast<unsigned>(clock.dayOf(stay.start).month());
+        out.push_back(wholeStay(stay, months[month - 1]));
+    }
+    return out;
+}
+
+std::vector<std::string> windOrder() {
+    std::vector<std::string> order(eighths.begin(), eighths.end());
+    order.emplace_back(calm);
+    order.emplace_back(notNoted);
+    return order;
+}
+
+std::vector<std::string> monthOrder() {
+    return {months.begin(), months.end()};
+}
+
+} // namespace rates
