@@ -58,14 +58,18 @@ std::vector<std::size_t> reachable(const DayInput& input) {
         const DayInput::Stop& t = input.stops[b];
         return s.score != t.score ? s.score > t.score : s.rank < t.rank;
     });
-    if (!order.empty()) {
-        const std::size_t best = order.front();
-        std::erase_if(order, [&input, best](std::size_t k) {
-            return !std::isfinite(input.fromLaunch_m.empty() ? input.between_m[best][k]
-                                                             : input.fromLaunch_m[k]);
+    std::vector<std::size_t> going;
+    for (const std::size_t k : order) {
+        const bool fromLaunch = input.fromLaunch_m.empty() || std::isfinite(input.fromLaunch_m[k]);
+        const bool amongThem = std::ranges::all_of(going, [&input, k](std::size_t other) {
+            return std::isfinite(input.between_m[other][k]) &&
+                   std::isfinite(input.between_m[k][other]);
         });
+        if (fromLaunch && amongThem) {
+            going.push_back(k);
+        }
     }
-    return order;
+    return going;
 }
 
 double movesOf_m(const DayInput& input, const std::vector<std::size_t>& order) {

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/factor_values.h"
+
+#include "tests/support/made_up_day.h"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using units::Bearing;
+using units::Length;
+using units::Speed;
+
+logbook::Wind wind(double from_deg, double speed_m_s) {
+    return {Bearing::degrees(from_deg), Speed::metresPerSecond(speed_m_s)};
+}
+
+/// Values of a map at rising arguments must themselves rise (or fall) and stay within 0 and 1.
+void expectMonotone(const std::function<double(double)>& map, double from, double to, bool rises) {
+    double before = map(from);
+    for (double x = from; x <= to; x += (to - from) / 200.0) {
+        const double now = map(x);
+        EXPECT_GE(now, 0.0);
+        EXPECT_LE(now, 1.0);
+        EXPECT_TRUE(rises ? now >= before : now <= before) << x;
+        before = now;
+    }
+    EXPECT_NE(map(from), map(to));
+}
+
+TEST(FactorValues, RiseWithWhatSpeaksForAMarkAndFallWithWhatSpeaksAgainst) {
+    const Length cast = Length::metres(30.0);
+    expectMonotone([](double x) { return marks::depthValue(x); }, 0.0, 1.0, true);
+    expectMonotone([&](double x) { return marks::edgeValue(x, cast); }, 0.0, 500.0, true);
+    expectMonotone([&](double x) { return marks::featureValue(x, cast); }, 0.0, 3000.0, true);
+    expectMonotone([](double x) { return marks::windwardValue(Speed::metresPerSecond(x)); }, -20.0,
+                   20.0, true);
+    expectMonotone([](double x) { return marks::shelterValue(Length::metres(x)); }, 0.0, 2.0,
+                   false);
+    expectMonotone([](double x) { return marks::trustValue(Length::metres(x)); }, 0.0, 5.0, false);
+}
+
+TEST(FactorValues, GiveAStraightEdgeThroughTheMiddleWhatTheyPromise) {
+    EXPECT_NEAR(marks::edgeValue(60.0, Length::metres(30.0)), 0.8647, 1e-4);
+    EXPECT_EQ(marks::edgeValue(0.0, Length::metres(30.0)), 0.0);
+}
+
+TEST(Windward, IsFullWhereTheWindBlowsStraightUpTheSlope) {
+    // Bottom rises to the east; a westerly blows up it.
+    EXPECT_NEAR(marks::windUpSlope(wind(270.0, 6.0), 0.1, 0.0).inMetresPerSecond(), 6.0, 1e-9);
+    EXPECT_NEAR(marks::windUpSlope(wind(90.0, 6.0), 0.1, 0.0).inMetresPerSecond(), -6.0, 1e-9);
+    EXPECT_NEAR(marks::windUpSlope(wind(180.0, 6.0), 0.1, 0.0).inMetresPerSecond(), 0.0, 1e-9);
+}
+
+TEST(Windward, CountsAGentleSlopeForLess) {
+    EXPECT_NEAR(marks::windUpSlope(wind(270.0, 6.0), 0.01, 0.0).inMetresPerSecond(), 1.2, 1e-9);
+    EXPECT_EQ(marks::windUpSlope(wind(270.0, 6.0), 0.0, 0.0).inMetresPerSecond(), 0.0);
+}
+
+TEST(Windward, IsAHalfWithoutWind) {
+    EXPECT_EQ(marks::windwardValue(Speed()), 0.5);
+}
+
+TEST(Record, IsAHalfForThePlaceThatIsLikeTheWholeWater) {
+    const rates::Record here{{1.4, 0.9, 2.0}, 0.3};
+    EXPECT_DOUBLE_EQ(marks::recordValue(here, rates::Rate{1.4, 1.0, 1.8}), 0.5);
+    EXPECT_DOUBLE_EQ(marks::recordValue(here, rates::Rate{0.7, 0.5, 0.9}), 2.0 / 3.0);
+}
+
+TEST(Record, IsAHalfWhereTheLogIsSilent) {
+    EXPECT_EQ(marks::recordValue(std::nullopt, rates::Rate{1, 1, 1}), 0.5);
+    EXPECT_EQ(marks::recordValue(rates::Record{{1, 1, 1}, 0.1}, std::nullopt), 0.5);
+    EXPECT_EQ(marks::recordValue(rates::Record{}, rates::Rate{}), 0.5);
+}
+
+TEST(LessTried, IsFullForAPlaceThatNobodyTriedAndFallsWithWhatIsKnown) {
+    EXPECT_EQ(marks::lessTriedValue(std::nullopt), 1.0);
+    EXPECT_GT(marks::lessTriedValue(rates::Record{{1, 0, 5}, 1.0}),
+              marks::lessTriedValue(rates::Record{{1, 0.8, 1.2}, 0.1}));
+}
+
+TEST(Score, IsTheWeightedMeanOfTheFactors) {
+    const std::vector<marks::Factor> factors{{marks::FactorKind::depth, 0.5, 1.0, ""},
+                                             {marks::FactorKind::dropOff, 1.0, 3.0, ""},
+                                             {marks::FactorKind::trust, 0.1, 0.0, ""}};
+    EXPECT_DOUBLE_EQ(marks::scoreOf(factors), 3.5 / 4.0);
+}
+
+TEST(Score, IsNothingWhereNothingMatters) {
+    EXPECT_EQ(marks::scoreOf({{marks::FactorKind::depth, 0.5, 0.0, ""}}), 0.0);
+    EXPECT_EQ(marks::scoreOf({}), 0.0);
+}
+
+TEST(Factors, ComeInOrderWithTheirWeightsAndReasons) {
+    const support::MadeUpDay day;
+    const marks::MarkInput input = day.input();
+    const geo::WaterPoint place{10.0, 0.0};
+    const auto around = marks::surroundingsOf(input, place, Length::metres(30.0));
+    const auto factors =
+        marks::factorsOf(input, around, place, day.plan.day.wind, Length::metres(30.0),
+                         marks::WaveState{Length::metres(300), Length::metres(0.12)}, {});
+    ASSERT_EQ(factors.size(), marks::allFactorKinds.size());
+    const marks::Weights weights;
+    for (std::size_t k = 0; k < factors.size(); ++k) {
+        EXPECT_EQ(factors[k].kind, marks::allFactorKinds[k]);
+        EXPECT_EQ(factors[k].weight, weights.of(factors[k].kind));
+        EXPECT_FALSE(factors[k].because.empty());
+    }
+    EXPECT_NE(factors[1].because.find("m of drop-off"), std::string::npos) << factors[1].because;
+    EXPECT_EQ(factors[5].because, "waves of 0.12 m after 300 m of open water");
+}
+
+TEST(Factors, LeaveShelterOutUntilTheWavesAreKnown) {
+    const support::MadeUpDay day;
+    const auto factors = marks::factorsOf(day.input(), {}, {0.0, 0.0}, day.plan.day.wind,
+                                          Length::metres(30.0), std::nullopt, {});
+    for (const marks::Factor& factor : factors) {
+        EXPECT_NE(factor.kind, marks::FactorKind::shelter);
+    }
+}
+
+} // namespace

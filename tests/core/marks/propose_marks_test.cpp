@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/propose_marks.h"
+
+#include "tests/support/made_up_day.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using geo::WaterPoint;
+using units::Depth;
+using units::Length;
+
+class ProposedMarks : public testing::Test {
+protected:
+    [[nodiscard]] base::Result<std::vector<marks::Candidate>>
+    propose(const marks::ProposeSettings& settings = {}) {
+        return marks::proposeMarks(day.input(), day.plan, day.pinned, settings, progress);
+    }
+    support::MadeUpDay day;
+    base::Progress progress;
+};
+
+TEST_F(ProposedMarks, LieInOpenFishableWaterWithRoomToSwing) {
+    const auto found = propose().value();
+    ASSERT_GT(found.size(), 50U);
+    for (const marks::Candidate& candidate : found) {
+        const WaterPoint p = candidate.place;
+        EXPECT_TRUE(day.water.outline.contains(p));
+        EXPECT_GE(day.water.outline.distanceToShore_m(p), day.plan.tackle.boatLength.inMetres());
+        EXPECT_FALSE(day.ground.isClosed(p));
+        EXPECT_LE(*day.ground.depthAt(p), day.bands.limit());
+        EXPECT_GE(*day.ground.depthAt(p), Depth::metres(1.0));
+    }
+}
+
+TEST_F(ProposedMarks, KeepTheirDistanceAndTheirNumber) {
+    marks::ProposeSettings settings;
+    settings.most = 60;
+    settings.leastApart = 0.8;
+    const auto found = propose(settings).value();
+    EXPECT_EQ(found.size(), 60U);
+    for (std::size_t a = 0; a < found.size(); ++a) {
+        for (std::size_t b = 0; b < a; ++b) {
+            EXPECT_GE(geo::distance_m(found[a].place, found[b].place), 0.8 * 30.0 - 1e-6);
+        }
+    }
+}
+
+TEST_F(ProposedMarks, ComeBestFirst) {
+    const auto found = propose().value();
+    EXPECT_TRUE(std::ranges::is_sorted(found, std::ranges::greater(), &marks::Candidate::promise));
+    EXPECT_GT(found.front().promise, found.back().promise);
+    EXPECT_LE(found.front().promise, 1.0);
+    EXPECT_GE(found.back().promise, 0.0);
+}
+
+TEST_F(ProposedMarks, CrowdAtTheDropOffWhenNothingElseMatters) {
+    for (const marks::FactorKind kind : marks::allFactorKinds) {
+        day.plan.weights.set(kind, kind == marks::FactorKind::dropOff ? 1.0 : 0.0);
+    }
+    const auto found = propose().value();
+    for (std::size_t k = 0; k < 10; ++k) {
+        EXPECT_LT(std::fabs(support::MadeUpDay::down_m(found[k].place) + 13.0), 10.0);
+    }
+}
+
+TEST_F(ProposedMarks, ReachEveryQuarterOfTheWater) {
+    std::vector<int> met(4, 0);
+    const auto found = propose().value();
+    for (const marks::Candidate& candidate : found) {
+        const grid::Cell c = day.water.depth.frame().cellOf(candidate.place);
+        ++met[static_cast<std::size_t>(day.sections.sectionOfCell[c])];
+    }
+    EXPECT_GT(*std::ranges::min_element(met), 0);
+}
+
+TEST_F(ProposedMarks, BeginWithTheUsersOwnUnmoved) {
+    day.pinned.push_back({{-150.3, -61.7}, 0.0, true, "Old post"});
+    day.pinned.push_back({{0.0, 2000.0}, 0.0, true, "On the moor"});
+    const auto found = propose().value();
+    EXPECT_EQ(found.front().place, (WaterPoint{-150.3, -61.7}));
+    EXPECT_EQ(found.front().name, "Old post");
+    EXPECT_TRUE(found.front().isPinned);
+    EXPECT_GT(found.front().promise, 0.0);
+    EXPECT_EQ(std::ranges::count_if(found, &marks::Candidate::isPinned), 1)
+        << "a mark on dry land is no mark";
+}
+
+TEST_F(ProposedMarks, AreStillFoundOnAPond) {
+    const support::MadeUpWater pond = support::cone(18.0, 3.0, 1.0);
+    const structure::ZoneMap none = support::noZones(pond);
+    const rods::Ground ground(pond.depth, Depth::metres(9.0), nullptr, none, none);
+    const grid::Grid<float> trust(pond.depth.frame(), 0.1F);
+    sections::SectionMap sections;
+    const marks::MarkInput input{.frame = pond.frame,
+                                 .outline = pond.outline,
+                                 .mask = pond.mask,
+                                 .ground = ground,
+                                 .bands = day.bands,
+                                 .sections = sections,
+                                 .trust_m = trust,
+                                 .isGuess = nullptr,
+                                 .recordOf = {},
+                                 .wholeRate = {}};
+    const auto found = marks::proposeMarks(input, day.plan, {}, {}, progress).value();
+    EXPECT_GE(found.size(), 1U);
+}
+
+TEST_F(ProposedMarks, SayWhyThereAreNone) {
+    const rods::Ground dry(day.water.depth, Depth::metres(0.2), nullptr, day.zones, day.weed);
+    const marks::MarkInput input{.frame = day.water.frame,
+                                 .outline = day.water.outline,
+                                 .mask = day.water.mask,
+                                 .ground = dry,
+                                 .bands = day.bands,
+                                 .sections = day.sections,
+                                 .trust_m = day.trust_m,
+                                 .isGuess = nullptr,
+                                 .recordOf = {},
+                                 .wholeRate = {}};
+    const auto found = marks::proposeMarks(input, day.plan, {}, {}, progress);
+    ASSERT_FALSE(found);
+    EXPECT_EQ(found.error().kind, base::ErrorKind::unusableInput);
+    EXPECT_FALSE(found.error().whatToDo.empty());
+}
+
+TEST_F(ProposedMarks, AreRefusedForAPlanOutOfRange) {
+    day.plan.tackle.cast = Length::metres(400.0);
+    EXPECT_EQ(propose().error().kind, base::ErrorKind::wrongUse);
+    day.plan.tackle.cast = Length::metres(30.0);
+    day.plan.count = 0;
+    EXPECT_EQ(propose().error().kind, base::ErrorKind::wrongUse);
+}
+
+TEST_F(ProposedMarks, StopWhenAsked) {
+    struct Stopped : base::Progress {
+        [[nodiscard]] bool stopAsked() const override { return true; }
+    } stopped;
+    const auto found = marks::proposeMarks(day.input(), day.plan, {}, {}, stopped);
+    ASSERT_FALSE(found);
+    EXPECT_EQ(found.error().kind, base::ErrorKind::cancelled);
+}
+
+TEST(PlacesToLookAt, StayNearTheNumberAskedForOnALargeWater) {
+    const support::MadeUpDay day;
+    for (const std::size_t most : {200U, 2000U}) {
+        const auto& input = day.input();
+        marks::ProposeSettings settings;
+        settings.mostLookedAt = static_cast<int>(most);
+        settings.most = 5000;
+        base::Progress progress;
+        const auto found = marks::proposeMarks(input, day.plan, {}, settings, progress).value();
+        EXPECT_LE(found.size(), most);
+        EXPECT_GE(found.size(), 20U);
+    }
+}
+
+} // namespace
