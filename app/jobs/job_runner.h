@@ -36,8 +36,9 @@ public:
     /// Starts `work` (in the background) and calls `then` with what it gives, in this object's
     /// thread. `title` is shown while it runs: "Drawing the water".
     template <class T>
-    void start(const QString& title, Work<T> work, std::function<void(base::Result<T>)> then) {
-        enqueue(title,
+    void start(const QString& title, Work<T> work, std::function<void(base::Result<T>)> then,
+               Earlier earlier = Earlier::replaced) {
+        enqueue(title, earlier,
                 [work = std::move(work),
                  then = std::move(then)](base::Progress& progress) -> Homecoming {
                     auto value = std::make_shared<base::Result<T>>(work(progress));
