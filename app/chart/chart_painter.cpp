@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/chart_painter.h"
+
+#include "app/chart/furniture.h"
+#include "app/chart/layers/closed_layer.h"
+#include "app/chart/layers/contours_layer.h"
+#include "app/chart/layers/crossings_layer.h"
+#include "app/chart/layers/depth_layer.h"
+#include "app/chart/layers/furniture_layer.h"
+#include "app/chart/layers/log_layer.h"
+#include "app/chart/layers/marks_layer.h"
+#include "app/chart/layers/next_lines_layer.h"
+#include "app/chart/layers/places_layer.h"
+#include "app/chart/layers/sections_layer.h"
+#include "app/chart/layers/soundings_layer.h"
+#include "app/chart/layers/structure_layer.h"
+#include "app/chart/layers/weed_layer.h"
+
+#include <array>
+#include <memory>
+
+namespace chart {
+
+namespace {
+
+using Layers = std::array<std::unique_ptr<Layer>, allLayerKinds.size()>;
+
+/// All layers in the order of LayerKind, from the bottom up.
+const Layers& layers() {
+    static const Layers all{std::make_unique<DepthLayer>(),     std::make_unique<ContoursLayer>(),
+                            std::make_unique<StructureLayer>(), std::make_unique<WeedLayer>(),
+                            std::make_unique<SectionsLayer>(),  std::make_unique<ClosedLayer>(),
+                            std::make_unique<SoundingsLayer>(), std::make_unique<CrossingsLayer>(),
+                            std::make_unique<NextLinesLayer>(), std::make_unique<PlacesLayer>(),
+                            std::make_unique<LogLayer>(),       std::make_unique<MarksLayer>(),
+                            std::make_unique<FurnitureLayer>()};
+    return all;
+}
+
+/// Whose letters go first where there is room for one only.
+constexpr std::array letterOrder{LayerKind::furniture, LayerKind::marks,     LayerKind::sections,
+                                 LayerKind::closed,    LayerKind::nextLines, LayerKind::places,
+                                 LayerKind::structure, LayerKind::contours,  LayerKind::log,
+                                 LayerKind::crossings, LayerKind::soundings, LayerKind::weed,
+                                 LayerKind::depth};
+static_assert(letterOrder.size() == allLayerKinds.size());
+
+} // namespace
+
+LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartContent& content,
+                      double scale) {
+    LabelSpace labels(QRectF(QPointF(0.0, 0.0), view.size()));
+    LayerContext on{painter, view, content, Palette::of(content.isGrey), labels, scale};
+    const auto each = [&](LayerKind kind, auto&& act) {
+        if (content.shown.contains(kind)) {
+            painter.save();
+            act(*layers()[static_cast<std::size_t>(kind)]);
+            painter.restore();
+        }
+    };
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setClipRect(QRectF(QPointF(0.0, 0.0), view.size()), Qt::IntersectClip);
+    painter.fillRect(QRectF(QPointF(0.0, 0.0), view.size()), on.palette.paper);
+    for (const LayerKind kind : allLayerKinds) {
+        each(kind, [&](const Layer& layer) { layer.reserve(on); });
+    }
+    for (const LayerKind kind : allLayerKinds) {
+        // Furniture stands on top of the letters too.
+        if (kind != LayerKind::furniture) {
+            each(kind, [&](const Layer& layer) { layer.paint(on); });
+        }
+    }
+    for (const LayerKind kind : letterOrder) {
+        each(kind, [&](const Layer& layer) { layer.letter(on); });
+    }
+    each(LayerKind::furniture, [&](const Layer& layer) { layer.paint(on); });
+    painter.restore();
+    return labels;
+}
+
+geo::Box extentOf(const ChartContent& content) {
+    if (content.derived.outline) {
+        return content.derived.outline->box();
+    }
+    geo::Box box;
+    if (content.derived.checked) {
+        for (const soundings::KeptSounding& sounding : content.derived.checked->kept) {
+            box.take({sounding.x_m, sounding.y_m});
+        }
+    }
+    return box;
+}
+
+ViewFrame wholeWater(const ChartContent& content, QSizeF size, double scale) {
+    const bool hasKey = content.shown.contains(LayerKind::furniture) && content.derived.form;
+    const double right = hasKey ? keyWidth(scale) + 12.0 * scale : 0.0;
+    const QSizeF room(std::max(size.width() - right, 1.0), size.height());
+    return ViewFrame::showing(extentOf(content), room, 26.0 * scale)
+        .resized(size)
+        .panned({-0.5 * right, 0.0});
+}
+
+std::set<LayerKind> usualLayers() {
+    std::set<LayerKind> shown(allLayerKinds.begin(), allLayerKinds.end());
+    for (const LayerKind kind : {LayerKind::soundings, LayerKind::crossings, LayerKind::log}) {
+        shown.erase(kind);
+    }
+    return shown;
+}
+
+} // namespace chart

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/depth_colours.h"
+
+namespace chart {
+
+const contours::Bands& bandsOf(const ChartContent& content) {
+    static const contours::Bands usual;
+    return content.water ? content.water->settings.bands : usual;
+}
+
+QColor colourOf(const Palette& palette, const contours::Bands& bands, units::Depth depth) {
+    return palette.band(bands.bandOf(depth), bands.count());
+}
+
+QColor groundAt(const ChartContent& content, const Palette& palette, geo::WaterPoint p) {
+    if (!content.derived.drawn) {
+        return palette.paper;
+    }
+    const auto depth = content.derived.drawn->depth.at(p);
+    return depth ? colourOf(palette, bandsOf(content), *depth) : palette.paper;
+}
+
+QColor lineOn(const Palette& palette, const QColor& ground) {
+    return labFrom(srgbFrom(ground)).l < 54.0 ? palette.card : palette.ink;
+}
+
+QString shortDepth(const wording::Words& words, units::Depth depth) {
+    QString text = words.depthNumber(depth);
+    if (text.endsWith(QLatin1String(".0"))) {
+        text.chop(2);
+    }
+    return text;
+}
+
+} // namespace chart

@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/furniture.h"
+
+#include "app/chart/depth_colours.h"
+#include "app/chart/lettering.h"
+#include "core/wind/beaufort.h"
+
+#include <QPainterPath>
+
+#include <cmath>
+
+namespace chart {
+
+namespace {
+
+constexpr double edge = 16.0;      // from the edge of the page
+constexpr double rowHeight = 21.0; // of the key
+constexpr double keyPad = 10.0;
+
+QPen penOf(const QColor& colour, double width) {
+    return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
+}
+
+void drawCard(LayerContext& on, const QRectF& box) {
+    on.painter.setPen(penOf(withAlpha(on.palette.ink, 0.28), 0.8 * on.scale));
+    on.painter.setBrush(withAlpha(on.palette.card, 0.90));
+    on.painter.drawRect(box);
+}
+
+/// Text that begins at `left`, its capitals' middle at its y.
+void drawFrom(LayerContext& on, const QFont& font, QPointF left, const QString& text,
+              const QColor& letters) {
+    const double width = boxOf(font, text, {}).width();
+    drawText(on.painter, font, left + QPointF(0.5 * width, 0.0), text, {letters, on.palette.card},
+             0.0);
+}
+
+void drawNorth(LayerContext& on, const QRectF& box) {
+    const QPointF top(box.center().x(), box.top());
+    const double s = on.scale;
+    QPainterPath needle;
+    needle.moveTo(top);
+    needle.lineTo(top + QPointF(5.0 * s, 24.0 * s));
+    needle.lineTo(top + QPointF(0.0, 19.0 * s));
+    needle.closeSubpath();
+    QPainterPath other;
+    other.moveTo(top);
+    other.lineTo(top + QPointF(-5.0 * s, 24.0 * s));
+    other.lineTo(top + QPointF(0.0, 19.0 * s));
+    other.closeSubpath();
+    on.painter.fillPath(needle, on.palette.ink);
+    on.painter.strokePath(other, penOf(on.palette.ink, 1.0 * s));
+    drawText(on.painter, typeface(TypeSize::small, s), top + QPointF(0.0, 33.0 * s),
+             QStringLiteral("N"), {on.palette.ink, on.palette.paper}, 2.0 * s);
+}
+
+QString windLine(const logbook::Wind& wind) {
+    const int force = wind::beaufortForce(wind.speed);
+    const auto name = wind::beaufortName(force);
+    return QStringLiteral("force %1, %2")
+        .arg(force)
+        .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+}
+
+void drawWind(LayerContext& on, const QRectF& box) {
+    const logbook::Wind& wind = on.content.planned->plan.day.wind;
+    const double s = on.scale;
+    drawCard(on, box);
+    drawWindArrow(on.painter, box.topLeft() + QPointF(28.0 * s, 0.5 * box.height()), 36.0 * s,
+                  wind.from, on.palette.ink, 2.0 * s);
+    const QFont font = typeface(TypeSize::small, s);
+    const QPointF left = box.topLeft() + QPointF(56.0 * s, 0.0);
+    drawFrom(on, font, left + QPointF(0.0, 17.0 * s), on.content.words.wind(wind), on.palette.ink);
+    drawFrom(on, font, left + QPointF(0.0, 35.0 * s), windLine(wind), on.palette.faintInk);
+}
+
+void drawScale(LayerContext& on, const QRectF& box) {
+    const double s = on.scale;
+    const units::Length length = roundLength(on.content.words, on.view.pixelsPerMetre(), 150.0 * s);
+    const double width = length.inMetres() * on.view.pixelsPerMetre();
+    const QPointF left(box.left() + 10.0 * s, box.bottom() - 12.0 * s);
+    drawCard(on, box);
+    on.painter.fillRect(QRectF(left.x(), left.y() - 2.0 * s, 0.5 * width, 4.0 * s), on.palette.ink);
+    on.painter.setPen(penOf(on.palette.ink, 1.0 * s));
+    on.painter.setBrush(on.palette.card);
+    on.painter.drawRect(QRectF(left.x() + 0.5 * width, left.y() - 2.0 * s, 0.5 * width, 4.0 * s));
+    const bool isFoot = !on.content.words.isMetric();
+    QString text = on.content.words.length(length);
+    if (!isFoot) {
+        text.replace(QStringLiteral(".0 "), QStringLiteral(" "));
+    }
+    drawFrom(on, typeface(TypeSize::small, s), left + QPointF(0.0, -14.0 * s), text,
+             on.palette.ink);
+}
+
+/// A sample of the hatching that a guess gets.
+void drawGuessSample(LayerContext& on, const QRectF& box) {
+    on.painter.save();
+    on.painter.setClipRect(box, Qt::IntersectClip);
+    on.painter.fillRect(box, mixed(on.palette.depthAt(0.55), on.palette.paper, 0.65));
+    QPainterPath lines;
+    for (double x = box.left() - box.height(); x < box.right(); x += 6.4 * on.scale) {
+        lines.moveTo(x, box.bottom());
+        lines.lineTo(x + box.height(), box.top());
+    }
+    on.painter.strokePath(lines, penOf(withAlpha(on.palette.ink, 0.45), 0.8 * on.scale));
+    on.painter.restore();
+    on.painter.setBrush(Qt::NoBrush);
+    on.painter.setPen(penOf(withAlpha(on.palette.ink, 0.5), 0.7 * on.scale));
+    on.painter.drawRect(box);
+}
+
+void drawKey(LayerContext& on, const QRectF& box) {
+    const double s = on.scale;
+    const contours::Bands& bands = bandsOf(on.content);
+    const wording::Words& words = on.content.words;
+    const QFont font = typeface(TypeSize::small, s);
+    drawCard(on, box);
+    const double left = box.left() + keyPad * s;
+    double y = box.top() + 16.0 * s;
+    drawFrom(on, font, {left, y}, QStringLiteral("depth, %1").arg(words.depthUnit()),
+             on.palette.faintInk);
+    y += 14.0 * s;
+    const double swatch = 26.0 * s;
+    for (std::size_t i = 0; i < bands.count(); ++i) {
+        const QRectF sample(left, y, swatch, rowHeight * s);
+        on.painter.fillRect(sample, on.palette.band(i, bands.count()));
+        const QPointF beside(left + swatch + 8.0 * s, y + 0.5 * rowHeight * s);
+        const auto to = bands.to(i);
+        const QString range =
+            to ? QStringLiteral("%1 to %2")
+                     .arg(shortDepth(words, bands.from(i)), shortDepth(words, *to))
+               : QStringLiteral("over %1").arg(shortDepth(words, bands.from(i)));
+        drawFrom(on, font, beside, range, on.palette.ink);
+        const bool isLimit = to && std::abs((*to - bands.limit()).inMetres()) < 0.005;
+        if (isLimit) {
+            on.painter.setPen(penOf(on.palette.rust, 1.6 * s));
+            on.painter.drawLine(QPointF(left, y + rowHeight * s),
+                                QPointF(box.right() - keyPad * s, y + rowHeight * s));
+        }
+        y += rowHeight * s;
+    }
+    on.painter.setBrush(Qt::NoBrush);
+    on.painter.setPen(penOf(withAlpha(on.palette.ink, 0.5), 0.7 * s));
+    on.painter.drawRect(QRectF(left, y - rowHeight * s * static_cast<double>(bands.count()), swatch,
+                               rowHeight * s * static_cast<double>(bands.count())));
+    y += 15.0 * s;
+    drawFrom(on, font, {left, y}, QStringLiteral("limit %1").arg(shortDepth(words, bands.limit())),
+             on.palette.rust);
+    y += 13.0 * s;
+    drawGuessSample(on, QRectF(left, y, swatch, 0.8 * rowHeight * s));
+    drawFrom(on, font, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s},
+             QStringLiteral("a guess"), on.palette.ink);
+}
+
+double keyHeight(const LayerContext& on) {
+    return (16.0 + 14.0 + 15.0 + 13.0 + 0.8 * rowHeight + keyPad +
+            rowHeight * static_cast<double>(bandsOf(on.content).count())) *
+           on.scale;
+}
+
+} // namespace
+
+double keyWidth(double scale) {
+    return (104.0 + 2.0 * keyPad) * scale;
+}
+
+units::Length roundLength(const wording::Words& words, double pixelsPerMetre, double most) {
+    const double unit_m = words.isMetric() ? 1.0 : units::Length::feet(1.0).inMetres();
+    const double inUnits = most / (pixelsPerMetre * unit_m);
+    const double power = std::pow(10.0, std::floor(std::log10(inUnits)));
+    const double lead = inUnits / power;
+    const double round = lead >= 5.0 ? 5.0 : lead >= 2.0 ? 2.0 : 1.0;
+    return units::Length::metres(round * power * unit_m);
+}
+
+void drawWindArrow(QPainter& painter, QPointF middle, double side, units::Bearing from,
+                   const QColor& colour, double width) {
+    const double half = 0.5 * side;
+    painter.save();
+    painter.translate(middle);
+    painter.rotate(from.opposite().inDegrees());
+    painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawLine(QPointF(0.0, half), QPointF(0.0, -half));
+    painter.drawLine(QPointF(0.0, -half), QPointF(0.26 * side, -half + 0.32 * side));
+    painter.drawLine(QPointF(0.0, -half), QPointF(-0.26 * side, -half + 0.32 * side));
+    painter.restore();
+}
+
+std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
+    const double s = on.scale;
+    const QRectF page(QPointF(0.0, 0.0), on.view.size());
+    std::vector<FurniturePiece> pieces;
+    if (!on.content.derived.outline) {
+        return pieces;
+    }
+    pieces.push_back(
+        {QRectF(page.right() - (edge + 26.0) * s, edge * s, 20.0 * s, 42.0 * s), drawNorth});
+    const units::Length length = roundLength(on.content.words, on.view.pixelsPerMetre(), 150.0 * s);
+    const double scaleWidth =
+        std::max(length.inMetres() * on.view.pixelsPerMetre() + 20.0 * s, 74.0 * s);
+    pieces.push_back(
+        {QRectF(edge * s, page.bottom() - (edge + 38.0) * s, scaleWidth, 38.0 * s), drawScale});
+    if (on.content.planned) {
+        const QFont font = typeface(TypeSize::small, s);
+        const logbook::Wind& wind = on.content.planned->plan.day.wind;
+        const double text = std::max(boxOf(font, on.content.words.wind(wind), {}).width(),
+                                     boxOf(font, windLine(wind), {}).width());
+        pieces.push_back({QRectF(edge * s, edge * s, text + 66.0 * s, 52.0 * s), drawWind});
+    }
+    const double height = keyHeight(on);
+    if (on.content.derived.form && page.height() > height + 90.0 * s) {
+        pieces.push_back({QRectF(page.right() - edge * s - keyWidth(s),
+                                 page.bottom() - edge * s - height, keyWidth(s), height),
+                          drawKey});
+    }
+    return pieces;
+}
+
+} // namespace chart

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/chart/layers/layer.h"
+
+#include <functional>
+#include <vector>
+
+namespace chart {
+
+/// One thing that stands beside the map: its box on the page and how to draw it there.
+struct FurniturePiece {
+    QRectF box;
+    std::function<void(LayerContext&, const QRectF&)> draw;
+};
+
+/// North and wind at the upper corners, the scale at the lower left, the key at the lower right.
+/// What there is nothing to say for is left out.
+[[nodiscard]] std::vector<FurniturePiece> furnitureOf(const LayerContext& on);
+
+/// How wide the key is, so that a chart of the whole water can leave room for it.
+[[nodiscard]] double keyWidth(double scale);
+
+/// The longest round length (1, 2, 5 x 10^n of the user's unit) that is at most `most` pixels.
+[[nodiscard]] units::Length roundLength(const wording::Words& words, double pixelsPerMetre,
+                                        double most);
+
+/// Where the wind stands: an arrow the way it blows, in a square of `side`.
+void drawWindArrow(QPainter& painter, QPointF middle, double side, units::Bearing from,
+                   const QColor& colour, double width);
+
+} // namespace chart

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/layers/depth_layer.h"
+
+#include "app/chart/depth_colours.h"
+#include "app/chart/trust_fade.h"
+#include "app/chart/water_path.h"
+
+#include <cmath>
+
+namespace chart {
+
+namespace {
+
+void paintBands(LayerContext& on) {
+    const contours::Bands& bands = bandsOf(on.content);
+    for (const contours::BandPolygons& band : on.content.derived.form->bandPolygons) {
+        const QColor colour = colourOf(on.palette, bands, band.from);
+        on.painter.setBrush(colour);
+        // A hairline of its own colour closes the seam that smooth edges leave between bands.
+        on.painter.setPen(QPen(colour, 0.9 * on.scale));
+        on.painter.drawPath(screenPath(band.pieces, on.view));
+    }
+}
+
+/// Slanting lines through all that is a guess, at places fixed to the water so that they do not
+/// swim when it is moved.
+void hatchGuesses(LayerContext& on, const TrustFade& fade) {
+    const double gap_m = 9.0 * on.scale / on.view.pixelsPerMetre();
+    const double step_m = 2.5 * on.scale / on.view.pixelsPerMetre();
+    const geo::Box box = on.view.box();
+    QPainterPath hatching;
+    const auto first = static_cast<int>(std::floor((box.west_m - box.north_m) / gap_m));
+    const auto last = static_cast<int>(std::ceil((box.east_m - box.south_m) / gap_m));
+    for (int k = first; k <= last; ++k) {
+        const double apart_m = k * gap_m; // x - y along this line
+        const double from_m = std::max(box.west_m, box.south_m + apart_m);
+        const double to_m = std::min(box.east_m, box.north_m + apart_m);
+        bool isDrawing = false;
+        for (double x_m = from_m; x_m < to_m; x_m += step_m) {
+            const geo::WaterPoint p{x_m, x_m - apart_m};
+            const bool isGuess = fade.isGuess(p);
+            if (isGuess && !isDrawing) {
+                hatching.moveTo(on.view.toScreen(p));
+            } else if (!isGuess && isDrawing) {
+                hatching.lineTo(on.view.toScreen(p));
+            }
+            isDrawing = isGuess;
+        }
+        if (isDrawing) {
+            hatching.lineTo(on.view.toScreen({to_m, to_m - apart_m}));
+        }
+    }
+    on.painter.strokePath(hatching, QPen(withAlpha(on.palette.ink, 0.38), 0.8 * on.scale));
+}
+
+void paintTrust(LayerContext& on) {
+    const auto fade = TrustFade::of(on.content.derived.drawn, on.content.isGrey);
+    const geo::Box box = fade->frame.box();
+    const QRectF target(on.view.toScreen({box.west_m, box.north_m}),
+                        on.view.toScreen({box.east_m, box.south_m}));
+    on.painter.setRenderHint(QPainter::SmoothPixmapTransform, true);
+    on.painter.drawImage(target, fade->veil);
+    hatchGuesses(on, *fade);
+}
+
+} // namespace
+
+void DepthLayer::paint(LayerContext& on) const {
+    const water::Derived& derived = on.content.derived;
+    if (!derived.outline) {
+        return;
+    }
+    const QPainterPath shore = screenPath(derived.outline->pieces(), on.view, 0.3);
+    on.painter.strokePath(shore, QPen(withAlpha(on.palette.sand, 0.30), 16.0 * on.scale,
+                                      Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    on.painter.strokePath(shore, QPen(withAlpha(on.palette.sand, 0.55), 7.0 * on.scale,
+                                      Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    on.painter.save();
+    on.painter.setClipPath(shore, Qt::IntersectClip);
+    on.painter.fillPath(shore, derived.form ? on.palette.band(0, bandsOf(on.content).count())
+                                            : on.palette.card);
+    if (derived.form) {
+        paintBands(on);
+    }
+    if (derived.drawn) {
+        paintTrust(on);
+    }
+    on.painter.restore();
+    QPen line(on.palette.ink, 1.8 * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+    if (derived.outlineIsAssumed) {
+        line.setDashPattern({4.0, 2.5});
+    }
+    on.painter.strokePath(shore, line);
+}
+
+} // namespace chart

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/layers/log_layer.h"
+
+#include "app/chart/boat_drawing.h"
+#include "app/chart/lettering.h"
+#include "app/chart/placed_things.h"
+#include "app/chart/stay_ring.h"
+
+namespace chart {
+
+namespace {
+
+void drawTrack(LayerContext& on) {
+    QPainterPath line;
+    bool isFirst = true;
+    for (const rates::TrackPoint& point : *on.content.dayTrack) {
+        const QPointF at = on.view.toScreen(point.place);
+        isFirst ? line.moveTo(at) : line.lineTo(at);
+        isFirst = false;
+    }
+    on.painter.strokePath(line, QPen(withAlpha(on.palette.card, 0.75), 3.6 * on.scale,
+                                     Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    on.painter.strokePath(
+        line, QPen(on.palette.plum, 1.3 * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+}
+
+/// The fish of a stay in a row above its ring, lost runs hollow.
+void drawFish(LayerContext& on, const logbook::Stay& stay, QPointF ring, double radius) {
+    constexpr std::size_t most = 5;
+    const double length = 12.0 * on.scale;
+    const std::size_t shown = std::min(stay.runs.size(), most);
+    QPointF at = ring + QPointF(-0.5 * (static_cast<double>(shown) - 1.0) * 1.15 * length,
+                                -radius - 0.55 * length);
+    on.painter.setPen(QPen(on.palette.plum, 1.1 * on.scale));
+    for (std::size_t i = 0; i < shown; ++i) {
+        const QPainterPath fish = fishShape(length).translated(at);
+        on.painter.strokePath(fish, QPen(on.palette.card, 3.0 * on.scale));
+        on.painter.setBrush(stay.runs[i].landed ? on.palette.plum : on.palette.card);
+        on.painter.drawPath(fish);
+        at += QPointF(1.15 * length, 0.0);
+    }
+    if (stay.runs.size() > most) {
+        drawText(on.painter, typeface(TypeSize::small, on.scale, TypeStyle::bold),
+                 at + QPointF(4.0 * on.scale, 0.0),
+                 QStringLiteral("+%1").arg(stay.runs.size() - most),
+                 {on.palette.plum, on.palette.card}, 2.0 * on.scale);
+    }
+}
+
+} // namespace
+
+void LogLayer::paint(LayerContext& on) const {
+    if (on.content.dayTrack) {
+        drawTrack(on);
+    }
+    if (!on.content.water) {
+        return;
+    }
+    const auto things = PlacedThings::of(on.content.water);
+    const logbook::Log& log = on.content.water->log;
+    const geo::Box sight = on.view.box();
+    for (const bool fishToo : {false, true}) {
+        for (std::size_t i = 0; i < log.size() && i < things->stays.size(); ++i) {
+            if (!sight.holds(things->stays[i])) {
+                continue;
+            }
+            const QPointF at = on.view.toScreen(things->stays[i]);
+            const double radius = stayRadius(log[i], on.scale);
+            const bool isSelected = on.content.selectedStay == log[i].id;
+            if (fishToo) {
+                drawFish(on, log[i], at, radius);
+                continue;
+            }
+            on.painter.setPen(QPen(on.palette.card, (isSelected ? 6.0 : 3.6) * on.scale));
+            on.painter.setBrush(log[i].isBlank() ? withAlpha(on.palette.card, 0.35)
+                                                 : withAlpha(on.palette.plum, 0.45));
+            on.painter.drawEllipse(at, radius, radius);
+            on.painter.setPen(QPen(isSelected ? on.palette.rust : on.palette.plum,
+                                   (isSelected ? 3.0 : 1.5) * on.scale));
+            on.painter.setBrush(Qt::NoBrush);
+            on.painter.drawEllipse(at, radius, radius);
+        }
+    }
+}
+
+} // namespace chart

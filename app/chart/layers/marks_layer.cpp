@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/layers/marks_layer.h"
+
+#include "app/chart/mark_drawing.h"
+
+namespace chart {
+
+namespace {
+
+constexpr double ropesFrom_pixelsPerMetre = 0.9; // below, ropes would hide under the ring
+
+bool showsLie(const LayerContext& on, const marks::Mark& mark) {
+    const bool isSelected = on.content.selectedMark == mark.rank;
+    return isNear(on.view, on.scale) ||
+           (isSelected && on.view.pixelsPerMetre() >= ropesFrom_pixelsPerMetre * on.scale);
+}
+
+} // namespace
+
+void MarksLayer::reserve(LayerContext& on) const {
+    if (!on.content.planned) {
+        return;
+    }
+    const double radius = ringRadius(on.scale) + 3.0 * on.scale;
+    for (const auto& [rank, ring] : ringsOf(on.content.planned->marks, on.view, on.scale)) {
+        on.labels.block(
+            {ring.middle.x() - radius, ring.middle.y() - radius, 2.0 * radius, 2.0 * radius});
+    }
+}
+
+void MarksLayer::paint(LayerContext& on) const {
+    if (!on.content.planned) {
+        return;
+    }
+    const water::PlannedDay& planned = *on.content.planned;
+    for (const marks::Mark& mark : planned.marks) {
+        if (showsLie(on, mark)) {
+            drawLie(on, mark, planned.plan.tackle.boatLength);
+        }
+    }
+    const auto rings = ringsOf(planned.marks, on.view, on.scale);
+    for (auto mark = planned.marks.rbegin(); mark != planned.marks.rend(); ++mark) {
+        drawRing(on, *mark, rings.at(mark->rank), on.content.selectedMark == mark->rank);
+    }
+}
+
+void MarksLayer::letter(LayerContext& on) const {
+    if (!on.content.planned) {
+        return;
+    }
+    for (const marks::Mark& mark : on.content.planned->marks) {
+        const bool isSelected = on.content.selectedMark == mark.rank;
+        if (showsLie(on, mark) && (isSelected || !on.content.selectedMark)) {
+            letterLie(on, mark);
+        }
+    }
+}
+
+} // namespace chart

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/layers/sections_layer.h"
+
+#include "app/chart/depth_colours.h"
+#include "app/chart/lettering.h"
+#include "app/chart/pointer_cache.h"
+#include "app/chart/water_path.h"
+
+#include <algorithm>
+
+namespace chart {
+
+namespace {
+
+/// The borders of the sections without what runs along the shore, which is drawn already.
+std::vector<geo::Path> bordersOf(const sections::SectionMap& map, const geo::Outline* shore) {
+    const double near_m = 1.2 * map.sectionOfCell.frame().cell_m();
+    std::vector<geo::Path> borders;
+    const auto addRing = [&](const geo::Ring& ring) {
+        geo::Path run;
+        for (std::size_t i = 0; i <= ring.size(); ++i) {
+            const geo::WaterPoint p = ring[i % ring.size()];
+            const bool isShore = shore != nullptr && shore->distanceToShore_m(p) < near_m;
+            if (!isShore) {
+                run.push_back(p);
+            } else if (!run.empty()) {
+                borders.push_back(std::exchange(run, {}));
+            }
+        }
+        borders.push_back(std::move(run));
+    };
+    for (const sections::Section& section : map.sections) {
+        for (const geo::Piece& piece : section.pieces) {
+            addRing(piece.outer);
+            std::for_each(piece.islands.begin(), piece.islands.end(), addRing);
+        }
+    }
+    std::erase_if(borders, [](const geo::Path& run) { return run.size() < 2; });
+    return borders;
+}
+
+std::shared_ptr<const std::vector<geo::Path>> bordersOf(const water::Derived& derived) {
+    static PointerCache<sections::SectionMap, std::vector<geo::Path>> cache;
+    return cache.of(derived.sections, [&derived](const sections::SectionMap& map) {
+        return bordersOf(map, derived.outline.get());
+    });
+}
+
+const sections::Section* selectedOf(const ChartContent& content) {
+    const auto& all = content.derived.sections->sections;
+    const int number = content.selectedSection.value_or(-1);
+    return number >= 0 && static_cast<std::size_t>(number) < all.size()
+               ? &all[static_cast<std::size_t>(number)]
+               : nullptr;
+}
+
+QString rateLine(const ChartContent& content, const std::string& name) {
+    if (!content.sectionRates) {
+        return {};
+    }
+    for (const rates::RateRow& row : content.sectionRates->rows) {
+        if (row.name == name && row.rate) {
+            return QStringLiteral("%1 (%2 to %3)")
+                .arg(wording::Words::rate(row.rate->per10RodHours),
+                     wording::Words::rate(row.rate->low), wording::Words::rate(row.rate->high));
+        }
+    }
+    return QStringLiteral("not fished");
+}
+
+void nameSection(LayerContext& on, const sections::Section& section, bool isSelected) {
+    const QFont font =
+        typeface(TypeSize::small, on.scale, isSelected ? TypeStyle::bold : TypeStyle::slanted);
+    const QString name = QString::fromStdString(section.name);
+    const Lettering colours{isSelected ? on.palette.rust : on.palette.ink, on.palette.card};
+    const double rim = 2.4 * on.scale;
+    const QString rate = rateLine(on.content, section.name);
+    if (rate.isEmpty()) {
+        const QPolygonF spine = screenLine(section.spine, on.view, 4.0 * on.scale);
+        const auto letters = setAlong(spine, font, name, 1.0 * on.scale);
+        std::vector<QRectF> boxes;
+        for (const SetLetter& set : letters) {
+            boxes.push_back(boxOf(font, QStringLiteral("m"), set.middle));
+        }
+        if (!letters.empty() && on.labels.takeAll(boxes)) {
+            drawLetters(on.painter, font, letters, colours, rim);
+            return;
+        }
+    }
+    const QPointF middle = on.view.toScreen(section.middle);
+    const double line = 14.0 * on.scale;
+    for (const QPointF shift : {QPointF(0, 0), QPointF(0, -line), QPointF(0, line),
+                                QPointF(0, -2.0 * line), QPointF(0, 2.0 * line)}) {
+        std::vector<QRectF> boxes{boxOf(font, name, middle + shift)};
+        if (!rate.isEmpty()) {
+            boxes.push_back(boxOf(font, rate, middle + shift + QPointF(0, line)));
+        }
+        if (on.labels.takeAll(boxes)) {
+            drawText(on.painter, font, middle + shift, name, colours, rim);
+            if (!rate.isEmpty()) {
+                drawText(on.painter, font, middle + shift + QPointF(0, line), rate,
+                         {on.palette.plum, on.palette.card}, rim);
+            }
+            return;
+        }
+    }
+}
+
+} // namespace
+
+void SectionsLayer::paint(LayerContext& on) const {
+    if (!on.content.derived.sections) {
+        return;
+    }
+    QPainterPath lines;
+    const auto borders = bordersOf(on.content.derived);
+    for (const geo::Path& border : *borders) {
+        if (meet(boxOf(border), on.view.box())) {
+            lines.addPolygon(screenLine(border, on.view));
+        }
+    }
+    const auto stroke = [&](const QPainterPath& path, const QColor& colour, double width) {
+        on.painter.strokePath(
+            path, QPen(colour, width * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    };
+    stroke(lines, withAlpha(on.palette.ink, 0.85), 3.4);
+    stroke(lines, on.palette.card, 1.8);
+    if (const sections::Section* chosen = selectedOf(on.content)) {
+        const QPainterPath path = screenPath(chosen->pieces, on.view);
+        stroke(path, on.palette.card, 5.0);
+        stroke(path, on.palette.rust, 2.6);
+    }
+}
+
+void SectionsLayer::letter(LayerContext& on) const {
+    if (!on.content.derived.sections) {
+        return;
+    }
+    const sections::Section* chosen = selectedOf(on.content);
+    if (chosen != nullptr) {
+        nameSection(on, *chosen, true);
+    }
+    for (const sections::Section& section : on.content.derived.sections->sections) {
+        if (&section != chosen && on.view.box().holds(section.middle)) {
+            nameSection(on, section, false);
+        }
+    }
+}
+
+} // namespace chart

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/water_path.h"
+
+#include <cmath>
+
+namespace chart {
+
+namespace {
+
+QPolygonF thinned(const geo::Path& line, const ViewFrame& view, double least) {
+    QPolygonF thin;
+    thin.reserve(static_cast<qsizetype>(line.size()));
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        const QPointF p = view.toScreen(line[i]);
+        const bool isEnd = i == 0 || i + 1 == line.size();
+        if (isEnd ||
+            std::abs(p.x() - thin.last().x()) + std::abs(p.y() - thin.last().y()) >= least) {
+            thin.append(p);
+        }
+    }
+    return thin;
+}
+
+void add(QPainterPath& path, const geo::Ring& ring, const ViewFrame& view, double least) {
+    if (ring.size() < 3 || !meet(boxOf(ring), view.box())) {
+        return;
+    }
+    const QPolygonF line = thinned(ring, view, least);
+    if (line.size() >= 3) {
+        path.addPolygon(line);
+        path.closeSubpath();
+    }
+}
+
+} // namespace
+
+QPolygonF screenLine(const geo::Path& line, const ViewFrame& view, double least) {
+    return thinned(line, view, least);
+}
+
+QPainterPath screenPath(const std::vector<geo::Piece>& pieces, const ViewFrame& view,
+                        double least) {
+    QPainterPath path;
+    path.setFillRule(Qt::OddEvenFill);
+    for (const geo::Piece& piece : pieces) {
+        add(path, piece.outer, view, least);
+        for (const geo::Ring& island : piece.islands) {
+            add(path, island, view, least);
+        }
+    }
+    return path;
+}
+
+geo::Box boxOf(const geo::Path& line) {
+    geo::Box box;
+    for (const geo::WaterPoint p : line) {
+        box.take(p);
+    }
+    return box;
+}
+
+bool meet(const geo::Box& a, const geo::Box& b) {
+    return a.west_m <= b.east_m && b.west_m <= a.east_m && a.south_m <= b.north_m &&
+           b.south_m <= a.north_m;
+}
+
+} // namespace chart

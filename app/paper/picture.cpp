@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/paper/picture.h"
+
+#include "app/chart/chart_painter.h"
+#include "app/chart/lettering.h"
+
+#include <algorithm>
+
+namespace paper {
+
+namespace {
+
+constexpr double headHeight = 46.0;
+
+QString factsLine(const chart::ChartContent& content) {
+    QStringList facts;
+    if (content.derived.form) {
+        const surface::Hypsography& form = content.derived.form->hypsography;
+        facts << content.words.area(form.area)
+              << QStringLiteral("deepest %1").arg(content.words.depth(form.maxDepth))
+              << QStringLiteral("mean %1").arg(content.words.depth(form.meanDepth));
+    }
+    if (content.planned) {
+        facts << QStringLiteral("marks for %1")
+                     .arg(wording::Words::day(content.planned->plan.day.day));
+    }
+    facts << QStringLiteral("depths at chart level") << QStringLiteral("not for navigation");
+    return facts.join(QStringLiteral("   "));
+}
+
+void drawHead(QPainter& painter, const chart::ChartContent& content, double width, double scale) {
+    const chart::Palette& palette = chart::Palette::of(content.isGrey);
+    const QRectF head(0.0, 0.0, width, headHeight * scale);
+    painter.fillRect(head, palette.card);
+    painter.setPen(QPen(chart::withAlpha(palette.ink, 0.3), scale));
+    painter.drawLine(head.bottomLeft(), head.bottomRight());
+    const auto write = [&](const QFont& font, double left, const QString& text,
+                           const QColor& colour) {
+        const double length = chart::boxOf(font, text, {}).width();
+        chart::drawText(painter, font, {left + 0.5 * length, 0.5 * head.height()}, text,
+                        {colour, palette.card}, 0.0);
+        return left + length;
+    };
+    const QString name = content.water ? QString::fromStdString(content.water->name) : QString();
+    const double left =
+        write(chart::typeface(chart::TypeSize::normal, 1.35 * scale, chart::TypeStyle::bold),
+              16.0 * scale, name, palette.ink);
+    write(chart::typeface(chart::TypeSize::small, scale), left + 22.0 * scale, factsLine(content),
+          palette.faintInk);
+}
+
+} // namespace
+
+QImage renderPicture(const chart::ChartContent& content, QSize size) {
+    chart::ChartContent shown = content;
+    if (shown.shown.empty()) {
+        shown.shown = chart::usualLayers();
+    }
+    // Letters grow with the picture, so that a large one reads like a small one looked at closely.
+    const double scale =
+        std::clamp(std::min(size.width() / 1280.0, size.height() / 800.0), 0.75, 4.0);
+    QImage picture(size, QImage::Format_RGB32);
+    picture.fill(chart::Palette::of(shown.isGrey).paper);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setRenderHint(QPainter::TextAntialiasing, true);
+    const double head = headHeight * scale;
+    const QSizeF room(size.width(), std::max(size.height() - head, 1.0));
+    painter.save();
+    painter.translate(0.0, head);
+    chart::paintChart(painter, chart::wholeWater(shown, room, scale), shown, scale);
+    painter.restore();
+    drawHead(painter, shown, size.width(), scale);
+    return picture;
+}
+
+} // namespace paper
