@@ -6,6 +6,8 @@
 #include "core/rates/track.h"
 #include "core/readers/reading_report.h"
 #include "core/readers/soundings_file.h"
+#include "core/readers/table_preview.h"
+#include "core/readers/water_facts.h"
 #include "core/water/water.h"
 
 #include <filesystem>
@@ -32,6 +34,11 @@ struct DayBroughtIn {
                                                     readers::SoundingFileSettings settings,
                                                     base::Progress& progress);
 
+/// What a delimited text looks like, before it is brought in.
+/// \return what readers::readTablePreview() returns; nothing where the file is no delimited text.
+[[nodiscard]] base::Result<std::optional<readers::TablePreview>>
+previewOf(const std::filesystem::path& path, const readers::SoundingFileSettings& settings);
+
 /// A shoreline from a file. \return what readers::readShoreline() returns, and the error of
 /// Outline::make() where it crosses itself; unusableInput where it lies nowhere near the soundings
 /// already there.
@@ -39,31 +46,31 @@ struct DayBroughtIn {
 bringInShoreline(const Water& water, const std::filesystem::path& path, std::optional<int> epsg,
                  base::Progress& progress);
 
-/// What was true on a survey day, as a table of days gives it.
-struct DayFacts {
-    std::string day;  ///< Its name.
-    std::string file; ///< File name of its soundings.
-    std::optional<units::WaterLevel> level;
-    std::optional<units::Temperature> waterTemperature;
-    std::optional<units::Depth> draft;
-    std::optional<units::Speed> assumedSoundSpeed;
-    std::optional<readers::DepthUnit> unit;
-};
-
-/// A table with the columns day, file, water_level_m, water_temperature_c, draft_m,
-/// assumed_sound_speed_m_s, depth_unit; all but file may be empty or missing. \return unusableInput
-/// where there is no column file or a number is none (row and column said).
-[[nodiscard]] base::Result<std::vector<DayFacts>>
+/// What was true on each survey day, from a table of days.
+/// \return what readers::readSurveyDayFacts() returns.
+[[nodiscard]] base::Result<std::vector<readers::SurveyDayFacts>>
 bringInDayFacts(const std::filesystem::path& path);
 
 /// Puts what is known of the day into it; what is absent leaves it as it is.
-void applyFacts(const DayFacts& facts, soundings::SurveyDay& day);
+void applyFacts(const readers::SurveyDayFacts& facts, soundings::SurveyDay& day);
 
-/// Name, clock, chart level, Secchi depth, launch and places from a small JSON file: "name",
-/// "time_zone", "chart_level_m", "secchi_depth_m", "launch" {"lon", "lat"}, "places" [{"name",
-/// "lon", "lat"}]; all may be missing. \return unusableInput where it is no such JSON or a value
-/// makes no sense.
+/// Puts name, clock, chart level, Secchi depth, launch and places from a small JSON file into the
+/// water. \return what readers::readWaterFacts() returns.
 [[nodiscard]] base::Result<void> bringInFacts(Water& water, const std::filesystem::path& path);
+
+/// Weed notes from a table lon, lat, kind, height_m, with fresh ids.
+/// \return unusableInput where a column is missing or no row is usable.
+[[nodiscard]] base::Result<std::vector<weed::WeedNote>>
+bringInWeedNotes(const Water& water, const std::filesystem::path& path, base::Progress& progress);
+
+/// Soundings by hand from a table lon, lat, depth_m, bottom, with fresh ids.
+/// \return what readers::readLeadLine() returns.
+[[nodiscard]] base::Result<std::vector<soundings::LeadLineSounding>>
+bringInLeadLine(const Water& water, const std::filesystem::path& path, base::Progress& progress);
+
+/// The fishery's rules from JSON. \return what readers::readHouseRules() returns.
+[[nodiscard]] base::Result<logbook::HouseRules>
+bringInHouseRules(const std::filesystem::path& path);
 
 /// Stays, runs and fish from a LOG.csv, with fresh ids.
 struct LogBroughtIn {
@@ -73,6 +80,11 @@ struct LogBroughtIn {
 };
 [[nodiscard]] base::Result<LogBroughtIn>
 bringInLog(const Water& water, const std::filesystem::path& path, base::Progress& progress);
+
+/// The track of a fishing day in the water's frame. \return what readers::readTrack() returns;
+/// wrongUse for a water without a frame.
+[[nodiscard]] base::Result<rates::Track>
+bringInTrack(const Water& water, const std::filesystem::path& path, base::Progress& progress);
 
 /// Blank stays found in a day's track; the user fills in the fish.
 [[nodiscard]] base::Result<logbook::Log> bringInTrackStays(const Water& water,

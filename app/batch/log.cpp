@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/report.h"
+#include "app/batch/terminal_progress.h"
+#include "app/batch/verbs.h"
+#include "app/batch/water_file.h"
+#include "core/outputs/write_table.h"
+#include "core/water/bring_in.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <array>
+#include <memory>
+
+namespace batch {
+
+using base::Result;
+using std::filesystem::path;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+struct LogOptions {
+    path water, add, fromTrack, out;
+    int rods = 2;
+};
+
+Json refusedPart(const readers::ReadingReport& report) {
+    Json rows = Json::object();
+    for (const auto& [reason, refused] : report.refused) {
+        rows[reason] = {{"count", refused.count},
+                        {"first_line", refused.firstLine},
+                        {"first_text", refused.firstText}};
+    }
+    return rows;
+}
+
+Result<void> keepLog(OpenedWater& opened, const logbook::Log& stays, base::Progress& progress) {
+    if (stays.empty()) {
+        return {};
+    }
+    opened.water.log.insert(opened.water.log.end(), stays.begin(), stays.end());
+    logbook::sortByTime(opened.water.log);
+    return opened.store->save(opened.water, std::array{water::Part::log}, progress);
+}
+
+Result<void> add(const LogOptions& o, OpenedWater& opened, base::Progress& progress) {
+    auto brought = water::bringInLog(opened.water, o.add, progress);
+    if (!brought) {
+        return std::unexpected(brought.error());
+    }
+    if (auto kept = keepLog(opened, brought->stays, progress); !kept) {
+        return kept;
+    }
+    return writeReport("", {{"added_stays", brought->stays.size()},
+                            {"known_stays", brought->known},
+                            {"bad_rows", refusedPart(brought->report)},
+                            {"notes", brought->report.notes}});
+}
+
+Result<void> addFromTrack(const LogOptions& o, OpenedWater& opened, base::Progress& progress) {
+    auto stays = water::bringInTrackStays(opened.water, o.fromTrack, o.rods, progress);
+    if (!stays) {
+        return std::unexpected(stays.error());
+    }
+    if (auto kept = keepLog(opened, *stays, progress); !kept) {
+        return kept;
+    }
+    Json rows = Json::array();
+    for (const logbook::Stay& stay : *stays) {
+        rows.push_back({{"start", units::isoLocalText(stay.start, opened.water.clock)},
+                        {"end", units::isoLocalText(stay.end, opened.water.clock)},
+                        {"lon", rounded(stay.place.lon_deg, 7)},
+                        {"lat", rounded(stay.place.lat_deg, 7)},
+                        {"rods", stay.rods}});
+    }
+    return writeReport("", {{"added_stays", stays->size()}, {"stays", rows}});
+}
+
+Result<void> logVerb(const LogOptions& o) {
+    TerminalProgress progress;
+    auto opened = openWater(o.water, progress);
+    if (!opened) {
+        return std::unexpected(opened.error());
+    }
+    if (!o.add.empty()) {
+        return add(o, *opened, progress);
+    }
+    if (!o.fromTrack.empty()) {
+        return addFromTrack(o, *opened, progress);
+    }
+    return outputs::writeLogTable(o.out, opened->water.log, opened->water.clock);
+}
+
+} // namespace
+
+void layLog(CLI::App& app, Run& run) {
+    CLI::App* verb = app.add_subcommand("log", "Trips, stays and fish in and out");
+    verb->footer("Example: meremark-batch log mere.gpkg --add season.csv");
+    const auto options = std::make_shared<LogOptions>();
+    verb->add_option("water", options->water, "Water file")->required()->type_name("WATER.gpkg");
+    CLI::Option_group* what = verb->add_option_group("what", "One of these");
+    what->add_option("--add", options->add, "Stays, lost runs and fish to add")
+        ->type_name("LOG.csv");
+    what->add_option("--from-track", options->fromTrack,
+                     "Stays to find in the track of a fishing day")
+        ->type_name("TRACK.gpx");
+    what->add_option("--out", options->out, "The whole log")->type_name("OUT.csv");
+    what->require_option(1);
+    verb->add_option("--rods", options->rods, "Rods in the water during the stays of the track")
+        ->type_name("N")
+        ->check(CLI::Range(1, 8));
+    verb->callback([options, &run] { run = [options] { return logVerb(*options); }; });
+}
+
+} // namespace batch

@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/marks_report.h"
+#include "app/batch/option_values.h"
+#include "app/batch/picture_file.h"
+#include "app/batch/report.h"
+#include "app/batch/terminal_progress.h"
+#include "app/batch/verbs.h"
+#include "app/batch/water_file.h"
+#include "core/outputs/write_gpx.h"
+#include "core/water/plan_day.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <memory>
+
+namespace batch {
+
+using base::Result;
+using std::filesystem::path;
+
+namespace {
+
+struct MarksOptions {
+    path water, report, gpx, sheet, picture;
+    double windFrom_deg = 0.0;
+    double windSpeed_m_s = 0.0;
+    std::string date, start, end, launch, weights;
+    std::optional<double> boatSpeed_m_s, levelChange_m, limit_m, cast_m, bowRope_m, sternRope_m,
+        scope, temperature_c;
+    std::optional<int> rods, count;
+};
+
+units::Day tomorrow(const units::Clock& clock) {
+    const auto now =
+        std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+    return units::Day(std::chrono::sys_days(clock.dayOf(now)) + std::chrono::days(1));
+}
+
+Result<void> applyTimes(const MarksOptions& o, const units::Clock& clock, marks::ExpectedDay& day) {
+    day.day = tomorrow(clock);
+    if (!o.date.empty()) {
+        const auto date = dayFrom("--date", o.date);
+        if (!date) {
+            return std::unexpected(date.error());
+        }
+        day.day = *date;
+    }
+    if (!o.start.empty()) {
+        const auto time = timeOfDayFrom("--start", o.start);
+        if (!time) {
+            return std::unexpected(time.error());
+        }
+        day.start = *time;
+    }
+    if (!o.end.empty()) {
+        const auto time = timeOfDayFrom("--end", o.end);
+        if (!time) {
+            return std::unexpected(time.error());
+        }
+        day.end = *time;
+    }
+    if (day.end <= day.start) {
+        return base::fail(base::ErrorKind::wrongUse, "the day ends before it starts", "--end",
+                          "give a later time than --start");
+    }
+    return {};
+}
+
+void applyTackle(const MarksOptions& o, marks::Tackle& tackle) {
+    if (o.boatSpeed_m_s) {
+        tackle.boatSpeed = units::Speed::metresPerSecond(*o.boatSpeed_m_s);
+    }
+    if (o.cast_m) {
+        tackle.cast = units::Length::metres(*o.cast_m);
+    }
+    if (o.bowRope_m) {
+        tackle.bowRope = units::Length::metres(*o.bowRope_m);
+    }
+    if (o.sternRope_m) {
+        tackle.sternRope = units::Length::metres(*o.sternRope_m);
+    }
+    tackle.scope = o.scope.value_or(tackle.scope);
+    tackle.rods = o.rods.value_or(tackle.rods);
+}
+
+Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
+    marks::Plan plan = water.plan;
+    plan.day.wind = {units::Bearing::degrees(o.windFrom_deg),
+                     units::Speed::metresPerSecond(o.windSpeed_m_s)};
+    plan.day.levelChange = units::Length::metres(o.levelChange_m.value_or(0.0));
+    if (o.temperature_c) {
+        plan.day.waterTemperature = units::Temperature::celsius(*o.temperature_c);
+    }
+    if (auto applied = applyTimes(o, water.clock, plan.day); !applied) {
+        return std::unexpected(applied.error());
+    }
+    applyTackle(o, plan.tackle);
+    plan.count = o.count.value_or(plan.count);
+    if (!o.launch.empty()) {
+        const auto launch = placeFrom("--launch", o.launch);
+        if (!launch) {
+            return std::unexpected(launch.error());
+        }
+        plan.launch = *launch;
+    }
+    const auto weights = o.weights.empty() ? Result<marks::Weights>(plan.weights)
+                                           : weightsFrom(o.weights, plan.weights);
+    if (!weights) {
+        return std::unexpected(weights.error());
+    }
+    plan.weights = *weights;
+    return plan;
+}
+
+Result<void> writeOutputs(const MarksOptions& o, const OpenedWater& opened,
+                          std::shared_ptr<const water::PlannedDay> planned) {
+    if (!o.gpx.empty()) {
+        if (auto written = outputs::writeMarksGpx(o.gpx, planned->marks, *opened.water.frame,
+                                                  opened.water.name);
+            !written) {
+            return written;
+        }
+    }
+    if (!o.sheet.empty()) {
+        if (auto written = writeSheet(o.sheet, opened.water, opened.derived, planned); !written) {
+            return written;
+        }
+    }
+    if (!o.picture.empty()) {
+        if (auto written = writePicture(o.picture, opened.water, opened.derived, planned);
+            !written) {
+            return written;
+        }
+    }
+    return writeReport(o.report, marksReport(opened.water, *planned));
+}
+
+Result<void> marksVerb(const MarksOptions& o) {
+    TerminalProgress progress;
+    auto opened = openWater(o.water, progress);
+    if (!opened) {
+        return std::unexpected(opened.error());
+    }
+    const auto bands = bandsFrom("", o.limit_m, opened->water.settings.bands);
+    if (!bands) {
+        return std::unexpected(bands.error());
+    }
+    const auto plan = planOf(o, opened->water);
+    if (!plan) {
+        return std::unexpected(plan.error());
+    }
+    opened->water.settings.bands = *bands;
+    opened->water.plan = *plan;
+    if (auto derived = deriveOpened(*opened, progress); !derived) {
+        return derived;
+    }
+    auto planned = water::planDay(opened->water, opened->derived, *plan, progress);
+    if (!planned) {
+        return std::unexpected(planned.error());
+    }
+    return writeOutputs(o, *opened, std::make_shared<const water::PlannedDay>(std::move(*planned)));
+}
+
+void layConditions(CLI::App& verb, MarksOptions& o) {
+    verb.add_option("water", o.water, "Water file")->required()->type_name("WATER.gpkg");
+    verb.add_option("--wind-from", o.windFrom_deg, "Where the wind comes from, degrees true")
+        ->required()
+        ->type_name("DEG")
+        ->check(CLI::Range(0.0, 360.0));
+    verb.add_option("--wind-speed", o.windSpeed_m_s, "Metres per second")
+        ->required()
+        ->type_name("M/S")
+        ->check(CLI::Range(0.0, 60.0));
+    verb.add_option("--date", o.date, "Day (default tomorrow)")->type_name("DATE");
+    verb.add_option("--start", o.start, "Local time (default 08:00)")->type_name("HH:MM");
+    verb.add_option("--end", o.end, "Local time (default 16:00)")->type_name("HH:MM");
+    verb.add_option("--level-change", o.levelChange_m, "Water above chart level, metres")
+        ->type_name("M")
+        ->check(CLI::Range(-100.0, 100.0));
+    verb.add_option("--water-temperature", o.temperature_c, "Degrees Celsius, for the cautions")
+        ->type_name("C");
+    verb.add_option("--limit-depth", o.limit_m, "Deepest depth worth fishing, metres")
+        ->type_name("M");
+}
+
+void layBoat(CLI::App& verb, MarksOptions& o) {
+    verb.add_option("--launch", o.launch, "Where the boat starts")->type_name("LON,LAT");
+    verb.add_option("--boat-speed", o.boatSpeed_m_s, "Between marks, metres per second")
+        ->type_name("M/S")
+        ->check(CLI::Range(0.3, 8.0));
+    verb.add_option("--rods", o.rods, "Never more than the house rules allow")
+        ->type_name("N")
+        ->check(CLI::Range(1, 8));
+    verb.add_option("--cast", o.cast_m, "Farthest bait, metres")
+        ->type_name("M")
+        ->check(CLI::Range(5.0, 100.0));
+    verb.add_option("--bow-rope", o.bowRope_m, "Rope on board, metres")
+        ->type_name("M")
+        ->check(CLI::Range(5.0, 200.0));
+    verb.add_option("--stern-rope", o.sternRope_m, "Rope on board, metres")
+        ->type_name("M")
+        ->check(CLI::Range(5.0, 200.0));
+    verb.add_option("--scope", o.scope, "Rope over depth at the bow anchor")
+        ->type_name("N")
+        ->check(CLI::Range(1.5, 10.0));
+    verb.add_option("--count", o.count, "Marks wanted")->type_name("N")->check(CLI::Range(1, 40));
+    verb.add_option("--weights", o.weights, "What matters to you")->type_name("factor=W,...");
+    verb.add_option("--report", o.report, "Report; to standard output if not given")
+        ->type_name("OUT.json");
+    verb.add_option("--gpx", o.gpx, "Marks as waypoints")->type_name("OUT.gpx");
+    verb.add_option("--sheet", o.sheet, "Day sheet for the boat")->type_name("OUT.pdf");
+    verb.add_option("--picture", o.picture, "Chart with the marks")->type_name("OUT.png");
+}
+
+} // namespace
+
+void layMarks(CLI::App& app, Run& run) {
+    CLI::App* verb =
+        app.add_subcommand("marks", "Tomorrow's anchor marks with reasons, anchors and rods");
+    verb->footer("Example: meremark-batch marks mere.gpkg --wind-from 300 --wind-speed 6 --sheet "
+                 "tomorrow.pdf");
+    const auto options = std::make_shared<MarksOptions>();
+    layConditions(*verb, *options);
+    layBoat(*verb, *options);
+    verb->callback([options, &run] { run = [options] { return marksVerb(*options); }; });
+}
+
+} // namespace batch

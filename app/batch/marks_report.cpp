@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/marks_report.h"
+
+#include "app/batch/report.h"
+
+#include <nlohmann/json.hpp>
+
+namespace batch {
+
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+void putPlace(Json& part, const water::Water& water, geo::WaterPoint place) {
+    const geo::LonLat at = water.frame->toEarth(place);
+    part["lon"] = rounded(at.lon_deg, 7);
+    part["lat"] = rounded(at.lat_deg, 7);
+}
+
+Json anchorPart(const water::Water& water, const anchoring::Anchor& anchor) {
+    Json part;
+    putPlace(part, water, anchor.place);
+    part["depth_m"] = rounded(anchor.depth.inMetres(), 2);
+    part["rope_m"] = rounded(anchor.rope.inMetres(), 1);
+    part["scope"] = rounded(anchor.scope, 2);
+    return part;
+}
+
+Json rodPart(const water::Water& water, const rods::RodPlace& rod) {
+    Json part{{"bearing_deg", rounded(rod.bearing.inDegrees(), 1)},
+              {"distance_m", rounded(rod.distance.inMetres(), 1)}};
+    putPlace(part, water, rod.place);
+    part["depth_m"] = rounded(rod.depth.inMetres(), 2);
+    part["stop_knot_m"] = rounded(rod.stopKnot.inMetres(), 2);
+    part["over"] = rod.over ? Json(structure::nameOf(*rod.over)) : Json(nullptr);
+    return part;
+}
+
+Json factorsPart(const std::vector<marks::Factor>& factors) {
+    Json rows = Json::array();
+    for (const marks::Factor& factor : factors) {
+        rows.push_back({{"name", marks::nameOf(factor.kind)},
+                        {"value", rounded(factor.value, 4)},
+                        {"weight", rounded(factor.weight, 4)},
+                        {"because", factor.because}});
+    }
+    return rows;
+}
+
+Json markPart(const water::Water& water, const marks::Mark& mark) {
+    Json part{{"rank", mark.rank}};
+    part["lon"] = rounded(mark.lonLat.lon_deg, 7);
+    part["lat"] = rounded(mark.lonLat.lat_deg, 7);
+    part["depth_m"] = rounded(mark.depth.inMetres(), 2);
+    part["trust_m"] = rounded(mark.trust.inMetres(), 2);
+    part["section"] = mark.sectionName.empty() ? Json(nullptr) : Json(mark.sectionName);
+    part["zones"] = Json::array();
+    for (const structure::ZoneKind kind : mark.zones) {
+        part["zones"].push_back(structure::nameOf(kind));
+    }
+    part["score"] = rounded(mark.score, 4);
+    part["factors"] = factorsPart(mark.factors);
+    part["fetch_m"] = rounded(mark.fetch.inMetres(), 0);
+    part["wave_height_m"] = rounded(mark.waveHeight.inMetres(), 2);
+    part["cautions"] = mark.cautions;
+    part["anchors"] = {{"heading_deg", rounded(mark.anchors.lie.heading.inDegrees(), 1)},
+                       {"bow", anchorPart(water, mark.anchors.bow)},
+                       {"stern", anchorPart(water, mark.anchors.stern)}};
+    part["rods"] = Json::array();
+    for (const rods::RodPlace& rod : mark.spread.rods) {
+        part["rods"].push_back(rodPart(water, rod));
+    }
+    return part;
+}
+
+Json timeOrNull(const std::optional<units::Moment>& moment, const units::Clock& clock) {
+    return moment
+               ? Json(units::isoLocalText(std::chrono::floor<std::chrono::seconds>(*moment), clock))
+               : Json(nullptr);
+}
+
+} // namespace
+
+Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
+    Json report;
+    report["date"] = units::isoText(planned.plan.day.day);
+    report["wind"] = {{"from_deg", rounded(planned.plan.day.wind.from.inDegrees(), 1)},
+                      {"speed_m_s", rounded(planned.plan.day.wind.speed.inMetresPerSecond(), 2)}};
+    report["level_change_m"] = rounded(planned.plan.day.levelChange.inMetres(), 3);
+    report["marks"] = Json::array();
+    for (const marks::Mark& mark : planned.marks) {
+        report["marks"].push_back(markPart(water, mark));
+    }
+    report["day"] = Json::array();
+    for (const marks::DayStop& stop : planned.day.stops) {
+        report["day"].push_back({{"rank", stop.rank},
+                                 {"arrive", timeOrNull(stop.arrive, water.clock)},
+                                 {"leave", timeOrNull(stop.leave, water.clock)},
+                                 {"move_m", rounded(stop.move.inMetres(), 0)}});
+    }
+    report["light"] = {{"sunrise", timeOrNull(planned.light.sunrise, water.clock)},
+                       {"sunset", timeOrNull(planned.light.sunset, water.clock)},
+                       {"civil_dusk", timeOrNull(planned.light.civilDusk, water.clock)}};
+    report["cautions"] = planned.cautions;
+    report["places_looked_at"] = planned.looked;
+    report["places_that_hold_no_anchors"] = planned.unanchorable;
+    return report;
+}
+
+} // namespace batch

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/option_values.h"
+
+#include "core/base/number_text.h"
+
+#include <sstream>
+#include <vector>
+
+namespace batch {
+
+using base::Result;
+
+namespace {
+
+std::unexpected<base::Error> wrong(const std::string& option, const std::string& text,
+                                   const std::string& takes) {
+    return base::fail(base::ErrorKind::wrongUse, "'" + text + "' is not what it takes", option,
+                      "give " + takes);
+}
+
+std::vector<std::string> split(const std::string& text, char at) {
+    std::vector<std::string> parts;
+    std::istringstream stream(text);
+    for (std::string part; std::getline(stream, part, at);) {
+        parts.push_back(part);
+    }
+    return parts;
+}
+
+/// "key=value" pairs behind commas; nothing where one is none.
+std::optional<std::vector<std::pair<std::string, std::string>>> pairsFrom(const std::string& text) {
+    std::vector<std::pair<std::string, std::string>> pairs;
+    for (const std::string& part : split(text, ',')) {
+        const auto at = part.find('=');
+        if (at == std::string::npos || at == 0 || at + 1 == part.size()) {
+            return std::nullopt;
+        }
+        pairs.emplace_back(part.substr(0, at), part.substr(at + 1));
+    }
+    return pairs;
+}
+
+} // namespace
+
+Result<readers::ColumnChoice> columnsFrom(const std::string& text) {
+    readers::ColumnChoice choice;
+    const auto pairs = pairsFrom(text);
+    if (!pairs) {
+        return wrong("--columns", text, "x=COL,y=COL,depth=COL,time=COL");
+    }
+    for (const auto& [role, column] : *pairs) {
+        if (role == "x") {
+            choice.x = column;
+        } else if (role == "y") {
+            choice.y = column;
+        } else if (role == "depth") {
+            choice.depth = column;
+        } else if (role == "time") {
+            choice.time = column;
+        } else {
+            return wrong("--columns", role, "the roles x, y, depth and time");
+        }
+    }
+    return choice;
+}
+
+Result<int> epsgFrom(const std::string& text) {
+    const std::string number = base::lowerCase(text).starts_with("epsg:") ? text.substr(5) : text;
+    const auto code = base::wholeNumberFrom(number);
+    if (!code || *code < 1024 || *code > 100000) {
+        return wrong("--crs", text, "EPSG:N, for example EPSG:25833");
+    }
+    return static_cast<int>(*code);
+}
+
+Result<readers::DepthUnit> unitFrom(const std::string& text) {
+    const auto unit = readers::depthUnitNamed(text);
+    if (!unit) {
+        return wrong("--unit", text, "m, ft or fathom");
+    }
+    return *unit;
+}
+
+Result<contours::Bands> bandsFrom(const std::string& edges, std::optional<double> limit_m,
+                                  const contours::Bands& before) {
+    std::vector<units::Depth> depths = before.edges();
+    if (!edges.empty()) {
+        depths.clear();
+        for (const std::string& part : split(edges, ',')) {
+            const auto metres = base::numberFrom(part);
+            if (!metres) {
+                return wrong("--band-edges", part, "depths in metres, as 2,4,6");
+            }
+            depths.push_back(units::Depth::metres(*metres));
+        }
+    }
+    return contours::Bands::make(std::move(depths),
+                                 limit_m ? units::Depth::metres(*limit_m) : before.limit());
+}
+
+Result<geo::LonLat> placeFrom(const std::string& option, const std::string& text) {
+    const auto parts = split(text, ',');
+    if (parts.size() == 2) {
+        const auto lon = base::numberFrom(parts[0]);
+        const auto lat = base::numberFrom(parts[1]);
+        if (lon && lat && geo::isOnEarth({*lon, *lat})) {
+            return geo::LonLat{*lon, *lat};
+        }
+    }
+    return wrong(option, text, "longitude,latitude in degrees");
+}
+
+Result<units::Day> dayFrom(const std::string& option, const std::string& text) {
+    const auto day = units::dayFrom(text);
+    if (!day) {
+        return wrong(option, text, "a date as 2026-11-27");
+    }
+    return *day;
+}
+
+Result<std::chrono::seconds> timeOfDayFrom(const std::string& option, const std::string& text) {
+    const auto time = units::timeOfDayFrom(text);
+    if (!time) {
+        return wrong(option, text, "a time as 07:40");
+    }
+    return *time;
+}
+
+Result<marks::Weights> weightsFrom(const std::string& text, marks::Weights before) {
+    const auto pairs = pairsFrom(text);
+    if (!pairs) {
+        return wrong("--weights", text, "factor=W,factor=W");
+    }
+    for (const auto& [name, number] : *pairs) {
+        const auto kind = marks::factorNamed(name);
+        const auto weight = base::numberFrom(number);
+        if (!kind) {
+            std::string names;
+            for (const marks::FactorKind known : marks::allFactorKinds) {
+                names += (names.empty() ? "" : ", ") + std::string(marks::nameOf(known));
+            }
+            return wrong("--weights", name, "one of " + names);
+        }
+        if (!weight || *weight < 0.0) {
+            return wrong("--weights", number, "a weight from 0 up");
+        }
+        before.set(*kind, *weight);
+    }
+    return before;
+}
+
+} // namespace batch

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/contours/band.h"
+#include "core/geo/lon_lat.h"
+#include "core/marks/factor.h"
+#include "core/readers/soundings_file.h"
+#include "core/units/moment.h"
+
+#include <optional>
+#include <string>
+
+namespace batch {
+
+// Texts of options to values; each error names the option and what it takes.
+
+/// "x=COL,y=COL,depth=COL,time=COL", any of them.
+[[nodiscard]] base::Result<readers::ColumnChoice> columnsFrom(const std::string& text);
+/// "EPSG:25833" or "25833".
+[[nodiscard]] base::Result<int> epsgFrom(const std::string& text);
+/// "m", "ft", "fathom".
+[[nodiscard]] base::Result<readers::DepthUnit> unitFrom(const std::string& text);
+/// "2,4,6" in metres, with the limit. Without edges the usual ones.
+[[nodiscard]] base::Result<contours::Bands>
+bandsFrom(const std::string& edges, std::optional<double> limit_m, const contours::Bands& before);
+/// "LON,LAT" in degrees.
+[[nodiscard]] base::Result<geo::LonLat> placeFrom(const std::string& option,
+                                                  const std::string& text);
+/// "2026-11-27".
+[[nodiscard]] base::Result<units::Day> dayFrom(const std::string& option, const std::string& text);
+/// "07:40".
+[[nodiscard]] base::Result<std::chrono::seconds> timeOfDayFrom(const std::string& option,
+                                                               const std::string& text);
+/// "depth=1,drop_off=0.5" on top of `before`.
+[[nodiscard]] base::Result<marks::Weights> weightsFrom(const std::string& text,
+                                                       marks::Weights before);
+
+} // namespace batch

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/rates/rate.h"
+#include "core/water/derived.h"
+#include "core/water/planned_day.h"
+#include "core/water/water.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace batch {
+
+// Pictures and sheets, drawn without a display and written whole or not at all.
+
+/// The chart, with the marks where `planned` is not null.
+[[nodiscard]] base::Result<void> writePicture(const std::filesystem::path& path,
+                                              const water::Water& water,
+                                              const water::Derived& derived,
+                                              std::shared_ptr<const water::PlannedDay> planned);
+/// Rates as bars with their intervals.
+[[nodiscard]] base::Result<void> writeRatesPicture(const std::filesystem::path& path,
+                                                   const rates::RateTable& table,
+                                                   const std::string& title);
+/// The day sheet as PDF.
+[[nodiscard]] base::Result<void> writeSheet(const std::filesystem::path& path,
+                                            const water::Water& water,
+                                            const water::Derived& derived,
+                                            std::shared_ptr<const water::PlannedDay> planned);
+
+} // namespace batch

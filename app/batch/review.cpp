@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/option_values.h"
+#include "app/batch/picture_file.h"
+#include "app/batch/report.h"
+#include "app/batch/terminal_progress.h"
+#include "app/batch/verbs.h"
+#include "app/batch/water_file.h"
+#include "core/outputs/write_rates.h"
+#include "core/water/review_log.h"
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+
+#include <memory>
+
+namespace batch {
+
+using base::Result;
+using std::filesystem::path;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+struct ReviewOptions {
+    path water, report, csv, picture;
+    std::string by, from, to, species;
+    std::optional<double> minWeight_kg;
+};
+
+Json rowPart(const rates::RateRow& row) {
+    Json part{{"name", row.name},   {"rod_hours", rounded(row.rodHours, 3)},
+              {"stays", row.stays}, {"blanks", row.blanks},
+              {"runs", row.runs},   {"fish", row.fish}};
+    part["best_kg"] = row.best ? rounded(row.best->inKilograms(), 3) : Json(nullptr);
+    part["rate_per_10_rod_hours"] = row.rate ? rounded(row.rate->per10RodHours, 4) : Json(nullptr);
+    part["rate_low"] = row.rate ? rounded(row.rate->low, 4) : Json(nullptr);
+    part["rate_high"] = row.rate ? rounded(row.rate->high, 4) : Json(nullptr);
+    part["shrunk_rate"] = row.shrunk ? rounded(row.shrunk->per10RodHours, 4) : Json(nullptr);
+    part["share_of_effort"] = rounded(row.shareOfEffort, 4);
+    return part;
+}
+
+Result<water::ReviewQuestion> questionOf(const ReviewOptions& o) {
+    water::ReviewQuestion question;
+    question.by = *water::reviewByNamed(o.by);
+    question.species = o.species;
+    if (o.minWeight_kg) {
+        question.leastWeight = units::Weight::kilograms(*o.minWeight_kg);
+    }
+    if (!o.from.empty()) {
+        const auto day = dayFrom("--from", o.from);
+        if (!day) {
+            return std::unexpected(day.error());
+        }
+        question.from = *day;
+    }
+    if (!o.to.empty()) {
+        const auto day = dayFrom("--to", o.to);
+        if (!day) {
+            return std::unexpected(day.error());
+        }
+        question.to = *day;
+    }
+    return question;
+}
+
+bool needsDrawing(water::ReviewBy by) {
+    return by == water::ReviewBy::section || by == water::ReviewBy::zone ||
+           by == water::ReviewBy::band;
+}
+
+Result<void> review(const ReviewOptions& o) {
+    TerminalProgress progress;
+    const auto question = questionOf(o);
+    if (!question) {
+        return std::unexpected(question.error());
+    }
+    auto opened = needsDrawing(question->by) ? openDrawnWater(o.water, progress)
+                                             : openWater(o.water, progress);
+    if (!opened) {
+        return std::unexpected(opened.error());
+    }
+    const auto table = water::reviewLog(opened->water, opened->derived, *question, progress);
+    if (!table) {
+        return std::unexpected(table.error());
+    }
+    if (!o.csv.empty()) {
+        if (auto written = outputs::writeRatesTable(o.csv, *table); !written) {
+            return written;
+        }
+    }
+    if (!o.picture.empty()) {
+        if (auto written =
+                writeRatesPicture(o.picture, *table, opened->water.name + ", by " + o.by);
+            !written) {
+            return written;
+        }
+    }
+    Json report{{"by", o.by},
+                {"rows", Json::array()},
+                {"overall", rowPart(table->overall)},
+                {"notes", table->notes}};
+    for (const rates::RateRow& row : table->rows) {
+        report["rows"].push_back(rowPart(row));
+    }
+    return writeReport(o.report, report);
+}
+
+} // namespace
+
+void layReview(CLI::App& app, Run& run) {
+    CLI::App* verb =
+        app.add_subcommand("review", "What produced fish, with what the counts can bear");
+    verb->footer("Example: meremark-batch review mere.gpkg --by section --species pike");
+    const auto options = std::make_shared<ReviewOptions>();
+    std::vector<std::string> ways;
+    for (const water::ReviewBy by : water::allReviewBy) {
+        ways.emplace_back(water::nameOf(by));
+    }
+    verb->add_option("water", options->water, "Water file")->required()->type_name("WATER.gpkg");
+    verb->add_option("--by", options->by, "What to sort by")
+        ->required()
+        ->check(CLI::IsMember(ways));
+    verb->add_option("--from", options->from, "First day")->type_name("DATE");
+    verb->add_option("--to", options->to, "Last day")->type_name("DATE");
+    verb->add_option("--species", options->species, "Only this one")->type_name("NAME");
+    verb->add_option("--min-weight", options->minWeight_kg, "Only fish at least this heavy")
+        ->type_name("KG")
+        ->check(CLI::PositiveNumber);
+    verb->add_option("--report", options->report, "Report; to standard output if not given")
+        ->type_name("OUT.json");
+    verb->add_option("--csv", options->csv, "The rows as a table")->type_name("OUT.csv");
+    verb->add_option("--picture", options->picture, "Bars with their intervals")
+        ->type_name("OUT.png");
+    verb->callback([options, &run] { run = [options] { return review(*options); }; });
+}
+
+} // namespace batch

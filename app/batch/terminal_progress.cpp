@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/terminal_progress.h"
+
+#include <atomic>
+#include <csignal>
+#include <cstdio>
+
+#include <unistd.h>
+
+namespace batch {
+
+namespace {
+
+std::atomic<bool>& interrupted() {
+    static std::atomic<bool> flag = false;
+    return flag;
+}
+
+void onInterrupt(int /*signal*/) {
+    interrupted() = true;
+}
+
+} // namespace
+
+TerminalProgress::TerminalProgress()
+    : partBegan_(std::chrono::steady_clock::now()), told_(partBegan_),
+      isTerminal_(isatty(STDERR_FILENO) != 0) {
+    interrupted() = false;
+    std::signal(SIGINT, onInterrupt);
+    std::signal(SIGTERM, onInterrupt);
+}
+
+TerminalProgress::~TerminalProgress() {
+    wipe();
+}
+
+void TerminalProgress::begin(std::string_view part) {
+    const std::lock_guard lock(mutex_);
+    part_ = std::string(part);
+    partBegan_ = std::chrono::steady_clock::now();
+}
+
+void TerminalProgress::tell(double share) {
+    if (!isTerminal_) {
+        return;
+    }
+    const std::lock_guard lock(mutex_);
+    const auto now = std::chrono::steady_clock::now();
+    if (now - partBegan_ < std::chrono::seconds(1) ||
+        now - told_ < std::chrono::milliseconds(200)) {
+        return;
+    }
+    told_ = now;
+    lineIsOpen_ = true;
+    std::fprintf(stderr, "\r%s: %3.0f %%\033[K", part_.c_str(), 100.0 * share);
+    std::fflush(stderr);
+}
+
+bool TerminalProgress::stopAsked() const {
+    return interrupted();
+}
+
+void TerminalProgress::wipe() {
+    if (lineIsOpen_) {
+        std::fputs("\r\033[K", stderr);
+        lineIsOpen_ = false;
+    }
+}
+
+} // namespace batch

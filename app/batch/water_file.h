@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/progress.h"
+#include "core/base/result.h"
+#include "core/marks/mark.h"
+#include "core/store/water_store.h"
+#include "core/water/derived.h"
+#include "core/water/water.h"
+
+#include <filesystem>
+#include <memory>
+#include <span>
+
+namespace batch {
+
+/// A water file that is open, with the water that it holds and all that follows from it.
+struct OpenedWater {
+    std::unique_ptr<store::WaterStore> store;
+    water::Water water;
+    water::Derived derived;
+};
+
+/// Opens the file and loads the water; nothing is derived.
+[[nodiscard]] base::Result<OpenedWater> openWater(const std::filesystem::path& path,
+                                                  base::Progress& progress);
+
+/// Derives everything that follows from the water, from the drawing kept in its file where that
+/// still holds. \return also the failure of the drawing, where there is none.
+[[nodiscard]] base::Result<void> deriveOpened(OpenedWater& opened, base::Progress& progress);
+
+/// Both.
+[[nodiscard]] base::Result<OpenedWater> openDrawnWater(const std::filesystem::path& path,
+                                                       base::Progress& progress);
+
+/// Writes a whole water file, beside its place first and then renamed, so that what was there stays
+/// until the new one is whole.
+[[nodiscard]] base::Result<void> writeWholeWater(const std::filesystem::path& path,
+                                                 const water::Water& water,
+                                                 const water::Derived& derived,
+                                                 std::span<const marks::Mark> marks,
+                                                 base::Progress& progress);
+
+} // namespace batch
