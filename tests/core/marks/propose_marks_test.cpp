@@ -17,10 +17,10 @@ class ProposedMarks : public testing::Test {
 protected:
     [[nodiscard]] base::Result<std::vector<marks::Candidate>>
     propose(const marks::ProposeSettings& settings = {}) {
-        return marks::proposeMarks(day.input(), day.plan, day.pinned, settings, progress);
+        return marks::proposeMarks(day_.input(), day_.plan, day_.pinned, settings, progress_);
     }
-    support::MadeUpDay day;
-    base::Progress progress;
+    support::MadeUpDay day_;
+    base::Progress progress_;
 };
 
 TEST_F(ProposedMarks, LieInOpenFishableWaterWithRoomToSwing) {
@@ -28,11 +28,12 @@ TEST_F(ProposedMarks, LieInOpenFishableWaterWithRoomToSwing) {
     ASSERT_GT(found.size(), 50U);
     for (const marks::Candidate& candidate : found) {
         const WaterPoint p = candidate.place;
-        EXPECT_TRUE(day.water.outline.contains(p));
-        EXPECT_GE(day.water.outline.distanceToShore_m(p), day.plan.tackle.boatLength.inMetres());
-        EXPECT_FALSE(day.ground.isClosed(p));
-        EXPECT_LE(*day.ground.depthAt(p), day.bands.limit());
-        EXPECT_GE(*day.ground.depthAt(p), Depth::metres(1.0));
+        EXPECT_TRUE(day_.water.outline.contains(p));
+        EXPECT_GE(day_.water.outline.distanceToShore_m(p), day_.plan.tackle.boatLength.inMetres());
+        EXPECT_FALSE(day_.ground.isClosed(p));
+        const Depth depth = day_.ground.depthAt(p).value_or(Depth());
+        EXPECT_LE(depth, day_.bands.limit());
+        EXPECT_GE(depth, Depth::metres(1.0));
     }
 }
 
@@ -59,7 +60,7 @@ TEST_F(ProposedMarks, ComeBestFirst) {
 
 TEST_F(ProposedMarks, CrowdAtTheDropOffWhenNothingElseMatters) {
     for (const marks::FactorKind kind : marks::allFactorKinds) {
-        day.plan.weights.set(kind, kind == marks::FactorKind::dropOff ? 1.0 : 0.0);
+        day_.plan.weights.set(kind, kind == marks::FactorKind::dropOff ? 1.0 : 0.0);
     }
     const auto found = propose().value();
     for (std::size_t k = 0; k < 10; ++k) {
@@ -71,15 +72,15 @@ TEST_F(ProposedMarks, ReachEveryQuarterOfTheWater) {
     std::vector<int> met(4, 0);
     const auto found = propose().value();
     for (const marks::Candidate& candidate : found) {
-        const grid::Cell c = day.water.depth.frame().cellOf(candidate.place);
-        ++met[static_cast<std::size_t>(day.sections.sectionOfCell[c])];
+        const grid::Cell c = day_.water.depth.frame().cellOf(candidate.place);
+        ++met[static_cast<std::size_t>(day_.sections.sectionOfCell[c])];
     }
     EXPECT_GT(*std::ranges::min_element(met), 0);
 }
 
 TEST_F(ProposedMarks, BeginWithTheUsersOwnUnmoved) {
-    day.pinned.push_back({{-150.3, -61.7}, 0.0, true, "Old post"});
-    day.pinned.push_back({{0.0, 2000.0}, 0.0, true, "On the moor"});
+    day_.pinned.push_back({{-150.3, -61.7}, 0.0, true, "Old post"});
+    day_.pinned.push_back({{0.0, 2000.0}, 0.0, true, "On the moor"});
     const auto found = propose().value();
     EXPECT_EQ(found.front().place, (WaterPoint{-150.3, -61.7}));
     EXPECT_EQ(found.front().name, "Old post");
@@ -99,39 +100,39 @@ TEST_F(ProposedMarks, AreStillFoundOnAPond) {
                                  .outline = pond.outline,
                                  .mask = pond.mask,
                                  .ground = ground,
-                                 .bands = day.bands,
+                                 .bands = day_.bands,
                                  .sections = sections,
                                  .trust_m = trust,
                                  .isGuess = nullptr,
                                  .recordOf = {},
                                  .wholeRate = {}};
-    const auto found = marks::proposeMarks(input, day.plan, {}, {}, progress).value();
+    const auto found = marks::proposeMarks(input, day_.plan, {}, {}, progress_).value();
     EXPECT_GE(found.size(), 1U);
 }
 
 TEST_F(ProposedMarks, SayWhyThereAreNone) {
-    const rods::Ground dry(day.water.depth, Depth::metres(0.2), nullptr, day.zones, day.weed);
-    const marks::MarkInput input{.frame = day.water.frame,
-                                 .outline = day.water.outline,
-                                 .mask = day.water.mask,
+    const rods::Ground dry(day_.water.depth, Depth::metres(0.2), nullptr, day_.zones, day_.weed);
+    const marks::MarkInput input{.frame = day_.water.frame,
+                                 .outline = day_.water.outline,
+                                 .mask = day_.water.mask,
                                  .ground = dry,
-                                 .bands = day.bands,
-                                 .sections = day.sections,
-                                 .trust_m = day.trust_m,
+                                 .bands = day_.bands,
+                                 .sections = day_.sections,
+                                 .trust_m = day_.trust_m,
                                  .isGuess = nullptr,
                                  .recordOf = {},
                                  .wholeRate = {}};
-    const auto found = marks::proposeMarks(input, day.plan, {}, {}, progress);
+    const auto found = marks::proposeMarks(input, day_.plan, {}, {}, progress_);
     ASSERT_FALSE(found);
     EXPECT_EQ(found.error().kind, base::ErrorKind::unusableInput);
     EXPECT_FALSE(found.error().whatToDo.empty());
 }
 
 TEST_F(ProposedMarks, AreRefusedForAPlanOutOfRange) {
-    day.plan.tackle.cast = Length::metres(400.0);
+    day_.plan.tackle.cast = Length::metres(400.0);
     EXPECT_EQ(propose().error().kind, base::ErrorKind::wrongUse);
-    day.plan.tackle.cast = Length::metres(30.0);
-    day.plan.count = 0;
+    day_.plan.tackle.cast = Length::metres(30.0);
+    day_.plan.count = 0;
     EXPECT_EQ(propose().error().kind, base::ErrorKind::wrongUse);
 }
 
@@ -139,7 +140,7 @@ TEST_F(ProposedMarks, StopWhenAsked) {
     struct Stopped : base::Progress {
         [[nodiscard]] bool stopAsked() const override { return true; }
     } stopped;
-    const auto found = marks::proposeMarks(day.input(), day.plan, {}, {}, stopped);
+    const auto found = marks::proposeMarks(day_.input(), day_.plan, {}, {}, stopped);
     ASSERT_FALSE(found);
     EXPECT_EQ(found.error().kind, base::ErrorKind::cancelled);
 }

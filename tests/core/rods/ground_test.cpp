@@ -30,54 +30,54 @@ TEST(LengthWithin, IsNothingForALineOutsideOrAPoint) {
 class GroundOfAStep : public testing::Test {
 protected:
     [[nodiscard]] structure::ZoneMap structureOfIt() const {
-        structure::ZoneMap map = support::noZones(water);
-        support::addZone(map, water, ZoneKind::dropOff,
+        structure::ZoneMap map = support::noZones(water_);
+        support::addZone(map, water_, ZoneKind::dropOff,
                          [](WaterPoint p) { return std::fabs(p.x_m) < 15.0; },
                          {{{-15, -100}, {-15, 0}, {-15, 100}}});
         return map;
     }
     [[nodiscard]] structure::ZoneMap weedOfIt() const {
-        structure::ZoneMap map = support::noZones(water);
-        support::addZone(map, water, ZoneKind::weedBed, [](WaterPoint p) { return p.x_m < 0.0; });
-        support::addZone(map, water, ZoneKind::weedEdge,
+        structure::ZoneMap map = support::noZones(water_);
+        support::addZone(map, water_, ZoneKind::weedBed, [](WaterPoint p) { return p.x_m < 0.0; });
+        support::addZone(map, water_, ZoneKind::weedEdge,
                          [](WaterPoint p) { return p.x_m > 0.0 && p.x_m < 6.0; },
                          {{{0, -100}, {0, 100}}});
         return map;
     }
     [[nodiscard]] grid::Grid<std::uint8_t> closedOfIt() const {
-        grid::Grid<std::uint8_t> map(water.depth.frame(), 0);
+        grid::Grid<std::uint8_t> map(water_.depth.frame(), 0);
         for (std::size_t i = 0; i < map.size(); ++i) {
             map[i] = map.frame().centre(map.frame().cellAt(i)).y_m > 80.0 ? 1 : 0;
         }
         return map;
     }
-    support::MadeUpWater water = support::step(100.0, 3.0, 12.0, 30.0, 3.0);
-    structure::ZoneMap zones = structureOfIt();
-    structure::ZoneMap weed = weedOfIt();
-    grid::Grid<std::uint8_t> closed = closedOfIt();
-    rods::Ground ground{water.depth, Depth::metres(9.0), &closed, zones, weed};
+    support::MadeUpWater water_ = support::step(100.0, 3.0, 12.0, 30.0, 3.0);
+    structure::ZoneMap zones_ = structureOfIt();
+    structure::ZoneMap weed_ = weedOfIt();
+    grid::Grid<std::uint8_t> closed_ = closedOfIt();
+    rods::Ground ground_{water_.depth, Depth::metres(9.0), &closed_, zones_, weed_};
 };
 
 TEST_F(GroundOfAStep, IsFishableOnlyInOpenWaterAboveTheLimit) {
-    EXPECT_TRUE(ground.isFishable(WaterPoint{-50, 0}));
-    EXPECT_FALSE(ground.isFishable(WaterPoint{50, 0})) << "too deep";
-    EXPECT_FALSE(ground.isFishable(WaterPoint{-50, 90})) << "closed";
-    EXPECT_FALSE(ground.isFishable(WaterPoint{-50, 150})) << "land";
+    EXPECT_TRUE(ground_.isFishable(WaterPoint{-50, 0}));
+    EXPECT_FALSE(ground_.isFishable(WaterPoint{50, 0})) << "too deep";
+    EXPECT_FALSE(ground_.isFishable(WaterPoint{-50, 90})) << "closed";
+    EXPECT_FALSE(ground_.isFishable(WaterPoint{-50, 150})) << "land";
 }
 
 TEST_F(GroundOfAStep, NamesTheKindMostWorthNaming) {
-    EXPECT_EQ(ground.kindAt({3, 0}), ZoneKind::dropOff) << "over a weed edge";
-    EXPECT_EQ(ground.kindAt({-50, 0}), ZoneKind::weedBed);
-    EXPECT_EQ(ground.kindAt({50, 0}), std::nullopt);
+    EXPECT_EQ(ground_.kindAt({3, 0}), ZoneKind::dropOff) << "over a weed edge";
+    EXPECT_EQ(ground_.kindAt({-50, 0}), ZoneKind::weedBed);
+    EXPECT_EQ(ground_.kindAt({50, 0}), std::nullopt);
 }
 
 TEST_F(GroundOfAStep, FindsEachEdgeWithinReachOnce) {
-    const auto near = ground.edgesNear({-10, -5}, 12.0);
+    const auto near = ground_.edgesNear({-10, -5}, 12.0);
     ASSERT_EQ(near.size(), 3U);
     EXPECT_EQ(near[0].kind, ZoneKind::dropOff);
     EXPECT_EQ(near[2].kind, ZoneKind::weedEdge);
     EXPECT_NE(near[0].zone, near[2].zone);
-    EXPECT_TRUE(ground.edgesNear({-60, 0}, 30.0).empty());
+    EXPECT_TRUE(ground_.edgesNear({-60, 0}, 30.0).empty());
 }
 
 TEST_F(GroundOfAStep, FindsTheSameEdgesAsLookingAtEveryOne) {
@@ -85,10 +85,10 @@ TEST_F(GroundOfAStep, FindsTheSameEdgesAsLookingAtEveryOne) {
         for (const double radius_m : {1.0, 20.0, 90.0, 400.0}) {
             const WaterPoint p{x_m, 0.3 * x_m};
             std::size_t expected = 0;
-            for (const rods::EdgePiece& e : ground.edges()) {
+            for (const rods::EdgePiece& e : ground_.edges()) {
                 expected += geo::distanceToSegment_m(p, e.a, e.b) <= radius_m ? 1U : 0U;
             }
-            EXPECT_EQ(ground.edgesNear(p, radius_m).size(), expected) << x_m << ' ' << radius_m;
+            EXPECT_EQ(ground_.edgesNear(p, radius_m).size(), expected) << x_m << ' ' << radius_m;
         }
     }
 }

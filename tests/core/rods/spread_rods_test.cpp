@@ -35,28 +35,28 @@ rods::RodSpread spread(const rods::Ground& ground, const anchoring::AnchorSet& a
 class RodsOverAStep : public testing::Test {
 protected:
     [[nodiscard]] structure::ZoneMap structureOfIt() const {
-        structure::ZoneMap map = support::noZones(water);
-        support::addZone(map, water, ZoneKind::dropOff,
+        structure::ZoneMap map = support::noZones(water_);
+        support::addZone(map, water_, ZoneKind::dropOff,
                          [](WaterPoint p) { return std::fabs(p.x_m) < 15.0; },
                          {{{-15, -150}, {-15, 150}}});
-        support::addZone(map, water, ZoneKind::shelf, [](WaterPoint p) { return p.x_m <= -15.0; });
+        support::addZone(map, water_, ZoneKind::shelf, [](WaterPoint p) { return p.x_m <= -15.0; });
         return map;
     }
-    support::MadeUpWater water = support::step(150.0, 3.0, 12.0, 30.0, 3.0);
-    structure::ZoneMap zones = structureOfIt();
-    structure::ZoneMap weed = support::noZones(water);
-    rods::Ground ground{water.depth, Depth::metres(9.0), nullptr, zones, weed};
-    anchoring::AnchorSet anchors = anchorsAt({-20, 0}, 240.0);
+    support::MadeUpWater water_ = support::step(150.0, 3.0, 12.0, 30.0, 3.0);
+    structure::ZoneMap zones_ = structureOfIt();
+    structure::ZoneMap weed_ = support::noZones(water_);
+    rods::Ground ground_{water_.depth, Depth::metres(9.0), nullptr, zones_, weed_};
+    anchoring::AnchorSet anchors_ = anchorsAt({-20, 0}, 240.0);
 };
 
 TEST_F(RodsOverAStep, LieWithinTheCastAndBeyondTheNearest) {
     const rods::RodSettings settings;
-    const auto rods = spread(ground, anchors).rods;
+    const auto rods = spread(ground_, anchors_).rods;
     ASSERT_EQ(rods.size(), 4U);
     for (const rods::RodPlace& rod : rods) {
         EXPECT_LE(rod.distance.inMetres(), settings.cast.inMetres() + 1e-6);
         EXPECT_GE(rod.distance.inMetres(), settings.nearest.inMetres() - 1e-6);
-        EXPECT_NEAR(geo::distance_m(anchors.lie.centre, rod.place), rod.distance.inMetres(), 1e-9);
+        EXPECT_NEAR(geo::distance_m(anchors_.lie.centre, rod.place), rod.distance.inMetres(), 1e-9);
     }
 }
 
@@ -65,7 +65,7 @@ TEST_F(RodsOverAStep, KeepTheirLeastAngleAndDistance) {
     settings.rods = 8;
     settings.leastAngle_deg = 25.0;
     settings.leastApart = Length::metres(12.0);
-    const auto rods = spread(ground, anchors, settings).rods;
+    const auto rods = spread(ground_, anchors_, settings).rods;
     EXPECT_GE(rods.size(), 5U);
     for (std::size_t a = 0; a < rods.size(); ++a) {
         for (std::size_t b = 0; b < a; ++b) {
@@ -79,7 +79,7 @@ TEST_F(RodsOverAStep, StayClearOfBothRopes) {
     rods::RodSettings settings;
     settings.rods = 8;
     settings.ropeClear_deg = 20.0;
-    for (const rods::RodPlace& rod : spread(ground, anchors, settings).rods) {
+    for (const rods::RodPlace& rod : spread(ground_, anchors_, settings).rods) {
         EXPECT_GE(rod.bearing.angleTo_deg(Bearing::degrees(240.0)), 20.0 - 1e-6);
         EXPECT_GE(rod.bearing.angleTo_deg(Bearing::degrees(60.0)), 20.0 - 1e-6);
     }
@@ -88,23 +88,23 @@ TEST_F(RodsOverAStep, StayClearOfBothRopes) {
 TEST_F(RodsOverAStep, LieInFishableWaterOnly) {
     rods::RodSettings settings;
     settings.rods = 8;
-    for (const rods::RodPlace& rod : spread(ground, anchors, settings).rods) {
+    for (const rods::RodPlace& rod : spread(ground_, anchors_, settings).rods) {
         EXPECT_LE(rod.depth, Depth::metres(9.0));
-        EXPECT_TRUE(ground.isFishable(rod.place));
+        EXPECT_TRUE(ground_.isFishable(rod.place));
     }
 }
 
 TEST_F(RodsOverAStep, SetTheStopKnotDeeperThanTheWaterByTheOverDepth) {
     rods::RodSettings settings;
     settings.overDepth = Length::metres(0.45);
-    for (const rods::RodPlace& rod : spread(ground, anchors, settings).rods) {
+    for (const rods::RodPlace& rod : spread(ground_, anchors_, settings).rods) {
         EXPECT_NEAR((rod.stopKnot - rod.depth).inMetres(), 0.45, 1e-9);
-        EXPECT_NEAR(rod.depth.inMetres(), water.bottom(rod.place), 0.5);
+        EXPECT_NEAR(rod.depth.inMetres(), water_.bottom(rod.place), 0.5);
     }
 }
 
 TEST_F(RodsOverAStep, ReachShelfAndSlopeAndDifferentDepths) {
-    const auto rods = spread(ground, anchors).rods;
+    const auto rods = spread(ground_, anchors_).rods;
     std::set<ZoneKind> kinds;
     double shallowest_m = 1e9;
     double deepest_m = 0.0;
@@ -122,13 +122,13 @@ TEST_F(RodsOverAStep, ReachShelfAndSlopeAndDifferentDepths) {
 }
 
 TEST_F(RodsOverAStep, PutABaitOnTheEdge) {
-    const auto rods = spread(ground, anchors).rods;
+    const auto rods = spread(ground_, anchors_).rods;
     EXPECT_TRUE(std::ranges::any_of(
         rods, [](const rods::RodPlace& rod) { return std::fabs(rod.place.x_m + 15.0) < 3.0; }));
 }
 
 TEST_F(RodsOverAStep, AreToldClockwiseFromTheBow) {
-    const auto rods = spread(ground, anchors).rods;
+    const auto rods = spread(ground_, anchors_).rods;
     for (std::size_t k = 1; k < rods.size(); ++k) {
         EXPECT_LT(rods[k - 1].bearing.turnedBy(-240.0).inDegrees(),
                   rods[k].bearing.turnedBy(-240.0).inDegrees());
@@ -144,9 +144,9 @@ TEST_F(RodsOverAStep, AreWorthAtLeastAnyPairFoundByTryingAll) {
     std::vector<WaterPoint> places;
     for (int turn = 0; turn < 30; ++turn) {
         for (double cast_m = 8.0; cast_m <= 30.0; cast_m += 7.3) {
-            const WaterPoint p = geo::moved(anchors.lie.centre, Bearing::degrees(turn * 12.0),
+            const WaterPoint p = geo::moved(anchors_.lie.centre, Bearing::degrees(turn * 12.0),
                                             Length::metres(cast_m));
-            if (ground.isFishable(p)) {
+            if (ground_.isFishable(p)) {
                 places.push_back(p);
             }
         }
@@ -154,23 +154,23 @@ TEST_F(RodsOverAStep, AreWorthAtLeastAnyPairFoundByTryingAll) {
     double best = 0.0;
     for (const WaterPoint a : places) {
         for (const WaterPoint b : places) {
-            const double angle_deg = geo::bearing(anchors.lie.centre, a)
-                                         .angleTo_deg(geo::bearing(anchors.lie.centre, b));
+            const double angle_deg = geo::bearing(anchors_.lie.centre, a)
+                                         .angleTo_deg(geo::bearing(anchors_.lie.centre, b));
             if (angle_deg >= settings.leastAngle_deg &&
                 geo::distance(a, b) >= settings.leastApart) {
-                best = std::max(best, rods::worthOf({a, b}, ground, anchors.lie, settings));
+                best = std::max(best, rods::worthOf({a, b}, ground_, anchors_.lie, settings));
             }
         }
     }
-    const auto rods = spread(ground, anchors, settings).rods;
+    const auto rods = spread(ground_, anchors_, settings).rods;
     ASSERT_EQ(rods.size(), 2U);
-    EXPECT_GE(rods::worthOf({rods[0].place, rods[1].place}, ground, anchors.lie, settings),
+    EXPECT_GE(rods::worthOf({rods[0].place, rods[1].place}, ground_, anchors_.lie, settings),
               0.97 * best);
 }
 
 TEST_F(RodsOverAStep, AreRefusedWithoutWaterUnderTheBoat) {
     base::Progress progress;
-    const auto out = rods::spreadRods(ground, anchorsAt({0, 500}, 0.0), {}, progress);
+    const auto out = rods::spreadRods(ground_, anchorsAt({0, 500}, 0.0), {}, progress);
     ASSERT_FALSE(out);
     EXPECT_EQ(out.error().kind, base::ErrorKind::wrongUse);
 }
@@ -179,7 +179,7 @@ TEST_F(RodsOverAStep, AreRefusedForACastShorterThanTheNearestBait) {
     base::Progress progress;
     rods::RodSettings settings;
     settings.cast = Length::metres(6.0);
-    const auto out = rods::spreadRods(ground, anchors, settings, progress);
+    const auto out = rods::spreadRods(ground_, anchors_, settings, progress);
     ASSERT_FALSE(out);
     EXPECT_EQ(out.error().kind, base::ErrorKind::wrongUse);
 }
