@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/chart_link.h"
+
+namespace days {
+
+using chart::LayerKind;
+
+ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& preferences,
+                     QObject* parent)
+    : QObject(parent), open_(open), preferences_(preferences) {
+    content_.shown = {chart::allLayerKinds.begin(), chart::allLayerKinds.end()};
+    for (const LayerKind kind : {LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines,
+                                 LayerKind::marks, LayerKind::log}) {
+        content_.shown.erase(kind);
+    }
+    connect(&open_, &open_water::OpenWater::opened, this, [this] {
+        content_.nextLines.reset();
+        content_.dayTrack.reset();
+        content_.sectionRates.reset();
+        content_.selectedMark.reset();
+        content_.selectedSection.reset();
+        content_.selectedZone.reset();
+        content_.selectedStay.reset();
+        takeFromOpenWater();
+    });
+    connect(&open_, &open_water::OpenWater::changed, this, &ChartLink::takeFromOpenWater);
+    connect(&open_, &open_water::OpenWater::derivedChanged, this, &ChartLink::takeFromOpenWater);
+    connect(&open_, &open_water::OpenWater::plannedChanged, this, &ChartLink::takeFromOpenWater);
+    connect(&preferences_, &preferences::Preferences::unitsChanged, this,
+            &ChartLink::takeFromOpenWater);
+    takeFromOpenWater();
+}
+
+void ChartLink::takeFromOpenWater() {
+    const water::Derived& derived = open_.derived();
+    // Numbers of zones and sections mean the same only in the same map.
+    if (derived.sections != content_.derived.sections) {
+        content_.selectedSection.reset();
+    }
+    if (derived.structure != content_.derived.structure || derived.weed != content_.derived.weed) {
+        content_.selectedZone.reset();
+    }
+    if (open_.planned() != content_.planned) {
+        content_.selectedMark.reset();
+    }
+    content_.water = open_.water();
+    content_.derived = derived;
+    content_.planned = open_.planned();
+    content_.words = wording::Words(preferences_.units());
+    emit contentChanged();
+}
+
+void ChartLink::setShown(LayerKind kind, bool isShown) {
+    const bool hasChanged =
+        isShown ? content_.shown.insert(kind).second : content_.shown.erase(kind) > 0;
+    if (hasChanged) {
+        emit contentChanged();
+    }
+}
+
+namespace {
+
+/// \return whether the value was another.
+template <class T>
+bool replace(T& held, T value) {
+    if (held == value) {
+        return false;
+    }
+    held = std::move(value);
+    return true;
+}
+
+} // namespace
+
+void ChartLink::selectMark(std::optional<int> rank) {
+    if (replace(content_.selectedMark, rank)) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::selectSection(std::optional<int> section) {
+    if (replace(content_.selectedSection, section)) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::selectZone(std::optional<int> zone) {
+    if (replace(content_.selectedZone, zone)) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::selectStay(std::optional<logbook::StayId> stay) {
+    if (replace(content_.selectedStay, stay)) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {
+    if (replace(content_.nextLines, std::move(lines))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setDayTrack(std::shared_ptr<const rates::Track> track) {
+    if (replace(content_.dayTrack, std::move(track))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setSectionRates(std::shared_ptr<const rates::RateTable> rates) {
+    if (replace(content_.sectionRates, std::move(rates))) {
+        emit contentChanged();
+    }
+}
+
+} // namespace days
