@@ -64,6 +64,22 @@ std::optional<units::Depth> depthTyped(const QString& text, UnitSystem units) {
     return metres ? std::optional(units::Depth::metres(*metres)) : std::nullopt;
 }
 
+std::optional<std::vector<units::Depth>> depthsTyped(const QString& text, UnitSystem units) {
+    static const QRegularExpression between(QStringLiteral("[,;]"));
+    static const QRegularExpression blanks(QStringLiteral("\\s+"));
+    const QString typed = text.trimmed();
+    const QStringList parts = typed.split(typed.contains(between) ? between : blanks);
+    std::vector<units::Depth> depths;
+    for (const QString& part : parts) {
+        const auto depth = depthTyped(part, units);
+        if (!depth) {
+            return std::nullopt;
+        }
+        depths.push_back(*depth);
+    }
+    return depths;
+}
+
 std::optional<units::Length> lengthTyped(const QString& text, UnitSystem units) {
     const auto metres = sumTyped(text, lengthUnits(), bareLength(units));
     return metres ? std::optional(units::Length::metres(*metres)) : std::nullopt;
@@ -91,6 +107,12 @@ std::optional<units::Speed> speedTyped(const QString& text, UnitSystem units) {
     static const UnitTable table{{"m/s", 1.0}, {"mph", mph},    {"kn", knot},
                                  {"kt", knot}, {"knots", knot}, {"km/h", 1.0 / 3.6}};
     const auto speed = sumTyped(text, table, units == UnitSystem::metric ? 1.0 : mph);
+    return speed ? std::optional(units::Speed::metresPerSecond(*speed)) : std::nullopt;
+}
+
+std::optional<units::Speed> soundSpeedTyped(const QString& text, UnitSystem units) {
+    static const UnitTable table{{"m/s", 1.0}, {"ft/s", 0.3048}};
+    const auto speed = sumTyped(text, table, units == UnitSystem::metric ? 1.0 : 0.3048);
     return speed ? std::optional(units::Speed::metresPerSecond(*speed)) : std::nullopt;
 }
 

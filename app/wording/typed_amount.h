@@ -12,6 +12,7 @@
 #include <QString>
 
 #include <optional>
+#include <vector>
 
 namespace wording {
 
@@ -20,6 +21,10 @@ namespace wording {
 
 [[nodiscard]] std::optional<units::Depth> depthTyped(const QString& text,
                                                      preferences::UnitSystem units);
+/// Several depths with commas or semicolons between them, or blanks where there are neither:
+/// "2, 4, 6", "6ft; 12ft", "2 4 6".
+[[nodiscard]] std::optional<std::vector<units::Depth>> depthsTyped(const QString& text,
+                                                                   preferences::UnitSystem units);
 [[nodiscard]] std::optional<units::Length> lengthTyped(const QString& text,
                                                        preferences::UnitSystem units);
 [[nodiscard]] std::optional<units::Area> areaTyped(const QString& text,
@@ -28,6 +33,9 @@ namespace wording {
                                                        preferences::UnitSystem units);
 [[nodiscard]] std::optional<units::Speed> speedTyped(const QString& text,
                                                      preferences::UnitSystem units);
+/// The speed of sound in water: a number without a unit is in metres, or feet, a second.
+[[nodiscard]] std::optional<units::Speed> soundSpeedTyped(const QString& text,
+                                                          preferences::UnitSystem units);
 [[nodiscard]] std::optional<units::Temperature> temperatureTyped(const QString& text,
                                                                  preferences::UnitSystem units);
 

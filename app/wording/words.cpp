@@ -50,6 +50,10 @@ QString Words::depthRange(units::Depth from, std::optional<units::Depth> to) con
     return QStringLiteral("%1 to %2 %3").arg(bare(from), bare(*to), depthUnit());
 }
 
+QString Words::fineDepth(units::Depth depth) const {
+    return number(isMetric() ? depth.inMetres() : depth.inFeet(), 2) + ' ' + depthUnit();
+}
+
 QString Words::plusMinus(units::Depth halfWidth) const {
     return QStringLiteral("±") + depth(halfWidth);
 }
@@ -109,6 +113,11 @@ QString Words::speed(units::Speed speed) const {
            ' ' + speedUnit();
 }
 
+QString Words::soundSpeed(units::Speed speed) const {
+    return isMetric() ? number(speed.inMetresPerSecond(), 0) + QStringLiteral(" m/s")
+                      : number(speed.inMetresPerSecond() / 0.3048, 0) + QStringLiteral(" ft/s");
+}
+
 QString Words::temperature(units::Temperature t) const {
     return isMetric() ? number(t.inCelsius(), 1) + QStringLiteral(" °C")
                       : number(t.inFahrenheit(), 1) + QStringLiteral(" °F");
@@ -141,6 +150,10 @@ QString Words::place(geo::LonLat place) {
 
 QString Words::share(double share) {
     return QStringLiteral("%1 %").arg(std::lround(100.0 * share));
+}
+
+QString Words::count(std::size_t things) {
+    return QLocale(QLocale::English).toString(static_cast<qulonglong>(things));
 }
 
 QString Words::rate(double per10RodHours) {

@@ -35,6 +35,7 @@ public:
     [[nodiscard]] QString
     depthRange(units::Depth from,
                std::optional<units::Depth> to) const;              ///< "4 to 6 m", "over 20 m"
+    [[nodiscard]] QString fineDepth(units::Depth depth) const;     ///< "0.25 m", "0.82 ft"
     [[nodiscard]] QString plusMinus(units::Depth halfWidth) const; ///< "±0.2 m"
     [[nodiscard]] QString length(units::Length length)
         const; ///< "18.3 m", "60 ft"; from 1 km or 1 mile on "2.9 km", "1.8 mi"
@@ -44,12 +45,14 @@ public:
     [[nodiscard]] QString weight(units::Weight weight) const;    ///< "5.67 kg", "12 lb 8 oz"
     [[nodiscard]] QString fishLength(units::Length length) const;  ///< "78 cm", "30.7 in"
     [[nodiscard]] QString speed(units::Speed speed) const;         ///< "6 m/s", "13 mph"
+    [[nodiscard]] QString soundSpeed(units::Speed speed) const;    ///< "1500 m/s", "4921 ft/s"
     [[nodiscard]] QString temperature(units::Temperature t) const; ///< "12.5 °C", "54.5 °F"
     [[nodiscard]] static QString bearing(units::Bearing bearing);  ///< "300°"
     [[nodiscard]] static QString windPoint(units::Bearing from);   ///< "WNW"
     [[nodiscard]] QString wind(const logbook::Wind& wind) const;   ///< "WNW 300° 6 m/s"
     [[nodiscard]] static QString place(geo::LonLat place);         ///< "55.20341 N 3.11272 E"
     [[nodiscard]] static QString share(double share);              ///< "42 %"
+    [[nodiscard]] static QString count(std::size_t things);        ///< "41,208"
     [[nodiscard]] static QString rate(double per10RodHours);       ///< "1.4"
     [[nodiscard]] static QString hours(double hours);              ///< "7 h 10"
     [[nodiscard]] static QString day(units::Day day);              ///< "Fri 27 Nov 2026"
