@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rods/ground.h"
 
+#include "core/geo/nearest_points.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -11,6 +13,9 @@ namespace {
 
 constexpr double leastBin_m = 32.0;
 constexpr double mostBins = 1024.0;
+constexpr double edgeStep_m = 5.0;
+/// A top edge this near to a stretch of foot is the top of that stretch.
+constexpr double topReach_m = 40.0;
 
 /// Walks the cells that a straight line passes, first to last.
 class CellWalk {
@@ -69,6 +74,36 @@ const structure::Zone* zoneAt(const structure::ZoneMap& map, grid::Cell c) {
     }
     const structure::ZoneNumber number = map.zoneOfCell[c];
     return number == structure::noZone ? nullptr : &map.zones[static_cast<std::size_t>(number)];
+}
+
+/// The stretches of a drop-off's foot that have no top edge above them: there the drop-off begins
+/// at the shore, and the foot is the only edge to fish.
+std::vector<geo::Path> feetWithoutTop(const structure::Zone& zone) {
+    std::vector<geo::WaterPoint> top;
+    for (const geo::Path& edge : zone.topEdges) {
+        const geo::Path dense = geo::densified(edge, edgeStep_m);
+        top.insert(top.end(), dense.begin(), dense.end());
+    }
+    const geo::NearestPoints tops(top);
+    std::vector<geo::Path> bare;
+    for (const geo::Path& foot : zone.feet) {
+        const geo::Path dense = geo::densified(foot, edgeStep_m);
+        bool isOpen = false;
+        for (std::size_t k = 1; k < dense.size(); ++k) {
+            const geo::WaterPoint middle{0.5 * (dense[k - 1].x_m + dense[k].x_m),
+                                         0.5 * (dense[k - 1].y_m + dense[k].y_m)};
+            const auto nearest = tops.nearest(middle);
+            const bool isBare = !nearest || nearest->distance_m > topReach_m;
+            if (isBare && !isOpen) {
+                bare.push_back({dense[k - 1]});
+            }
+            if (isBare) {
+                bare.back().push_back(dense[k]);
+            }
+            isOpen = isBare;
+        }
+    }
+    return bare;
 }
 
 } // namespace
@@ -132,13 +167,21 @@ void Ground::takeEdges(const structure::ZoneMap& map, structure::ZoneKind kind,
     std::int32_t number = first;
     for (const structure::Zone& zone : map.zones) {
         if (zone.kind == kind) {
-            for (const geo::Path& edge : zone.topEdges) {
-                for (std::size_t k = 1; k < edge.size(); ++k) {
-                    edges_.push_back({edge[k - 1], edge[k], kind, number});
-                }
+            const std::vector<geo::Path> bare = feetWithoutTop(zone);
+            for (const std::vector<geo::Path>* lines : {&zone.topEdges, &bare}) {
+                takeLines(*lines, kind, number);
             }
         }
         ++number;
+    }
+}
+
+void Ground::takeLines(const std::vector<geo::Path>& lines, structure::ZoneKind kind,
+                       std::int32_t zone) {
+    for (const geo::Path& line : lines) {
+        for (std::size_t k = 1; k < line.size(); ++k) {
+            edges_.push_back({line[k - 1], line[k], kind, zone});
+        }
     }
 }
 

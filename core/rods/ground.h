@@ -12,7 +12,8 @@
 
 namespace rods {
 
-/// One straight piece of a drop-off's top edge or of a weed edge.
+/// One straight piece of a drop-off's top edge, of its foot where it begins at the shore and has no
+/// top edge, or of a weed edge.
 struct EdgePiece {
     geo::WaterPoint a;
     geo::WaterPoint b;
@@ -72,6 +73,8 @@ private:
         int lastRow;
     };
     void takeEdges(const structure::ZoneMap& map, structure::ZoneKind kind, std::int32_t first);
+    void takeLines(const std::vector<geo::Path>& lines, structure::ZoneKind kind,
+                   std::int32_t zone);
     void fillBins();
     [[nodiscard]] BinRange binsOf(const geo::Box& box) const;
 

@@ -93,6 +93,26 @@ TEST_F(GroundOfAStep, FindsTheSameEdgesAsLookingAtEveryOne) {
     }
 }
 
+TEST(Ground, TakesTheFootForTheEdgeWhereADropOffBeginsAtTheShore) {
+    const support::MadeUpWater water = support::step(100.0, 3.0, 12.0, 30.0, 3.0);
+    structure::ZoneMap zones = support::noZones(water);
+    support::addZone(zones, water, ZoneKind::dropOff,
+                     [](WaterPoint p) { return std::fabs(p.x_m) < 15.0; });
+    // A foot all along, a top edge along the southern half alone.
+    zones.zones[0].topEdges = {{{-15, -100}, {-15, 0}}};
+    zones.zones[0].feet = {{{15, -100}, {15, 100}}};
+    const structure::ZoneMap none = support::noZones(water);
+    const rods::Ground ground(water.depth, Depth::metres(15.0), nullptr, zones, none);
+    double foot_m = 0.0;
+    for (const rods::EdgePiece& edge : ground.edges()) {
+        if (edge.a.x_m > 0.0) {
+            foot_m += geo::distance_m(edge.a, edge.b);
+            EXPECT_GT(std::min(edge.a.y_m, edge.b.y_m), 15.0) << "a top edge lies above it";
+        }
+    }
+    EXPECT_NEAR(foot_m, 100.0 - 26.0, 5.0);
+}
+
 TEST(Ground, SeesLandBetweenTwoPlaces) {
     const support::MadeUpWater water = support::twoBasins(100.0, 20.0, 4.0, 4.0);
     const structure::ZoneMap none = support::noZones(water);
