@@ -45,16 +45,19 @@ public:
     [[nodiscard]] constexpr double inMetresOnGauge() const { return metres_; }
 
     friend constexpr auto operator<=>(BedLevel, BedLevel) = default;
-    friend constexpr Depth operator-(WaterLevel water, BedLevel bed) {
-        return Depth::metres(water.inMetresOnGauge() - bed.metres_);
-    }
-    friend constexpr BedLevel operator-(WaterLevel water, Depth depth) {
-        return BedLevel(water.inMetresOnGauge() - depth.inMetres());
-    }
 
 private:
     constexpr explicit BedLevel(double metres) : metres_(metres) {}
     double metres_ = 0.0;
 };
+
+[[nodiscard]] constexpr Depth operator-(WaterLevel water, BedLevel bed) {
+    return Depth::metres(water.inMetresOnGauge() - bed.inMetresOnGauge());
+}
+
+/// The bed that lies so deep below the water.
+[[nodiscard]] constexpr BedLevel operator-(WaterLevel water, Depth depth) {
+    return BedLevel::metresOnGauge(water.inMetresOnGauge() - depth.inMetres());
+}
 
 } // namespace units
