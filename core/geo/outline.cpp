@@ -34,8 +34,17 @@ Ring cleaned(Ring ring, bool counterClockwise) {
     while (ring.size() > 1 && same(ring.front(), ring.back())) {
         ring.pop_back();
     }
-    const double area_m2 = ring.size() < 3 ? 0.0 : signedArea_m2(ring);
-    if (std::fabs(area_m2) < smallestRing_m2) {
+    if (ring.size() < 3) {
+        return {};
+    }
+    Box box;
+    for (const WaterPoint p : ring) {
+        box.take(p);
+    }
+    // A large ring of no area is kept: it crosses itself, and that is what the user must hear.
+    const double area_m2 = signedArea_m2(ring);
+    if (std::fabs(area_m2) < smallestRing_m2 &&
+        box.width_m() * box.height_m() < 100.0 * smallestRing_m2) {
         return {};
     }
     if ((area_m2 > 0.0) != counterClockwise) {

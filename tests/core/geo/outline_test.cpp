@@ -49,15 +49,15 @@ TEST(Outline, TurnsRingsThatRunTheWrongWay) {
 }
 
 TEST(Outline, TellsWhereTheShoreCrossesItself) {
-    const Ring bowTie{{0, 0}, {100, 100}, {100, 0}, {0, 100}};
-    const auto outline =
-        Outline::make(std::vector{Piece{{{0, 0}, {100, 100}, {160, 0}, {0, 100}}, {}}}, frame());
-    ASSERT_FALSE(outline);
-    EXPECT_EQ(outline.error().kind, base::ErrorKind::unusableInput);
-    EXPECT_NE(outline.error().where.find("latitude 55.2"), std::string::npos)
-        << outline.error().where;
-    // Two loops of the same size cancel: no water is enclosed at all.
-    EXPECT_FALSE(Outline::make(std::vector{Piece{bowTie, {}}}, frame()));
+    // Loops of different size, and loops of one size, whose areas cancel.
+    for (const Ring& ring : {Ring{{0, 0}, {100, 100}, {160, 0}, {20, 100}},
+                             Ring{{0, 0}, {100, 100}, {100, 0}, {0, 100}}}) {
+        const auto outline = Outline::make(std::vector{Piece{ring, {}}}, frame());
+        ASSERT_FALSE(outline);
+        EXPECT_EQ(outline.error().kind, base::ErrorKind::unusableInput);
+        EXPECT_EQ(outline.error().what, "the shore crosses itself");
+        EXPECT_NE(outline.error().where.find("latitude 55.200"), std::string::npos);
+    }
 }
 
 TEST(Outline, RefusesAShoreWithoutArea) {
