@@ -4,7 +4,6 @@
 #include "core/contours/band.h"
 #include "core/geo/outline.h"
 #include "core/geo/water_frame.h"
-#include "core/grid/mask.h"
 #include "core/rates/record.h"
 #include "core/rods/ground.h"
 #include "core/sections/section.h"
@@ -20,7 +19,6 @@ namespace marks {
 struct MarkInput {
     const geo::WaterFrame& frame;
     const geo::Outline& outline;
-    const grid::Mask& mask;
     /// Depth today, limit, closed water, zones and weed.
     const rods::Ground& ground;
     const contours::Bands& bands;

@@ -11,14 +11,12 @@ namespace marks {
 
 namespace {
 
-using std::chrono::milliseconds;
-
 double secondsBetween(units::Moment from, units::Moment to) {
     return std::chrono::duration<double>(to - from).count();
 }
 
 units::Moment later(units::Moment from, double seconds) {
-    return from + milliseconds(std::llround(seconds * 1000.0));
+    return from + std::chrono::seconds(std::llround(seconds));
 }
 
 base::Result<void> check(const DayInput& input, const DaySettings& settings) {

@@ -51,7 +51,7 @@ struct DaySettings {
 /// once, unless stays would be shorter than the least: then the lowest scores are left out, and
 /// the plan says so. The order is the best by worthOf() up to `exactUpTo` stops (dynamic
 /// programming over subsets, Held and Karp 1962), above it improved by 2-opt and by moving single
-/// stops. All stays are equally long and fill the day with the moves.
+/// stops. All stays are equally long and fill the day with the moves; times to the second.
 /// \return wrongUse for settings out of range, distances that do not fit the stops, or a day that
 /// ends before it starts; cancelled.
 [[nodiscard]] base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& settings,

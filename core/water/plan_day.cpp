@@ -206,7 +206,6 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     const PlaceRecords records = recordsOf(water, derived, progress);
     const marks::MarkInput input{.frame = *water.frame,
                                  .outline = *derived.outline,
-                                 .mask = derived.drawn->mask,
                                  .ground = ground,
                                  .bands = water.settings.bands,
                                  .sections = *derived.sections,

@@ -108,7 +108,6 @@ TEST(MarksProperty, AWeightOfNoughtTakesAllInfluenceFromItsFactor) {
         const marks::MarkInput other{
             .frame = day.frame,
             .outline = day.outline,
-            .mask = day.mask,
             .ground = day.ground,
             .bands = day.bands,
             .sections = day.sections,

@@ -35,7 +35,6 @@ public:
     [[nodiscard]] marks::MarkInput input() const {
         return {.frame = water.frame,
                 .outline = water.outline,
-                .mask = water.mask,
                 .ground = ground,
                 .bands = bands,
                 .sections = sections,

@@ -98,7 +98,6 @@ TEST_F(ProposedMarks, AreStillFoundOnAPond) {
     sections::SectionMap sections;
     const marks::MarkInput input{.frame = pond.frame,
                                  .outline = pond.outline,
-                                 .mask = pond.mask,
                                  .ground = ground,
                                  .bands = day_.bands,
                                  .sections = sections,
@@ -114,7 +113,6 @@ TEST_F(ProposedMarks, SayWhyThereAreNone) {
     const rods::Ground dry(day_.water.depth, Depth::metres(0.2), nullptr, day_.zones, day_.weed);
     const marks::MarkInput input{.frame = day_.water.frame,
                                  .outline = day_.water.outline,
-                                 .mask = day_.water.mask,
                                  .ground = dry,
                                  .bands = day_.bands,
                                  .sections = day_.sections,

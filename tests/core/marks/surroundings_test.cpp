@@ -57,7 +57,6 @@ TEST_F(SurroundingsOfADay, CountLandAndDeepWaterAsNotFishable) {
     const grid::Grid<float> trust(flat.depth.frame(), 0.1F);
     const marks::MarkInput input{.frame = flat.frame,
                                  .outline = flat.outline,
-                                 .mask = flat.mask,
                                  .ground = ground,
                                  .bands = day_.bands,
                                  .sections = day_.sections,
