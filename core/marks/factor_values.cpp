@@ -88,6 +88,9 @@ std::string lessTriedBecause(const std::optional<rates::Record>& here) {
 }
 
 std::string trustBecause(const Surroundings& around) {
+    if (!std::isfinite(around.trust.inMetres())) {
+        return "how far the depths may be off is not known";
+    }
     return fmt::format("depths within a cast known to ±{:.1f} m", around.trust.inMetres());
 }
 

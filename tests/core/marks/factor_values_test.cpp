@@ -110,6 +110,17 @@ TEST(Factors, ComeInOrderWithTheirWeightsAndReasons) {
     EXPECT_EQ(factors[5].because, "waves of 0.12 m after 300 m of open water");
 }
 
+TEST(Factors, GiveNoTrustToDepthsOfWhichNobodyKnowsHowFarTheyAreOff) {
+    const support::MadeUpDay day;
+    marks::Surroundings around;
+    around.trust = Length::metres(std::nan(""));
+    const auto factors = marks::factorsOf(day.input(), around, {0.0, 0.0}, day.plan.day.wind,
+                                          Length::metres(30.0), std::nullopt, {});
+    EXPECT_EQ(factors.back().kind, marks::FactorKind::trust);
+    EXPECT_EQ(factors.back().value, 0.0);
+    EXPECT_NE(factors.back().because.find("not known"), std::string::npos);
+}
+
 TEST(Factors, LeaveShelterOutUntilTheWavesAreKnown) {
     const support::MadeUpDay day;
     const auto factors = marks::factorsOf(day.input(), {}, {0.0, 0.0}, day.plan.day.wind,
