@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/surroundings.h"
 
+#include "core/rods/rod_settings.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -20,6 +22,16 @@ std::size_t indexOf(ZoneKind kind) {
 bool isFeature(ZoneKind kind) {
     return kind == ZoneKind::hump || kind == ZoneKind::hole || kind == ZoneKind::spur ||
            kind == ZoneKind::saddle;
+}
+
+/// Water shallower than a bait is put into is not fished.
+units::Depth shallowestBait() {
+    return rods::RodSettings().shallowest;
+}
+
+bool canHoldABait(const MarkInput& input, geo::WaterPoint p) {
+    return input.ground.isFishable(p) &&
+           input.ground.depthAt(p).value_or(units::Depth()) >= shallowestBait();
 }
 
 /// Sums for the plane of best fit: depth = a + b east + c north.
@@ -117,7 +129,7 @@ Count countRound(const MarkInput& input, geo::WaterPoint place, double cast_m) {
             if (depth) {
                 count.plane.take(p.x_m - place.x_m, p.y_m - place.y_m, depth->inMetres());
             }
-            if (depth && input.ground.isFishable(c)) {
+            if (depth && *depth >= shallowestBait() && input.ground.isFishable(c)) {
                 takeFishable(input, c, depth->inMetres(), count);
             }
         }
@@ -140,7 +152,7 @@ void measureEdges(const MarkInput& input, geo::WaterPoint place, double cast_m, 
             const double from = static_cast<double>(k) / pieces;
             const double to = (k + 1.0) / pieces;
             const double within_m = rods::lengthWithin_m(at(from), at(to), place, cast_m);
-            if (within_m > 0.0 && input.ground.isFishable(at(0.5 * (from + to)))) {
+            if (within_m > 0.0 && canHoldABait(input, at(0.5 * (from + to)))) {
                 (edge.kind == ZoneKind::dropOff ? out.dropOff_m : out.weedEdge_m) += within_m;
             }
         }

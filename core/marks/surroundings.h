@@ -10,7 +10,8 @@
 namespace marks {
 
 /// What lies within a cast of a place: the physical quantities that factors are made from. Zero
-/// everywhere for a place that is not on water today.
+/// everywhere for a place that is not on water today. "Fishable" is open water no deeper than the
+/// limit and deep enough for a bait (rods::RodSettings::shallowest).
 struct Surroundings {
     units::Depth depth;         ///< At the place, today.
     double fishableShare = 0.0; ///< Of the full circle: land, closed and too deep water count none.

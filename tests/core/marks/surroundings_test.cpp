@@ -69,6 +69,27 @@ TEST_F(SurroundingsOfADay, CountLandAndDeepWaterAsNotFishable) {
     EXPECT_NEAR(around.fishableShare, 1.0 - 0.2923, 0.025);
 }
 
+TEST_F(SurroundingsOfADay, DoNotCountWaterTooShallowForABait) {
+    // Depth grows from 0 in the west by 1 m in 20 m: below half a metre as far as 10 m out.
+    const support::MadeUpWater bank = support::plane(100.0, 0.0, 10.0, 1.0);
+    const structure::ZoneMap none = support::noZones(bank);
+    const rods::Ground ground(bank.depth, units::Depth::metres(9.0), nullptr, none, none);
+    const grid::Grid<float> trust(bank.depth.frame(), 0.1F);
+    const marks::MarkInput input{.frame = bank.frame,
+                                 .outline = bank.outline,
+                                 .ground = ground,
+                                 .bands = day_.bands,
+                                 .sections = day_.sections,
+                                 .trust_m = trust,
+                                 .isGuess = nullptr,
+                                 .recordOf = {},
+                                 .wholeRate = {}};
+    const auto around = marks::surroundingsOf(input, {-80.0, 0.0}, Length::metres(20.0));
+    EXPECT_GE(around.shallowest.inMetres(), 0.5);
+    // The segment of the circle beyond the line 10 m west takes 0.1955 of it.
+    EXPECT_NEAR(around.fishableShare, 1.0 - 0.1955, 0.02);
+}
+
 TEST_F(SurroundingsOfADay, FindTheWayUphill) {
     const auto around = at(onSlope(0.0, 0.0));
     // The slope falls along (0.8, 0.6), so it rises the other way.
