@@ -40,14 +40,16 @@ QString Words::depth(units::Depth depth) const {
     return depthNumber(depth) + ' ' + depthUnit();
 }
 
+QString Words::shortDepthNumber(units::Depth depth) const {
+    return shortNumber(isMetric() ? depth.inMetres() : depth.inFeet(), 1);
+}
+
 QString Words::depthRange(units::Depth from, std::optional<units::Depth> to) const {
-    const auto bare = [this](units::Depth d) {
-        return shortNumber(isMetric() ? d.inMetres() : d.inFeet(), 1);
-    };
     if (!to) {
-        return QStringLiteral("over %1 %2").arg(bare(from), depthUnit());
+        return QStringLiteral("over %1 %2").arg(shortDepthNumber(from), depthUnit());
     }
-    return QStringLiteral("%1 to %2 %3").arg(bare(from), bare(*to), depthUnit());
+    return QStringLiteral("%1 to %2 %3")
+        .arg(shortDepthNumber(from), shortDepthNumber(*to), depthUnit());
 }
 
 QString Words::fineDepth(units::Depth depth) const {

@@ -30,8 +30,9 @@ public:
     [[nodiscard]] preferences::UnitSystem units() const { return units_; }
     [[nodiscard]] bool isMetric() const { return units_ == preferences::UnitSystem::metric; }
 
-    [[nodiscard]] QString depth(units::Depth depth) const;       ///< "5.4 m", "17.7 ft"
-    [[nodiscard]] QString depthNumber(units::Depth depth) const; ///< "5.4", "17.7"
+    [[nodiscard]] QString depth(units::Depth depth) const;            ///< "5.4 m", "17.7 ft"
+    [[nodiscard]] QString depthNumber(units::Depth depth) const;      ///< "5.4", "17.7"
+    [[nodiscard]] QString shortDepthNumber(units::Depth depth) const; ///< "4", "9.1", "30"
     [[nodiscard]] QString
     depthRange(units::Depth from,
                std::optional<units::Depth> to) const;              ///< "4 to 6 m", "over 20 m"

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/check_view.h"
+
+#include "app/wording/spoken_names.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace days::survey_day {
+
+namespace {
+
+using wording::Words;
+
+/// Offsets below this are lost in the step of the sounder: nothing to offer.
+constexpr units::Length leastOffer = units::Length::metres(0.03);
+
+QString plusMinus(double metres, const Words& words) {
+    return QStringLiteral("±") + words.fineDepth(units::Depth::metres(metres));
+}
+
+std::vector<QStringList> setAsideRows(const reduction::ReducedSurvey& survey) {
+    std::vector<std::pair<std::size_t, QString>> counted;
+    for (const auto& [name, count] : survey.setAsideCounts()) {
+        const auto verdict = soundings::verdictNamed(name);
+        counted.emplace_back(count,
+                             verdict ? wording::spoken(*verdict) : QString::fromStdString(name));
+    }
+    std::ranges::stable_sort(counted, std::ranges::greater{},
+                             &decltype(counted)::value_type::first);
+    std::vector<QStringList> rows;
+    for (const auto& [count, words] : counted) {
+        rows.push_back({words, Words::count(count)});
+    }
+    return rows;
+}
+
+std::vector<QStringList> crossingRows(const reduction::CrossingCheck& check, const Words& words) {
+    if (check.count == 0) {
+        return {};
+    }
+    return {
+        {QStringLiteral("crossings"), Words::count(check.count)},
+        {QStringLiteral("root mean square difference"),
+         words.fineDepth(units::Depth::metres(check.rms_m))},
+        {QStringLiteral("95 of 100 within"), words.fineDepth(units::Depth::metres(check.p95_m))},
+        {QStringLiteral("within IHO S-44 order 1b"), Words::share(check.withinOrder1b)},
+        {QStringLiteral("within IHO S-44 order 2"), Words::share(check.withinOrder2)}};
+}
+
+CheckView::Offer offerFor(const soundings::SurveyDay& day, const reduction::DayTie& tie,
+                          std::size_t i, const Words& words) {
+    CheckView::Offer offer;
+    offer.day = day.id;
+    const QString name = QString::fromStdString(day.name);
+    if (day.agreedOffset) {
+        offer.isAgreed = true;
+        offer.offset = *day.agreedOffset;
+        offer.words = QStringLiteral("%1: %2 added, as agreed")
+                          .arg(name, words.levelChange(*day.agreedOffset));
+        return offer;
+    }
+    if (i >= tie.offsets.size() || tie.isHeld[i]) {
+        offer.words = QStringLiteral("%1: held, the others are tied to it").arg(name);
+        return offer;
+    }
+    if (!tie.isTied[i]) {
+        offer.words = QStringLiteral("%1: too few crossings with other days").arg(name);
+        return offer;
+    }
+    offer.offset = tie.offsets[i];
+    offer.isOffered = std::fabs(offer.offset.inMetres()) >= leastOffer.inMetres();
+    offer.words = offer.isOffered ? QStringLiteral("%1: add %2 (%3), from %4 crossings")
+                                        .arg(name, words.levelChange(offer.offset),
+                                             plusMinus(2.0 * tie.offsetErrors[i].inMetres(), words),
+                                             Words::count(tie.crossingsWithOthers[i]))
+                                  : QStringLiteral("%1: agrees with the others").arg(name);
+    return offer;
+}
+
+} // namespace
+
+CheckView checkViewOf(const ViewInput& input) {
+    CheckView view;
+    const auto& checked = input.derived.checked;
+    if (!checked) {
+        view.state = QStringLiteral("nothing to look over yet");
+        return view;
+    }
+    const std::size_t aside = checked->survey.soundingCount() - checked->survey.keptCount();
+    view.state = QStringLiteral("%1 set aside").arg(Words::count(aside));
+    if (checked->check.count > 0) {
+        view.state +=
+            QStringLiteral(", crossings %1").arg(plusMinus(checked->check.rms_m, input.words));
+    }
+    view.setAside = setAsideRows(checked->survey);
+    view.crossings = crossingRows(checked->check, input.words);
+    bool anyOffered = false;
+    for (std::size_t i = 0; input.water.days.size() > 1 && i < input.water.days.size(); ++i) {
+        view.offers.push_back(offerFor(input.water.days[i], checked->tie, i, input.words));
+        anyOffered = anyOffered || view.offers.back().isOffered;
+    }
+    if (anyOffered) {
+        view.gain =
+            QStringLiteral("With all of it, crossings would differ by %1 instead of %2.")
+                .arg(input.words.fineDepth(units::Depth::metres(checked->tie.after.rms_m)),
+                     input.words.fineDepth(units::Depth::metres(checked->tie.before.rms_m)));
+    }
+    return view;
+}
+
+} // namespace days::survey_day

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/days/survey_day/view_input.h"
+#include "core/soundings/survey_day.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace days::survey_day {
+
+/// The step "Look them over".
+struct CheckView {
+    /// What the crossings would add to one survey day.
+    struct Offer {
+        soundings::SurveyDayId day;
+        QString words;          ///< "2026-09-12: 0.40 m deeper, ±0.02 m, from 61 crossings".
+        bool isAgreed = false;  ///< Already part of the water; it can be taken back.
+        bool isOffered = false; ///< There is something to agree to.
+        units::Length offset;
+    };
+    QString state;
+    std::vector<QStringList> setAside;  ///< Reason, count.
+    std::vector<QStringList> crossings; ///< What, value.
+    std::vector<Offer> offers;
+    QString gain; ///< What agreeing to all of them would bring; empty where nothing is offered.
+};
+
+[[nodiscard]] CheckView checkViewOf(const ViewInput& input);
+
+} // namespace days::survey_day

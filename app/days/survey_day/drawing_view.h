@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/days/survey_day/view_input.h"
+
+#include <array>
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace days::survey_day {
+
+/// The step "Draw the water".
+struct DrawingView {
+    QString state;
+    QString cell;                       ///< As set; empty where it is chosen from the soundings.
+    std::vector<QStringList> form;      ///< Area, volume, depths: what, value.
+    std::vector<QStringList> how;       ///< How it was drawn: what, value.
+    std::array<double, 3> trustShare{}; ///< Of the water: sounded, inferred, guess; 0 to 1.
+    QString trust;                      ///< The same in words.
+    std::vector<QString> notes;         ///< What was assumed.
+    bool isStale = true;
+    bool canDraw = false; ///< There is something to draw from.
+};
+
+[[nodiscard]] DrawingView drawingViewOf(const ViewInput& input);
+
+} // namespace days::survey_day

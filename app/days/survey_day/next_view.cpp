@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/next_view.h"
+
+namespace days::survey_day {
+
+using wording::Words;
+
+NextView nextViewOf(const surface::SurveyTrip* trip, const Words& words) {
+    NextView view;
+    if (trip == nullptr) {
+        view.state = QStringLiteral("not asked yet");
+        return view;
+    }
+    const QString time =
+        Words::hours(std::chrono::duration<double, std::ratio<3600>>(trip->duration).count());
+    const std::size_t count = trip->lines.size();
+    view.state = QStringLiteral("%1 %2, %3")
+                     .arg(count)
+                     .arg(count == 1 ? QStringLiteral("line") : QStringLiteral("lines"), time);
+    view.trip = QStringLiteral("%1 and %2 of sailing bring the trust from %3 to %4 on average.")
+                    .arg(time, words.length(trip->distance),
+                         QStringLiteral("±") +
+                             words.fineDepth(units::Depth::fromLength(trip->meanHalfWidthBefore)),
+                         QStringLiteral("±") +
+                             words.fineDepth(units::Depth::fromLength(trip->meanHalfWidthAfter)));
+    double whole = 0.0;
+    for (const surface::SurveyLine& line : trip->lines) {
+        whole += line.gain_m3;
+    }
+    for (std::size_t i = 0; i < count; ++i) {
+        const surface::SurveyLine& line = trip->lines[i];
+        view.rows.push_back({QStringLiteral("line %1").arg(i + 1), words.length(line.length),
+                             Words::bearing(geo::bearing(line.start, line.end)),
+                             whole > 0.0 ? Words::share(line.gain_m3 / whole) : QString()});
+    }
+    return view;
+}
+
+} // namespace days::survey_day

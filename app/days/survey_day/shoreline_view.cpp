@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/shoreline_view.h"
+
+namespace days::survey_day {
+
+namespace {
+
+QString islandsIn(const geo::Outline& outline) {
+    std::size_t islands = 0;
+    for (const geo::Piece& piece : outline.pieces()) {
+        islands += piece.islands.size();
+    }
+    return islands == 0   ? QStringLiteral("no island")
+           : islands == 1 ? QStringLiteral("1 island")
+                          : QStringLiteral("%1 islands").arg(islands);
+}
+
+} // namespace
+
+ShorelineView shorelineViewOf(const ViewInput& input) {
+    ShorelineView view;
+    view.hasShore = !input.water.shoreline.empty();
+    view.chartLevel = input.words.levelChange(input.water.chartLevel - units::WaterLevel());
+    if (input.water.plan.launch) {
+        view.launch = wording::Words::place(*input.water.plan.launch);
+    }
+    const auto& outline = input.derived.outline;
+    if (!view.hasShore) {
+        view.state =
+            outline ? QStringLiteral("assumed round the soundings") : QStringLiteral("none yet");
+        view.facts = QStringLiteral("No shoreline yet. Until there is one, a line round the "
+                                    "soundings stands for it, and depths near the bank are a "
+                                    "guess.");
+        return view;
+    }
+    if (!outline || input.derived.outlineIsAssumed) {
+        view.state = QStringLiteral("brought in");
+        return view;
+    }
+    view.state =
+        QStringLiteral("%1, %2").arg(input.words.area(outline->area()), islandsIn(*outline));
+    view.facts = QStringLiteral("%1 of water, %2, %3 of bank.")
+                     .arg(input.words.area(outline->area()), islandsIn(*outline),
+                          input.words.length(outline->shoreLength()));
+    return view;
+}
+
+} // namespace days::survey_day
