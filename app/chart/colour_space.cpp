@@ -95,7 +95,9 @@ double luminanceOf(const Srgb& colour) {
 }
 
 double contrast(const Srgb& a, const Srgb& b) {
-    const auto [darker, lighter] = std::minmax(luminanceOf(a), luminanceOf(b));
+    const double one = luminanceOf(a);
+    const double other = luminanceOf(b);
+    const auto [darker, lighter] = std::minmax(one, other);
     return (lighter + 0.05) / (darker + 0.05);
 }
 

@@ -7,6 +7,8 @@
 
 #include <QPainterPath>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace chart {
@@ -153,6 +155,31 @@ void drawKey(LayerContext& on, const QRectF& box) {
              QStringLiteral("a guess"), on.palette.ink);
 }
 
+/// Where a card of `size` hides the least water: at the upper left, the upper right below north, or
+/// the lower left above the scale.
+QRectF driest(const LayerContext& on, QSizeF size) {
+    const double s = on.scale;
+    const QSizeF page = on.view.size();
+    const std::array corners{QPointF(edge * s, edge * s),
+                             QPointF(page.width() - size.width() - (edge + 36.0) * s, edge * s),
+                             QPointF(edge * s, page.height() - size.height() - (edge + 46.0) * s)};
+    const auto waterIn = [&](QPointF corner) {
+        int wet = 0;
+        for (int i = 0; i <= 8; ++i) {
+            for (int j = 0; j <= 4; ++j) {
+                const QPointF at(corner.x() + size.width() * i / 8.0,
+                                 corner.y() + size.height() * j / 4.0);
+                wet += on.content.derived.outline->contains(on.view.toWater(at)) ? 1 : 0;
+            }
+        }
+        return wet;
+    };
+    const auto best = std::min_element(corners.begin(), corners.end(), [&](QPointF a, QPointF b) {
+        return waterIn(a) < waterIn(b);
+    });
+    return {*best, size};
+}
+
 double keyHeight(const LayerContext& on) {
     return (16.0 + 14.0 + 15.0 + 13.0 + 0.8 * rowHeight + keyPad +
             rowHeight * static_cast<double>(bandsOf(on.content).count())) *
@@ -206,7 +233,7 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
         const logbook::Wind& wind = on.content.planned->plan.day.wind;
         const double text = std::max(boxOf(font, on.content.words.wind(wind), {}).width(),
                                      boxOf(font, windLine(wind), {}).width());
-        pieces.push_back({QRectF(edge * s, edge * s, text + 66.0 * s, 52.0 * s), drawWind});
+        pieces.push_back({driest(on, {text + 66.0 * s, 52.0 * s}), drawWind});
     }
     const double height = keyHeight(on);
     if (on.content.derived.form && page.height() > height + 90.0 * s) {

@@ -10,7 +10,7 @@ namespace chart {
 bool LabelSpace::isFree(const QRectF& box) const {
     return page_.contains(box) &&
            std::none_of(taken_.begin(), taken_.end(),
-                        [&](const QRectF& other) { return other.intersects(box); });
+                        [&](const Taken& other) { return other.box.intersects(box); });
 }
 
 bool LabelSpace::take(const QRectF& box) {
@@ -21,7 +21,10 @@ bool LabelSpace::takeAll(const std::vector<QRectF>& boxes) {
     const bool allFree =
         std::all_of(boxes.begin(), boxes.end(), [this](const QRectF& box) { return isFree(box); });
     if (allFree) {
-        taken_.insert(taken_.end(), boxes.begin(), boxes.end());
+        for (const QRectF& box : boxes) {
+            taken_.push_back({box, labels_});
+        }
+        ++labels_;
     }
     return allFree;
 }

@@ -24,14 +24,21 @@ public:
     /// All boxes or none.
     bool takeAll(const std::vector<QRectF>& boxes);
     /// Takes the box whatever stands there: for things that are drawn in any case.
-    void block(const QRectF& box) { taken_.push_back(box); }
+    void block(const QRectF& box) { taken_.push_back({box, noLabel}); }
 
     [[nodiscard]] const QRectF& page() const { return page_; }
-    [[nodiscard]] const std::vector<QRectF>& taken() const { return taken_; }
+    /// A box that is taken, and by which label.
+    struct Taken {
+        QRectF box;
+        int label = 0;
+    };
+    static constexpr int noLabel = -1; ///< Blocked by something drawn.
+    [[nodiscard]] const std::vector<Taken>& taken() const { return taken_; }
 
 private:
     QRectF page_;
-    std::vector<QRectF> taken_;
+    std::vector<Taken> taken_;
+    int labels_ = 0;
 };
 
 } // namespace chart

@@ -16,7 +16,8 @@ namespace chart {
 
 namespace {
 
-constexpr double fineFrom_pixelsPerMetre = 0.45; // lines between the band edges appear from here
+constexpr double fineFrom_pixelsPerMetre = 0.45;    // lines between the band edges appear from here
+constexpr double letteredFrom_pixelsPerMetre = 1.3; // and are lettered from here
 
 bool isEdge(const contours::Bands& bands, units::Depth depth) {
     return std::any_of(bands.edges().begin(), bands.edges().end(), [depth](units::Depth edge) {
@@ -30,6 +31,12 @@ bool isWanted(const LayerContext& on, units::Depth depth) {
             on.view.pixelsPerMetre() >= fineFrom_pixelsPerMetre * on.scale);
 }
 
+/// What the line lies on: on an edge, between two bands, the deeper one; paler where a guess.
+QColor groundOf(const LayerContext& on, const ContourRun& run) {
+    const QColor band = colourOf(on.palette, bandsOf(on.content), run.depth);
+    return run.isGuess ? mixed(band, on.palette.paper, 0.6) : band;
+}
+
 /// Where a label sits on a line: a straight bit of it.
 struct Seat {
     QPointF middle;
@@ -37,7 +44,7 @@ struct Seat {
 };
 
 std::vector<Seat> seatsOn(const QPolygonF& line, double width) {
-    constexpr double apart = 24.0; // in label widths
+    constexpr double apart = 34.0; // in label widths
     std::vector<Seat> seats;
     double along = 0.0;
     double next = 2.0 * width;
@@ -81,8 +88,7 @@ void ContoursLayer::paint(LayerContext& on) const {
             continue;
         }
         const bool edge = isEdge(bands, run.depth);
-        // On an edge the line lies between two bands; the deeper one decides.
-        const QColor line = lineOn(on.palette, colourOf(on.palette, bands, run.depth));
+        const QColor line = lineOn(on.palette, groundOf(on, run));
         QPen pen(withAlpha(line, edge ? 0.62 : 0.34), (edge ? 1.0 : 0.7) * on.scale);
         if (run.isGuess) {
             pen.setDashPattern({5.0, 4.0});
@@ -105,15 +111,17 @@ void ContoursLayer::letter(LayerContext& on) const {
         if (!meet(run.box, sight) || !isWanted(on, run.depth)) {
             continue;
         }
+        const bool isFine = !isEdge(bands, run.depth);
+        if (isFine && on.view.pixelsPerMetre() < letteredFrom_pixelsPerMetre * on.scale) {
+            continue;
+        }
         const QString text = shortDepth(on.content.words, run.depth);
         const double width = metrics.horizontalAdvance(text) + 6.0 * on.scale;
         for (const Seat& seat : seatsOn(screenLine(run.line, on.view, 1.0), width)) {
             const QSizeF size(width, 1.6 * metrics.capHeight());
             if (on.labels.takeTurned(seat.middle, size, seat.angle_deg)) {
-                const QColor ground =
-                    colourOf(on.palette, bands, run.depth - units::Depth::metres(0.01));
-                drawText(on.painter, font, seat.middle, text, on.palette.lettersOn(ground),
-                         2.2 * on.scale, seat.angle_deg);
+                drawText(on.painter, font, seat.middle, text,
+                         on.palette.lettersOn(groundOf(on, run)), 2.2 * on.scale, seat.angle_deg);
             }
         }
     }

@@ -27,9 +27,9 @@ void drawTrack(LayerContext& on) {
 /// The fish of a stay in a row above its ring, lost runs hollow.
 void drawFish(LayerContext& on, const logbook::Stay& stay, QPointF ring, double radius) {
     constexpr std::size_t most = 5;
-    const double length = 12.0 * on.scale;
+    const double length = 15.0 * on.scale;
     const std::size_t shown = std::min(stay.runs.size(), most);
-    QPointF at = ring + QPointF(-0.5 * (static_cast<double>(shown) - 1.0) * 1.15 * length,
+    QPointF at = ring + QPointF(-0.5 * (static_cast<double>(shown) - 1.0) * 1.25 * length,
                                 -radius - 0.55 * length);
     on.painter.setPen(QPen(on.palette.plum, 1.1 * on.scale));
     for (std::size_t i = 0; i < shown; ++i) {
@@ -37,7 +37,7 @@ void drawFish(LayerContext& on, const logbook::Stay& stay, QPointF ring, double 
         on.painter.strokePath(fish, QPen(on.palette.card, 3.0 * on.scale));
         on.painter.setBrush(stay.runs[i].landed ? on.palette.plum : on.palette.card);
         on.painter.drawPath(fish);
-        at += QPointF(1.15 * length, 0.0);
+        at += QPointF(1.25 * length, 0.0);
     }
     if (stay.runs.size() > most) {
         drawText(on.painter, typeface(TypeSize::small, on.scale, TypeStyle::bold),

@@ -8,6 +8,7 @@ namespace chart {
 namespace {
 
 constexpr double ropesFrom_pixelsPerMetre = 0.9; // below, ropes would hide under the ring
+constexpr double letteredFrom_pixelsPerMetre = 2.5;
 
 bool showsLie(const LayerContext& on, const marks::Mark& mark) {
     const bool isSelected = on.content.selectedMark == mark.rank;
@@ -50,7 +51,8 @@ void MarksLayer::letter(LayerContext& on) const {
     }
     for (const marks::Mark& mark : on.content.planned->marks) {
         const bool isSelected = on.content.selectedMark == mark.rank;
-        if (showsLie(on, mark) && (isSelected || !on.content.selectedMark)) {
+        if (on.view.pixelsPerMetre() >= letteredFrom_pixelsPerMetre * on.scale &&
+            showsLie(on, mark) && (isSelected || !on.content.selectedMark)) {
             letterLie(on, mark);
         }
     }

@@ -14,7 +14,7 @@ void SoundingsLayer::paint(LayerContext& on) const {
     }
     const double least = 3.0 * on.scale;
     const geo::Box sight = on.view.box();
-    QPainterPath kept;
+    QPolygonF kept;
     std::array<QPainterPath, allReasonFamilies.size()> aside;
     for (const reduction::ReducedDay& day : on.content.derived.checked->survey.days) {
         QPointF last(-1e9, -1e9);
@@ -28,16 +28,17 @@ void SoundingsLayer::paint(LayerContext& on) const {
                 continue;
             }
             if (std::abs(at.x() - last.x()) + std::abs(at.y() - last.y()) >= least) {
-                kept.moveTo(at);
-                kept.lineTo(at + QPointF(0.01, 0.0));
+                kept.append(at);
                 last = at;
             }
         }
     }
-    on.painter.strokePath(
-        kept, QPen(withAlpha(on.palette.card, 0.55), 2.4 * on.scale, Qt::SolidLine, Qt::RoundCap));
-    on.painter.strokePath(
-        kept, QPen(withAlpha(on.palette.ink, 0.75), 1.3 * on.scale, Qt::SolidLine, Qt::RoundCap));
+    on.painter.setPen(
+        QPen(withAlpha(on.palette.card, 0.6), 2.4 * on.scale, Qt::SolidLine, Qt::RoundCap));
+    on.painter.drawPoints(kept);
+    on.painter.setPen(
+        QPen(withAlpha(on.palette.ink, 0.8), 1.2 * on.scale, Qt::SolidLine, Qt::RoundCap));
+    on.painter.drawPoints(kept);
     for (const ReasonFamily family : allReasonFamilies) {
         const QPainterPath& signs = aside[static_cast<std::size_t>(family)];
         on.painter.strokePath(signs, QPen(withAlpha(on.palette.card, 0.8), 3.4 * on.scale));

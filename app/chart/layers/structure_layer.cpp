@@ -128,7 +128,7 @@ void strewSigns(LayerContext& on, const structure::ZoneMap& map, const structure
         }
     }
     const grid::GridFrame& frame = map.zoneOfCell.frame();
-    const double gap = (isHump ? 6.0 : 26.0) * on.scale;
+    const double gap = (isHump ? 6.0 : 21.0) * on.scale;
     strew(on.view, box, gap, [&](geo::WaterPoint p, QPointF at, double chance) {
         const grid::Cell cell = frame.cellOf(p);
         if (!frame.holds(cell) || map.zoneOfCell[cell] != number) {

@@ -11,14 +11,18 @@ namespace chart {
 
 namespace {
 
-/// Three blades from one foot.
-void addReed(QPainterPath& reeds, QPointF foot, double height, double lean) {
-    reeds.moveTo(foot);
-    reeds.quadTo(foot + QPointF(0.1 * lean, -0.6 * height), foot + QPointF(lean, -height));
-    reeds.moveTo(foot);
-    reeds.lineTo(foot + QPointF(-0.30 * height, -0.72 * height));
-    reeds.moveTo(foot);
-    reeds.lineTo(foot + QPointF(0.34 * height, -0.66 * height));
+/// Three blades side by side, the middle one the tallest.
+QPainterPath reedAt(QPointF foot, double height, double lean) {
+    QPainterPath reed;
+    const double apart = 0.24 * height;
+    for (const int side : {-1, 0, 1}) {
+        const double tall = side == 0 ? height : 0.66 * height;
+        const QPointF from = foot + QPointF(side * apart, 0.0);
+        reed.moveTo(from);
+        reed.quadTo(from + QPointF(0.1 * lean, -0.6 * tall),
+                    from + QPointF(lean + side * 0.18 * height, -tall));
+    }
+    return reed;
 }
 
 } // namespace
@@ -29,26 +33,25 @@ void WeedLayer::paint(LayerContext& on) const {
     }
     const grid::Grid<float>& probability = on.content.derived.weed->probability;
     const grid::GridFrame& frame = probability.frame();
-    QPainterPath thick;
-    QPainterPath thin;
-    strew(on.view, frame.box(), 13.0 * on.scale, [&](geo::WaterPoint p, QPointF at, double chance) {
+    const auto pen = [&](const QColor& colour, double alpha, double width) {
+        return QPen(withAlpha(colour, alpha), width * on.scale, Qt::SolidLine, Qt::RoundCap);
+    };
+    // A rim lifts the reeds off bands of their own colour. Each plant is stroked alone: one path of
+    // thousands is slow to fill.
+    const QPen rim = pen(on.palette.card, 0.35, 2.8);
+    const QPen thick = pen(on.palette.reed, 1.0, 1.25);
+    const QPen thin = pen(on.palette.reed, 0.75, 0.9);
+    strew(on.view, frame.box(), 14.0 * on.scale, [&](geo::WaterPoint p, QPointF at, double chance) {
         const grid::Cell cell = frame.cellOf(p);
         const float likely = frame.holds(cell) ? probability[cell] : NAN;
         if (!(likely > 0.5F)) {
             return;
         }
-        const double height = (6.5 + 3.5 * chance) * on.scale;
-        addReed(likely > 0.75F ? thick : thin, at, height, (chance - 0.5) * 5.0 * on.scale);
+        const QPainterPath reed =
+            reedAt(at, (7.0 + 3.5 * chance) * on.scale, (chance - 0.5) * 5.0 * on.scale);
+        on.painter.strokePath(reed, rim);
+        on.painter.strokePath(reed, likely > 0.75F ? thick : thin);
     });
-    const auto pen = [&](double alpha, double width) {
-        return QPen(withAlpha(on.palette.reed, alpha), width * on.scale, Qt::SolidLine,
-                    Qt::RoundCap);
-    };
-    // A rim lifts the reeds off bands of their own colour.
-    const QPen rim(withAlpha(on.palette.card, 0.30), 2.6 * on.scale, Qt::SolidLine, Qt::RoundCap);
-    on.painter.strokePath(thick, rim);
-    on.painter.strokePath(thick, pen(1.0, 1.25));
-    on.painter.strokePath(thin, pen(0.75, 0.9));
 }
 
 } // namespace chart

@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/chart_painter.h"
+#include "app/chart/depth_colours.h"
+#include "app/chart/palette.h"
+#include "tests/app/support/star_water.h"
+
+#include <gtest/gtest.h>
+
+#include <QImage>
+
+namespace {
+
+using chart::ChartContent;
+using chart::LayerKind;
+
+constexpr QSize size(900, 640);
+
+QImage painted(const ChartContent& content, const chart::ViewFrame& view) {
+    QImage image(size, QImage::Format_RGB32);
+    QPainter painter(&image);
+    chart::paintChart(painter, view, content);
+    return image;
+}
+
+QImage painted(const ChartContent& content) {
+    return painted(content, chart::wholeWater(content, size));
+}
+
+TEST(ChartPainter, EveryLayerDrawsSomethingAndNothingWhereSwitchedOff) {
+    ChartContent content = support::starContent();
+    content.nextLines = std::make_shared<surface::SurveyTrip>(
+        surface::SurveyTrip{{{{-200, 0}, {100, 80}, {}, 0, 0}}, {}, {}, {}, {}});
+    content.shown.clear();
+    const chart::ViewFrame view = chart::wholeWater(support::starContent(), size);
+    const QImage bare = painted(content, view);
+    for (const LayerKind kind : chart::allLayerKinds) {
+        content.shown = {kind};
+        EXPECT_NE(painted(content, view), bare) << "layer " << static_cast<int>(kind);
+    }
+}
+
+TEST(ChartPainter, BandsShowTheColourOfTheirDepth) {
+    ChartContent content = support::starContent();
+    content.shown = {LayerKind::depth};
+    // Trusted everywhere, so that nothing is faded.
+    auto drawn = std::make_shared<surface::DrawnWater>(*content.derived.drawn);
+    grid::Grid<float> halfWidth(drawn->depth.frame(), 0.1F);
+    drawn->trust =
+        surface::TrustGrid(halfWidth, grid::Grid<surface::TrustName>(drawn->depth.frame()));
+    content.derived.drawn = drawn;
+    const chart::ViewFrame view = chart::wholeWater(content, size);
+    const QImage image = painted(content, view);
+    for (const double share : {0.2, 0.6, 0.75, 0.87, 0.97}) {
+        const geo::WaterPoint p = support::starPoint(share, 300.0);
+        const QColor wanted = chart::colourOf(chart::Palette::screen(), chart::bandsOf(content),
+                                              units::Depth::metres(support::starDepth_m(p)));
+        EXPECT_EQ(image.pixelColor(view.toScreen(p).toPoint()), wanted) << share;
+    }
+}
+
+TEST(ChartPainter, AGuessIsPalerThanWhatIsSounded) {
+    ChartContent content = support::starContent();
+    content.shown = {LayerKind::depth};
+    const chart::ViewFrame view = chart::wholeWater(content, size);
+    const QImage image = painted(content, view);
+    const auto lightnessAround = [&](geo::WaterPoint p) {
+        const QPoint middle = view.toScreen(p).toPoint();
+        double sum = 0.0;
+        for (int dx = -6; dx <= 6; ++dx) {
+            sum += static_cast<double>(image.pixelColor(middle + QPoint(dx, 0)).lightnessF());
+        }
+        return sum / 13.0;
+    };
+    // Alike in depth: one in the patch that nobody sounded, one on a sounded line.
+    EXPECT_GT(lightnessAround({-220.0, 60.0}), lightnessAround({220.0, 0.0}) + 0.15);
+}
+
+TEST(ChartPainter, NoTextStandsOnText) {
+    ChartContent content = support::starContent();
+    content.shown = std::set<LayerKind>(chart::allLayerKinds.begin(), chart::allLayerKinds.end());
+    content.selectedMark = 1;
+    for (const double factor : {1.0, 3.0, 9.0}) {
+        QImage image(size, QImage::Format_RGB32);
+        QPainter painter(&image);
+        const chart::ViewFrame view = chart::wholeWater(content, size)
+                                          .centredOn(content.planned->marks[0].place)
+                                          .zoomed(factor, {450, 320});
+        const chart::LabelSpace labelSpace = chart::paintChart(painter, view, content);
+        const auto& taken = labelSpace.taken();
+        int labels = 0;
+        for (const chart::LabelSpace::Taken& one : taken) {
+            labels += one.label != chart::LabelSpace::noLabel ? 1 : 0;
+            for (const chart::LabelSpace::Taken& other : taken) {
+                const bool isText = one.label != chart::LabelSpace::noLabel;
+                EXPECT_FALSE(isText && one.label != other.label && one.box.intersects(other.box))
+                    << "at " << one.box.x() << ", " << one.box.y() << ", enlarged " << factor;
+            }
+        }
+        EXPECT_GT(labels, 3);
+    }
+}
+
+TEST(ChartPainter, TheGreyTwinHasNoColour) {
+    ChartContent content = support::starContent();
+    content.isGrey = true;
+    content.shown = std::set<LayerKind>(chart::allLayerKinds.begin(), chart::allLayerKinds.end());
+    const QImage image = painted(content);
+    for (int y = 0; y < image.height(); y += 3) {
+        for (int x = 0; x < image.width(); x += 3) {
+            const QColor pixel = image.pixelColor(x, y);
+            ASSERT_EQ(pixel.red(), pixel.green()) << x << ", " << y;
+            ASSERT_EQ(pixel.red(), pixel.blue()) << x << ", " << y;
+        }
+    }
+}
+
+TEST(ChartPainter, TheWholeWaterLeavesTheKeyRoom) {
+    const ChartContent content = support::starContent();
+    const chart::ViewFrame view = chart::wholeWater(content, size);
+    const geo::Box box = chart::extentOf(content);
+    EXPECT_GE(view.toScreen({box.west_m, 0}).x(), 0.0);
+    EXPECT_LE(view.toScreen({box.east_m, 0}).x(), size.width() - 124.0);
+    EXPECT_GE(view.toScreen({0, box.north_m}).y(), 0.0);
+    EXPECT_LE(view.toScreen({0, box.south_m}).y(), size.height());
+}
+
+TEST(ChartPainter, TheSameContentGivesTheSamePicture) {
+    EXPECT_EQ(painted(support::starContent()), painted(support::starContent()));
+}
+
+TEST(ChartPainter, EmptyContentIsPaper) {
+    ChartContent content;
+    content.shown = chart::usualLayers();
+    const QImage image = painted(content);
+    EXPECT_EQ(image.pixelColor(100, 100), chart::Palette::screen().paper);
+}
+
+} // namespace
