@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/check_plausible.h"
+#include "core/water/derive.h"
+#include "core/water/stamp.h"
+#include "core/water/swap_parts.h"
+#include "core/water/water.h"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+
+namespace {
+
+using namespace water;
+
+/// A track over a bowl round 3.1 E 55.2 N: depth falls with the distance from its middle.
+soundings::SurveyDay bowlDay(std::int64_t id, double unitsPerMetre = 1.0) {
+    soundings::SurveyDay day;
+    day.id = soundings::SurveyDayId(id);
+    day.name = "day " + std::to_string(id);
+    day.passStarts = {0};
+    for (int i = 0; i < 400; ++i) {
+        const double x = -1.0 + 2.0 * (i % 20) / 19.0;
+        const double y = -1.0 + 2.0 * (i / 20) / 19.0;
+        const double depth_m = 8.0 - 4.0 * std::hypot(x, y);
+        day.soundings.push_back({{3.1 + 0.002 * x, 55.2 + 0.001 * y},
+                                 units::Depth::metres(depth_m * unitsPerMetre),
+                                 std::nullopt});
+    }
+    return day;
+}
+
+Water bowl() {
+    Water water;
+    water.name = "Bowl";
+    water.shoreline = {{{{3.096, 55.198}, {3.104, 55.198}, {3.104, 55.202}, {3.096, 55.202}}, {}}};
+    water.days = {bowlDay(1)};
+    EXPECT_TRUE(layFrame(water));
+    return water;
+}
+
+TEST(Water, FreshIdsAreAboveAllThatAreGiven) {
+    Water water = bowl();
+    EXPECT_EQ(freshId(Water()), 1);
+    logbook::Stay stay;
+    stay.id = logbook::StayId(7);
+    stay.runs.push_back({});
+    stay.runs.back().id = logbook::FishId(41);
+    water.log.push_back(stay);
+    EXPECT_EQ(freshId(water), 42);
+}
+
+TEST(Water, FrameIsLaidOnceAndStays) {
+    Water water = bowl();
+    const auto first = water.frame;
+    water.shoreline.front().outer.front().lon_deg -= 0.5;
+    EXPECT_TRUE(layFrame(water));
+    EXPECT_EQ(water.frame, first);
+    Water empty;
+    EXPECT_FALSE(layFrame(empty));
+}
+
+TEST(Stamp, EqualInputsGiveEqualStampsAndOthersDoNot) {
+    const auto of = [](double a, std::string_view b) { return Stamp().take(a).take(b); };
+    EXPECT_EQ(of(1.5, "x"), of(1.5, "x"));
+    EXPECT_NE(of(1.5, "x"), of(1.5, "y"));
+    EXPECT_NE(of(1.5, "x"), of(2.5, "x"));
+    // Neighbouring texts do not run into each other.
+    EXPECT_NE(Stamp().take(std::string_view("ab")).take(std::string_view("c")),
+              Stamp().take(std::string_view("a")).take(std::string_view("bc")));
+    EXPECT_FALSE(Stamp().isMade());
+}
+
+TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
+    const Water before = bowl();
+    const auto touched = [&](auto change) {
+        Water after = before;
+        change(after);
+        std::string steps;
+        for (const Step step : allSteps) {
+            if (stampOf(after, step) != stampOf(before, step)) {
+                steps += std::string(nameOf(step)) + ' ';
+            }
+        }
+        return steps;
+    };
+    EXPECT_EQ(touched([](Water& w) { w.days[0].sounder.draft = units::Depth::metres(0.3); }),
+              "reduce draw bands structure weed sections ");
+    EXPECT_EQ(touched([](Water& w) { w.days[0].setAsideByHand = {3}; }),
+              "reduce draw bands structure weed sections ");
+    EXPECT_EQ(touched([](Water& w) { w.settings.cell = units::Length::metres(3); }),
+              "draw bands structure weed sections ");
+    EXPECT_EQ(
+        touched([](Water& w) {
+            w.settings.bands =
+                contours::Bands::make({units::Depth::metres(3)}, units::Depth::metres(9)).value();
+        }),
+        "bands structure sections ");
+    EXPECT_EQ(touched([](Water& w) { w.settings.secchi = units::Depth::metres(2); }),
+              "weed sections ");
+    EXPECT_EQ(touched([](Water& w) {
+                  w.sectionNames.push_back({{3.1, 55.2}, "Neck"});
+              }),
+              "sections ");
+    EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
+    EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
+}
+
+TEST(SwapParts, GivesBackExactlyWhatWasThere) {
+    const Water original = bowl();
+    Water water = original;
+    Water other = copyOfParts(water, std::array{Part::days, Part::facts});
+    other.days.clear();
+    other.name = "Changed";
+    const std::array parts{Part::days, Part::facts};
+    swapParts(water, other, parts);
+    EXPECT_TRUE(water.days.empty());
+    EXPECT_EQ(water.name, "Changed");
+    EXPECT_EQ(water.shoreline, original.shoreline);
+    swapParts(water, other, parts);
+    EXPECT_EQ(water, original);
+}
+
+TEST(CopyOfParts, OfAllPartsIsTheWholeWater) {
+    EXPECT_EQ(copyOfParts(bowl(), allParts), bowl());
+}
+
+TEST(CheckPlausible, TellsFeetTakenForMetresByTheDepthsAlreadyThere) {
+    const auto feet = checkPlausible(bowl(), bowlDay(2, 1.0 / 0.3048), "b.csv");
+    ASSERT_FALSE(feet);
+    EXPECT_EQ(feet.error().kind, base::ErrorKind::unusableInput);
+    EXPECT_EQ(feet.error().where, "b.csv");
+    EXPECT_NE(feet.error().what.find("feet taken for metres"), std::string::npos);
+    EXPECT_FALSE(checkPlausible(bowl(), bowlDay(2, 0.3048), "b.csv"));
+    EXPECT_TRUE(checkPlausible(bowl(), bowlDay(2), "b.csv"));
+    EXPECT_TRUE(checkPlausible(bowl(), bowlDay(2, 1.4), "b.csv"))
+        << "a higher level is no other unit";
+}
+
+TEST(CheckPlausible, TellsDepthsThatNoStillwaterHas) {
+    EXPECT_FALSE(checkPlausible(Water(), bowlDay(1, 40.0), "deep.csv"));
+}
+
+TEST(CheckPlausible, TellsSwappedCoordinatesAndAnotherWater) {
+    soundings::SurveyDay swapped = bowlDay(2);
+    soundings::SurveyDay elsewhere = bowlDay(2);
+    for (std::size_t i = 0; i < swapped.soundings.size(); ++i) {
+        std::swap(swapped.soundings[i].place.lon_deg, swapped.soundings[i].place.lat_deg);
+        elsewhere.soundings[i].place.lon_deg += 5.0;
+    }
+    const auto first = checkPlausible(bowl(), swapped, "s.csv");
+    ASSERT_FALSE(first);
+    EXPECT_NE(first.error().whatToDo.find("swapped"), std::string::npos);
+    const auto second = checkPlausible(bowl(), elsewhere, "e.csv");
+    ASSERT_FALSE(second);
+    EXPECT_NE(second.error().what.find("km from"), std::string::npos);
+}
+
+TEST(CheckShorePlausible, TellsAShoreElsewhereOnTheGlobe) {
+    const std::vector<geo::LonLatPiece> far{{{{-70.0, 45.0}, {-69.99, 45.0}, {-69.99, 45.01}}, {}}};
+    const auto shore = checkShorePlausible(bowl(), far, "shore.geojson");
+    ASSERT_FALSE(shore);
+    EXPECT_NE(shore.error().sentence().find("shore.geojson"), std::string::npos);
+}
+
+TEST(Settings, SaysWhatIsOutOfRange) {
+    Settings settings;
+    EXPECT_TRUE(problemsIn(settings).empty());
+    settings.weedLeft = NAN;
+    settings.secchi = units::Depth::metres(-1.0);
+    EXPECT_EQ(problemsIn(settings).size(), 2U);
+}
+
+} // namespace
