@@ -8,9 +8,11 @@
 
 namespace readers {
 
-/// The fishery's rules from JSON: "rod_limit", "season" {"from": "MM-DD", "to": "MM-DD"},
-/// "closed_water" [{"name", "ring" [[lon, lat]...]}], "notes" [text]; all may be missing.
-/// \return unusableInput where the text is no JSON or an entry makes no sense (`where` names it).
+/// The fishery's rules from JSON; every entry may be missing: "rods_per_boat" number, "season"
+/// {"from": "MM-DD", "to": "MM-DD"}, "closed_waters" [{"name", "reason", "geometry": a GeoJSON
+/// Polygon or MultiPolygon}], "species" [{"name", "keep", "least_length_mm", "note"}], "notes"
+/// [text]. What is said of species becomes notes. \return unusableInput where the text is no JSON
+/// or an entry makes no sense (`where` names it).
 [[nodiscard]] base::Result<logbook::HouseRules> readHouseRules(const std::filesystem::path& path);
 
 } // namespace readers

@@ -18,6 +18,7 @@ enum class DepthUnit { metres, feet, fathoms };
 /// "m", "ft", "fathom".
 [[nodiscard]] std::string nameOf(DepthUnit unit);
 [[nodiscard]] std::optional<DepthUnit> depthUnitNamed(const std::string& name);
+[[nodiscard]] units::Depth depthOf(double amount, DepthUnit unit);
 
 /// Which columns of a text file hold what: by name (capitals do not matter) or by number from 1.
 /// Empty: guessed.

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/readers/shore_rings.h"
+
+#include "core/geo/water_frame.h"
+
+#include <cmath>
+#include <optional>
+
+namespace readers {
+
+namespace {
+
+/// Even-odd rule on degrees; rings of a water are small enough for it.
+bool holds(const geo::LonLatRing& ring, geo::LonLat p) {
+    bool inside = false;
+    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+        const geo::LonLat a = ring[i];
+        const geo::LonLat b = ring[j];
+        if ((a.lat_deg > p.lat_deg) != (b.lat_deg > p.lat_deg) &&
+            p.lon_deg <
+                (b.lon_deg - a.lon_deg) * (p.lat_deg - a.lat_deg) / (b.lat_deg - a.lat_deg) +
+                    a.lon_deg) {
+            inside = !inside;
+        }
+    }
+    return inside;
+}
+
+double area_deg2(const geo::LonLatRing& ring) {
+    double twice = 0.0;
+    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+        twice += (ring[j].lon_deg - ring[0].lon_deg) * (ring[i].lat_deg - ring[0].lat_deg) -
+                 (ring[i].lon_deg - ring[0].lon_deg) * (ring[j].lat_deg - ring[0].lat_deg);
+    }
+    return std::fabs(twice) / 2.0;
+}
+
+} // namespace
+
+geo::LonLatRing closedRing(geo::LonLatRing line) {
+    constexpr double near_m = 30.0;
+    constexpr double share = 0.1;
+    if (line.size() < 4) {
+        return {};
+    }
+    double length_m = 0.0;
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        length_m += geo::courseBetween(line[i - 1], line[i]).distance.inMetres();
+    }
+    const double open_m = geo::courseBetween(line.front(), line.back()).distance.inMetres();
+    if (open_m > std::fmax(near_m, share * length_m)) {
+        return {};
+    }
+    while (line.size() > 1 && line.front() == line.back()) {
+        line.pop_back();
+    }
+    return line.size() >= 3 ? line : geo::LonLatRing{};
+}
+
+std::vector<geo::LonLatPiece> nested(std::vector<geo::LonLatRing> rings) {
+    std::vector<std::vector<std::size_t>> around(rings.size());
+    for (std::size_t i = 0; i < rings.size(); ++i) {
+        for (std::size_t j = 0; j < rings.size(); ++j) {
+            if (i != j && holds(rings[j], rings[i].front())) {
+                around[i].push_back(j);
+            }
+        }
+    }
+    std::vector<geo::LonLatPiece> pieces;
+    std::vector<std::optional<std::size_t>> pieceOf(rings.size());
+    for (std::size_t i = 0; i < rings.size(); ++i) {
+        if (around[i].size() % 2 == 0) {
+            pieceOf[i] = pieces.size();
+            pieces.push_back({rings[i], {}});
+        }
+    }
+    for (std::size_t i = 0; i < rings.size(); ++i) {
+        if (around[i].size() % 2 == 0) {
+            continue;
+        }
+        std::optional<std::size_t> smallest;
+        for (const std::size_t j : around[i]) {
+            if (pieceOf[j] && (!smallest || area_deg2(rings[j]) < area_deg2(rings[*smallest]))) {
+                smallest = j;
+            }
+        }
+        if (smallest) {
+            pieces[*pieceOf[*smallest]].islands.push_back(std::move(rings[i]));
+        }
+    }
+    return pieces;
+}
+
+} // namespace readers
