@@ -27,7 +27,7 @@ struct Rope {
     units::Bearing towards;
     Length cleatHeight;
     Length available;
-    double scope;
+    double scope = 0.0;
 };
 
 /// Water deep enough to row over, at `along` of the way from `from`.

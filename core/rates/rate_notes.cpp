@@ -27,6 +27,9 @@ std::string listed(std::vector<std::string> names) {
 
 void addComparison(const RateTable& table, const std::string& word,
                    std::vector<std::string>& notes) {
+    if (!table.overall.rate) {
+        return;
+    }
     bool anyTested = false;
     bool anyDiffers = false;
     for (const RateRow& row : table.rows) {
@@ -52,7 +55,7 @@ void addComparison(const RateTable& table, const std::string& word,
 
 void addLittleTried(const RateTable& table, const std::string& word,
                     std::vector<std::string>& notes) {
-    if (table.overall.fish == 0) {
+    if (table.overall.fish == 0 || !table.overall.rate) {
         return;
     }
     std::vector<std::string> names;

@@ -21,17 +21,20 @@ double squareOf(double relativeWidth) {
 }
 
 Ratio ratioIn(const RateTable& table, std::string_view group) {
-    if (!table.untried || !table.overall.shrunk) {
+    const std::optional<Rate>& untried = table.untried;
+    const std::optional<Rate>& whole = table.overall.shrunk;
+    if (!untried || !whole) {
         return {};
     }
-    double rate = table.untried->per10RodHours;
+    double rate = untried->per10RodHours;
     double width = table.untriedWidth;
     const auto row = std::ranges::find(table.rows, group, &RateRow::name);
-    if (row != table.rows.end() && row->shrunk) {
-        rate = row->shrunk->per10RodHours;
-        width = row->shrunkWidth;
+    if (row != table.rows.end()) {
+        const std::optional<Rate>& shrunk = row->shrunk;
+        rate = shrunk ? shrunk->per10RodHours : rate;
+        width = shrunk ? row->shrunkWidth : width;
     }
-    return {rate / table.overall.shrunk->per10RodHours,
+    return {rate / whole->per10RodHours,
             std::max(1.0, squareOf(width) / squareOf(table.overall.shrunkWidth))};
 }
 
@@ -50,16 +53,18 @@ std::optional<Rate> RecordBook::whole() const {
 
 std::optional<Record>
 RecordBook::of(std::span<const std::optional<std::string_view>> groups) const {
-    const auto first = std::ranges::find_if(
-        tables_, [](const RateTable& table) { return table.overall.shrunk.has_value(); });
-    if (first == tables_.end()) {
+    const std::optional<Rate> rate = whole();
+    if (!rate) {
         return std::nullopt;
     }
-    double mean = first->overall.shrunk->per10RodHours / 10.0;
+    const auto first = std::ranges::find_if(
+        tables_, [](const RateTable& table) { return table.overall.shrunk.has_value(); });
+    double mean = rate->per10RodHours / 10.0;
     double squareOverMean = squareOf(first->overall.shrunkWidth);
     for (std::size_t k = 0; k < std::min(groups.size(), tables_.size()); ++k) {
-        if (groups[k]) {
-            const Ratio ratio = ratioIn(tables_[k], *groups[k]);
+        const std::optional<std::string_view>& group = groups[k];
+        if (group) {
+            const Ratio ratio = ratioIn(tables_[k], *group);
             mean *= ratio.mean;
             squareOverMean *= ratio.squareOverMean;
         }
