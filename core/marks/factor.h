@@ -62,4 +62,7 @@ struct Factor {
                          ///< within a cast".
 };
 
+/// Their quantities in one line, "; " between them.
+[[nodiscard]] std::string reasonsOf(const std::vector<Factor>& factors);
+
 } // namespace marks

@@ -21,7 +21,8 @@ namespace outputs {
                                                      std::span<const soundings::SurveyDay> days,
                                                      const reduction::ReducedSurvey* survey);
 
-/// The log in the columns of `meremark-batch log`, exact to the last digit: reading it back gives
+/// The log in the columns of `meremark-batch log`, exact to the last digit (lengths as far as
+/// millimetres can say them; line breaks in notes become blanks): reading it back gives
 /// the same stays, runs and fish. \param clock whose wall times are written, with their offset.
 [[nodiscard]] base::Result<void> writeLogTable(const std::filesystem::path& path,
                                                const logbook::Log& log, const units::Clock& clock);

@@ -140,16 +140,6 @@ void keepSections(Connection& connection, const sections::SectionMap& map,
     setExtent(connection, "sections", box);
 }
 
-std::string reasonsOf(const marks::Mark& mark) {
-    std::string reasons;
-    for (const marks::Factor& factor : mark.factors) {
-        if (!factor.because.empty()) {
-            reasons += (reasons.empty() ? "" : "; ") + factor.because;
-        }
-    }
-    return reasons;
-}
-
 void keepMarks(Connection& connection, std::span<const marks::Mark> marks) {
     Statement insert(connection, "INSERT INTO marks (geom, rank, depth_m, trust_m, section, score, "
                                  "fetch_m, wave_height_m, reasons) VALUES (?,?,?,?,?,?,?,?,?)");
@@ -158,7 +148,7 @@ void keepMarks(Connection& connection, std::span<const marks::Mark> marks) {
         box.take(mark.lonLat);
         insert.run(Blob(blobOf(mark.lonLat)), mark.rank, mark.depth.inMetres(),
                    mark.trust.inMetres(), mark.sectionName, mark.score, mark.fetch.inMetres(),
-                   mark.waveHeight.inMetres(), reasonsOf(mark));
+                   mark.waveHeight.inMetres(), marks::reasonsOf(mark.factors));
     }
     setExtent(connection, "marks", box);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/marks/mark.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
 #include "tests/support/made_up_water.h"

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/outputs/write_all.h"
+
+#include "core/outputs/write_geojson.h"
+#include "core/outputs/write_geotiff.h"
+#include "core/outputs/write_gpx.h"
+#include "core/outputs/write_table.h"
+
+#include <functional>
+
+namespace outputs {
+
+namespace {
+
+using Job = std::function<base::Result<void>()>;
+
+std::vector<structure::Zone> allZones(const water::Derived& derived) {
+    std::vector<structure::Zone> zones;
+    if (derived.structure) {
+        zones = derived.structure->zones;
+    }
+    if (derived.weed) {
+        const auto& weed = derived.weed->zones.zones;
+        zones.insert(zones.end(), weed.begin(), weed.end());
+    }
+    return zones;
+}
+
+/// One job for each file that there is something for.
+std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derived,
+                         const std::vector<marks::Mark>& marks,
+                         const std::filesystem::path& folder) {
+    const geo::WaterFrame& frame = *water.frame;
+    std::vector<Job> jobs;
+    if (derived.drawn) {
+        jobs.emplace_back(
+            [&] { return writeDepthGeotiff(folder / "depth.tif", derived.drawn->depth, frame); });
+        jobs.emplace_back(
+            [&] { return writeTrustGeotiff(folder / "trust.tif", derived.drawn->trust, frame); });
+    }
+    jobs.emplace_back([&] {
+        return writeSoundingsTable(folder / "soundings.csv", water.days,
+                                   derived.checked ? &derived.checked->survey : nullptr);
+    });
+    if (!water.shoreline.empty()) {
+        jobs.emplace_back([&] {
+            return writeShorelineGeojson(folder / "shoreline.geojson", water.shoreline, water.name);
+        });
+    }
+    if (derived.form) {
+        jobs.emplace_back([&] {
+            return writeContoursGeojson(folder / "contours.geojson", derived.form->contours, frame);
+        });
+        jobs.emplace_back([&] {
+            return writeBandsGeojson(folder / "bands.geojson", derived.form->bandPolygons, frame);
+        });
+    }
+    if (derived.structure || derived.weed) {
+        jobs.emplace_back(
+            [&] { return writeZonesGeojson(folder / "zones.geojson", allZones(derived), frame); });
+    }
+    if (derived.sections) {
+        jobs.emplace_back([&] {
+            return writeSectionsGeojson(folder / "sections.geojson", derived.sections->sections,
+                                        frame);
+        });
+    }
+    jobs.emplace_back(
+        [&] { return writeMarksGpx(folder / "marks.gpx", marks, frame, water.name); });
+    jobs.emplace_back([&] { return writeLogTable(folder / "log.csv", water.log, water.clock); });
+    return jobs;
+}
+
+} // namespace
+
+base::Result<void> writeAll(const water::Water& water, const water::Derived& derived,
+                            const std::vector<marks::Mark>& marks,
+                            const std::filesystem::path& folder, base::Progress& progress) {
+    if (!water.frame) {
+        return base::fail(base::ErrorKind::wrongUse,
+                          "the water has neither a shoreline nor soundings", "",
+                          "bring in a shoreline or soundings first");
+    }
+    std::error_code fault;
+    std::filesystem::create_directories(folder, fault);
+    if (fault || !std::filesystem::is_directory(folder, fault)) {
+        return base::fail(base::ErrorKind::unwritableOutput, "the folder cannot be made",
+                          folder.string(), "choose a place where you may write");
+    }
+    progress.begin("writing open formats");
+    const std::vector<Job> jobs = jobsFor(water, derived, marks, folder);
+    for (std::size_t i = 0; i < jobs.size(); ++i) {
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        progress.tell(static_cast<double>(i) / static_cast<double>(jobs.size()));
+        if (auto done = jobs[i](); !done) {
+            return done;
+        }
+    }
+    progress.tell(1.0);
+    return {};
+}
+
+} // namespace outputs

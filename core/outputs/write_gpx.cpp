@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/outputs/write_gpx.h"
+
+#include "core/base/number_text.h"
+#include "core/base/whole_file.h"
+
+#include <string>
+
+#include <fmt/format.h>
+
+namespace outputs {
+
+namespace {
+
+constexpr int decimals = 7; ///< Of a degree: a centimetre.
+constexpr const char* ourNamespace = "urn:meremark:gpx:1";
+
+/// XML text; characters that XML 1.0 does not know become blanks.
+std::string escaped(std::string_view text) {
+    std::string out;
+    for (const char c : text) {
+        switch (c) {
+        case '&':
+            out += "&amp;";
+            break;
+        case '<':
+            out += "&lt;";
+            break;
+        case '>':
+            out += "&gt;";
+            break;
+        case '"':
+            out += "&quot;";
+            break;
+        default:
+            out += static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\t' ? ' ' : c;
+        }
+    }
+    return out;
+}
+
+/// lat and lon as attributes; GPX knows no longitude of 180.
+std::string position(geo::LonLat place) {
+    std::string lon = base::fixedText(place.lon_deg, decimals);
+    if (lon == base::fixedText(180.0, decimals)) {
+        lon.insert(lon.begin(), '-');
+    }
+    return fmt::format(R"(lat="{}" lon="{}")", base::fixedText(place.lat_deg, decimals), lon);
+}
+
+std::string document(std::string_view name, std::string_view body) {
+    return fmt::format("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                       "<gpx version=\"1.1\" creator=\"Meremark\""
+                       " xmlns=\"http://www.topografix.com/GPX/1/1\" xmlns:mm=\"{}\">\n"
+                       "<metadata><name>{}</name></metadata>\n{}</gpx>\n",
+                       ourNamespace, escaped(name), body);
+}
+
+std::string metres(std::string_view element, double value_m) {
+    return fmt::format("<mm:{0}>{1}</mm:{0}>", element, base::fixedText(value_m, 2));
+}
+
+std::string anchor(std::string_view element, const anchoring::Anchor& anchor,
+                   const geo::WaterFrame& frame) {
+    return fmt::format(
+        "<mm:{0} {1}>{2}{3}</mm:{0}>", element, position(frame.toEarth(anchor.place)),
+        metres("depth_m", anchor.depth.inMetres()), metres("rope_m", anchor.rope.inMetres()));
+}
+
+std::string waypoint(const marks::Mark& mark, const geo::WaterFrame& frame) {
+    const std::string name =
+        fmt::format("{}{}{}", mark.rank, mark.sectionName.empty() ? "" : " ", mark.sectionName);
+    return fmt::format(
+        "<wpt {}><name>{}</name><desc>{}</desc><type>mark</type><extensions>"
+        "{}{}{}{}</extensions></wpt>\n",
+        position(mark.lonLat), escaped(name), escaped(marks::reasonsOf(mark.factors)),
+        metres("depth_m", mark.depth.inMetres()), metres("trust_m", mark.trust.inMetres()),
+        anchor("bow_anchor", mark.anchors.bow, frame),
+        anchor("stern_anchor", mark.anchors.stern, frame));
+}
+
+} // namespace
+
+base::Result<void> writeMarksGpx(const std::filesystem::path& path,
+                                 std::span<const marks::Mark> marks, const geo::WaterFrame& frame,
+                                 std::string_view waterName) {
+    std::string body;
+    for (const marks::Mark& mark : marks) {
+        body += waypoint(mark, frame);
+    }
+    return base::writeWholeFile(path, document(waterName, body));
+}
+
+base::Result<void> writeLinesGpx(const std::filesystem::path& path,
+                                 std::span<const surface::SurveyLine> lines,
+                                 const geo::WaterFrame& frame, std::string_view waterName) {
+    std::string body;
+    int number = 0;
+    for (const surface::SurveyLine& line : lines) {
+        ++number;
+        body += fmt::format("<rte><name>Line {0}</name><number>{0}</number>"
+                            "<rtept {1}><name>{0} start</name></rtept>"
+                            "<rtept {2}><name>{0} end</name></rtept></rte>\n",
+                            number, position(frame.toEarth(line.start)),
+                            position(frame.toEarth(line.end)));
+    }
+    return base::writeWholeFile(path, document(waterName, body));
+}
+
+} // namespace outputs
