@@ -23,7 +23,7 @@ struct AlongTrackSettings {
     double steepest = 1.0;
     /// Longest fault in metres along the track that a jump up and back may be. Default 40 m. 5 to
     /// 200 m.
-    double longestFault_m = 40.0;
+    double longestFault_m = 120.0;
     /// Depths at or below this are no echo. Default 0.05 m. 0 to 0.5 m.
     double noEcho_m = 0.05;
     /// Deeper than any stillwater of the job. Default 350 m (Loch Morar has 310 m). 20 to 2000 m.

@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/reduction/depth_faults.h"
+
+#include "core/reduction/robust.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+namespace reduction {
+
+namespace {
+
+using soundings::Verdict;
+
+double floor_m(const AlongTrackSettings& settings, double depth_m) {
+    return settings.floor_m + settings.floorShare * depth_m;
+}
+
+/// What is still kept of a series, so that neighbours are true neighbours.
+TrackSeries keptOf(const TrackSeries& series, const std::vector<Verdict>& verdicts) {
+    TrackSeries kept;
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        if (verdicts[i] == Verdict::kept) {
+            kept.index.push_back(i);
+            kept.along_m.push_back(series.along_m[i]);
+            kept.shown_m.push_back(series.shown_m[i]);
+        }
+    }
+    return kept;
+}
+
+/// Median of the depths in [first, last).
+double medianBetween(const TrackSeries& series, std::size_t first, std::size_t last) {
+    return medianOf({series.shown_m.begin() + static_cast<std::ptrdiff_t>(first),
+                     series.shown_m.begin() + static_cast<std::ptrdiff_t>(last)});
+}
+
+/// Typical rise over run near `i`, its own step and the next ones left out by the median.
+double slopeNear(const TrackSeries& series, std::size_t i) {
+    constexpr std::size_t reach = 12;
+    const std::size_t first = i > reach ? i - reach : 1;
+    const std::size_t last = std::min(series.size(), i + reach + 1);
+    std::vector<double> slopes;
+    for (std::size_t k = std::max<std::size_t>(first, 1); k < last; ++k) {
+        const double run_m = series.along_m[k] - series.along_m[k - 1];
+        if (run_m > 0.05) {
+            slopes.push_back(std::fabs(series.shown_m[k] - series.shown_m[k - 1]) / run_m);
+        }
+    }
+    return slopes.empty() ? 0.0 : medianOf(std::move(slopes));
+}
+
+/// One side of a stretch of faults: the bottom just before it, or just after it.
+struct Bank {
+    double depth_m = 0.0;
+    double along_m = 0.0;
+};
+
+Bank bankBefore(const TrackSeries& series, std::size_t first) {
+    const std::size_t from = first >= 3 ? first - 3 : 0;
+    return {medianBetween(series, from, first), series.along_m[first - 1]};
+}
+
+Bank bankAfter(const TrackSeries& series, std::size_t last) {
+    const std::size_t to = std::min(series.size(), last + 4);
+    return {medianBetween(series, last + 1, to), series.along_m[last + 1]};
+}
+
+/// A stretch [first, last] judged against the bottom on both sides.
+class Judged {
+public:
+    Judged(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first,
+           std::size_t last)
+        : series_(&series), settings_(&settings), first_(first), last_(last),
+          before_(bankBefore(series, first)), after_(bankAfter(series, last)) {
+        std::vector<double> heights_m;
+        std::vector<double> ratios;
+        for (std::size_t i = first; i <= last; ++i) {
+            heights_m.push_back(series.shown_m[i] - bottomAt(i));
+            ratios.push_back(series.shown_m[i] / std::fmax(bottomAt(i), 0.1));
+        }
+        const auto [least, most] = std::ranges::minmax_element(ratios);
+        leastRatio_ = *least;
+        mostRatio_ = *most;
+        ratio_ = medianOf(ratios);
+        height_m_ = std::fabs(medianOf(std::move(heights_m)));
+    }
+
+    [[nodiscard]] bool isDoubleEcho() const {
+        return ratio_ > 1.85 && ratio_ < 2.15 && leastRatio_ > 1.7 && mostRatio_ < 2.3 &&
+               areBanksLevel() && isSudden(0.6);
+    }
+
+    [[nodiscard]] bool isSpike() const {
+        const double least_m =
+            settings_->threshold * floor_m(*settings_, std::fmax(before_.depth_m, after_.depth_m));
+        return last_ - first_ < 3 && height_m_ > least_m && areBanksLevel() && isSudden(0.7);
+    }
+
+private:
+    [[nodiscard]] double bottomAt(std::size_t i) const {
+        const double length_m = after_.along_m - before_.along_m;
+        const double share =
+            length_m > 0.0 ? (series_->along_m[i] - before_.along_m) / length_m : 0.5;
+        return std::lerp(before_.depth_m, after_.depth_m, share);
+    }
+
+    /// The bottom goes on after the stretch where it was before it.
+    [[nodiscard]] bool areBanksLevel() const {
+        return std::fabs(after_.depth_m - before_.depth_m) < 0.5 * height_m_;
+    }
+
+    /// Both ends are single steps that make most of the height, steeper than the bottom nearby.
+    [[nodiscard]] bool isSudden(double share) const {
+        return isStep(first_, share) && isStep(last_ + 1, share);
+    }
+
+    [[nodiscard]] bool isStep(std::size_t i, double share) const {
+        const double rise_m = std::fabs(series_->shown_m[i] - series_->shown_m[i - 1]);
+        const double run_m = series_->along_m[i] - series_->along_m[i - 1];
+        constexpr double timesTheSlope = 3.0;
+        const double usual_m = timesTheSlope * slopeNear(*series_, i) * run_m;
+        return rise_m > share * height_m_ && rise_m > usual_m;
+    }
+
+    const TrackSeries* series_;
+    const AlongTrackSettings* settings_;
+    std::size_t first_;
+    std::size_t last_;
+    Bank before_;
+    Bank after_;
+    double ratio_ = 1.0;
+    double leastRatio_ = 1.0;
+    double mostRatio_ = 1.0;
+    double height_m_ = 0.0;
+};
+
+bool isJump(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t i) {
+    const double rise_m = std::fabs(series.shown_m[i] - series.shown_m[i - 1]);
+    const double depth_m = std::fmin(series.shown_m[i], series.shown_m[i - 1]);
+    return rise_m > 0.5 * settings.threshold * floor_m(settings, depth_m);
+}
+
+/// Longest run of soundings that a fault may be.
+constexpr std::size_t longestRun = 40;
+
+/// The end of the fault that begins at `first` and its kind; nothing where none does.
+std::optional<std::pair<std::size_t, Verdict>>
+faultFrom(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first) {
+    const double goesUp = series.shown_m[first] - series.shown_m[first - 1];
+    for (std::size_t last = first; last + 1 < series.size() && last < first + longestRun; ++last) {
+        if (series.along_m[last] - series.along_m[first] > settings.longestFault_m) {
+            break;
+        }
+        const double comesBack = series.shown_m[last + 1] - series.shown_m[last];
+        if (!isJump(series, settings, last + 1) || goesUp * comesBack > 0.0) {
+            continue;
+        }
+        const Judged judged(series, settings, first, last);
+        if (goesUp > 0.0 && judged.isDoubleEcho()) {
+            return std::pair(last, Verdict::doubleEcho);
+        }
+        if (judged.isSpike()) {
+            return std::pair(last, Verdict::spike);
+        }
+    }
+    return std::nullopt;
+}
+
+/// Residuals of the window [first, last) from its robust line: the median of the slopes between its
+/// halves, then the median of what is left (Siegel's idea at the cost of one pass).
+std::vector<double> residuals(const TrackSeries& series, std::size_t first, std::size_t last,
+                              std::size_t leftOut) {
+    const std::size_t half = (last - first) / 2;
+    std::vector<double> slopes;
+    for (std::size_t k = first; k + half < last; ++k) {
+        const double run_m = series.along_m[k + half] - series.along_m[k];
+        if (run_m > 0.05 && k != leftOut && k + half != leftOut) {
+            slopes.push_back((series.shown_m[k + half] - series.shown_m[k]) / run_m);
+        }
+    }
+    const double slope = slopes.empty() ? 0.0 : medianOf(std::move(slopes));
+    std::vector<double> left_m;
+    for (std::size_t k = first; k < last; ++k) {
+        left_m.push_back(series.shown_m[k] - slope * series.along_m[k]);
+    }
+    const double middle_m = medianOf(left_m);
+    for (double& value : left_m) {
+        value -= middle_m;
+    }
+    return left_m;
+}
+
+bool isSpikeAt(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t i) {
+    constexpr std::size_t leastEachWay = 4;
+    constexpr std::size_t mostEachWay = 12;
+    std::size_t first = i;
+    while (first > 0 && i - first < mostEachWay &&
+           (i - first < leastEachWay ||
+            series.along_m[i] - series.along_m[first - 1] <= settings.window_m)) {
+        --first;
+    }
+    std::size_t last = i + 1;
+    while (last < series.size() && last - i <= mostEachWay &&
+           (last - i <= leastEachWay ||
+            series.along_m[last] - series.along_m[i] <= settings.window_m)) {
+        ++last;
+    }
+    if (last - first < 5) {
+        return false;
+    }
+    const std::vector<double> left_m = residuals(series, first, last, i);
+    const double sigma_m =
+        std::fmax(floor_m(settings, series.shown_m[i]), robustSigma(left_m, 0.0));
+    if (std::fabs(left_m[i - first]) <= settings.threshold * sigma_m) {
+        return false;
+    }
+    // The neighbours on both sides must contradict it too: the foot of a bank has one of them on
+    // its side.
+    const auto contradicts = [&](std::size_t k) {
+        const double run_m = std::fabs(series.along_m[k] - series.along_m[i]);
+        return std::fabs(series.shown_m[k] - series.shown_m[i]) >
+               0.5 * settings.threshold * sigma_m + 0.5 * settings.steepest * run_m;
+    };
+    return (i == 0 || contradicts(i - 1)) && (i + 1 == series.size() || contradicts(i + 1));
+}
+
+} // namespace
+
+void findStuckDepths(const TrackSeries& series, const AlongTrackSettings& settings,
+                     std::vector<Verdict>& verdicts) {
+    const TrackSeries kept = keptOf(series, verdicts);
+    for (std::size_t first = 0; first < kept.size();) {
+        std::size_t last = first;
+        while (last + 1 < kept.size() && kept.shown_m[last + 1] == kept.shown_m[first]) {
+            ++last;
+        }
+        const bool isLong = last - first + 1 >= static_cast<std::size_t>(settings.stuckSoundings) &&
+                            kept.along_m[last] - kept.along_m[first] >= settings.stuckOver_m;
+        if (isLong && last + 1 < kept.size()) {
+            const double after_m = medianBetween(kept, last + 1, std::min(kept.size(), last + 4));
+            const double held_m = kept.shown_m[first];
+            if (std::fabs(after_m - held_m) > settings.threshold * floor_m(settings, held_m)) {
+                for (std::size_t k = first + 1; k <= last; ++k) {
+                    verdicts[kept.index[k]] = Verdict::stuckDepth;
+                }
+            }
+        }
+        first = last + 1;
+    }
+}
+
+void findEchoFaults(const TrackSeries& series, const AlongTrackSettings& settings,
+                    std::vector<Verdict>& verdicts) {
+    const TrackSeries kept = keptOf(series, verdicts);
+    for (std::size_t first = 1; first + 1 < kept.size(); ++first) {
+        if (!isJump(kept, settings, first)) {
+            continue;
+        }
+        if (const auto fault = faultFrom(kept, settings, first)) {
+            for (std::size_t k = first; k <= fault->first; ++k) {
+                verdicts[kept.index[k]] = fault->second;
+            }
+            first = fault->first + 1;
+        }
+    }
+}
+
+void findSpikes(const TrackSeries& series, const AlongTrackSettings& settings,
+                std::vector<Verdict>& verdicts) {
+    const TrackSeries kept = keptOf(series, verdicts);
+    for (std::size_t i = 0; i < kept.size(); ++i) {
+        if (isSpikeAt(kept, settings, i)) {
+            verdicts[kept.index[i]] = Verdict::spike;
+        }
+    }
+}
+
+} // namespace reduction

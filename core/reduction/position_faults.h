@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/reduction/reduced_survey.h"
+#include "core/reduction/set_aside_along_track.h"
+
+namespace reduction {
+
+/// Marks soundings at places where the boat cannot have been: the track is cut wherever it would
+/// have to be sailed too fast, and the longest chain of pieces that can be sailed is kept.
+void markPositionJumps(const soundings::SurveyDay& day, const AlongTrackSettings& settings,
+                       const std::vector<bool>& isHeld, ReducedDay& reduced);
+
+/// Marks soundings whose position stayed the same to the last digit while the depth went on.
+void markStuckPositions(const soundings::SurveyDay& day, const AlongTrackSettings& settings,
+                        const std::vector<bool>& isHeld, ReducedDay& reduced);
+
+} // namespace reduction
