@@ -81,16 +81,19 @@ public:
             heights_m.push_back(series.shown_m[i] - bottomAt(i));
             ratios.push_back(series.shown_m[i] / std::fmax(bottomAt(i), 0.1));
         }
-        const auto [least, most] = std::ranges::minmax_element(ratios);
-        leastRatio_ = *least;
-        mostRatio_ = *most;
-        ratio_ = medianOf(ratios);
+        ratio_ = medianOf(std::move(ratios));
         height_m_ = std::fabs(medianOf(std::move(heights_m)));
     }
 
+    /// Halved, the stretch joins the bottom on both sides; as shown it does not.
     [[nodiscard]] bool isDoubleEcho() const {
-        return ratio_ > 1.85 && ratio_ < 2.15 && leastRatio_ > 1.7 && mostRatio_ < 2.3 &&
-               areBanksLevel() && isSudden(0.6);
+        const double asShown_m = gap(first_, 1.0) + gap(last_ + 1, 1.0);
+        const double halved_m = gap(first_, 0.5) + gap(last_ + 1, 0.5);
+        constexpr double better = 0.35;
+        constexpr double leastRise = 0.6; // Of the depth before; an echo of two doubles it.
+        return halved_m < better * asShown_m && joins(first_) && joins(last_ + 1) &&
+               series_->shown_m[first_] > (1.0 + leastRise) * series_->shown_m[first_ - 1] &&
+               ratio_ > 1.4 && ratio_ < 2.6;
     }
 
     [[nodiscard]] bool isSpike() const {
@@ -117,6 +120,21 @@ private:
         return isStep(first_, share) && isStep(last_ + 1, share);
     }
 
+    /// The step between the stretch and the bottom at one of its ends, were its depths `times` as
+    /// deep.
+    [[nodiscard]] double gap(std::size_t i, double times) const {
+        const double inside_m = series_->shown_m[i == first_ ? i : i - 1];
+        const double outside_m = series_->shown_m[i == first_ ? i - 1 : i];
+        return std::fabs(times * inside_m - outside_m);
+    }
+
+    [[nodiscard]] bool joins(std::size_t i) const {
+        const double run_m = series_->along_m[i] - series_->along_m[i - 1];
+        constexpr double timesTheSlope = 2.5;
+        return gap(i, 0.5) < 0.5 * settings_->threshold * floor_m(*settings_, before_.depth_m) +
+                                 timesTheSlope * slopeNear(*series_, i) * run_m;
+    }
+
     [[nodiscard]] bool isStep(std::size_t i, double share) const {
         const double rise_m = std::fabs(series_->shown_m[i] - series_->shown_m[i - 1]);
         const double run_m = series_->along_m[i] - series_->along_m[i - 1];
@@ -132,8 +150,6 @@ private:
     Bank before_;
     Bank after_;
     double ratio_ = 1.0;
-    double leastRatio_ = 1.0;
-    double mostRatio_ = 1.0;
     double height_m_ = 0.0;
 };
 
@@ -152,6 +168,10 @@ faultFrom(const TrackSeries& series, const AlongTrackSettings& settings, std::si
     const double goesUp = series.shown_m[first] - series.shown_m[first - 1];
     for (std::size_t last = first; last + 1 < series.size() && last < first + longestRun; ++last) {
         if (series.along_m[last] - series.along_m[first] > settings.longestFault_m) {
+            break;
+        }
+        // A second doubling within it belongs to a fault of its own.
+        if (last > first && series.shown_m[last] > 1.6 * series.shown_m[last - 1]) {
             break;
         }
         const double comesBack = series.shown_m[last + 1] - series.shown_m[last];
