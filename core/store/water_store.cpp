@@ -8,7 +8,7 @@
 #include "core/store/statement.h"
 
 #include <array>
-#include <cstring>
+#include <cstdint>
 #include <fstream>
 
 #include <fmt/format.h>
@@ -23,10 +23,39 @@ constexpr std::size_t headSize = 100; ///< The head of every SQLite file.
 /// What the first bytes of a file tell.
 enum class Head { unreadable, foreign, brokenOff, geoPackage };
 
+/// A number of `size` bytes in a head, the highest byte first.
+std::uint64_t numberAt(const std::array<char, headSize>& head, std::size_t at, std::size_t size) {
+    std::uint64_t number = 0;
+    for (std::size_t i = 0; i < size; ++i) {
+        number = number * 256 + static_cast<unsigned char>(head[at + i]);
+    }
+    return number;
+}
+
+/// True where a save was broken off and its journal waits to be rolled back.
+bool hasJournal(const std::filesystem::path& path) {
+    std::error_code fault;
+    const auto size = std::filesystem::file_size(path.string() + "-journal", fault);
+    return !fault && size > 0;
+}
+
+/// True where the file is shorter than its head says (SQLite file format, 1.3). SQLite itself
+/// takes a last page that is cut for one that ends in zeros.
+bool isCut(const std::filesystem::path& path, const std::array<char, headSize>& head) {
+    constexpr std::size_t pageSizeAt = 16;
+    constexpr std::size_t pageCountAt = 28;
+    const std::uint64_t written = numberAt(head, pageSizeAt, 2);
+    const std::uint64_t pageSize = written == 1 ? 65536 : written;
+    std::error_code fault;
+    const std::uint64_t size = std::filesystem::file_size(path, fault);
+    return fault || size < numberAt(head, pageCountAt, 4) * pageSize;
+}
+
 Head headOf(const std::filesystem::path& path) {
     std::ifstream file(path, std::ios::binary);
     std::array<char, headSize> head{};
-    if (!file || std::filesystem::is_directory(path)) {
+    std::error_code fault;
+    if (!file || std::filesystem::is_directory(path, fault)) {
         return Head::unreadable;
     }
     file.read(head.data(), head.size());
@@ -39,11 +68,10 @@ Head headOf(const std::filesystem::path& path) {
         return Head::brokenOff;
     }
     constexpr std::size_t applicationIdAt = 68;
-    std::int64_t id = 0;
-    for (std::size_t i = 0; i < 4; ++i) {
-        id = id * 256 + static_cast<unsigned char>(head[applicationIdAt + i]);
+    if (numberAt(head, applicationIdAt, 4) != static_cast<std::uint64_t>(geoPackageId)) {
+        return Head::foreign;
     }
-    return id == geoPackageId ? Head::geoPackage : Head::foreign;
+    return isCut(path, head) && !hasJournal(path) ? Head::brokenOff : Head::geoPackage;
 }
 
 /// State of a file whose head is that of a GeoPackage.
