@@ -11,12 +11,16 @@ namespace store::schema {
 
 namespace {
 
-constexpr std::array<Step, 1> steps{layStep1};
+constexpr std::array<Step, 1> published{layStep1};
 
 } // namespace
 
+std::span<const Step> publishedSteps() {
+    return published;
+}
+
 std::int64_t newestStep() {
-    return static_cast<std::int64_t>(steps.size());
+    return static_cast<std::int64_t>(published.size());
 }
 
 std::optional<std::int64_t> stepOf(Connection& connection) {
@@ -39,14 +43,15 @@ std::optional<std::int64_t> stepOf(Connection& connection) {
     return number;
 }
 
-base::Result<void> bringUpToDate(Connection& connection, std::int64_t from) {
+base::Result<void> bringUpToDate(Connection& connection, std::int64_t from,
+                                 std::span<const Step> steps) {
     Transaction transaction(connection);
     for (auto step = static_cast<std::size_t>(from); step < steps.size(); ++step) {
         steps[step](connection);
     }
     Statement note(connection, "INSERT OR REPLACE INTO water_file (key, value) VALUES "
                                "('schema_step', ?)");
-    note.run(std::to_string(newestStep()));
+    note.run(std::to_string(steps.size()));
     return transaction.commit();
 }
 

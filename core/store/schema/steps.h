@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <span>
 
 namespace store::schema {
 
@@ -12,14 +13,19 @@ namespace store::schema {
 /// that has been published never changes; something new that is to be kept is one step more.
 using Step = void (*)(Connection&);
 
+/// All steps that this program knows, the first one first.
+[[nodiscard]] std::span<const Step> publishedSteps();
+
 /// The number of the last step that this program knows.
 [[nodiscard]] std::int64_t newestStep();
 
 /// The step that a file stands at; nothing where it holds no water.
 [[nodiscard]] std::optional<std::int64_t> stepOf(Connection& connection);
 
-/// Runs the steps behind `from` up to the newest, in one transaction.
-[[nodiscard]] base::Result<void> bringUpToDate(Connection& connection, std::int64_t from);
+/// Runs the steps behind `from` up to the last, in one transaction: after a failure the file stands
+/// where it stood.
+[[nodiscard]] base::Result<void> bringUpToDate(Connection& connection, std::int64_t from,
+                                               std::span<const Step> steps = publishedSteps());
 
 /// The steps themselves, each in a file of its own.
 void layStep1(Connection& connection);

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/whole_file.h"
+
+#include "tests/support/scratch_folder.h"
+
+#include <fstream>
+
+#include <gtest/gtest.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <csignal>
+
+namespace {
+
+using support::ScratchFolder;
+
+std::ptrdiff_t filesIn(const std::filesystem::path& folder) {
+    return std::distance(std::filesystem::directory_iterator(folder), {});
+}
+
+TEST(WholeFile, HoldsWhatWasWritten) {
+    const ScratchFolder folder;
+    const std::string content("a\0b\n", 4);
+    ASSERT_TRUE(base::writeWholeFile(folder.path() / "a.txt", content).has_value());
+    EXPECT_EQ(ScratchFolder::textOf(folder.path() / "a.txt"), content);
+    EXPECT_EQ(filesIn(folder.path()), 1);
+}
+
+TEST(WholeFile, TakesThePlaceOfAnOlderOne) {
+    const ScratchFolder folder;
+    const auto path = folder.file("a.txt", "a much longer text than the new one");
+    ASSERT_TRUE(base::writeWholeFile(path, "new").has_value());
+    EXPECT_EQ(ScratchFolder::textOf(path), "new");
+}
+
+TEST(WholeFile, SaysWhereItCannotBeWritten) {
+    const ScratchFolder folder;
+    const auto path = folder.path() / "no such folder" / "a.txt";
+    const auto written = base::writeWholeFile(path, "new");
+    ASSERT_FALSE(written.has_value());
+    EXPECT_EQ(written.error().kind, base::ErrorKind::unwritableOutput);
+    EXPECT_EQ(written.error().where, path.string());
+    EXPECT_FALSE(written.error().whatToDo.empty());
+}
+
+TEST(WholeFile, LeavesTheOlderOneWhenTheDiskTakesNoMore) {
+    const ScratchFolder folder;
+    const auto path = folder.file("a.txt", "old");
+    const pid_t child = fork();
+    ASSERT_GE(child, 0);
+    if (child == 0) {
+        // No file may grow beyond a few bytes: the kernel says so in the middle of the writing.
+        std::signal(SIGXFSZ, SIG_IGN);
+        const rlimit limit{64, 64};
+        setrlimit(RLIMIT_FSIZE, &limit);
+        const auto written = base::writeWholeFile(path, std::string(100'000, 'x'));
+        _exit(!written && written.error().kind == base::ErrorKind::unwritableOutput ? 0 : 1);
+    }
+    int status = 0;
+    ASSERT_EQ(waitpid(child, &status, 0), child);
+    EXPECT_EQ(WEXITSTATUS(status), 0);
+    EXPECT_EQ(ScratchFolder::textOf(path), "old");
+    EXPECT_EQ(filesIn(folder.path()), 1);
+}
+
+TEST(PendingFile, IsGoneWhenItIsNotPutInPlace) {
+    const ScratchFolder folder;
+    const auto path = folder.file("a.txt", "old");
+    {
+        const base::PendingFile pending(path);
+        std::ofstream(pending.beside()) << "half";
+        EXPECT_EQ(filesIn(folder.path()), 2);
+    }
+    EXPECT_EQ(filesIn(folder.path()), 1);
+    EXPECT_EQ(ScratchFolder::textOf(path), "old");
+}
+
+} // namespace
