@@ -96,10 +96,13 @@ public:
                ratio_ > 1.4 && ratio_ < 2.6;
     }
 
+    /// Up to three soundings on a bottom that goes on; or more, if no bottom can rise and fall so.
     [[nodiscard]] bool isSpike() const {
         const double least_m =
             settings_->threshold * floor_m(*settings_, std::fmax(before_.depth_m, after_.depth_m));
-        return last_ - first_ < 3 && height_m_ > least_m && areBanksLevel() && isSudden(0.7);
+        const bool isShort = last_ - first_ < 3 && isSudden(0.7);
+        const bool isWalled = isWall(first_) && isWall(last_ + 1) && isSudden(0.8);
+        return height_m_ > least_m && areBanksLevel() && (isShort || isWalled);
     }
 
 private:
@@ -133,6 +136,13 @@ private:
         constexpr double timesTheSlope = 2.5;
         return gap(i, 0.5) < 0.5 * settings_->threshold * floor_m(*settings_, before_.depth_m) +
                                  timesTheSlope * slopeNear(*series_, i) * run_m;
+    }
+
+    /// Steeper than any bottom that is believed, a metre of position error allowed for.
+    [[nodiscard]] bool isWall(std::size_t i) const {
+        const double rise_m = std::fabs(series_->shown_m[i] - series_->shown_m[i - 1]);
+        const double run_m = series_->along_m[i] - series_->along_m[i - 1];
+        return rise_m > settings_->steepest * (run_m + 1.0);
     }
 
     [[nodiscard]] bool isStep(std::size_t i, double share) const {
@@ -260,7 +270,7 @@ void findStuckDepths(const TrackSeries& series, const AlongTrackSettings& settin
         const bool isLong = last - first + 1 >= static_cast<std::size_t>(settings.stuckSoundings) &&
                             kept.along_m[last] - kept.along_m[first] >= settings.stuckOver_m;
         if (isLong && last + 1 < kept.size()) {
-            const double after_m = medianBetween(kept, last + 1, std::min(kept.size(), last + 4));
+            const double after_m = medianBetween(kept, last + 1, std::min(kept.size(), last + 8));
             const double held_m = kept.shown_m[first];
             if (std::fabs(after_m - held_m) > settings.threshold * floor_m(settings, held_m)) {
                 for (std::size_t k = first + 1; k <= last; ++k) {

@@ -52,9 +52,9 @@ public:
         return far_m <= std::fmax(3.0 * settings_->leastJump_m, 10.0 * usualStep_m_);
     }
 
-    /// From the end of one stretch to the beginning of a later one. `skipped` is how many soundings
-    /// lie between; a boat that jumps and is back at once was going at its usual speed.
-    [[nodiscard]] bool canFollow(std::size_t a, std::size_t b, std::size_t skipped) const {
+    /// From the end of one stretch to the beginning of a later one, at up to thrice the usual
+    /// speed.
+    [[nodiscard]] bool canFollow(std::size_t a, std::size_t b) const {
         const double far_m = distance_m(a, b);
         constexpr double hurry = 3.0;
         if (const auto time_s = between_s(a, b)) {
@@ -62,8 +62,22 @@ public:
                 std::clamp(hurry * usualSpeed_m_s_, 1.0, settings_->fastest_m_s);
             return far_m <= settings_->leastJump_m + speed_m_s * *time_s;
         }
-        return far_m <=
+        // Without times a way of some length may have been sailed unrecorded.
+        constexpr double otherWater_m = 1000.0;
+        return far_m <= otherWater_m;
+    }
+
+    /// The track goes on at `b` as if what lies between had been on the way.
+    [[nodiscard]] bool goesOn(std::size_t a, std::size_t b, std::size_t skipped) const {
+        constexpr double hurry = 3.0;
+        return distance_m(a, b) <=
                settings_->leastJump_m + hurry * usualStep_m_ * static_cast<double>(skipped + 1);
+    }
+
+    /// False for soundings without times that lie as they come, far from one another.
+    [[nodiscard]] bool isTrack() const {
+        constexpr double farthest_m = 60.0;
+        return usualSpeed_m_s_ > 0.0 || usualStep_m_ <= farthest_m;
     }
 
     [[nodiscard]] bool hasTimes(std::size_t a, std::size_t b) const {
@@ -112,9 +126,8 @@ std::vector<bool> heaviestChain(const std::vector<Stretch>& stretches,
         before[i] = i;
         const std::size_t from = i > lookBack ? i - lookBack : 0;
         for (std::size_t j = from; j < i; ++j) {
-            const std::size_t skipped = stretches[i].first - stretches[j].last - 1;
             if (weight[j] + stretches[i].size() > weight[i] &&
-                reach.canFollow(kept[stretches[j].last], kept[stretches[i].first], skipped)) {
+                reach.canFollow(kept[stretches[j].last], kept[stretches[i].first])) {
                 weight[i] = weight[j] + stretches[i].size();
                 before[i] = j;
             }
@@ -130,6 +143,19 @@ std::vector<bool> heaviestChain(const std::vector<Stretch>& stretches,
     return isInChain;
 }
 
+/// Without times: short stretches from which the track comes back to where it was.
+void leaveOutExcursions(const std::vector<Stretch>& stretches, const std::vector<std::size_t>& kept,
+                        const Reach& reach, std::vector<bool>& isInChain) {
+    constexpr std::size_t longest = 20;
+    for (std::size_t s = 1; s + 1 < stretches.size(); ++s) {
+        if (stretches[s].size() <= longest && isInChain[s - 1] &&
+            reach.goesOn(kept[stretches[s - 1].last], kept[stretches[s + 1].first],
+                         stretches[s].size())) {
+            isInChain[s] = false;
+        }
+    }
+}
+
 } // namespace
 
 void markPositionJumps(const soundings::SurveyDay& day, const AlongTrackSettings& settings,
@@ -139,6 +165,9 @@ void markPositionJumps(const soundings::SurveyDay& day, const AlongTrackSettings
         return;
     }
     const Reach reach(day, reduced, settings, kept);
+    if (!reach.isTrack()) {
+        return;
+    }
     std::vector<Stretch> stretches{{0, 0}};
     for (std::size_t k = 1; k < kept.size(); ++k) {
         if (reach.isStepPlausible(kept[k - 1], kept[k])) {
@@ -150,12 +179,12 @@ void markPositionJumps(const soundings::SurveyDay& day, const AlongTrackSettings
     if (stretches.size() == 1) {
         return;
     }
-    const std::vector<bool> isInChain = heaviestChain(stretches, kept, reach);
-    // Without times a long way may have been sailed unrecorded: only short stretches are faults.
-    const std::size_t shortest = std::min<std::size_t>(60, kept.size() / 20);
+    std::vector<bool> isInChain = heaviestChain(stretches, kept, reach);
+    if (!reach.hasTimes(kept.front(), kept.back())) {
+        leaveOutExcursions(stretches, kept, reach, isInChain);
+    }
     for (std::size_t s = 0; s < stretches.size(); ++s) {
-        const bool isTimed = reach.hasTimes(kept.front(), kept.back());
-        if (isInChain[s] || (!isTimed && stretches[s].size() > shortest)) {
+        if (isInChain[s]) {
             continue;
         }
         for (std::size_t k = stretches[s].first; k <= stretches[s].last; ++k) {
