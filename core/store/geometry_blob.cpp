@@ -288,4 +288,25 @@ std::optional<std::vector<geo::LonLatPiece>> piecesFrom(std::span<const std::byt
     return reader.isAtEnd() ? std::optional(std::move(pieces)) : std::nullopt;
 }
 
+std::optional<LonLatBox> boxOf(std::span<const std::byte> blob) {
+    if (blob.size() < headerSize || !Reader(blob).takesHeader()) {
+        return std::nullopt;
+    }
+    const auto flags = std::to_integer<unsigned>(blob[3]);
+    LonLatBox box;
+    if ((flags & 0x10U) != 0) {
+        return box;
+    }
+    if ((flags & 0x0eU) == 0) {
+        const auto point = pointFrom(blob);
+        if (point) {
+            box.take(*point);
+        }
+        return point ? std::optional(box) : std::nullopt;
+    }
+    std::array<double, 4> envelope{};
+    std::memcpy(envelope.data(), blob.data() + headerSize, sizeof envelope);
+    return LonLatBox{envelope[0], envelope[2], envelope[1], envelope[3]};
+}
+
 } // namespace store

@@ -44,4 +44,8 @@ struct LonLatBox {
     [[nodiscard]] bool isEmpty() const { return west_deg > east_deg || south_deg > north_deg; }
 };
 
+/// The box round a geometry: its envelope, or the place where it is a point; empty for an empty
+/// geometry, nothing where the bytes are no geometry that says.
+[[nodiscard]] std::optional<LonLatBox> boxOf(std::span<const std::byte> blob);
+
 } // namespace store

@@ -4,6 +4,7 @@
 #include "core/base/whole_file.h"
 #include "core/store/geopackage.h"
 #include "core/store/schema/steps.h"
+#include "core/store/spatial_functions.h"
 #include "core/store/sqlite_store.h"
 #include "core/store/statement.h"
 
@@ -116,9 +117,9 @@ base::Error refusal(FileState state, const std::filesystem::path& path) {
 }
 
 void prepare(Connection& connection) {
-    // Views and triggers of others may not do more than reading and writing tables.
-    connection.execute("PRAGMA trusted_schema = OFF; PRAGMA cache_size = -65536;"
-                       "PRAGMA journal_mode = DELETE; PRAGMA synchronous = FULL");
+    addSpatialFunctions(connection);
+    connection.execute("PRAGMA cache_size = -65536; PRAGMA journal_mode = DELETE;"
+                       "PRAGMA synchronous = FULL");
 }
 
 } // namespace

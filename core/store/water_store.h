@@ -72,8 +72,8 @@ public:
     [[nodiscard]] virtual base::Result<void> saveDrawing(const surface::DrawnWater& drawn,
                                                          const geo::WaterFrame& frame,
                                                          water::Stamp stamp) = 0;
-    /// The drawing kept; nothing where there is none, or where it does not fit the outline given
-    /// (the mask is laid anew). \return damagedWater where what is kept is no drawing.
+    /// The drawing kept, on a mask laid anew from the outline; nothing where there is none, or
+    /// where it contradicts itself or the outline: a drawing can always be made again.
     [[nodiscard]] virtual base::Result<std::optional<KeptDrawing>>
     loadDrawing(const geo::Outline& outline) = 0;
 
