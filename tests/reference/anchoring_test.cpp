@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/anchoring/rope.h"
 
+#include "tests/support/given.h"
+
 #include <array>
 
 #include <gtest/gtest.h>
@@ -10,6 +12,7 @@ namespace {
 using anchoring::angleAtAnchor_deg;
 using anchoring::ropeForScope;
 using anchoring::runOf;
+using support::given;
 using units::Depth;
 using units::Length;
 
@@ -30,8 +33,8 @@ TEST(TautRope, HasTheAngleAndRunOfItsScope) {
     for (const Row& row : rows) {
         const Length rope = ropeForScope(row.scope, depth, cleat);
         EXPECT_NEAR(rope.inMetres(), row.scope, 1e-12);
-        EXPECT_NEAR(angleAtAnchor_deg(rope, depth, cleat).value(), row.angle_deg, 0.0005);
-        EXPECT_NEAR(runOf(rope, depth, cleat)->inMetres(), row.runByRise, 0.00005);
+        EXPECT_NEAR(given(angleAtAnchor_deg(rope, depth, cleat)), row.angle_deg, 0.0005);
+        EXPECT_NEAR(given(runOf(rope, depth, cleat)).inMetres(), row.runByRise, 0.00005);
     }
 }
 
@@ -39,9 +42,9 @@ TEST(TautRope, InSixMetresUnderABowOfHalfAMetre) {
     const Depth depth = Depth::metres(6.0);
     const Length bow = Length::metres(0.5);
     EXPECT_NEAR(ropeForScope(3, depth, bow).inMetres(), 19.50, 1e-9);
-    EXPECT_NEAR(runOf(Length::metres(19.5), depth, bow)->inMetres(), 18.3848, 0.00005);
-    EXPECT_NEAR(runOf(Length::metres(32.5), depth, bow)->inMetres(), 31.8434, 0.00005);
-    EXPECT_NEAR(runOf(Length::metres(45.5), depth, bow)->inMetres(), 45.0333, 0.00005);
+    EXPECT_NEAR(given(runOf(Length::metres(19.5), depth, bow)).inMetres(), 18.3848, 0.00005);
+    EXPECT_NEAR(given(runOf(Length::metres(32.5), depth, bow)).inMetres(), 31.8434, 0.00005);
+    EXPECT_NEAR(given(runOf(Length::metres(45.5), depth, bow)).inMetres(), 45.0333, 0.00005);
 }
 
 TEST(WindPull, IsHalfRhoTimesDragTimesSideTimesSpeedSquared) {

@@ -3,6 +3,8 @@
 #include "core/rates/gamma_prior.h"
 #include "core/rates/rate.h"
 
+#include "tests/support/given.h"
+
 #include <array>
 
 #include <gtest/gtest.h>
@@ -10,11 +12,12 @@
 namespace {
 
 using rates::Tally;
+using support::given;
 
 struct GarwoodRow {
-    int fish;
-    double low;
-    double high;
+    int fish = 0;
+    double low = 0.0;
+    double high = 0.0;
 };
 
 // Garwood 1936, Biometrika 28:437; digits by scipy's chi-squared quantiles.
@@ -31,8 +34,8 @@ TEST(Rate, HasGarwoodsExactLimits) {
         EXPECT_NEAR(rate->high, row.high, 0.0001);
     }
     // GraphPad's example: 25 events, 16.18 to 36.90.
-    EXPECT_NEAR(rates::rateOf(Tally{25, 10.0})->low, 16.18, 0.005);
-    EXPECT_NEAR(rates::rateOf(Tally{25, 10.0})->high, 36.90, 0.005);
+    EXPECT_NEAR(given(rates::rateOf(Tally{25, 10.0})).low, 16.18, 0.005);
+    EXPECT_NEAR(given(rates::rateOf(Tally{25, 10.0})).high, 36.90, 0.005);
     // Example on R's help page of poisson.test: 137 in 24.19893 gives 5.661407
     // (4.753125, 6.692709).
     const auto crime = rates::rateOf(Tally{137, 24.19893});
@@ -44,17 +47,17 @@ TEST(Rate, HasGarwoodsExactLimits) {
 TEST(Rate, IsTheRatioOfMeans) {
     // Completed trips: Pollock et al. 1994. Catches 0, 1, 0, 4, 2 in 2, 4, 1, 5, 8 h: 0.35 an hour;
     // the mean of the five ratios would be 0.26.
-    EXPECT_NEAR(rates::rateOf(Tally{0 + 1 + 0 + 4 + 2, 2 + 4 + 1 + 5 + 8})->per10RodHours, 3.5,
-                1e-12);
+    EXPECT_NEAR(given(rates::rateOf(Tally{0 + 1 + 0 + 4 + 2, 2 + 4 + 1 + 5 + 8})).per10RodHours,
+                3.5, 1e-12);
 }
 
 struct CompareRow {
     Tally first;
     Tally second;
-    double ratio;
-    double low;
-    double high;
-    double p;
+    double ratio = 0.0;
+    double low = 0.0;
+    double high = 0.0;
+    double p = 0.0;
 };
 
 // First: R's help page of poisson.test (its p of 0.07967 is the "minlike" one; the central is
@@ -79,9 +82,9 @@ TEST(Comparison, IsTheExactConditionalTestWithCentralP) {
 
 struct PriorRow {
     Tally tally;
-    double mean;
-    double low;
-    double high;
+    double mean = 0.0;
+    double low = 0.0;
+    double high = 0.0;
 };
 
 // Clayton and Kaldor 1987, Biometrics 43:671, with Gamma(2, 8); digits by scipy.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/light/sun.h"
 
+#include "tests/support/given.h"
+
 #include <array>
 #include <cmath>
 
@@ -11,14 +13,15 @@ namespace {
 using std::chrono::hours;
 using std::chrono::minutes;
 using std::chrono::seconds;
+using support::given;
 
 struct Row {
-    const char* name;
+    const char* name = "";
     geo::LonLat place;
-    const char* zone;
-    const char* day;
-    std::array<const char*, 4> times; ///< Dawn, rise, set, dusk by the clock there; "" not asked.
-    int tolerance_s;
+    const char* zone = "";
+    const char* day = "";
+    std::array<const char*, 4> times{}; ///< Dawn, rise, set, dusk by the clock there; "" not asked.
+    int tolerance_s = 0;
 };
 
 constexpr geo::LonLat golden{-105.1786, 39.742476};
@@ -80,7 +83,7 @@ TEST(Sun, RisesAndSetsWithinFiveSecondsOfPublishedTimes) {
     for (const Row& row : rows) {
         const auto clock = units::Clock::inZone(row.zone);
         ASSERT_TRUE(clock) << row.zone;
-        const units::Day day = units::dayFrom(row.day).value();
+        const units::Day day = given(units::dayFrom(row.day));
         const light::SunTimes sun = light::sunTimesOn(day, row.place, *clock);
         const std::array found = {sun.civilDawn, sun.sunrise, sun.sunset, sun.civilDusk};
         for (std::size_t i = 0; i < found.size(); ++i) {
@@ -88,7 +91,7 @@ TEST(Sun, RisesAndSetsWithinFiveSecondsOfPublishedTimes) {
                 continue;
             }
             ASSERT_TRUE(found[i]) << row.name << " event " << i;
-            const units::Moment wanted = clock->at(day, units::timeOfDayFrom(row.times[i]).value());
+            const units::Moment wanted = clock->at(day, given(units::timeOfDayFrom(row.times[i])));
             const double off_s = std::chrono::duration<double>(*found[i] - wanted).count();
             EXPECT_NEAR(off_s, 0.0, row.tolerance_s)
                 << row.name << ": " << units::isoLocalText(*found[i], *clock);
@@ -102,21 +105,21 @@ TEST(Sun, AgreesWithTheAlmanacToTheMinute) {
     const auto clock = units::Clock::inZone("Etc/GMT+7").value();
     const auto minutesOff = [&](units::Moment found, const char* day, const char* time) {
         return std::chrono::duration<double, std::ratio<60>>(
-                   found - clock.at(units::dayFrom(day).value(), *units::timeOfDayFrom(time)))
+                   found - clock.at(given(units::dayFrom(day)), given(units::timeOfDayFrom(time))))
             .count();
     };
-    const auto winter = light::sunTimesOn(*units::dayFrom("2015-01-02"), golden, clock);
-    EXPECT_NEAR(minutesOff(winter.sunrise.value(), "2015-01-02", "07:22"), 0.0, 1.0);
-    EXPECT_NEAR(minutesOff(winter.sunset.value(), "2015-01-02", "16:48"), 0.0, 1.0);
-    const auto summer = light::sunTimesOn(*units::dayFrom("2015-08-02"), golden, clock);
-    EXPECT_NEAR(minutesOff(summer.sunrise.value(), "2015-08-02", "05:00"), 0.0, 1.0);
-    EXPECT_NEAR(minutesOff(summer.sunset.value(), "2015-08-02", "19:13"), 0.0, 1.0);
+    const auto winter = light::sunTimesOn(given(units::dayFrom("2015-01-02")), golden, clock);
+    EXPECT_NEAR(minutesOff(given(winter.sunrise), "2015-01-02", "07:22"), 0.0, 1.0);
+    EXPECT_NEAR(minutesOff(given(winter.sunset), "2015-01-02", "16:48"), 0.0, 1.0);
+    const auto summer = light::sunTimesOn(given(units::dayFrom("2015-08-02")), golden, clock);
+    EXPECT_NEAR(minutesOff(given(summer.sunrise), "2015-08-02", "05:00"), 0.0, 1.0);
+    EXPECT_NEAR(minutesOff(given(summer.sunset), "2015-08-02", "19:13"), 0.0, 1.0);
 }
 
 TEST(Sun, StandsWhereTheSolarPositionAlgorithmPutsIt) {
     // Reda and Andreas 2008: 2003-10-17 12:30:30 MST, zenith 50.11162, azimuth 194.34024. Theirs
     // holds 0.016 degrees of refraction and 0.002 of parallax, ours neither.
-    const units::Moment moment = units::momentFrom("2003-10-17T19:30:30Z", units::Clock()).value();
+    const units::Moment moment = given(units::momentFrom("2003-10-17T19:30:30Z", units::Clock()));
     const light::SunPosition sun = light::sunAt(moment, golden);
     EXPECT_NEAR(sun.azimuth.inDegrees(), 194.34024, 0.02);
     EXPECT_NEAR(sun.elevation_deg, 90.0 - 50.11162 - 0.016 + 0.002, 0.02);

@@ -3,6 +3,8 @@
 
 #include "core/anchoring/rope.h"
 
+#include "tests/support/given.h"
+
 #include <functional>
 #include <random>
 
@@ -14,6 +16,7 @@ namespace {
 using anchoring::AnchorSet;
 using anchoring::BoatSettings;
 using anchoring::Weather;
+using support::given;
 using testing::Contains;
 using testing::HasSubstr;
 using testing::Not;
@@ -51,8 +54,8 @@ void expectRopesTight(const AnchorSet& set, const BoatSettings& boat) {
     ASSERT_TRUE(bowRun && sternRun);
     const auto bow = anchoring::bowOf(set.lie, boat.length);
     const auto stern = anchoring::sternOf(set.lie, boat.length);
-    EXPECT_NEAR(geo::distance_m(bow, set.bow.place), bowRun->inMetres(), 0.02);
-    EXPECT_NEAR(geo::distance_m(stern, set.stern.place), sternRun->inMetres(), 0.02);
+    EXPECT_NEAR(geo::distance_m(bow, set.bow.place), given(bowRun).inMetres(), 0.02);
+    EXPECT_NEAR(geo::distance_m(stern, set.stern.place), given(sternRun).inMetres(), 0.02);
 }
 
 TEST(PlaceAnchors, LaysTheBowAnchorUpwindAtItsScopeOnAFlatBottom) {

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/anchoring/rope.h"
 
+#include "tests/support/given.h"
+
 #include <gtest/gtest.h>
 
 namespace {
 
+using support::given;
 using units::Depth;
 using units::Length;
 
@@ -16,13 +19,13 @@ TEST(Rope, HasNoRunWhereItDoesNotReachTheBottom) {
 
 TEST(Rope, StandsUprightAtScopeOne) {
     const auto run = anchoring::runOf(Length::metres(6.5), Depth::metres(6), Length::metres(0.5));
-    EXPECT_NEAR(run.value().inMetres(), 0.0, 1e-9);
+    EXPECT_NEAR(given(run).inMetres(), 0.0, 1e-9);
 }
 
 TEST(Rope, HasNoScopeWithoutRise) {
     EXPECT_FALSE(anchoring::scopeOf(Length::metres(5), Depth(), Length()));
     EXPECT_NEAR(
-        anchoring::scopeOf(Length::metres(13), Depth::metres(6), Length::metres(0.5)).value(), 2.0,
+        given(anchoring::scopeOf(Length::metres(13), Depth::metres(6), Length::metres(0.5))), 2.0,
         1e-12);
 }
 

@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/light/sun.h"
 
+#include "tests/support/given.h"
+
 #include <gtest/gtest.h>
 
 namespace {
 
+using support::given;
 using namespace std::chrono_literals;
 
 units::Day day(const char* text) {
-    return units::dayFrom(text).value();
+    return given(units::dayFrom(text));
 }
 
 TEST(SunTimes, HaveNoSunriseUnderTheMidnightSun) {
@@ -37,10 +40,10 @@ TEST(SunTimes, HaveTwilightButNoSunInThePolarNight) {
 TEST(SunTimes, BelongToTheCalendarDayOfTheWaterNotOfGreenwich) {
     const auto clock = units::Clock::inZone("America/Denver").value();
     const auto sun = light::sunTimesOn(day("2003-10-17"), {-105.1786, 39.742476}, clock);
-    EXPECT_EQ(clock.dayOf(sun.sunrise.value()), day("2003-10-17"));
-    EXPECT_EQ(clock.dayOf(sun.sunset.value()), day("2003-10-17"));
+    EXPECT_EQ(clock.dayOf(given(sun.sunrise)), day("2003-10-17"));
+    EXPECT_EQ(clock.dayOf(given(sun.sunset)), day("2003-10-17"));
     // The sunset is already of the next day in Greenwich.
-    EXPECT_EQ(units::Clock().dayOf(sun.sunset.value()), day("2003-10-18"));
+    EXPECT_EQ(units::Clock().dayOf(given(sun.sunset)), day("2003-10-18"));
 }
 
 TEST(SunTimes, ComeInOrderOnEveryDayOfTheYear) {
@@ -50,25 +53,25 @@ TEST(SunTimes, ComeInOrderOnEveryDayOfTheYear) {
          d <= std::chrono::sys_days(day("2024-12-31")); d += std::chrono::days(1)) {
         const auto sun = light::sunTimesOn(units::Day(d), place, clock);
         ASSERT_TRUE(sun.civilDawn && sun.sunrise && sun.sunset && sun.civilDusk);
-        EXPECT_LT(*sun.civilDawn, *sun.sunrise);
-        EXPECT_LT(*sun.sunrise, *sun.sunset);
-        EXPECT_LT(*sun.sunset, *sun.civilDusk);
-        EXPECT_EQ(clock.dayOf(*sun.sunrise), units::Day(d));
+        EXPECT_LT(given(sun.civilDawn), given(sun.sunrise));
+        EXPECT_LT(given(sun.sunrise), given(sun.sunset));
+        EXPECT_LT(given(sun.sunset), given(sun.civilDusk));
+        EXPECT_EQ(clock.dayOf(given(sun.sunrise)), units::Day(d));
     }
 }
 
 TEST(SunAt, PutsTheSunOnTheHorizonAtSunrise) {
     const geo::LonLat place{3.1, 55.2};
     const auto sun = light::sunTimesOn(day("2026-10-03"), place, units::Clock());
-    EXPECT_NEAR(light::sunAt(sun.sunrise.value(), place).elevation_deg, -0.833, 1e-4);
-    EXPECT_NEAR(light::sunAt(sun.civilDusk.value(), place).elevation_deg, -6.0, 1e-4);
-    EXPECT_LT(light::sunAt(*sun.sunrise, place).azimuth.inDegrees(), 180.0);
-    EXPECT_GT(light::sunAt(*sun.sunset, place).azimuth.inDegrees(), 180.0);
+    EXPECT_NEAR(light::sunAt(given(sun.sunrise), place).elevation_deg, -0.833, 1e-4);
+    EXPECT_NEAR(light::sunAt(given(sun.civilDusk), place).elevation_deg, -6.0, 1e-4);
+    EXPECT_LT(light::sunAt(given(sun.sunrise), place).azimuth.inDegrees(), 180.0);
+    EXPECT_GT(light::sunAt(given(sun.sunset), place).azimuth.inDegrees(), 180.0);
 }
 
 TEST(SunAt, StandsInTheNorthAtNoonSouthOfTheTropics) {
     const light::SunPosition sun = light::sunAt(
-        units::momentFrom("2025-06-21T12:02:00Z", units::Clock()).value(), {0.0, -35.0});
+        given(units::momentFrom("2025-06-21T12:02:00Z", units::Clock())), {0.0, -35.0});
     EXPECT_LT(sun.azimuth.angleTo_deg(units::Bearing::degrees(0.0)), 1.0);
     EXPECT_NEAR(sun.elevation_deg, 90.0 - 35.0 - 23.44, 0.05);
 }

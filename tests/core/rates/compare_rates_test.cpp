@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rates/compare_rates.h"
 
+#include "tests/support/given.h"
+
 #include <cmath>
 
 #include <gmock/gmock.h>
@@ -9,6 +11,7 @@
 namespace {
 
 using rates::Tally;
+using support::given;
 
 TEST(CompareRates, FindsNothingBetweenTwoBlanks) {
     const auto found = rates::compareRates(Tally{0, 10.0}, Tally{0, 20.0});
@@ -30,8 +33,8 @@ TEST(CompareRates, AgreesWithItselfTurnedRound) {
     const auto one = rates::compareRates(Tally{7, 31.0}, Tally{12, 17.0}).value();
     const auto other = rates::compareRates(Tally{12, 17.0}, Tally{7, 31.0}).value();
     EXPECT_NEAR(one.p, other.p, 1e-12);
-    EXPECT_NEAR(one.low, 1.0 / *other.high, 1e-9);
-    EXPECT_NEAR(*one.high, 1.0 / other.low, 1e-9);
+    EXPECT_NEAR(one.low, 1.0 / given(other.high), 1e-9);
+    EXPECT_NEAR(given(one.high), 1.0 / other.low, 1e-9);
 }
 
 TEST(CompareRates, KeepsTinyChancesApartFromNone) {

@@ -2,6 +2,7 @@
 #include "core/rates/count_hour_rates.h"
 
 #include "tests/core/rates/log_builder.h"
+#include "tests/support/given.h"
 
 #include <cmath>
 #include <random>
@@ -12,6 +13,7 @@ namespace {
 
 using rates::HourRates;
 using rates::HourSettings;
+using support::given;
 
 HourRates count(const logbook::Log& log, const HourSettings& settings = {}) {
     base::Progress progress;
@@ -48,9 +50,9 @@ TEST(HourRates, FindTheHourOfThePeak) {
     const auto& four = rates.points[32];
     EXPECT_EQ(nine.hour, 9.0);
     ASSERT_TRUE(nine.rate && four.rate);
-    EXPECT_GT(nine.rate->low, four.rate->high);
-    EXPECT_GT(nine.rate->per10RodHours, 2.4);
-    EXPECT_LT(nine.rate->per10RodHours, 4.8);
+    EXPECT_GT(given(nine.rate).low, given(four.rate).high);
+    EXPECT_GT(given(nine.rate).per10RodHours, 2.4);
+    EXPECT_LT(given(nine.rate).per10RodHours, 4.8);
 }
 
 TEST(HourRates, SayNothingOfHoursThatWereNotFished) {
@@ -75,8 +77,8 @@ TEST(HourRates, DoNotTakeBlanksForCertainty) {
     const HourRates rates = count(log);
     const auto& ten = rates.points[20];
     ASSERT_TRUE(ten.rate);
-    EXPECT_EQ(ten.rate->per10RodHours, 0.0);
-    EXPECT_GT(ten.rate->high, 1.0);
+    EXPECT_EQ(given(ten.rate).per10RodHours, 0.0);
+    EXPECT_GT(given(ten.rate).high, 1.0);
 }
 
 TEST(HourRates, GoRoundMidnight) {
@@ -92,8 +94,9 @@ TEST(HourRates, GoRoundMidnight) {
     }
     const HourRates rates = count(log);
     ASSERT_TRUE(rates.points[0].rate && rates.points[47].rate && rates.points[1].rate);
-    EXPECT_NEAR(rates.points[47].rate->per10RodHours, rates.points[0].rate->per10RodHours,
-                0.2 * rates.points[0].rate->per10RodHours);
+    EXPECT_NEAR(given(rates.points[47].rate).per10RodHours,
+                given(rates.points[0].rate).per10RodHours,
+                0.2 * given(rates.points[0].rate).per10RodHours);
 }
 
 TEST(HourRates, AreThePlainRateWhereThatIsTheSameAllDay) {
@@ -105,7 +108,7 @@ TEST(HourRates, AreThePlainRateWhereThatIsTheSameAllDay) {
         log[0].runs.push_back(fish);
     }
     for (const auto& point : count(log).points) {
-        EXPECT_NEAR(point.rate.value().per10RodHours, 20.0, 0.1);
+        EXPECT_NEAR(given(point.rate).per10RodHours, 20.0, 0.1);
     }
 }
 

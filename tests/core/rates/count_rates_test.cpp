@@ -2,6 +2,7 @@
 #include "core/rates/count_rates.h"
 
 #include "tests/core/rates/log_builder.h"
+#include "tests/support/given.h"
 
 #include <algorithm>
 #include <random>
@@ -15,6 +16,7 @@ using rates::GroupedStay;
 using rates::RateRow;
 using rates::RateSettings;
 using rates::RateTable;
+using support::given;
 using testing::Contains;
 using testing::HasSubstr;
 
@@ -50,7 +52,7 @@ TEST(CountRates, CountsEffortBlanksRunsAndFish) {
     EXPECT_EQ(bay.stays, 2);
     EXPECT_EQ(bay.blanks, 1);
     EXPECT_EQ(bay.fish, 1);
-    EXPECT_NEAR(bay.rate->per10RodHours, 10.0 / 6.0, 1e-9);
+    EXPECT_NEAR(given(bay.rate).per10RodHours, 10.0 / 6.0, 1e-9);
     EXPECT_NEAR(bay.shareOfEffort, 6.0 / 9.0, 1e-9);
     const RateRow& point = table.rows[1];
     EXPECT_EQ(point.fish, 3);
@@ -120,9 +122,9 @@ TEST(CountRates, DrawsRatesTowardsOneAnother) {
     const RateTable table = count(grouped(log));
     const RateRow& bay = table.rows[0];
     const RateRow& point = table.rows[1];
-    EXPECT_GT(bay.shrunk->per10RodHours, bay.rate->per10RodHours);
-    EXPECT_LT(point.shrunk->per10RodHours, point.rate->per10RodHours);
-    EXPECT_LT(bay.shrunk->per10RodHours, point.shrunk->per10RodHours);
+    EXPECT_GT(given(bay.shrunk).per10RodHours, given(bay.rate).per10RodHours);
+    EXPECT_LT(given(point.shrunk).per10RodHours, given(point.rate).per10RodHours);
+    EXPECT_LT(given(bay.shrunk).per10RodHours, given(point.shrunk).per10RodHours);
 }
 
 TEST(CountRates, SaysThatChanceExplainsSmallDifferences) {
@@ -151,7 +153,7 @@ TEST(CountRates, SaysWhatStandsOut) {
                 Contains("bar brought more than the rest, by more than chance would make it."));
     EXPECT_THAT(table.notes,
                 Contains("dam brought less than the rest, by more than chance would make it."));
-    EXPECT_LT(table.rows[0].pAgainstTheRest.value(), 0.001);
+    EXPECT_LT(given(table.rows[0].pAgainstTheRest), 0.001);
 }
 
 TEST(CountRates, SaysWhereTooLittleWasTriedAndWhereOneStayMakesTheRate) {
@@ -197,8 +199,8 @@ TEST(CountRates, DoesNotDependOnTheOrderOfTheStays) {
     for (std::size_t i = 0; i < forwards.rows.size(); ++i) {
         EXPECT_EQ(forwards.rows[i].name, backwards.rows[i].name);
         EXPECT_EQ(forwards.rows[i].fish, backwards.rows[i].fish);
-        EXPECT_NEAR(forwards.rows[i].shrunk->per10RodHours, backwards.rows[i].shrunk->per10RodHours,
-                    1e-9);
+        EXPECT_NEAR(given(forwards.rows[i].shrunk).per10RodHours,
+                    given(backwards.rows[i].shrunk).per10RodHours, 1e-9);
     }
 }
 

@@ -2,13 +2,14 @@
 #pragma once
 
 #include "core/logbook/trip.h"
+#include "tests/support/given.h"
 
 #include <string>
 
 namespace logs {
 
 inline units::Moment moment(const std::string& text) {
-    return units::momentFrom(text, units::Clock()).value();
+    return support::given(units::momentFrom(text, units::Clock()));
 }
 
 /// A stay on one day between two times of day, UTC.

@@ -3,6 +3,7 @@
 
 #include "core/rates/count_rates.h"
 #include "tests/core/rates/log_builder.h"
+#include "tests/support/given.h"
 
 #include <array>
 
@@ -13,6 +14,7 @@ namespace {
 using rates::GroupedStay;
 using rates::RateTable;
 using rates::RecordBook;
+using support::given;
 using Groups = std::array<std::optional<std::string_view>, 2>;
 
 /// Twenty days: the bar in the morning with a fish, the dam in the afternoon with none.
@@ -41,7 +43,7 @@ TEST(RecordBook, RanksWhatBroughtFishAboveTheUntriedAndThatAboveBlanks) {
     const logbook::Log made = log();
     const RecordBook book(tablesOf(made));
     const auto mean = [&](std::string_view section) {
-        return book.of(Groups{section, std::nullopt})->rate.per10RodHours;
+        return given(book.of(Groups{section, std::nullopt})).rate.per10RodHours;
     };
     EXPECT_GT(mean("bar"), mean("neck"));
     EXPECT_GT(mean("neck"), mean("dam"));
@@ -50,10 +52,10 @@ TEST(RecordBook, RanksWhatBroughtFishAboveTheUntriedAndThatAboveBlanks) {
 TEST(RecordBook, IsLeastSureOfTheUntried) {
     const logbook::Log made = log();
     const RecordBook book(tablesOf(made));
-    const double tried = book.of(Groups{"bar", std::nullopt})->relativeWidth;
-    const double untried = book.of(Groups{"neck", std::nullopt})->relativeWidth;
+    const double tried = given(book.of(Groups{"bar", std::nullopt})).relativeWidth;
+    const double untried = given(book.of(Groups{"neck", std::nullopt})).relativeWidth;
     EXPECT_GT(untried, 1.5 * tried);
-    const auto record = book.of(Groups{"neck", std::nullopt}).value();
+    const auto record = given(book.of(Groups{"neck", std::nullopt}));
     EXPECT_LT(record.rate.low, record.rate.per10RodHours);
     EXPECT_GT(record.rate.high, record.rate.per10RodHours);
 }
@@ -61,16 +63,16 @@ TEST(RecordBook, IsLeastSureOfTheUntried) {
 TEST(RecordBook, MultipliesTheHourIn) {
     const logbook::Log made = log();
     const RecordBook book(tablesOf(made));
-    EXPECT_GT(book.of(Groups{"neck", "08-10"})->rate.per10RodHours,
-              book.of(Groups{"neck", "14-16"})->rate.per10RodHours);
+    EXPECT_GT(given(book.of(Groups{"neck", "08-10"})).rate.per10RodHours,
+              given(book.of(Groups{"neck", "14-16"})).rate.per10RodHours);
 }
 
 TEST(RecordBook, SaysTheWholeWatersRateWhereNothingElseIsAsked) {
     const logbook::Log made = log();
     const RecordBook book(tablesOf(made));
     const auto record = book.of(Groups{std::nullopt, std::nullopt});
-    EXPECT_NEAR(record->rate.per10RodHours, 10.0 * 20.5 / 80.0, 1e-9);
-    EXPECT_EQ(book.whole()->per10RodHours, record->rate.per10RodHours);
+    EXPECT_NEAR(given(record).rate.per10RodHours, 10.0 * 20.5 / 80.0, 1e-9);
+    EXPECT_EQ(given(book.whole()).per10RodHours, given(record).rate.per10RodHours);
 }
 
 TEST(RecordBook, IsEmptyWithoutEffort) {

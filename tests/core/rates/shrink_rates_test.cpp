@@ -69,19 +69,19 @@ TEST(ShrinkRates, ComesNearerToTheTruthThanTheBareRatesAndCoversIt) {
     int all = 0;
     for (int water = 0; water < 150; ++water) {
         std::vector<Tally> rows;
-        std::vector<double> true_;
+        std::vector<double> truths;
         for (int section = 0; section < 10; ++section) {
-            true_.push_back(truth(chance));
+            truths.push_back(truth(chance));
             const double rodHours = 4.0 + static_cast<double>(chance() % 40);
-            std::poisson_distribution<int> fish(true_.back() * rodHours);
+            std::poisson_distribution<int> fish(truths.back() * rodHours);
             rows.push_back({fish(chance), rodHours});
         }
         const auto out = shrink(rows);
         for (std::size_t i = 0; i < rows.size(); ++i) {
-            shrunkError += std::pow(out.beliefs[i].mean - true_[i], 2);
-            bareError += std::pow(rows[i].fish / rows[i].rodHours - true_[i], 2);
+            shrunkError += std::pow(out.beliefs[i].mean - truths[i], 2);
+            bareError += std::pow(rows[i].fish / rows[i].rodHours - truths[i], 2);
             const rates::Rate rate = out.beliefs[i].rate();
-            covered += rate.low / 10.0 <= true_[i] && true_[i] <= rate.high / 10.0 ? 1 : 0;
+            covered += rate.low / 10.0 <= truths[i] && truths[i] <= rate.high / 10.0 ? 1 : 0;
             ++all;
         }
     }
