@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/gdal/raster_file.h"
 
+#include "core/base/whole_file.h"
 #include "core/gdal/session.h"
 
-#include <atomic>
 #include <cmath>
 #include <limits>
 
 #include <cpl_string.h>
 #include <fmt/format.h>
 #include <gdal_priv.h>
-#include <unistd.h>
 
 namespace gdal {
 
@@ -29,14 +28,6 @@ base::Result<void> checkSizes(const RasterToWrite& raster) {
             "draw the water again");
     }
     return {};
-}
-
-/// A name beside the wanted one that no other run of ours uses.
-std::filesystem::path besideName(const std::filesystem::path& path) {
-    static std::atomic<int> count{0};
-    std::filesystem::path beside = path;
-    beside += fmt::format(".{}-{}.part", ::getpid(), ++count);
-    return beside;
 }
 
 bool fill(GDALDataset& dataset, const RasterToWrite& raster) {
@@ -71,10 +62,8 @@ base::Result<void> writeRasterFile(const std::filesystem::path& path, const Rast
         return checked;
     }
     const Session session;
-    const std::filesystem::path beside = besideName(path);
+    base::PendingFile pending(path);
     const auto failed = [&] {
-        std::error_code ignored;
-        std::filesystem::remove(beside, ignored);
         return std::unexpected(session.error(ErrorKind::unwritableOutput,
                                              "the grid cannot be written", path.string(),
                                              "check that the folder is there and has room"));
@@ -87,21 +76,17 @@ base::Result<void> writeRasterFile(const std::filesystem::path& path, const Rast
     options.SetNameValue("COMPRESS", "DEFLATE");
     options.SetNameValue("PREDICTOR", "3");
     options.SetNameValue("BIGTIFF", "IF_SAFER");
-    GDALDatasetUniquePtr dataset(
-        driver->Create(beside.c_str(), raster.cols, raster.rows, 1, GDT_Float32, options.List()));
+    GDALDatasetUniquePtr dataset(driver->Create(pending.beside().c_str(), raster.cols, raster.rows,
+                                                1, GDT_Float32, options.List()));
     if (!dataset || !fill(*dataset, raster)) {
         dataset.reset();
         return failed();
     }
     dataset.reset(); // Writes what is left; complaints are heard by the session.
-    std::error_code fault;
-    if (!session.hasFailed()) {
-        std::filesystem::rename(beside, path, fault);
-    }
-    if (session.hasFailed() || fault) {
+    if (session.hasFailed()) {
         return failed();
     }
-    return {};
+    return pending.putInPlace();
 }
 
 base::Result<Raster> readRasterFile(const std::filesystem::path& path, int mostBands) {

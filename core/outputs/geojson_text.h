@@ -17,9 +17,9 @@ namespace outputs {
 class Properties {
 public:
     Properties& with(std::string_view name, std::string_view text);
-    Properties& with(std::string_view name, double number, int decimals);
+    Properties& with(std::string_view name, double number, int places);
     /// Null where there is none.
-    Properties& with(std::string_view name, std::optional<double> number, int decimals);
+    Properties& with(std::string_view name, std::optional<double> number, int places);
     [[nodiscard]] std::string text() const { return "{" + inside_ + "}"; }
 
 private:
