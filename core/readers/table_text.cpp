@@ -69,7 +69,8 @@ void splitRow(std::string_view line, char separator, std::vector<std::string_vie
     bool isQuoted = false;
     for (std::size_t i = 0; i <= line.size(); ++i) {
         if (i < line.size() && line[i] == '"') {
-            isQuoted = !isQuoted;
+            // Within a cell it is the sign of seconds.
+            isQuoted = !isQuoted && base::trimmed(line.substr(from, i - from)).empty();
         }
         if (i < line.size() && (isQuoted || line[i] != separator)) {
             continue;
