@@ -19,11 +19,11 @@ std::optional<LonLatBox> boxOfArgument(sqlite3_value* argument) {
 }
 
 /// One side of the box; null for an empty geometry.
-template <double LonLatBox::*side>
+template <double LonLatBox::*Side>
 void giveSide(sqlite3_context* context, int, sqlite3_value** arguments) {
     const auto box = boxOfArgument(arguments[0]);
     if (box && !box->isEmpty()) {
-        sqlite3_result_double(context, (*box).*side);
+        sqlite3_result_double(context, (*box).*Side);
     } else {
         sqlite3_result_null(context);
     }

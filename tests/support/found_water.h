@@ -57,7 +57,7 @@ private:
             const double x_m = -300.0 + 3.0 * i;
             day.soundings.push_back(
                 {at(x_m, -80.0), units::Depth::metres(6.24 + 0.004 * x_m),
-                 units::Moment(std::chrono::milliseconds(1'788'600'000'000 + 1'250 * i))});
+                 units::Moment(std::chrono::milliseconds(1'788'600'000'000 + 1'250L * i))});
         }
         day.soundings[5].time.reset();
         day.passStarts = {0, 90};

@@ -108,9 +108,9 @@ private:
         }
         return positions;
     }
-    [[nodiscard]] soundings::SurveyDay day(int number_, std::size_t most) {
+    [[nodiscard]] soundings::SurveyDay day(int position, std::size_t most) {
         soundings::SurveyDay day;
-        day.id = soundings::SurveyDayId(number_ * 7 + 1 + upTo(5));
+        day.id = soundings::SurveyDayId(position * 7 + 1 + upTo(5));
         day.name = text();
         day.source = text();
         day.sounder = {units::Depth::metres(number(0.0, 3.0)),

@@ -22,7 +22,7 @@ logbook::Log plausibleLog(std::uint64_t seed) {
     support::RandomWater random(seed);
     logbook::Log log;
     std::int64_t fishNumber = 0;
-    for (int i = 1; i <= 12; ++i) {
+    for (std::int64_t i = 1; i <= 12; ++i) {
         logbook::Stay stay;
         stay.id = logbook::StayId(i * 3);
         stay.start = random.moment();
