@@ -34,7 +34,7 @@ public:
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
     /// Writes a file and gives its whole name.
     [[nodiscard]] std::filesystem::path file(std::string_view name, std::string_view text) const {
-        const std::filesystem::path whole = path_ / name;
+        std::filesystem::path whole = path_ / name;
         std::ofstream(whole, std::ios::binary) << text;
         return whole;
     }
