@@ -2,7 +2,7 @@
 #include "app/batch/sketch_report.h"
 
 #include "app/batch/report.h"
-#include "core/reduction/correct_sound_speed.h"
+#include "core/reduction/sound_speed.h"
 
 #include <map>
 

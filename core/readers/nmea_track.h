@@ -46,10 +46,10 @@ public:
     void hearFix(geo::LonLat place);
     /// The receiver says that it does not know where it is.
     void hearVoidFix();
-    void hearDepth(std::string_view source, double depth_m, bool isBelowSurface, std::size_t line,
+    void hearDepth(std::string_view name, double depth_m, bool isBelowSurface, std::size_t line,
                    std::string_view text);
     /// A depth sentence that holds no depth.
-    void hearNoDepth(std::string_view source, std::size_t line, std::string_view text);
+    void hearNoDepth(std::string_view name, std::size_t line, std::string_view text);
     void finish();
 
     [[nodiscard]] std::vector<NmeaDepths>& sources() { return sources_; }

@@ -52,16 +52,40 @@ base::Result<std::vector<HeadRow>> headOf(const std::filesystem::path& path) {
     return head;
 }
 
+/// Where the cells that are needed stand in a row.
+struct Columns {
+    std::size_t x = 0;
+    std::size_t y = 0;
+    std::size_t depth = 0;
+    std::optional<std::size_t> time;
+    std::optional<std::size_t> date;
+};
+
+base::Result<Columns> columnsOf(const TablePreview& preview, const std::string& where) {
+    const auto x = preview.columnOf(ColumnRole::x);
+    const auto y = preview.columnOf(ColumnRole::y);
+    const auto depth = preview.columnOf(ColumnRole::depth);
+    if (!x || !y || !depth) {
+        return base::fail(ErrorKind::unusableInput,
+                          fmt::format("no column of {} can be told among: {}",
+                                      x && y ? "depth" : "positions", preview.columnList()),
+                          where, "choose the columns of x, y and depth");
+    }
+    Columns columns{*x, *y, *depth, {}, preview.columnOf(ColumnRole::date)};
+    if (preview.hasTimes) {
+        columns.time = preview.columnOf(ColumnRole::time);
+    }
+    return columns;
+}
+
 /// Reads the rows of one table.
 class TableRows {
 public:
-    TableRows(TablePreview preview, const SoundingFileSettings& settings,
+    TableRows(TablePreview preview, const Columns& columns, const SoundingFileSettings& settings,
               std::optional<gdal::Coordinates> coordinates, SoundingCollector& collector)
         : preview_(std::move(preview)), settings_(&settings), coordinates_(std::move(coordinates)),
-          collector_(&collector), x_(*preview_.columnOf(ColumnRole::x)),
-          y_(*preview_.columnOf(ColumnRole::y)), depth_(*preview_.columnOf(ColumnRole::depth)),
-          time_(preview_.hasTimes ? preview_.columnOf(ColumnRole::time) : std::nullopt),
-          date_(preview_.columnOf(ColumnRole::date)) {}
+          collector_(&collector), x_(columns.x), y_(columns.y), depth_(columns.depth),
+          time_(columns.time), date_(columns.date) {}
 
     void take(std::string_view line, std::size_t number) {
         ReadingReport& report = collector_->report();
@@ -153,23 +177,6 @@ private:
     std::size_t depths_ = 0;
 };
 
-base::Result<void> checkColumns(const TablePreview& preview, bool hasEpsg,
-                                const std::string& where) {
-    const bool hasPlace = preview.columnOf(ColumnRole::x) && preview.columnOf(ColumnRole::y);
-    if (!hasPlace || !preview.columnOf(ColumnRole::depth)) {
-        return base::fail(ErrorKind::unusableInput,
-                          fmt::format("no column of {} can be told among: {}",
-                                      hasPlace ? "depth" : "positions", preview.columnList()),
-                          where, "choose the columns of x, y and depth");
-    }
-    if (!preview.inDegrees && !hasEpsg) {
-        return base::fail(ErrorKind::unusableInput,
-                          "its coordinates are no degrees and nothing tells their reference system",
-                          where, "give its EPSG number");
-    }
-    return {};
-}
-
 base::Result<std::optional<gdal::Coordinates>> coordinatesOf(const SoundingFileSettings& settings) {
     std::optional<gdal::Coordinates> coordinates;
     constexpr int degrees = 4326;
@@ -183,13 +190,12 @@ base::Result<std::optional<gdal::Coordinates>> coordinatesOf(const SoundingFileS
     return coordinates;
 }
 
-void noteWhatWasGuessed(const TablePreview& preview, const SoundingFileSettings& settings,
-                        ReadingReport& report) {
+void noteWhatWasGuessed(const TablePreview& preview, const Columns& columns,
+                        const SoundingFileSettings& settings, ReadingReport& report) {
     if (!preview.hasHeader && settings.columns.x.empty()) {
         report.notes.push_back(fmt::format(
             "without a header, columns {}, {} and {} were taken as longitude, latitude and depth",
-            *preview.columnOf(ColumnRole::x) + 1, *preview.columnOf(ColumnRole::y) + 1,
-            *preview.columnOf(ColumnRole::depth) + 1));
+            columns.x + 1, columns.y + 1, columns.depth + 1));
     }
     if (preview.columnOf(ColumnRole::time) && !preview.hasTimes) {
         report.notes.emplace_back("its times have no date: its soundings are without time");
@@ -218,8 +224,14 @@ base::Result<ReadSoundings> readTable(const std::filesystem::path& path,
     if (!preview) {
         return std::unexpected(preview.error());
     }
-    if (const auto checked = checkColumns(*preview, settings.epsg.has_value(), where); !checked) {
-        return std::unexpected(checked.error());
+    const auto columns = columnsOf(*preview, where);
+    if (!columns) {
+        return std::unexpected(columns.error());
+    }
+    if (!preview->inDegrees && !settings.epsg) {
+        return base::fail(ErrorKind::unusableInput,
+                          "its coordinates are no degrees and nothing tells their reference system",
+                          where, "give its EPSG number");
     }
     auto coordinates = coordinatesOf(settings);
     if (!coordinates) {
@@ -231,9 +243,9 @@ base::Result<ReadSoundings> readTable(const std::filesystem::path& path,
     }
     progress.begin("reading the table");
     SoundingCollector collector(SoundingFileKind::table, where);
-    noteWhatWasGuessed(*preview, settings, collector.report());
-    collector.read().depthSource = preview->columns[*preview->columnOf(ColumnRole::depth)];
-    TableRows rows(*preview, settings, std::move(*coordinates), collector);
+    noteWhatWasGuessed(*preview, *columns, settings, collector.report());
+    collector.read().depthSource = preview->columns[columns->depth];
+    TableRows rows(*preview, *columns, settings, std::move(*coordinates), collector);
     std::string_view line;
     while (lines->next(line)) {
         if (!lines->tell(progress)) {
