@@ -13,6 +13,9 @@ constexpr double lastTolerance_m = 0.004;
 constexpr double huber = 8.0;
 constexpr double leastSlope = 0.02;
 constexpr double shoreError_m = 0.05;
+constexpr double lastBlur = 0.5;
+/// So much shore counts as one observation, whatever the cell.
+constexpr double shoreMetresEach = 5.0;
 
 } // namespace
 
@@ -46,7 +49,7 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
         const double slope = std::max(leastSlope, before.lay.slope[pull.place]);
         const double error_m = std::hypot(shoreError_m, settings.shoreOffset_m * slope);
         const double weight =
-            1.0 / (error_m * error_m * static_cast<double>(pull.footprints.size()));
+            cells_->cell_m() / (shoreMetresEach * shorePointsPerCell * error_m * error_m);
         for (const Footprint& at : pull.footprints) {
             addPull(*cells_, at, -at.of(trend), weight, matrix_, right_);
         }
@@ -76,7 +79,8 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
         if (ended.wasStopped) {
             break;
         }
-        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m);
+        const double done = (pass + 1.0) / settings.passes;
+        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done));
     }
     return bottom;
 }

@@ -14,11 +14,12 @@ struct BottomSettings {
     double contourStiffness = 10; ///< b2
     double reach_m = 100.0;       ///< l: how far a misfit of the trend reaches.
     double trendBends = 0.7;      ///< Share of the trend's own bends that cost nothing.
-    double blur_m = 30.0;         ///< Over which the contours' directions are taken.
+    double blur_m = 40.0;         ///< Over which the contours' directions are taken at first;
+                                  ///< half of it in the last pass, once they are better known.
     double soundingError_m = 0.08;
     double soundingErrorShare = 0.006;
     double shoreOffset_m = 5.0;
-    int passes = 2;
+    int passes = 3;
     int threads = 2;
 };
 

@@ -12,7 +12,8 @@ std::vector<ShorePull> shorePullsOf(const geo::Outline& outline, const ActiveCel
     std::map<std::size_t, ShorePull> byCell;
     for (const geo::ShoreSegment& segment : outline.segments()) {
         const double length_m = geo::distance_m(segment.a, segment.b);
-        const int steps = std::max(1, static_cast<int>(std::ceil(4.0 * length_m / frame.cell_m())));
+        const int steps = std::max(
+            1, static_cast<int>(std::ceil(shorePointsPerCell * length_m / frame.cell_m())));
         for (int k = 0; k < steps; ++k) {
             const double t = (k + 0.5) / steps;
             const geo::WaterPoint p{segment.a.x_m + t * (segment.b.x_m - segment.a.x_m),

@@ -6,10 +6,13 @@
 
 namespace surface::solver {
 
+/// Points along one cell's length of shore.
+constexpr double shorePointsPerCell = 4.0;
+
 /// The shore in one cell: where depth 0 is asked for.
 struct ShorePull {
     std::size_t place = 0;             ///< The cell.
-    std::vector<Footprint> footprints; ///< Of its shore points; they share one weight.
+    std::vector<Footprint> footprints; ///< Of its shore points.
 };
 
 /// Points every quarter of a cell along the shore, gathered by cell.

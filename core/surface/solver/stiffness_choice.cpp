@@ -73,7 +73,7 @@ StiffnessChoice chooseStiffness(const Ground& coarse, const TrendGround& trendGr
     const std::vector<double> as =
         stiffness ? std::vector{*stiffness} : std::vector{300.0, 100.0, 1000.0, 3000.0};
     const std::vector<double> bs =
-        contourStiffness ? std::vector{*contourStiffness} : std::vector{10.0, 3.0, 30.0};
+        contourStiffness ? std::vector{*contourStiffness} : std::vector{30.0, 10.0, 100.0};
     BottomDrawer drawer(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()),
                         settings.threads);
     std::size_t done = 0;

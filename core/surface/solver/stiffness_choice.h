@@ -12,14 +12,14 @@ namespace surface::solver {
 /// What held-out soundings chose.
 struct StiffnessChoice {
     double stiffness = 300.0;
-    double contourStiffness = 10.0;
+    double contourStiffness = 30.0;
     std::optional<HeldOutError> heldOut; ///< Absent where there were too few soundings to tell.
     bool wasStopped = false;
 };
 
-/// Tries a = 100, 300, 1000, 3000 and b2 = 3, 10, 30 (those not set beforehand) on coarse cells
+/// Tries a = 100, 300, 1000, 3000 and b2 = 10, 30, 100 (those not set beforehand) on coarse cells
 /// with stretches of 60 soundings held out in two folds of six, and takes the pair of least mean
-/// absolute error; the common 300 and 10 where there are fewer than 60 soundings.
+/// absolute error; the common 300 and 30 where there are fewer than 60 soundings.
 [[nodiscard]] StiffnessChoice
 chooseStiffness(const Ground& coarse, const TrendGround& trendGround, const geo::Outline& outline,
                 std::span<const soundings::KeptSounding> soundings,
