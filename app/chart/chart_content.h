@@ -33,7 +33,7 @@ struct ChartContent {
     std::optional<int> selectedZone; ///< Structure zones first, then weed zones.
     std::optional<logbook::StayId> selectedStay;
     std::set<LayerKind> shown; ///< What is switched on.
-    wording::Words words;
+    wording::Words words{wording::Words()};
     bool isGrey = false; ///< The grey twin of all colours, for paper.
 };
 

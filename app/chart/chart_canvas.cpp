@@ -1,0 +1,360 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/chart_canvas.h"
+
+#include "app/chart/chart_painter.h"
+#include "app/chart/empty_chart.h"
+#include "app/chart/lettering.h"
+#include "app/chart/mark_drawing.h"
+#include "app/chart/picking.h"
+
+#include <QInputDevice>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QNativeGestureEvent>
+#include <QPainter>
+#include <QWheelEvent>
+
+#include <cmath>
+
+namespace chart {
+
+namespace {
+
+constexpr double dragFrom_pixels = 4.0;
+constexpr double keyStep_pixels = 80.0;
+constexpr double keyZoom = 1.4;
+constexpr double nearScale_pixelsPerMetre = 7.0;
+constexpr int settle_ms = 90;
+
+} // namespace
+
+ChartCanvas::ChartCanvas(QWidget* parent) : QWidget(parent) {
+    setMouseTracking(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setAccessibleName(tr("Chart"));
+    setToolTip({});
+    content_.shown = usualLayers();
+    settle_.setSingleShot(true);
+    settle_.setInterval(settle_ms);
+    connect(&settle_, &QTimer::timeout, this, [this] {
+        isSheetStale_ = true;
+        update();
+    });
+}
+
+ChartCanvas::~ChartCanvas() = default;
+
+void ChartCanvas::setContent(ChartContent content) {
+    const geo::Box before = extentOf(content_);
+    content_ = std::move(content);
+    const geo::Box now = extentOf(content_);
+    const bool isOther = before.isEmpty() != now.isEmpty() ||
+                         (!now.isEmpty() &&
+                          !before.grownBy(0.5 * before.width_m()).holds({now.west_m, now.south_m}));
+    if (isOther || !hasOwnView_) {
+        showWholeWater();
+    }
+    isSheetStale_ = true;
+    update();
+}
+
+void ChartCanvas::setViewFrame(const ViewFrame& view) {
+    hasOwnView_ = true;
+    changeView(view.resized(size()));
+}
+
+void ChartCanvas::showWholeWater() {
+    hasOwnView_ = false;
+    changeView(wholeWater(content_, size()));
+}
+
+void ChartCanvas::showPlace(geo::WaterPoint place, bool isNear) {
+    ViewFrame view = view_.centredOn(place);
+    if (isNear && view.pixelsPerMetre() < nearScale_pixelsPerMetre) {
+        view =
+            view.zoomed(nearScale_pixelsPerMetre / view.pixelsPerMetre(), QRectF(rect()).center());
+    }
+    setViewFrame(view);
+}
+
+void ChartCanvas::setTool(ToolKind kind) {
+    toolKind_ = kind;
+    tool_ = makeTool(kind);
+    grip_.reset();
+    setCursor(tool_ ? tool_->cursor() : Qt::ArrowCursor);
+    update();
+}
+
+void ChartCanvas::setPointed(std::optional<geo::WaterPoint> place) {
+    pointed_ = place;
+    update();
+}
+
+void ChartCanvas::setCut(std::optional<LineMade> cut) {
+    cut_ = cut;
+    update();
+}
+
+void ChartCanvas::changeView(const ViewFrame& view) {
+    if (view == view_) {
+        return;
+    }
+    view_ = view;
+    settle_.start();
+    update();
+    emit viewChanged();
+}
+
+void ChartCanvas::renderSheet() {
+    sheet_ = QPixmap(size() * devicePixelRatioF());
+    sheet_.setDevicePixelRatio(devicePixelRatioF());
+    QPainter painter(&sheet_);
+    paintChart(painter, view_, content_);
+    if (isEmptyChart(content_)) {
+        paintEmptyChart(painter, rect(), content_);
+    }
+    sheetView_ = view_;
+    isSheetStale_ = false;
+}
+
+void ChartCanvas::drawSheet(QPainter& painter) {
+    const bool isMoving = settle_.isActive() && !sheet_.isNull();
+    if (!isMoving && (isSheetStale_ || sheetView_ != view_)) {
+        renderSheet();
+    }
+    if (sheetView_ == view_) {
+        painter.drawPixmap(0, 0, sheet_);
+        return;
+    }
+    // Under way: the sheet as it was, moved and stretched, until the hand rests.
+    const QSizeF old = sheetView_.size();
+    const QPointF upperLeft = view_.toScreen(sheetView_.toWater({0.0, 0.0}));
+    const QPointF lowerRight = view_.toScreen(sheetView_.toWater({old.width(), old.height()}));
+    painter.fillRect(rect(), Palette::of(content_.isGrey).paper);
+    painter.drawPixmap(QRectF(upperLeft, lowerRight), sheet_, QRectF(sheet_.rect()));
+}
+
+void ChartCanvas::drawOverlay(QPainter& painter) {
+    const Palette& palette = Palette::of(content_.isGrey);
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    if (cut_) {
+        const QPointF a = view_.toScreen(cut_->from);
+        const QPointF b = view_.toScreen(cut_->to);
+        painter.setPen(QPen(withAlpha(palette.card, 0.8), 3.6));
+        painter.drawLine(a, b);
+        painter.setPen(QPen(palette.ink, 1.2, Qt::DashDotLine));
+        painter.drawLine(a, b);
+    }
+    if (pointed_) {
+        const QPointF at = view_.toScreen(*pointed_);
+        for (const QPen& pen : {QPen(palette.card, 4.0), QPen(palette.rust, 1.6)}) {
+            painter.setPen(pen);
+            painter.drawLine(at - QPointF(9.0, 0.0), at + QPointF(9.0, 0.0));
+            painter.drawLine(at - QPointF(0.0, 9.0), at + QPointF(0.0, 9.0));
+        }
+    }
+    if (grip_ && grip_->mark && grip_->isDragging) {
+        painter.setPen(QPen(palette.rust, 2.0, Qt::DashLine));
+        painter.setBrush(withAlpha(palette.card, 0.7));
+        painter.drawEllipse(grip_->last, ringRadius(1.0), ringRadius(1.0));
+        drawText(painter, typeface(TypeSize::small, 1.0, TypeStyle::bold), grip_->last,
+                 QString::number(*grip_->mark), {palette.rust, palette.card}, 0.0);
+    }
+    if (tool_) {
+        tool_->paint(painter, view_, palette);
+    }
+    if (hasFocus()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(withAlpha(palette.rust, 0.55), 1.0));
+        painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
+    }
+}
+
+void ChartCanvas::paintEvent(QPaintEvent* event) {
+    static_cast<void>(event);
+    QPainter painter(this);
+    drawSheet(painter);
+    drawOverlay(painter);
+}
+
+void ChartCanvas::resizeEvent(QResizeEvent* event) {
+    static_cast<void>(event);
+    changeView(hasOwnView_ ? view_.resized(size()) : wholeWater(content_, size()));
+}
+
+void ChartCanvas::mousePressEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton) {
+        return;
+    }
+    setFocus(Qt::MouseFocusReason);
+    if (tool_) {
+        tell(tool_->press(view_.toWater(event->position())));
+        return;
+    }
+    grip_ = Grip{event->position(), event->position(), markAt(content_, view_, event->position())};
+}
+
+void ChartCanvas::mouseMoveEvent(QMouseEvent* event) {
+    const QPointF pixel = event->position();
+    const bool isHeld = event->buttons().testFlag(Qt::LeftButton);
+    emit pointedAt(view_.toWater(pixel));
+    if (tool_) {
+        tell(tool_->move(view_.toWater(pixel), isHeld));
+        update();
+        return;
+    }
+    if (!grip_ || !isHeld) {
+        setCursor(markAt(content_, view_, pixel) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+        return;
+    }
+    const QPointF way = pixel - grip_->from;
+    grip_->isDragging = grip_->isDragging || std::hypot(way.x(), way.y()) >= dragFrom_pixels;
+    if (grip_->isDragging && grip_->mark) {
+        update();
+    } else if (grip_->isDragging) {
+        setCursor(Qt::ClosedHandCursor);
+        hasOwnView_ = true;
+        changeView(view_.panned(pixel - grip_->last));
+    }
+    if (grip_->isDragging) {
+        grip_->last = pixel;
+    }
+}
+
+void ChartCanvas::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton) {
+        return;
+    }
+    if (tool_) {
+        tell(tool_->release(view_.toWater(event->position())));
+        update();
+        return;
+    }
+    const std::optional<Grip> grip = std::exchange(grip_, std::nullopt);
+    setCursor(Qt::ArrowCursor);
+    if (!grip) {
+        return;
+    }
+    if (grip->isDragging && grip->mark) {
+        emit markDragged(*grip->mark, view_.toWater(event->position()));
+        update();
+    } else if (!grip->isDragging && !grip->isSecondClick) {
+        click(event->position(), event->modifiers());
+    }
+}
+
+void ChartCanvas::click(QPointF pixel, Qt::KeyboardModifiers keys) {
+    if (const auto rank = markAt(content_, view_, pixel)) {
+        emit markClicked(*rank);
+    } else if (const auto stay = stayAt(content_, view_, pixel)) {
+        emit stayClicked(*stay);
+    } else if (const auto section = sectionAt(content_, view_, pixel)) {
+        emit sectionClicked(*section);
+    }
+    emit clicked(view_.toWater(pixel), keys);
+}
+
+void ChartCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (tool_) {
+        tell(tool_->finish());
+        update();
+        return;
+    }
+    hasOwnView_ = true;
+    changeView(view_.zoomed(event->modifiers().testFlag(Qt::ShiftModifier) ? 0.5 : 2.0,
+                            event->position()));
+    grip_ = Grip{event->position(), event->position(), std::nullopt, false, true};
+}
+
+void ChartCanvas::wheelEvent(QWheelEvent* event) {
+    hasOwnView_ = true;
+    const bool isTouchpad =
+        event->device() != nullptr && event->device()->type() == QInputDevice::DeviceType::TouchPad;
+    if (isTouchpad && !event->modifiers().testFlag(Qt::ControlModifier)) {
+        const QPointF way = event->pixelDelta().isNull() ? QPointF(event->angleDelta()) * 0.5
+                                                         : QPointF(event->pixelDelta());
+        changeView(view_.panned(way));
+    } else {
+        const double turns = event->angleDelta().y() / 120.0;
+        changeView(view_.zoomed(std::pow(1.25, turns), event->position()));
+    }
+    event->accept();
+}
+
+bool ChartCanvas::event(QEvent* event) {
+    if (event->type() == QEvent::NativeGesture) {
+        const auto* gesture = dynamic_cast<QNativeGestureEvent*>(event);
+        if (gesture != nullptr && gesture->gestureType() == Qt::ZoomNativeGesture) {
+            hasOwnView_ = true;
+            changeView(view_.zoomed(1.0 + gesture->value(), gesture->position()));
+            return true;
+        }
+    }
+    return QWidget::event(event);
+}
+
+void ChartCanvas::keyPressEvent(QKeyEvent* event) {
+    const QPointF middle = QRectF(rect()).center();
+    const auto go = [this](const ViewFrame& view) {
+        hasOwnView_ = true;
+        changeView(view);
+    };
+    switch (event->key()) {
+    case Qt::Key_Left:
+        return go(view_.panned({keyStep_pixels, 0.0}));
+    case Qt::Key_Right:
+        return go(view_.panned({-keyStep_pixels, 0.0}));
+    case Qt::Key_Up:
+        return go(view_.panned({0.0, keyStep_pixels}));
+    case Qt::Key_Down:
+        return go(view_.panned({0.0, -keyStep_pixels}));
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        return go(view_.zoomed(keyZoom, middle));
+    case Qt::Key_Minus:
+        return go(view_.zoomed(1.0 / keyZoom, middle));
+    case Qt::Key_0:
+        return showWholeWater();
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (tool_) {
+            tell(tool_->finish());
+            return update();
+        }
+        break;
+    case Qt::Key_Backspace:
+        if (tool_ && tool_->stepBack()) {
+            return update();
+        }
+        break;
+    case Qt::Key_Escape:
+        if (tool_ && tool_->drop()) {
+            return update();
+        }
+        break;
+    default:
+        break;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+void ChartCanvas::leaveEvent(QEvent* event) {
+    static_cast<void>(event);
+    emit pointedAt(std::nullopt);
+}
+
+void ChartCanvas::tell(const std::optional<Made>& made) {
+    if (!made) {
+        return;
+    }
+    if (const auto* point = std::get_if<PointMade>(&*made)) {
+        emit placePicked(point->at);
+    } else if (const auto* line = std::get_if<LineMade>(&*made)) {
+        emit lineDrawn(line->from, line->to);
+    } else if (const auto* ring = std::get_if<RingMade>(&*made)) {
+        emit ringDrawn(ring->ring);
+    }
+}
+
+} // namespace chart

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/chart/chart_content.h"
+#include "app/chart/tools/tool.h"
+#include "app/chart/view_frame.h"
+
+#include <QPixmap>
+#include <QTimer>
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+
+namespace chart {
+
+/// The chart on the screen. The paper is moved by dragging, or by the arrow keys; enlarged by the
+/// wheel, a pinch, + and -, or a double click, about the pointer; 0 shows the whole water. It shows
+/// what it is given and says what was done to it; it changes nothing itself.
+class ChartCanvas : public QWidget {
+    Q_OBJECT
+public:
+    explicit ChartCanvas(QWidget* parent = nullptr);
+    ~ChartCanvas() override;
+
+    /// Shows new content. The view stays, unless another water came.
+    void setContent(ChartContent content);
+    [[nodiscard]] const ChartContent& content() const { return content_; }
+    [[nodiscard]] const ViewFrame& viewFrame() const { return view_; }
+    void setViewFrame(const ViewFrame& view);
+    void showWholeWater();
+    /// Brings the place into the middle, near enough to see a boat if `isNear`.
+    void showPlace(geo::WaterPoint place, bool isNear);
+
+    [[nodiscard]] ToolKind tool() const { return toolKind_; }
+    void setTool(ToolKind kind);
+    /// What is pointed at elsewhere (in the side view): a small cross.
+    void setPointed(std::optional<geo::WaterPoint> place);
+    /// The line of the cut that the side view shows.
+    void setCut(std::optional<LineMade> cut);
+
+    [[nodiscard]] QSize sizeHint() const override { return {900, 620}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 200}; }
+
+signals:
+    void pointedAt(std::optional<geo::WaterPoint> place); ///< Nothing when the pointer leaves.
+    void clicked(geo::WaterPoint place, Qt::KeyboardModifiers keys);
+    void markClicked(int rank);
+    void markDragged(int rank, geo::WaterPoint to);
+    void sectionClicked(int section);
+    void stayClicked(logbook::StayId stay);
+    void lineDrawn(geo::WaterPoint from, geo::WaterPoint to);
+    void placePicked(geo::WaterPoint place);
+    void ringDrawn(const geo::Ring& ring);
+    void viewChanged();
+
+protected:
+    bool event(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+
+private:
+    /// What the held button is doing.
+    struct Grip {
+        QPointF from;               ///< Where it was pressed.
+        QPointF last;               ///< Where the pointer was last.
+        std::optional<int> mark;    ///< A mark taken hold of.
+        bool isDragging = false;    ///< Moved far enough not to be a click.
+        bool isSecondClick = false; ///< Released without a click of its own.
+    };
+
+    void changeView(const ViewFrame& view);
+    void renderSheet();
+    void drawSheet(QPainter& painter);
+    void drawOverlay(QPainter& painter);
+    void click(QPointF pixel, Qt::KeyboardModifiers keys);
+    void tell(const std::optional<Made>& made);
+
+    ChartContent content_;
+    ViewFrame view_;
+    bool hasOwnView_ = false; ///< False: keeps showing the whole water as the window changes.
+    ToolKind toolKind_ = ToolKind::pan;
+    std::unique_ptr<Tool> tool_;
+    std::optional<geo::WaterPoint> pointed_;
+    std::optional<LineMade> cut_;
+    std::optional<Grip> grip_;
+    QPixmap sheet_; ///< The layers as last painted, in the view `sheetView_`.
+    ViewFrame sheetView_;
+    bool isSheetStale_ = true;
+    QTimer settle_; ///< Runs while the paper is moving: the old sheet is moved along until then.
+};
+
+} // namespace chart

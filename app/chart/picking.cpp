@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/picking.h"
+
+#include "app/chart/mark_drawing.h"
+#include "app/chart/placed_things.h"
+#include "app/chart/stay_ring.h"
+
+#include <cmath>
+
+namespace chart {
+
+namespace {
+
+double apart(QPointF a, QPointF b) {
+    return std::hypot(a.x() - b.x(), a.y() - b.y());
+}
+
+constexpr double slack = 3.0; // pixels beyond the ring that still count
+
+} // namespace
+
+std::optional<int> markAt(const ChartContent& content, const ViewFrame& view, QPointF pixel) {
+    if (!content.planned || !content.shown.contains(LayerKind::marks)) {
+        return std::nullopt;
+    }
+    std::optional<int> nearest;
+    double least = ringRadius(1.0) + slack;
+    for (const auto& [rank, ring] : ringsOf(content.planned->marks, view, 1.0)) {
+        const double toPlace =
+            isNear(view, 1.0) ? apart(ring.place, pixel) : 2.0 * least; // the boat itself
+        const double distance = std::min(apart(ring.middle, pixel), toPlace);
+        if (distance <= least) {
+            least = distance;
+            nearest = rank;
+        }
+    }
+    return nearest;
+}
+
+std::optional<logbook::StayId> stayAt(const ChartContent& content, const ViewFrame& view,
+                                      QPointF pixel) {
+    if (!content.water || !content.shown.contains(LayerKind::log)) {
+        return std::nullopt;
+    }
+    const auto things = PlacedThings::of(content.water);
+    std::optional<logbook::StayId> nearest;
+    double least = 1e9;
+    for (std::size_t i = 0; i < content.water->log.size() && i < things->stays.size(); ++i) {
+        const logbook::Stay& stay = content.water->log[i];
+        const double distance = apart(view.toScreen(things->stays[i]), pixel);
+        if (distance <= stayRadius(stay, 1.0) + slack && distance < least) {
+            least = distance;
+            nearest = stay.id;
+        }
+    }
+    return nearest;
+}
+
+std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view, QPointF pixel) {
+    if (!content.derived.sections || !content.shown.contains(LayerKind::sections)) {
+        return std::nullopt;
+    }
+    const auto& cells = content.derived.sections->sectionOfCell;
+    const grid::Cell cell = cells.frame().cellOf(view.toWater(pixel));
+    if (!cells.frame().holds(cell) || cells[cell] < 0) {
+        return std::nullopt;
+    }
+    return static_cast<int>(cells[cell]);
+}
+
+} // namespace chart

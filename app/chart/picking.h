@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/chart/chart_content.h"
+#include "app/chart/view_frame.h"
+
+#include <optional>
+
+namespace chart {
+
+// What lies under a pixel; only what is shown can be picked.
+
+/// The rank of the mark whose ring or boat is there.
+[[nodiscard]] std::optional<int> markAt(const ChartContent& content, const ViewFrame& view,
+                                        QPointF pixel);
+[[nodiscard]] std::optional<logbook::StayId> stayAt(const ChartContent& content,
+                                                    const ViewFrame& view, QPointF pixel);
+[[nodiscard]] std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view,
+                                           QPointF pixel);
+
+} // namespace chart

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/read_out.h"
+
+#include "app/chart/depth_colours.h"
+
+#include <QStringList>
+
+namespace chart {
+
+namespace {
+
+QString textOf(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+void addKind(QStringList& kinds, const structure::ZoneMap& map, geo::WaterPoint p) {
+    const grid::Cell cell = map.zoneOfCell.frame().cellOf(p);
+    if (!map.zoneOfCell.frame().holds(cell)) {
+        return;
+    }
+    const structure::ZoneNumber number = map.zoneOfCell[cell];
+    if (number >= 0 && static_cast<std::size_t>(number) < map.zones.size()) {
+        kinds << textOf(structure::nameOf(map.zones[static_cast<std::size_t>(number)].kind));
+    }
+}
+
+QString sectionAt(const sections::SectionMap& map, geo::WaterPoint p) {
+    const grid::Cell cell = map.sectionOfCell.frame().cellOf(p);
+    if (!map.sectionOfCell.frame().holds(cell)) {
+        return {};
+    }
+    const sections::SectionNumber number = map.sectionOfCell[cell];
+    return number >= 0 && static_cast<std::size_t>(number) < map.sections.size()
+               ? QString::fromStdString(map.sections[static_cast<std::size_t>(number)].name)
+               : QString();
+}
+
+} // namespace
+
+QString ReadOut::line() const {
+    QStringList parts;
+    for (const QString& part : {depth.isEmpty() ? QStringLiteral("land") : depth, trust, band,
+                                zones, section, position}) {
+        if (!part.isEmpty()) {
+            parts << part;
+        }
+    }
+    return parts.join(QStringLiteral("   "));
+}
+
+ReadOut readOutAt(const ChartContent& content, geo::WaterPoint p) {
+    ReadOut out;
+    const water::Derived& derived = content.derived;
+    if (content.water && content.water->frame) {
+        out.position = wording::Words::place(content.water->frame->toEarth(p));
+    }
+    if (!derived.drawn || (derived.outline && !derived.outline->contains(p))) {
+        return out;
+    }
+    if (const auto chartDepth = derived.drawn->depth.at(p)) {
+        const units::Depth today = *chartDepth + units::Depth::fromLength(riseOf(content));
+        const contours::Bands& bands = bandsOf(content);
+        const std::size_t band = bands.bandOf(today);
+        out.depth = today.inMetres() > 0.0 ? content.words.depth(today) : QStringLiteral("dry");
+        out.band = content.words.depthRange(bands.from(band), bands.to(band));
+    }
+    const auto halfWidth = derived.drawn->trust.halfWidthAt(p);
+    const auto name = derived.drawn->trust.at(p);
+    if (halfWidth && name) {
+        out.trust = QStringLiteral("%1, %2").arg(
+            content.words.plusMinus(units::Depth::fromLength(*halfWidth)),
+            textOf(surface::wordFor(*name)));
+    }
+    QStringList kinds;
+    if (derived.structure) {
+        addKind(kinds, *derived.structure, p);
+    }
+    if (derived.weed) {
+        addKind(kinds, derived.weed->zones, p);
+    }
+    out.zones = kinds.join(QStringLiteral(", "));
+    if (derived.sections) {
+        out.section = sectionAt(*derived.sections, p);
+    }
+    return out;
+}
+
+units::Length riseOf(const ChartContent& content) {
+    if (content.planned) {
+        return content.planned->plan.day.levelChange;
+    }
+    return content.water ? content.water->plan.day.levelChange : units::Length();
+}
+
+} // namespace chart

@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/chart_canvas.h"
+#include "app/chart/mark_drawing.h"
+#include "tests/app/support/star_water.h"
+
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+#include <QTest>
+#include <QWheelEvent>
+
+#include <algorithm>
+
+namespace {
+
+using chart::ChartCanvas;
+
+class ChartCanvasTest : public testing::Test {
+protected:
+    void SetUp() override {
+        canvas.resize(900, 640);
+        canvas.setContent(support::starContent());
+        canvas.show();
+        QCoreApplication::processEvents();
+    }
+    QPoint pixelOf(geo::WaterPoint p) const { return canvas.viewFrame().toScreen(p).toPoint(); }
+    QPoint ringOf(int rank) const {
+        return chart::ringsOf(canvas.content().planned->marks, canvas.viewFrame(), 1.0)
+            .at(rank)
+            .middle.toPoint();
+    }
+    void drag(QPoint from, QPoint to) {
+        QTest::mousePress(&canvas, Qt::LeftButton, {}, from);
+        for (int i = 1; i <= 4; ++i) {
+            QMouseEvent move(QEvent::MouseMove, QPointF(from + (to - from) * i / 4),
+                             canvas.mapToGlobal(QPointF(from + (to - from) * i / 4)), Qt::NoButton,
+                             Qt::LeftButton, Qt::NoModifier);
+            QCoreApplication::sendEvent(&canvas, &move);
+        }
+        QTest::mouseRelease(&canvas, Qt::LeftButton, {}, to);
+    }
+    ChartCanvas canvas;
+};
+
+TEST_F(ChartCanvasTest, DraggingMovesThePaperWithTheHand) {
+    const geo::WaterPoint held = canvas.viewFrame().toWater({300, 300});
+    drag({300, 300}, {380, 260});
+    const QPointF now = canvas.viewFrame().toScreen(held);
+    EXPECT_NEAR(now.x(), 380.0, 1e-6);
+    EXPECT_NEAR(now.y(), 260.0, 1e-6);
+}
+
+TEST_F(ChartCanvasTest, TheWheelEnlargesAboutThePointer) {
+    const QPointF at(200, 150);
+    const geo::WaterPoint under = canvas.viewFrame().toWater(at);
+    const double before = canvas.viewFrame().pixelsPerMetre();
+    QWheelEvent wheel(at, canvas.mapToGlobal(at), {}, {0, 120}, Qt::NoButton, Qt::NoModifier,
+                      Qt::NoScrollPhase, false);
+    QCoreApplication::sendEvent(&canvas, &wheel);
+    EXPECT_GT(canvas.viewFrame().pixelsPerMetre(), 1.1 * before);
+    EXPECT_NEAR(canvas.viewFrame().toScreen(under).x(), at.x(), 1e-6);
+    EXPECT_NEAR(canvas.viewFrame().toScreen(under).y(), at.y(), 1e-6);
+}
+
+TEST_F(ChartCanvasTest, ZeroShowsTheWholeWaterAgain) {
+    const chart::ViewFrame whole = canvas.viewFrame();
+    QTest::keyClick(&canvas, Qt::Key_Plus);
+    QTest::keyClick(&canvas, Qt::Key_Left);
+    EXPECT_NE(canvas.viewFrame(), whole);
+    QTest::keyClick(&canvas, Qt::Key_0);
+    EXPECT_EQ(canvas.viewFrame(), whole);
+}
+
+TEST_F(ChartCanvasTest, ArrowsMoveTheSight) {
+    const geo::WaterPoint middle = canvas.viewFrame().toWater({450, 320});
+    QTest::keyClick(&canvas, Qt::Key_Right);
+    EXPECT_GT(canvas.viewFrame().toWater({450, 320}).x_m, middle.x_m);
+    QTest::keyClick(&canvas, Qt::Key_Up);
+    EXPECT_GT(canvas.viewFrame().toWater({450, 320}).y_m, middle.y_m);
+}
+
+TEST_F(ChartCanvasTest, AClickOnARingPicksTheMark) {
+    QSignalSpy marks(&canvas, &ChartCanvas::markClicked);
+    QTest::mouseClick(&canvas, Qt::LeftButton, {}, ringOf(3));
+    ASSERT_EQ(marks.size(), 1);
+    EXPECT_EQ(marks[0][0].toInt(), 3);
+}
+
+TEST_F(ChartCanvasTest, AMarkDraggedSaysWhereItWasPut) {
+    int dragged = 0;
+    geo::WaterPoint put;
+    QObject::connect(&canvas, &ChartCanvas::markDragged, [&](int rank, geo::WaterPoint to) {
+        dragged = rank;
+        put = to;
+    });
+    const chart::ViewFrame before = canvas.viewFrame();
+    const geo::WaterPoint wanted = support::starPoint(0.5, 60.0);
+    drag(ringOf(2), pixelOf(wanted));
+    EXPECT_EQ(dragged, 2);
+    EXPECT_LT(geo::distance_m(put, wanted), 2.0 / before.pixelsPerMetre());
+    EXPECT_EQ(canvas.viewFrame(), before); // the paper stays where it is
+}
+
+TEST_F(ChartCanvasTest, APlainClickSaysWhereButNotWhatIsNotThere) {
+    QSignalSpy marks(&canvas, &ChartCanvas::markClicked);
+    int clicks = 0;
+    QObject::connect(&canvas, &ChartCanvas::clicked, [&] { ++clicks; });
+    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({0.0, 0.0}));
+    EXPECT_EQ(clicks, 1);
+    EXPECT_EQ(marks.size(), 0);
+}
+
+TEST_F(ChartCanvasTest, TheCutToolGivesTheLineDrawn) {
+    canvas.setTool(chart::ToolKind::cutLine);
+    std::optional<chart::LineMade> line;
+    QObject::connect(&canvas, &ChartCanvas::lineDrawn, [&](auto from, auto to) {
+        line = chart::LineMade{from, to};
+    });
+    drag(pixelOf({-100, 0}), pixelOf({150, 80}));
+    ASSERT_TRUE(line);
+    EXPECT_NEAR(line->from.x_m, -100.0, 2.0);
+    EXPECT_NEAR(line->to.y_m, 80.0, 2.0);
+}
+
+TEST_F(ChartCanvasTest, ThePolygonToolGathersCornersUntilEnter) {
+    canvas.setTool(chart::ToolKind::polygon);
+    geo::Ring ring;
+    QObject::connect(&canvas, &ChartCanvas::ringDrawn, [&](const geo::Ring& made) { ring = made; });
+    for (const geo::WaterPoint corner :
+         {geo::WaterPoint{0, 0}, {100, 0}, {120, 40}, {100, 100}, {0, 100}}) {
+        QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf(corner));
+    }
+    QTest::keyClick(&canvas, Qt::Key_Backspace);
+    EXPECT_TRUE(ring.empty());
+    QTest::keyClick(&canvas, Qt::Key_Return);
+    ASSERT_EQ(ring.size(), 4U); // the last of five was taken back
+}
+
+TEST_F(ChartCanvasTest, TheLassoGivesTheRingDrawn) {
+    canvas.setTool(chart::ToolKind::lasso);
+    geo::Ring ring;
+    QObject::connect(&canvas, &ChartCanvas::ringDrawn, [&](const geo::Ring& made) { ring = made; });
+    drag(pixelOf({-100, 0}), pixelOf({150, 80}));
+    EXPECT_GE(ring.size(), 4U);
+}
+
+TEST_F(ChartCanvasTest, PointingSaysWhereAndLeavingThatNothingIs) {
+    std::vector<std::optional<geo::WaterPoint>> told;
+    QObject::connect(&canvas, &ChartCanvas::pointedAt, [&](auto place) { told.push_back(place); });
+    QMouseEvent move(QEvent::MouseMove, QPointF(300, 200), canvas.mapToGlobal(QPointF(300, 200)),
+                     Qt::NoButton, Qt::NoButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&canvas, &move);
+    QEvent leave(QEvent::Leave);
+    QCoreApplication::sendEvent(&canvas, &leave);
+    ASSERT_EQ(told.size(), 2U);
+    ASSERT_TRUE(told[0]);
+    EXPECT_EQ(*told[0], canvas.viewFrame().toWater({300, 200}));
+    EXPECT_FALSE(told[1]);
+}
+
+TEST(ChartCanvasEmpty, TeachesWhatToDropOnIt) {
+    ChartCanvas canvas;
+    canvas.resize(800, 600);
+    canvas.setContent(chart::ChartContent{});
+    const QImage image = canvas.grab().toImage();
+    int inked = 0;
+    for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            inked += image.pixelColor(x, y).lightnessF() < 0.4F ? 1 : 0;
+        }
+    }
+    EXPECT_GT(inked, 1500); // letters, not a bare sheet
+}
+
+} // namespace
