@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/side_view/side_scene.h"
+
+#include "app/chart/placed_things.h"
+#include "app/chart/read_out.h"
+
+#include <algorithm>
+
+namespace side_view {
+
+namespace {
+
+constexpr double fishWithin_m = 15.0;
+constexpr double beyond_m = 25.0; // past the anchors: about where the farthest baits lie
+
+std::vector<SideFish> fishAlong(const chart::ChartContent& content, const Cut& cut) {
+    std::vector<SideFish> fish;
+    if (!content.water) {
+        return fish;
+    }
+    const auto things = chart::PlacedThings::of(content.water);
+    const logbook::Log& log = content.water->log;
+    for (std::size_t i = 0; i < log.size() && i < things->stays.size(); ++i) {
+        const auto along = cut.alongOf(things->stays[i], fishWithin_m);
+        if (!along) {
+            continue;
+        }
+        for (const logbook::Fish& run : log[i].runs) {
+            SideFish seen{*along, {}, run.landed};
+            if (run.baitDepth) {
+                seen.depth_m = run.baitDepth->inMetres();
+            }
+            fish.push_back(seen);
+        }
+    }
+    return fish;
+}
+
+} // namespace
+
+SideScene sceneAlong(const chart::ChartContent& content, const geo::Path& path) {
+    SideScene scene;
+    scene.cut = makeCut(content.derived, path, chart::riseOf(content));
+    scene.words = content.words;
+    scene.isGrey = content.isGrey;
+    if (content.water) {
+        scene.bands = content.water->settings.bands;
+    }
+    scene.fish = fishAlong(content, scene.cut);
+    return scene;
+}
+
+SideScene sceneOfMark(const chart::ChartContent& content, int rank) {
+    SideScene scene;
+    if (!content.planned) {
+        return scene;
+    }
+    for (const marks::Mark& mark : content.planned->marks) {
+        if (mark.rank == rank) {
+            scene = sceneAlong(content, pathThrough(mark, units::Length::metres(beyond_m)));
+            scene.mark = mark;
+            scene.tackle = content.planned->plan.tackle;
+        }
+    }
+    return scene;
+}
+
+SideFrame frameOf(const SideScene& scene, const QRectF& box) {
+    return SideFrame::showing(box, scene.cut.length_m(), scene.cut.deepest_m(),
+                              scene.mark ? 1.6 : 0.4);
+}
+
+} // namespace side_view

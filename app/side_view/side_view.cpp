@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/side_view/side_view.h"
+
+#include "app/chart/lettering.h"
+
+#include <QMouseEvent>
+#include <QPainter>
+#include <QWheelEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace side_view {
+
+namespace {
+
+constexpr double answersWithin_m = 40.0; // of the cut, or of the track, to a place on the chart
+constexpr double shortestTrack_m = 40.0;
+
+} // namespace
+
+SideView::SideView(QWidget* parent) : QWidget(parent) {
+    setMouseTracking(true);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setAccessibleName(tr("Side view"));
+}
+
+void SideView::setContent(chart::ChartContent content) {
+    content_ = std::move(content);
+    renew();
+}
+
+void SideView::showMark(int rank) {
+    shown_ = MarkCut{rank};
+    renew();
+}
+
+void SideView::showCut(geo::WaterPoint from, geo::WaterPoint to) {
+    shown_ = LineCut{{from, to}};
+    renew();
+}
+
+void SideView::showTrack(int day) {
+    shown_ = DayTrack{day};
+    profile_ = {};
+    renew();
+}
+
+void SideView::showNothing() {
+    shown_ = std::monostate();
+    renew();
+}
+
+void SideView::renew() {
+    scene_ = {};
+    if (const auto* mark = std::get_if<MarkCut>(&shown_)) {
+        scene_ = sceneOfMark(content_, mark->rank);
+    } else if (const auto* line = std::get_if<LineCut>(&shown_)) {
+        scene_ = sceneAlong(content_, line->path);
+    } else if (const auto* track = std::get_if<DayTrack>(&shown_)) {
+        const auto day = static_cast<std::size_t>(std::max(track->day, 0));
+        const bool isThere =
+            content_.derived.checked && day < content_.derived.checked->survey.days.size();
+        const bool isFirst = profile_.profile.points.empty();
+        profile_.profile =
+            isThere ? makeTrackProfile(content_.derived.checked->survey.days[day]) : TrackProfile();
+        profile_.words = content_.words;
+        profile_.isGrey = content_.isGrey;
+        if (isFirst) {
+            profile_.from_m = 0.0;
+            profile_.to_m = std::max(profile_.profile.length_m(), shortestTrack_m);
+        }
+    }
+    update();
+    emit cutChanged(scene_.cut.path);
+}
+
+void SideView::setPointed(std::optional<geo::WaterPoint> place) {
+    if (showsTrack()) {
+        profile_.pointed = place ? profile_.profile.nearest(*place, answersWithin_m) : std::nullopt;
+    } else {
+        scene_.pointed_m = place ? scene_.cut.alongOf(*place, answersWithin_m) : std::nullopt;
+    }
+    update();
+}
+
+void SideView::paintEvent(QPaintEvent* event) {
+    static_cast<void>(event);
+    QPainter painter(this);
+    if (showsTrack() && !profile_.profile.points.empty()) {
+        paintProfile(painter, profile_, page());
+        return;
+    }
+    paintScene(painter, scene_, page());
+    if (scene_.cut.isEmpty()) {
+        const chart::Palette& palette = chart::Palette::of(content_.isGrey);
+        painter.setRenderHint(QPainter::Antialiasing, true);
+        chart::drawText(painter, chart::typeface(chart::TypeSize::normal, 1.0), page().center(),
+                        tr("Choose a mark, or draw a cut across the chart, to see the water from "
+                           "the side"),
+                        {palette.faintInk, palette.card}, 0.0);
+    }
+}
+
+void SideView::mouseMoveEvent(QMouseEvent* event) {
+    const double x = event->position().x();
+    if (showsTrack()) {
+        profile_.pointed = profile_.profile.nearestAlong(frameOf(profile_, page()).alongAt(x));
+        if (profile_.pointed) {
+            emit pointedAt(profile_.profile.points[*profile_.pointed].at);
+        }
+    } else if (!scene_.cut.isEmpty()) {
+        const double along =
+            std::clamp(frameOf(scene_, page()).alongAt(x), 0.0, scene_.cut.length_m());
+        scene_.pointed_m = along;
+        emit pointedAt(scene_.cut.placeAt(along));
+    }
+    update();
+}
+
+void SideView::mouseReleaseEvent(QMouseEvent* event) {
+    const auto* track = std::get_if<DayTrack>(&shown_);
+    if (track != nullptr && event->button() == Qt::LeftButton && profile_.pointed) {
+        emit soundingClicked(track->day, profile_.profile.points[*profile_.pointed].sounding);
+    }
+}
+
+void SideView::wheelEvent(QWheelEvent* event) {
+    if (!showsTrack()) {
+        event->ignore();
+        return;
+    }
+    // The track is long: the wheel enlarges it about the pointer, sideways it moves along.
+    const SideFrame frame = frameOf(profile_, page());
+    const double whole = std::max(profile_.profile.length_m(), shortestTrack_m);
+    const double fixed = frame.alongAt(event->position().x());
+    const double shift = -event->angleDelta().x() / 120.0 * 0.1 * (frame.to_m - frame.from_m);
+    const double factor = std::pow(0.8, event->angleDelta().y() / 120.0);
+    const double span = std::clamp((frame.to_m - frame.from_m) * factor, shortestTrack_m, whole);
+    const double share = (fixed - frame.from_m) / (frame.to_m - frame.from_m);
+    profile_.from_m = std::clamp(fixed - share * span + shift, 0.0, std::max(whole - span, 0.0));
+    profile_.to_m = profile_.from_m + span;
+    update();
+    event->accept();
+}
+
+void SideView::leaveEvent(QEvent* event) {
+    static_cast<void>(event);
+    scene_.pointed_m.reset();
+    profile_.pointed.reset();
+    update();
+    emit pointedAt(std::nullopt);
+}
+
+} // namespace side_view

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/side_view/side_scene.h"
+#include "app/side_view/track_profile.h"
+
+#include <QWidget>
+
+#include <optional>
+#include <variant>
+
+namespace side_view {
+
+/// The cut through the water under what is selected: a mark's ropes, a line drawn on the chart, or
+/// the track of a survey day. Pointing in it is told to the chart, and the other way round.
+class SideView : public QWidget {
+    Q_OBJECT
+public:
+    explicit SideView(QWidget* parent = nullptr);
+
+    /// New content; what is cut stays.
+    void setContent(chart::ChartContent content);
+    void showMark(int rank);
+    void showCut(geo::WaterPoint from, geo::WaterPoint to);
+    void showTrack(int day); ///< Position of the survey day.
+    void showNothing();
+    /// What the chart points at.
+    void setPointed(std::optional<geo::WaterPoint> place);
+
+    [[nodiscard]] const SideScene& scene() const { return scene_; }
+    [[nodiscard]] const ProfileScene& profile() const { return profile_; }
+    [[nodiscard]] bool showsTrack() const { return std::holds_alternative<DayTrack>(shown_); }
+    [[nodiscard]] QSize sizeHint() const override { return {900, 190}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {260, 110}; }
+
+signals:
+    void pointedAt(std::optional<geo::WaterPoint> place); ///< Nothing when the pointer leaves.
+    /// The path that is shown now; empty where none is.
+    void cutChanged(const geo::Path& path);
+    /// A sounding of the track was clicked: to set it aside or take it back.
+    void soundingClicked(int day, std::size_t sounding);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+
+private:
+    struct MarkCut {
+        int rank = 0;
+    };
+    struct LineCut {
+        geo::Path path;
+    };
+    struct DayTrack {
+        int day = 0;
+    };
+    void renew();
+    [[nodiscard]] QRectF page() const { return {rect()}; }
+
+    chart::ChartContent content_;
+    std::variant<std::monostate, MarkCut, LineCut, DayTrack> shown_;
+    SideScene scene_;
+    ProfileScene profile_;
+};
+
+} // namespace side_view
