@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/surface/solver/conjugate_gradients.h"
+#include "core/surface/solver/energy.h"
+#include "core/surface/solver/samples.h"
+#include "core/surface/solver/spikes.h"
+#include "core/surface/solver/trend.h"
+#include "core/surface/solver/trust_calibration.h"
+#include "tests/core/surface/tracks.h"
+
+#include <cmath>
+#include <random>
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using surface::solver::ActiveCells;
+using surface::solver::ErrorGrowth;
+using surface::solver::Field;
+using surface::solver::Multigrid;
+using Matrix = surface::solver::StencilMatrix<double>;
+
+/// The gridding system of a ring-shaped water with a few pulls, and its cells.
+struct System {
+    System() {
+        const support::MadeUpWater water = support::madeUpWater(
+            {{support::circle({0.0, 0.0}, 200.0), {support::circle({40.0, 0.0}, 60.0)}}},
+            [](geo::WaterPoint) { return 5.0; }, 10.0);
+        cells = ActiveCells::of(water.mask);
+        matrix = Matrix(cells);
+        right.assign(cells.places(), 0.0);
+        surface::solver::addBending(cells, 300.0, matrix);
+        surface::solver::addMembrane(cells, 0.03, matrix);
+        for (const geo::WaterPoint p : {geo::WaterPoint{-150.0, 0.0}, geo::WaterPoint{0.0, 150.0},
+                                        geo::WaterPoint{120.0, -120.0}}) {
+            const auto at = surface::solver::footprintOf(cells, water.mask.frame(), p);
+            surface::solver::addPull(cells, at.value(), p.x_m / 50.0, 100.0, matrix, right);
+        }
+    }
+    ActiveCells cells;
+    Matrix matrix;
+    Field right;
+};
+
+/// Solution by elimination with all numbers kept.
+std::vector<double> solvedDirectly(const System& system) {
+    const std::size_t n = system.cells.unknowns();
+    std::vector<std::vector<double>> a(n, std::vector<double>(n + 1, 0.0));
+    system.cells.forEach([&](std::size_t place, std::size_t unknown) {
+        for (int k = 0; k < 25; ++k) {
+            const std::size_t other = Matrix::stepped(system.cells, place, {k % 5 - 2, k / 5 - 2});
+            if (system.cells.isActive(other)) {
+                a[unknown][static_cast<std::size_t>(system.cells.unknownAt(other))] =
+                    system.matrix.row(unknown)[k];
+            }
+        }
+        a[unknown][n] = system.right[place];
+    });
+    for (std::size_t j = 0; j < n; ++j) {
+        for (std::size_t i = j + 1; i < n; ++i) {
+            const double factor = a[i][j] / a[j][j];
+            for (std::size_t k = j; factor != 0.0 && k <= n; ++k) {
+                a[i][k] -= factor * a[j][k];
+            }
+        }
+    }
+    std::vector<double> x(n);
+    for (std::size_t i = n; i-- > 0;) {
+        double rest = a[i][n];
+        for (std::size_t k = i + 1; k < n; ++k) {
+            rest -= a[i][k] * x[k];
+        }
+        x[i] = rest / a[i][i];
+    }
+    return x;
+}
+
+TEST(Solver, AgreesWithADirectSolution) {
+    const System system;
+    Multigrid multigrid(system.cells, 1);
+    multigrid.setMatrix(system.matrix);
+    Field x(system.cells.places(), 0.0);
+    const base::Progress progress;
+    const auto ended = surface::solver::conjugateGradients(system.cells, system.matrix, multigrid,
+                                                           system.right, x, 1e-4, 1, progress);
+    EXPECT_LT(ended.iterations, 30);
+    const std::vector<double> exact = solvedDirectly(system);
+    system.cells.forEach([&](std::size_t place, std::size_t unknown) {
+        ASSERT_NEAR(x[place], exact[unknown], 0.005);
+    });
+}
+
+TEST(Energy, BendingOfAPlaneIsNothing) {
+    const System system;
+    Matrix bending(system.cells);
+    surface::solver::addBending(system.cells, 1.0, bending);
+    Field plane(system.cells.places(), 0.0);
+    for (const ActiveCells::Run& run : system.cells.runs()) {
+        for (int col = run.begin; col < run.end; ++col) {
+            plane[system.cells.place(col, run.row)] = 3.0 + 0.5 * col - 0.25 * run.row;
+        }
+    }
+    Field product(system.cells.places(), 0.0);
+    surface::solver::multiply(system.cells, bending, plane, product, 1);
+    system.cells.forEach(
+        [&](std::size_t place, std::size_t) { ASSERT_NEAR(product[place], 0.0, 1e-12); });
+}
+
+TEST(Energy, OnlyBendsAlongTheContourCostExtra) {
+    // a gutter along x: straight along its contours, bent across them
+    const System system;
+    Matrix along(system.cells);
+    surface::solver::ContourDirections contours{Field(system.cells.places(), 1.0),
+                                                Field(system.cells.places(), 0.0),
+                                                Field(system.cells.places(), 0.0)};
+    surface::solver::addContourBending(system.cells, contours, 1.0, along);
+    Field gutter(system.cells.places(), 0.0);
+    Field crossed(system.cells.places(), 0.0);
+    for (const ActiveCells::Run& run : system.cells.runs()) {
+        for (int col = run.begin; col < run.end; ++col) {
+            gutter[system.cells.place(col, run.row)] = 0.1 * run.row * run.row;
+            crossed[system.cells.place(col, run.row)] = 0.1 * col * col;
+        }
+    }
+    const auto energyOf = [&](const Field& field) {
+        Field product(system.cells.places(), 0.0);
+        surface::solver::multiply(system.cells, along, field, product, 1);
+        double sum = 0.0;
+        system.cells.forEach(
+            [&](std::size_t place, std::size_t) { sum += field[place] * product[place]; });
+        return sum;
+    };
+    EXPECT_NEAR(energyOf(gutter), 0.0, 1e-9);
+    EXPECT_GT(energyOf(crossed), 1e-3);
+}
+
+TEST(Trend, NonNegativeLeastSquaresHoldsTheWrongSignAtNothing) {
+    // minimum of (x0 - 2)^2 + (x1 + 1)^2 with both at least 0 is (2, 0)
+    const auto x = surface::solver::nonNegativeLeastSquares({1.0, 0.0, 0.0, 1.0}, {2.0, -1.0});
+    EXPECT_NEAR(x[0], 2.0, 1e-6);
+    EXPECT_DOUBLE_EQ(x[1], 0.0);
+}
+
+TEST(Spikes, AreFoundOnASlopeAndADropOffIsKept) {
+    std::vector<soundings::KeptSounding> track;
+    for (int i = 0; i < 60; ++i) { // 3 m flat, a bank of 1 in 3, then 9 m flat
+        const double x_m = 2.0 * i;
+        track.push_back(tracks::at({x_m, 0.0}, std::clamp(3.0 + (x_m - 50.0) / 3.0, 3.0, 9.0)));
+    }
+    EXPECT_TRUE(surface::solver::spikesIn(track).empty());
+    track[30].depth_m += 2.0;
+    EXPECT_EQ(surface::solver::spikesIn(track), std::vector<std::size_t>{30});
+}
+
+TEST(ErrorGrowth, CoversNineteenInTwentyOfErrorsMadeTheSameWay) {
+    constexpr unsigned seed = 7;
+    SCOPED_TRACE(testing::Message() << "seed " << seed);
+    std::mt19937 random(seed);
+    std::uniform_real_distribution<double> distance(0.0, 60.0);
+    std::normal_distribution<double> normal(0.0, 1.0);
+    const auto made = [&] {
+        const double d_m = distance(random);
+        return ErrorGrowth::Observation{d_m, std::abs(normal(random)) * 0.2 * std::sqrt(d_m), 0.1,
+                                        0.0};
+    };
+    std::vector<ErrorGrowth::Observation> observations;
+    for (int i = 0; i < 4000; ++i) {
+        observations.push_back(made());
+    }
+    const ErrorGrowth growth = ErrorGrowth::from(observations, 0.02);
+    int covered = 0;
+    for (int i = 0; i < 4000; ++i) {
+        const ErrorGrowth::Observation o = made();
+        covered += o.error_m <= growth.halfWidth_m(o.distance_m, o.unevenness) ? 1 : 0;
+    }
+    EXPECT_NEAR(covered / 4000.0, 0.95, 0.02);
+    EXPECT_GT(growth.halfWidth_m(200.0, 0.1), growth.halfWidth_m(60.0, 0.1));
+}
+
+} // namespace
