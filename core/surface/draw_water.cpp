@@ -96,9 +96,11 @@ grid::DepthGrid depthsOf(const Job& job, const solver::Ground& ground,
 
 base::Result<DrawnWater> draw(Job& job) {
     const Clock::time_point start = Clock::now();
-    const double cell_m = job.cell.inMetres();
     auto ground = solver::groundOf(job.outline, job.cell);
-    auto coarse = solver::groundOf(job.outline, units::Length::metres(2.0 * cell_m));
+    auto coarse = solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell));
+    if (job.progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
     if (!ground || !coarse) {
         return std::unexpected(!ground ? ground.error() : coarse.error());
     }

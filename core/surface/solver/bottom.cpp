@@ -24,7 +24,8 @@ BottomDrawer::BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shor
       right_(cells.places(), 0.0) {}
 
 void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& samples,
-                            const BottomSettings& settings, const Bottom& before, bool isFirst) {
+                            const BottomSettings& settings, const Bottom& before, bool isFirst,
+                            const base::Progress& progress) {
     const double a = settings.stiffness;
     matrix_.clear();
     addBending(*cells_, a, matrix_);
@@ -33,6 +34,9 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
         value *= settings.trendBends - 1.0;
     }
     addMembrane(*cells_, a / (settings.reach_m * settings.reach_m), matrix_);
+    if (progress.stopAsked()) {
+        return;
+    }
     if (!isFirst) {
         addContourBending(*cells_, before.lay.contours, a * settings.contourStiffness, matrix_);
     }
@@ -45,6 +49,9 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
         addPull(*cells_, sample.at, sample.depth_m - sample.at.of(trend),
                 trusted / (error_m * error_m), matrix_, right_);
     }
+    if (progress.stopAsked()) {
+        return;
+    }
     for (const ShorePull& pull : shore_) {
         const double slope = std::max(leastSlope, before.lay.slope[pull.place]);
         const double error_m = std::hypot(shoreError_m, settings.shoreOffset_m * slope);
@@ -54,7 +61,9 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
             addPull(*cells_, at, -at.of(trend), weight, matrix_, right_);
         }
     }
-    multigrid_.setMatrix(matrix_);
+    if (!progress.stopAsked()) {
+        multigrid_.setMatrix(matrix_);
+    }
 }
 
 Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples,
@@ -65,7 +74,7 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
     bottom.lay = start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m);
     Field rest(cells_->places(), 0.0);
     for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
-        assemble(trend, samples, settings, bottom, pass == 0);
+        assemble(trend, samples, settings, bottom, pass == 0, progress);
         cells_->forEach(
             [&](std::size_t p, std::size_t) { rest[p] = bottom.depth_m[p] - trend[p]; });
         const bool isLast = pass + 1 == settings.passes;

@@ -48,7 +48,8 @@ public:
 
 private:
     void assemble(const Field& trend, const std::vector<Sample>& samples,
-                  const BottomSettings& settings, const Bottom& before, bool isFirst);
+                  const BottomSettings& settings, const Bottom& before, bool isFirst,
+                  const base::Progress& progress);
 
     const ActiveCells* cells_;
     std::vector<ShorePull> shore_;

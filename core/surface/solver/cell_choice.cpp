@@ -12,6 +12,7 @@ namespace {
 constexpr std::array<double, 13> sizes_m{1.0, 1.5, 2.0,  2.5,  3.0,  4.0, 5.0,
                                          6.0, 8.0, 10.0, 12.0, 15.0, 20.0};
 constexpr double mostCells = 1e6;
+constexpr double mostTrialCells = 40000.0;
 
 } // namespace
 
@@ -37,6 +38,11 @@ units::Length cellFor(const geo::Outline& outline,
 units::Length trendCellFor(const geo::Outline& outline, units::Length cell) {
     const double side_m = std::sqrt(outline.area().inSquareMetres());
     return units::Length::metres(std::max(cell.inMetres(), std::clamp(side_m / 100.0, 1.0, 10.0)));
+}
+
+units::Length trialCellFor(const geo::Outline& outline, units::Length cell) {
+    return units::Length::metres(std::max(
+        2.0 * cell.inMetres(), std::sqrt(outline.area().inSquareMetres() / mostTrialCells)));
 }
 
 } // namespace surface::solver

@@ -21,4 +21,8 @@ namespace surface::solver {
 /// more, smaller on smaller ones, never below the cell itself.
 [[nodiscard]] units::Length trendCellFor(const geo::Outline& outline, units::Length cell);
 
+/// The side of a cell for the trials with soundings held out: twice the cell, larger where there
+/// would be more than 40000 of them.
+[[nodiscard]] units::Length trialCellFor(const geo::Outline& outline, units::Length cell);
+
 } // namespace surface::solver

@@ -17,7 +17,7 @@ struct StiffnessChoice {
     bool wasStopped = false;
 };
 
-/// Tries a = 100, 300, 1000, 3000 and b2 = 10, 30, 100 (those not set beforehand) on coarse cells
+/// Tries a = 100, 300, 1000, 3000 and b2 = 10, 30, 100 (those not set beforehand) on trial cells
 /// with stretches of 60 soundings held out in two folds of six, and takes the pair of least mean
 /// absolute error; the common 300 and 30 where there are fewer than 60 soundings.
 [[nodiscard]] StiffnessChoice

@@ -9,7 +9,7 @@ namespace surface::solver {
 /// What a drawing was made from.
 struct DrawnFrom {
     const Ground& ground;
-    const Ground& coarse; ///< Cells twice as large, for the trials.
+    const Ground& coarse; ///< Larger cells, for the trials.
     const TrendGround& trendGround;
     const geo::Outline& outline;
     std::span<const soundings::KeptSounding> soundings;
