@@ -41,7 +41,8 @@ void addCell(const grid::DepthGrid& depth, grid::Cell cell, double cell_m2,
         for (int c = 0; c < partsEachWay; ++c) {
             const geo::WaterPoint p{centre.x_m + ((c + 0.5) / partsEachWay - 0.5) * cell_m,
                                     centre.y_m + ((r + 0.5) / partsEachWay - 0.5) * cell_m};
-            const double depth_m = depth.at(p)->inMetres() + settings.rise.inMetres();
+            const double depth_m =
+                depth.at(p).value_or(units::Depth{}).inMetres() + settings.rise.inMetres();
             if (depth_m > 0.0 || (depth_m == 0.0 && settings.rise.inMetres() >= 0.0)) {
                 tally.add(depth_m, cell_m2 / (partsEachWay * partsEachWay),
                           settings.step.inMetres());

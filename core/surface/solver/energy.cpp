@@ -7,8 +7,8 @@ namespace {
 
 using Matrix = StencilMatrix<double>;
 
-template <std::size_t count>
-bool allActive(const ActiveCells& cells, std::size_t at, const std::array<Step, count>& steps) {
+template <std::size_t Count>
+bool allActive(const ActiveCells& cells, std::size_t at, const std::array<Step, Count>& steps) {
     for (const Step step : steps) {
         if (!cells.isActive(Matrix::stepped(cells, at, step))) {
             return false;
@@ -17,9 +17,9 @@ bool allActive(const ActiveCells& cells, std::size_t at, const std::array<Step, 
     return true;
 }
 
-template <std::size_t count>
-void addIfInside(const ActiveCells& cells, std::size_t at, const std::array<Step, count>& steps,
-                 const std::array<double, count>& factors, double weight, Matrix& matrix) {
+template <std::size_t Count>
+void addIfInside(const ActiveCells& cells, std::size_t at, const std::array<Step, Count>& steps,
+                 const std::array<double, Count>& factors, double weight, Matrix& matrix) {
     if (allActive(cells, at, steps)) {
         matrix.addSquare(cells, at, steps, factors, weight);
     }

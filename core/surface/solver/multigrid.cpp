@@ -60,6 +60,11 @@ void Multigrid::setMatrix(const StencilMatrix<double>& matrix) {
     factorBottom();
 }
 
+/// Position in a 5 x 5 stencil.
+static std::size_t at(int row, int col) {
+    return static_cast<std::size_t>(row) * 5 + static_cast<std::size_t>(col);
+}
+
 /// Coarse matrix = P' A P, gathered fine cell by fine cell: first the fine row times P, on at most
 /// 5 x 5 coarse cells around the own one, then shared out over the parents.
 void Multigrid::makeCoarse(const Level& fine, Level& coarse) const {
@@ -89,10 +94,10 @@ void Multigrid::makeCoarse(const Level& fine, Level& coarse) const {
                     const int pr = (otherRow + 2) / 2 - ownRow + 2;
                     const int qc = otherCol % 2 == 0 ? pc - 1 : pc + 1;
                     const int qr = otherRow % 2 == 0 ? pr - 1 : pr + 1;
-                    timesP[static_cast<std::size_t>(pr * 5 + pc)] += number * shares[0];
-                    timesP[static_cast<std::size_t>(pr * 5 + qc)] += number * shares[1];
-                    timesP[static_cast<std::size_t>(qr * 5 + pc)] += number * shares[2];
-                    timesP[static_cast<std::size_t>(qr * 5 + qc)] += number * shares[3];
+                    timesP[at(pr, pc)] += number * shares[0];
+                    timesP[at(pr, qc)] += number * shares[1];
+                    timesP[at(qr, pc)] += number * shares[2];
+                    timesP[at(qr, qc)] += number * shares[3];
                 }
             }
             const std::array<std::size_t, 4> parents = parentsOf(c, col, run.row);
@@ -109,8 +114,7 @@ void Multigrid::makeCoarse(const Level& fine, Level& coarse) const {
                 const int shiftRow = k >= 2 ? besideRow : 0;
                 for (int r = std::max(0, shiftRow); r < std::min(5, 5 + shiftRow); ++r) {
                     for (int q = std::max(0, shiftCol); q < std::min(5, 5 + shiftCol); ++q) {
-                        numbers[(r - shiftRow) * 5 + q - shiftCol] +=
-                            share * timesP[static_cast<std::size_t>(r * 5 + q)];
+                        numbers[(r - shiftRow) * 5 + q - shiftCol] += share * timesP[at(r, q)];
                     }
                 }
             }

@@ -51,7 +51,7 @@ private:
     void takeResidual(Level& level) const;
     void restrictTo(const Level& fine, Level& coarse) const;
     void prolongFrom(const Level& coarse, Level& fine) const;
-    void descend(std::size_t level);
+    void descend(std::size_t k);
     void factorBottom();
     void solveBottom();
 

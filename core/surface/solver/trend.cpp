@@ -82,8 +82,8 @@ Field trendOf(const ActiveCells& cells, const TrendBasis& basis,
             }
         }
         for (std::size_t k = 0; k < n; ++k) {
-            const auto pairsWider = static_cast<double>((n - 1 - k) / 2);
-            g[k * n + k] += ridge * total * std::pow(narrower, pairsWider);
+            const std::size_t pairsWider = (n - 1 - k) / 2;
+            g[k * n + k] += ridge * total * std::pow(narrower, static_cast<double>(pairsWider));
         }
         x = nonNegativeLeastSquares(g, c);
         for (std::size_t i = 0; i < count; ++i) {

@@ -19,6 +19,7 @@ constexpr double shareOfWide = 0.8;
 /// Soundings from which on a water counts as densely sounded.
 constexpr std::size_t dense = 1800;
 constexpr double positionError_m = 1.0;
+constexpr double noneNear_m = 1e6;
 constexpr double growthBeyond = 0.75;
 constexpr double floorOfUnevenness = 0.01;
 constexpr double quantile = 0.95;
@@ -136,8 +137,9 @@ observeErrors(const Ground& coarse, const TrendGround& trendGround, const geo::O
         }
         const geo::NearestPoints nearest(kept);
         for (const Sample& sample : samplesOf(coarse, soundings, fold.heldOut)) {
+            const auto next = nearest.nearest(sample.point);
             observations.push_back(
-                {knownAt_m(nearest.nearest(sample.point)->distance_m,
+                {knownAt_m(next ? next->distance_m : noneNear_m,
                            outline.distanceToShore_m(sample.point)),
                  std::abs(std::max(0.0, sample.at.of(bottom.depth_m)) - sample.depth_m),
                  sample.at.of(uneven), sample.at.of(bottom.lay.slope)});

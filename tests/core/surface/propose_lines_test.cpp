@@ -15,7 +15,7 @@ using surface::SurveyTrip;
 class ProposeLines : public testing::Test {
 protected:
     ProposeLines()
-        : water(support::madeUpWater(
+        : water_(support::madeUpWater(
               {{support::rectangle(-600.0, -150.0, 600.0, 150.0),
                 {support::rectangle(280.0, -40.0, 320.0, 40.0)}}},
               [](geo::WaterPoint p) {
@@ -23,7 +23,7 @@ protected:
               },
               5.0)) {
         std::vector<soundings::KeptSounding> soundings;
-        for (const soundings::KeptSounding& s : tracks::lines(water, 30.0, 3.0, 0.05)) {
+        for (const soundings::KeptSounding& s : tracks::lines(water_, 30.0, 3.0, 0.05)) {
             if (s.x_m < 0.0) {
                 soundings.push_back(s);
             }
@@ -32,30 +32,30 @@ protected:
         draw.cell = units::Length::metres(5.0);
         draw.stiffness = 300.0;
         draw.contourStiffness = 10.0;
-        auto result = surface::drawWater(water.outline, soundings, draw, progress);
-        drawn = std::move(*result);
-        settings.launch = {-590.0, 0.0};
+        auto result = surface::drawWater(water_.outline, soundings, draw, progress_);
+        drawn_ = std::move(*result);
+        settings_.launch = {-590.0, 0.0};
     }
 
     base::Result<SurveyTrip> proposed() {
-        return surface::proposeLines(drawn, water.outline, settings, progress);
+        return surface::proposeLines(drawn_, water_.outline, settings_, progress_);
     }
 
-    support::MadeUpWater water;
-    surface::DrawnWater drawn;
-    LineSettings settings;
-    base::Progress progress;
+    support::MadeUpWater water_;
+    surface::DrawnWater drawn_;
+    LineSettings settings_;
+    base::Progress progress_;
 };
 
 TEST_F(ProposeLines, SendsTheBoatWhereNothingIsKnown) {
-    settings.launch = {590.0, 0.0};
-    settings.time = std::chrono::minutes(25);
+    settings_.launch = {590.0, 0.0};
+    settings_.time = std::chrono::minutes(25);
     const auto trip = proposed();
     ASSERT_TRUE(trip.has_value()) << trip.error().sentence();
     double east_m3 = 0.0;
     double all_m3 = 0.0;
     for (const surface::SurveyLine& line : trip->lines) {
-        EXPECT_FALSE(water.outline.isCrossedBy(line.start, line.end));
+        EXPECT_FALSE(water_.outline.isCrossedBy(line.start, line.end));
         EXPECT_GE(line.length.inMetres(), 59.0);
         EXPECT_GT(line.gain_m3, 0.0);
         all_m3 += line.gain_m3;
@@ -67,35 +67,35 @@ TEST_F(ProposeLines, SendsTheBoatWhereNothingIsKnown) {
 
 TEST_F(ProposeLines, KeepsToTheTime) {
     for (const int minutes : {30, 60, 180}) {
-        settings.time = std::chrono::minutes(minutes);
+        settings_.time = std::chrono::minutes(minutes);
         const auto trip = proposed();
         ASSERT_TRUE(trip.has_value()) << trip.error().sentence();
-        EXPECT_LE(trip->duration, settings.time);
+        EXPECT_LE(trip->duration, settings_.time);
         EXPECT_NEAR(trip->distance.inMetres(), 1.5 * static_cast<double>(trip->duration.count()),
                     1.0);
     }
 }
 
 TEST_F(ProposeLines, GainsMoreWithMoreTime) {
-    settings.time = std::chrono::minutes(40);
+    settings_.time = std::chrono::minutes(40);
     const auto little = proposed();
-    settings.time = std::chrono::minutes(160);
+    settings_.time = std::chrono::minutes(160);
     const auto much = proposed();
     ASSERT_TRUE(little.has_value() && much.has_value());
     EXPECT_LT(much->meanHalfWidthAfter, little->meanHalfWidthAfter);
 }
 
 TEST_F(ProposeLines, SaysWhyNothingCanBeProposed) {
-    settings.launch = {5000.0, 0.0};
+    settings_.launch = {5000.0, 0.0};
     const auto far = proposed();
     ASSERT_FALSE(far.has_value());
     EXPECT_EQ(far.error().kind, base::ErrorKind::unusableInput);
-    settings.launch = {-590.0, 0.0};
-    settings.shortest = units::Length::metres(4000.0);
+    settings_.launch = {-590.0, 0.0};
+    settings_.shortest = units::Length::metres(4000.0);
     const auto tooLong = proposed();
     ASSERT_FALSE(tooLong.has_value());
     EXPECT_EQ(tooLong.error().kind, base::ErrorKind::unusableInput);
-    settings.shortest = units::Length::metres(1.0);
+    settings_.shortest = units::Length::metres(1.0);
     const auto outOfRange = proposed();
     ASSERT_FALSE(outOfRange.has_value());
     EXPECT_EQ(outOfRange.error().kind, base::ErrorKind::wrongUse);

@@ -44,8 +44,10 @@ TEST(Trust, IsBestOnTheTracksAndWorstFarFromThem) {
     ASSERT_TRUE(drawn.has_value()) << drawn.error().sentence();
     const geo::WaterPoint onTrack{-102.0, soundings[soundings.size() / 2].y_m};
     EXPECT_EQ(drawn->trust.at(onTrack), TrustName::sounded);
-    EXPECT_LT(drawn->trust.halfWidthAt(onTrack)->inMetres(),
-              drawn->trust.halfWidthAt(geo::WaterPoint{280.0, 0.0})->inMetres());
+    const auto near = drawn->trust.halfWidthAt(onTrack);
+    const auto far = drawn->trust.halfWidthAt(geo::WaterPoint{280.0, 0.0});
+    ASSERT_TRUE(near.has_value() && far.has_value());
+    EXPECT_LT(near.value_or(units::Length::metres(1e9)), far.value_or(units::Length{}));
 }
 
 } // namespace
