@@ -12,7 +12,7 @@ namespace chart {
 
 namespace {
 
-constexpr double nearBoat_pixels = 22.0;
+constexpr double nearBoat_pixels = 14.0;
 
 QPen penOf(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine) {
     return {colour, width, style, Qt::RoundCap, Qt::RoundJoin};

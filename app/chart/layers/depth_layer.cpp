@@ -5,6 +5,7 @@
 #include "app/chart/trust_fade.h"
 #include "app/chart/water_path.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace chart {
@@ -55,11 +56,25 @@ void hatchGuesses(LayerContext& on, const TrustFade& fade) {
 
 void paintTrust(LayerContext& on) {
     const auto fade = TrustFade::of(on.content.derived.drawn, on.content.isGrey);
-    const geo::Box box = fade->frame.box();
-    const QRectF target(on.view.toScreen({box.west_m, box.north_m}),
-                        on.view.toScreen({box.east_m, box.south_m}));
+    // Only the cells in sight: a page holds several charts, and each would carry the whole image.
+    const grid::GridFrame& frame = fade->frame;
+    const geo::Box sight = on.view.box();
+    const grid::Cell first = frame.cellOf({sight.west_m, sight.north_m});
+    const grid::Cell last = frame.cellOf({sight.east_m, sight.south_m});
+    const int left = std::clamp(first.col - 1, 0, frame.cols());
+    const int top = std::clamp(first.row - 1, 0, frame.rows());
+    const int right = std::clamp(last.col + 2, left, frame.cols());
+    const int bottom = std::clamp(last.row + 2, top, frame.rows());
+    if (left == right || top == bottom) {
+        return;
+    }
+    const auto corner = [&](int col, int row) {
+        return on.view.toScreen(
+            {frame.west_m() + col * frame.cell_m(), frame.north_m() - row * frame.cell_m()});
+    };
     on.painter.setRenderHint(QPainter::SmoothPixmapTransform, true);
-    on.painter.drawImage(target, fade->veil);
+    on.painter.drawImage(QRectF(corner(left, top), corner(right, bottom)), fade->veil,
+                         QRectF(left, top, right - left, bottom - top));
     hatchGuesses(on, *fade);
 }
 

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/paper/day_sheet.h"
+
+#include "app/chart/chart_painter.h"
+#include "app/chart/furniture.h"
+#include "app/paper/mark_block.h"
+#include "app/paper/pdf_file.h"
+#include "app/paper/sheet_writer.h"
+
+#include <algorithm>
+
+namespace paper {
+
+namespace {
+
+constexpr double chartHeight = 96.0 * unitsPerMillimetre;
+constexpr std::size_t drawnMarks = 4; // marks that get a plan and a side view
+
+QString timeOf(const chart::ChartContent& content, const std::optional<units::Moment>& moment) {
+    return moment ? QString::fromStdString(units::timeOfDayText(*moment, content.water->clock))
+                  : QStringLiteral("-");
+}
+
+QString hourOf(std::chrono::seconds sinceMidnight) {
+    const auto minutes = sinceMidnight.count() / 60;
+    return QStringLiteral("%1:%2")
+        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
+        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString lightLine(const chart::ChartContent& content) {
+    const light::SunTimes& light = content.planned->light;
+    return QStringLiteral("first light %1   sunrise %2   sunset %3   dark after %4")
+        .arg(timeOf(content, light.civilDawn), timeOf(content, light.sunrise),
+             timeOf(content, light.sunset), timeOf(content, light.civilDusk));
+}
+
+QString conditionsLine(const chart::ChartContent& content) {
+    const marks::ExpectedDay& day = content.planned->plan.day;
+    QString line =
+        QStringLiteral("from %1 to %2   level %3 against the chart")
+            .arg(hourOf(day.start), hourOf(day.end), content.words.levelChange(day.levelChange));
+    if (day.waterTemperature) {
+        line += QStringLiteral("   water %1").arg(content.words.temperature(*day.waterTemperature));
+    }
+    return line;
+}
+
+void writeHead(SheetWriter& sheet, const chart::ChartContent& content) {
+    const marks::ExpectedDay& day = content.planned->plan.day;
+    const auto title = chart::typeface(chart::TypeSize::normal, 1.7, chart::TypeStyle::bold);
+    const auto normal = chart::typeface(chart::TypeSize::normal, 1.0);
+    sheet.block(92.0, [&](const QRectF& box) {
+        QPainter& painter = sheet.painter();
+        const chart::Palette& palette = sheet.palette();
+        const double windWidth = 210.0;
+        const QRectF left = box.adjusted(0.0, 0.0, -windWidth, 0.0);
+        painter.setPen(palette.ink);
+        painter.setFont(title);
+        const QString name = QFontMetricsF(title).elidedText(
+            QString::fromStdString(content.water->name), Qt::ElideRight, left.width());
+        painter.drawText(QRectF(left.left(), left.top(), left.width(), 34.0),
+                         Qt::AlignLeft | Qt::AlignVCenter, name);
+        painter.setFont(normal);
+        double y = left.top() + 36.0;
+        for (const QString& line :
+             {wording::Words::day(day.day), conditionsLine(content), lightLine(content)}) {
+            painter.drawText(QRectF(left.left(), y, left.width(), 18.0),
+                             Qt::AlignLeft | Qt::AlignVCenter, line);
+            y += 18.0;
+        }
+        const QRectF wind(box.right() - windWidth, box.top(), windWidth, 52.0);
+        chart::drawWindArrow(painter, {wind.right() - 24.0, wind.center().y()}, 40.0, day.wind.from,
+                             palette.ink, 2.4);
+        painter.drawText(wind.adjusted(0.0, 0.0, -54.0, 0.0),
+                         Qt::AlignRight | Qt::AlignVCenter | Qt::TextWordWrap,
+                         QStringLiteral("wind from\n") + content.words.wind(day.wind));
+    });
+}
+
+void writeChart(SheetWriter& sheet, const chart::ChartContent& content) {
+    sheet.block(chartHeight, [&](const QRectF& box) {
+        constexpr double scale = 0.82;
+        chart::ChartContent small = content;
+        small.shown = chart::usualLayers();
+        small.shown.erase(chart::LayerKind::nextLines);
+        small.selectedMark.reset();
+        QPainter& painter = sheet.painter();
+        painter.save();
+        painter.translate(box.topLeft());
+        chart::paintChart(painter, chart::wholeWater(small, box.size(), scale), small, scale);
+        painter.restore();
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(sheet.palette().ink, 1.0));
+        painter.drawRect(box);
+    });
+    sheet.space(8.0);
+}
+
+/// The marks in the order of the day, with what the day says of each; by rank without a day.
+std::vector<MarkOfDay> marksOfDay(const water::PlannedDay& planned) {
+    std::vector<MarkOfDay> ordered;
+    const auto ofRank = [&](int rank) {
+        return std::find_if(planned.marks.begin(), planned.marks.end(),
+                            [rank](const marks::Mark& mark) { return mark.rank == rank; });
+    };
+    for (const marks::DayStop& stop : planned.day.stops) {
+        if (const auto mark = ofRank(stop.rank); mark != planned.marks.end()) {
+            ordered.push_back({*mark, stop});
+        }
+    }
+    if (ordered.empty()) {
+        for (const marks::Mark& mark : planned.marks) {
+            ordered.push_back({mark, std::nullopt});
+        }
+    }
+    return ordered;
+}
+
+void writeOverview(SheetWriter& sheet, const chart::ChartContent& content,
+                   const std::vector<MarkOfDay>& ordered) {
+    const wording::Words& words = content.words;
+    std::vector<QStringList> rows;
+    for (const MarkOfDay& entry : ordered) {
+        const marks::Mark& mark = entry.mark;
+        const QString when = entry.stop ? QStringLiteral("%1 to %2")
+                                              .arg(timeOf(content, entry.stop->arrive),
+                                                   timeOf(content, entry.stop->leave))
+                                        : QStringLiteral("-");
+        const QString move = entry.stop ? words.length(entry.stop->move) : QString();
+        rows.push_back(
+            {QString::number(mark.rank), when, move, nameOf(mark),
+             QStringLiteral("%1 %2").arg(words.depth(mark.depth), words.plusMinus(mark.trust)),
+             wording::Words::place(mark.lonLat),
+             wording::Words::bearing(mark.anchors.lie.heading)});
+    }
+    const double width = sheet.room().width();
+    sheet.heading(QStringLiteral("The day"), 60.0);
+    sheet.table({{QStringLiteral("mark"), 0.07 * width},
+                 {QStringLiteral("arrive, leave"), 0.16 * width},
+                 {QStringLiteral("move"), 0.10 * width},
+                 {QStringLiteral("section"), 0.18 * width},
+                 {QStringLiteral("depth today"), 0.16 * width},
+                 {QStringLiteral("position"), 0.23 * width},
+                 {QStringLiteral("heading"), 0.10 * width}},
+                rows);
+    const marks::DayPlan& day = content.planned->day;
+    QStringList tail;
+    if (!day.stops.empty()) {
+        tail << QStringLiteral("Moves, back to the launch included: %1.")
+                    .arg(words.length(day.moves));
+    }
+    if (!day.leftOut.empty()) {
+        QStringList ranks;
+        for (const int rank : day.leftOut) {
+            ranks << QString::number(rank);
+        }
+        tail << QStringLiteral("Left out, no time or no way: mark %1.")
+                    .arg(ranks.join(QStringLiteral(", ")));
+    }
+    if (!tail.isEmpty()) {
+        sheet.space(4.0);
+        sheet.paragraph(chart::typeface(chart::TypeSize::small, 1.0), tail.join(QLatin1Char(' ')));
+    }
+}
+
+void writeCautions(SheetWriter& sheet, const chart::ChartContent& content) {
+    QStringList cautions;
+    for (const std::string& caution : content.planned->cautions) {
+        cautions << QString::fromStdString(caution);
+    }
+    for (const std::string& caution : content.planned->day.cautions) {
+        cautions << QString::fromStdString(caution);
+    }
+    for (const std::string& note : content.water->houseRules.notes) {
+        cautions << QStringLiteral("House rule: %1").arg(QString::fromStdString(note));
+    }
+    cautions.removeDuplicates();
+    cautions << QStringLiteral("Depths carry the ± given, 95 times in 100. Not for navigation.");
+    sheet.heading(QStringLiteral("Mind"), 20.0);
+    for (const QString& caution : cautions) {
+        sheet.paragraph(chart::typeface(chart::TypeSize::small, 1.0),
+                        QStringLiteral("•  ") + caution);
+    }
+}
+
+void writeCatchTable(SheetWriter& sheet) {
+    constexpr int lines = 10;
+    const double width = sheet.room().width();
+    const std::vector<Column> columns{
+        {QStringLiteral("mark"), 0.09 * width},       {QStringLiteral("anchored"), 0.14 * width},
+        {QStringLiteral("rods, bait"), 0.20 * width}, {QStringLiteral("run, time"), 0.12 * width},
+        {QStringLiteral("species"), 0.17 * width},    {QStringLiteral("weight"), 0.13 * width},
+        {QStringLiteral("bait depth"), 0.15 * width}};
+    sheet.heading(QStringLiteral("Catches and blanks: every stay, also the blank ones"), 240.0);
+    // Rows high enough for a pencil in a boat.
+    const std::vector<QStringList> rows(lines, QStringList{QStringLiteral(" \n ")});
+    sheet.table(columns, rows);
+}
+
+} // namespace
+
+base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartContent& content) {
+    if (!content.planned || !content.water) {
+        return base::fail(base::ErrorKind::wrongUse, "nothing is planned", "day sheet",
+                          "work out the marks first");
+    }
+    chart::ChartContent grey = content;
+    grey.isGrey = true;
+    SheetWriter sheet(
+        device, SheetLayout::a4(),
+        QStringLiteral("%1, %2").arg(QString::fromStdString(content.water->name),
+                                     wording::Words::day(content.planned->plan.day.day)));
+    if (!sheet.isOpen()) {
+        return base::fail(base::ErrorKind::unwritableOutput, "the pages cannot be drawn",
+                          "day sheet", "choose another printer or file");
+    }
+    const std::vector<MarkOfDay> ordered = marksOfDay(*content.planned);
+    writeHead(sheet, grey);
+    writeChart(sheet, grey);
+    writeOverview(sheet, grey, ordered);
+    writeCautions(sheet, grey);
+    for (std::size_t i = 0; i < ordered.size(); ++i) {
+        writeMark(sheet, grey, ordered[i], i < drawnMarks);
+    }
+    writeCatchTable(sheet);
+    return sheet.pages();
+}
+
+base::Result<int> saveDaySheet(const std::filesystem::path& path,
+                               const chart::ChartContent& content) {
+    return savePdf(path, "day sheet",
+                   [&](QPagedPaintDevice& device) { return paintDaySheet(device, content); });
+}
+
+} // namespace paper

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/chart/chart_content.h"
+#include "app/paper/sheet_writer.h"
+#include "core/marks/mark.h"
+
+#include <optional>
+
+namespace paper {
+
+/// A mark with its turn in the day.
+struct MarkOfDay {
+    marks::Mark mark;
+    std::optional<marks::DayStop> stop;
+};
+
+/// The user's name of the mark, else its section's.
+[[nodiscard]] QString nameOf(const marks::Mark& mark);
+
+/// One mark on the sheet: anchors, rods, reasons, cautions; with `drawn` also a plan and a side
+/// view to scale. Never broken over two pages.
+void writeMark(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,
+               bool drawn);
+
+} // namespace paper
