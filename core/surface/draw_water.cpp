@@ -205,7 +205,7 @@ base::Result<DrawnWater> drawWater(const geo::Outline& outline,
         job.used = std::move(inside);
         job.report.spikes.clear();
     }
-    job.cell = settings.cell.value_or(solver::cellFor(outline, soundings, job.used));
+    job.cell = settings.cell.value_or(solver::cellFor(outline, job.used.size()));
     return draw(job);
 }
 

@@ -16,14 +16,11 @@ constexpr double mostTrialCells = 40000.0;
 
 } // namespace
 
-units::Length cellFor(const geo::Outline& outline,
-                      std::span<const soundings::KeptSounding> soundings,
-                      std::span<const std::size_t> positions) {
-    static_cast<void>(soundings);
+units::Length cellFor(const geo::Outline& outline, std::size_t soundings) {
     const double side_m = std::sqrt(outline.area().inSquareMetres());
-    // a sounding stands for so much water: far finer cells than that show nothing more
+    // a sounding stands for so much water
     const double gap_m =
-        side_m / std::sqrt(static_cast<double>(std::max<std::size_t>(positions.size(), 1)));
+        side_m / std::sqrt(static_cast<double>(std::max<std::size_t>(soundings, 1)));
     const double least_m = std::sqrt(outline.area().inSquareMetres() / mostCells);
     const double wanted_m =
         std::max({std::min(side_m / 360.0, std::max(gap_m, 2.0)), least_m, side_m / 1000.0});

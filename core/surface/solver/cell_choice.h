@@ -2,20 +2,16 @@
 #pragma once
 
 #include "core/geo/outline.h"
-#include "core/soundings/sounding.h"
 
 #include <cstddef>
-#include <span>
 
 namespace surface::solver {
 
-/// The side of a cell that suits the water and its soundings: about a 360th of the side of a square
-/// as large as the water, no finer than half the usual gap between neighbouring soundings asks for,
-/// 1 to 20 m, at most a million cells, rounded to 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15 or 20
-/// m.
-[[nodiscard]] units::Length cellFor(const geo::Outline& outline,
-                                    std::span<const soundings::KeptSounding> soundings,
-                                    std::span<const std::size_t> positions);
+/// The side of a cell that suits the water and the number of its soundings: about a 360th of the
+/// side of a square as large as the water, no finer than 2 m where there are more soundings than
+/// such cells, 1 to 20 m, at most a million cells, rounded to 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10,
+/// 12, 15 or 20 m; larger only where a million cells of 20 m do not cover the water.
+[[nodiscard]] units::Length cellFor(const geo::Outline& outline, std::size_t soundings);
 
 /// The side of a cell for the trend, which is smooth: 10 m on a water of a square kilometre and
 /// more, smaller on smaller ones, never below the cell itself.
