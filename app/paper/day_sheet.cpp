@@ -164,19 +164,31 @@ void writeOverview(SheetWriter& sheet, const chart::ChartContent& content,
     }
 }
 
-void writeCautions(SheetWriter& sheet, const chart::ChartContent& content) {
+/// What holds at every mark is said once for the day.
+QStringList commonCautions(const std::vector<MarkOfDay>& ordered) {
+    QStringList common = ordered.empty() ? QStringList() : cautionsOf(ordered.front().mark);
+    for (const MarkOfDay& entry : ordered) {
+        const QStringList own = cautionsOf(entry.mark);
+        common.removeIf([&own](const QString& caution) { return !own.contains(caution); });
+    }
+    return common;
+}
+
+QStringList cautionsOfDay(const chart::ChartContent& content, const QStringList& common) {
     QStringList cautions;
-    for (const std::string& caution : content.planned->cautions) {
-        cautions << QString::fromStdString(caution);
+    for (const auto& list : {content.planned->cautions, content.planned->day.cautions,
+                             content.water->houseRules.notes}) {
+        for (const std::string& caution : list) {
+            cautions << QString::fromStdString(caution);
+        }
     }
-    for (const std::string& caution : content.planned->day.cautions) {
-        cautions << QString::fromStdString(caution);
-    }
-    for (const std::string& note : content.water->houseRules.notes) {
-        cautions << QStringLiteral("House rule: %1").arg(QString::fromStdString(note));
-    }
-    cautions.removeDuplicates();
+    cautions << common;
     cautions << QStringLiteral("Depths carry the ± given, 95 times in 100. Not for navigation.");
+    cautions.removeDuplicates();
+    return cautions;
+}
+
+void writeCautions(SheetWriter& sheet, const QStringList& cautions) {
     sheet.heading(QStringLiteral("Mind"), 20.0);
     for (const QString& caution : cautions) {
         sheet.paragraph(chart::typeface(chart::TypeSize::small, 1.0),
@@ -219,9 +231,10 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
     writeHead(sheet, grey);
     writeChart(sheet, grey);
     writeOverview(sheet, grey, ordered);
-    writeCautions(sheet, grey);
+    const QStringList cautions = cautionsOfDay(grey, commonCautions(ordered));
+    writeCautions(sheet, cautions);
     for (std::size_t i = 0; i < ordered.size(); ++i) {
-        writeMark(sheet, grey, ordered[i], i < drawnMarks);
+        writeMark(sheet, grey, ordered[i], i < drawnMarks, cautions);
     }
     writeCatchTable(sheet);
     return sheet.pages();

@@ -69,7 +69,8 @@ QString reasonsLine(const marks::Mark& mark) {
     return QStringLiteral("why: ") + reasons.join(QStringLiteral("; "));
 }
 
-std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks::Mark& mark) {
+std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks::Mark& mark,
+                                const QStringList& saidBefore) {
     const wording::Words& words = content.words;
     const anchoring::AnchorSet& set = mark.anchors;
     std::vector<BlockLine> lines{
@@ -87,11 +88,10 @@ std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks:
         lines.push_back({rodLine(content, ++number, rod)});
     }
     lines.push_back({reasonsLine(mark)});
-    for (const std::string& caution : set.cautions) {
-        lines.push_back({QStringLiteral("mind: ") + QString::fromStdString(caution), true});
-    }
-    for (const std::string& caution : mark.cautions) {
-        lines.push_back({QStringLiteral("mind: ") + QString::fromStdString(caution), true});
+    for (const QString& caution : cautionsOf(mark)) {
+        if (!saidBefore.contains(caution)) {
+            lines.push_back({QStringLiteral("mind: ") + caution, true});
+        }
     }
     lines.push_back({QStringLiteral("runs and fish: "
                                     "………………………………………")});
@@ -154,14 +154,25 @@ void drawPlan(SheetWriter& sheet, const chart::ChartContent& content, const mark
 
 } // namespace
 
+QStringList cautionsOf(const marks::Mark& mark) {
+    QStringList cautions;
+    for (const auto& list : {mark.anchors.cautions, mark.cautions}) {
+        for (const std::string& caution : list) {
+            cautions << QString::fromStdString(caution);
+        }
+    }
+    cautions.removeDuplicates();
+    return cautions;
+}
+
 QString nameOf(const marks::Mark& mark) {
     return QString::fromStdString(mark.name.empty() ? mark.sectionName : mark.name);
 }
 
 void writeMark(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,
-               bool drawn) {
+               bool drawn, const QStringList& saidBefore) {
     const marks::Mark& mark = entry.mark;
-    const std::vector<BlockLine> lines = linesFor(content, mark);
+    const std::vector<BlockLine> lines = linesFor(content, mark, saidBefore);
     const double left = drawn ? planSide + 1.5 * gap : 0.0;
     const double textHeight = heightOf(lines, sheet.room().width() - left);
     const double body = drawn ? std::max(textHeight, planSide + 20.0) : textHeight;

@@ -18,9 +18,13 @@ struct MarkOfDay {
 /// The user's name of the mark, else its section's.
 [[nodiscard]] QString nameOf(const marks::Mark& mark);
 
+/// What has to be minded at this mark: of its anchors, then of the mark, each once.
+[[nodiscard]] QStringList cautionsOf(const marks::Mark& mark);
+
 /// One mark on the sheet: anchors, rods, reasons, cautions; with `drawn` also a plan and a side
-/// view to scale. Never broken over two pages.
+/// view to scale. Cautions in `saidBefore` stand elsewhere on the sheet and are left out here.
+/// Never broken over two pages.
 void writeMark(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,
-               bool drawn);
+               bool drawn, const QStringList& saidBefore);
 
 } // namespace paper

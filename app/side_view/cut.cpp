@@ -50,6 +50,16 @@ double Cut::deepest_m() const {
     return deepest;
 }
 
+double Cut::depthAt_m(double along_m) const {
+    if (isEmpty()) {
+        return 0.0;
+    }
+    return std::lower_bound(
+               samples.begin(), samples.end() - 1, along_m,
+               [](const CutSample& sample, double along) { return sample.along_m < along; })
+        ->depth_m.value_or(0.0);
+}
+
 geo::WaterPoint Cut::placeAt(double along_m) const {
     if (isEmpty()) {
         return {};

@@ -31,6 +31,8 @@ struct Cut {
     [[nodiscard]] double length_m() const { return isEmpty() ? 0.0 : samples.back().along_m; }
     /// The greatest depth with its trust added; 0 where the cut meets no water.
     [[nodiscard]] double deepest_m() const;
+    /// Today's depth of the sample at or just beyond so far along; 0 on land.
+    [[nodiscard]] double depthAt_m(double along_m) const;
     /// The place so far along; held to the ends.
     [[nodiscard]] geo::WaterPoint placeAt(double along_m) const;
     /// Where the path passes nearest to p; nothing if that is farther than `most_m`.

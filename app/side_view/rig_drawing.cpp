@@ -65,7 +65,16 @@ void drawRods(const SideOn& on, const marks::Mark& mark, QPointF tips) {
         on.painter.setPen(penOf(on.palette.plum, 1.1 * on.scale));
         on.painter.drawLine(tips, top);
         on.painter.setPen(penOf(on.palette.plum, 1.5 * on.scale));
-        on.painter.drawLine(top, bait);
+        // Off the cut the bottom may be deeper: that part of the line is only hinted at.
+        const QPointF bottom = on.frame.at(*along, on.scene.cut.depthAt_m(*along));
+        on.painter.drawLine(top, bait.y() > bottom.y() ? bottom : bait);
+        if (bait.y() > bottom.y()) {
+            QPen hint = penOf(on.palette.plum, 1.2 * on.scale);
+            hint.setDashPattern({1.5, 3.0});
+            on.painter.setPen(hint);
+            on.painter.drawLine(bottom, bait);
+            on.painter.setPen(penOf(on.palette.plum, 1.5 * on.scale));
+        }
         on.painter.setBrush(on.palette.card);
         on.painter.drawEllipse(top, 3.2 * on.scale, 3.2 * on.scale);
         on.painter.setBrush(on.palette.plum);

@@ -155,11 +155,7 @@ void paintFish(const SideOn& on) {
     const double length = 17.0 * on.scale;
     std::vector<QPointF> taken;
     for (const SideFish& fish : on.scene.fish) {
-        const auto& samples = on.scene.cut.samples;
-        const auto under =
-            std::lower_bound(samples.begin(), samples.end() - 1, fish.along_m,
-                             [](const CutSample& s, double along) { return s.along_m < along; });
-        const double bottom = under->depth_m.value_or(0.0);
+        const double bottom = on.scene.cut.depthAt_m(fish.along_m);
         QPointF at = on.frame.at(fish.along_m, fish.depth_m.value_or(bottom));
         at -= QPointF(0.0, fish.depth_m ? 0.0 : 0.5 * length);
         while (std::any_of(taken.begin(), taken.end(), [&](QPointF other) {

@@ -86,10 +86,13 @@ void DepthLayer::paint(LayerContext& on) const {
         return;
     }
     const QPainterPath shore = screenPath(derived.outline->pieces(), on.view, 0.3);
-    on.painter.strokePath(shore, QPen(withAlpha(on.palette.sand, 0.30), 16.0 * on.scale,
-                                      Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    on.painter.strokePath(shore, QPen(withAlpha(on.palette.sand, 0.55), 7.0 * on.scale,
-                                      Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    // The land along the shore in two steps of sand, on a coarser line: wide strokes are dear.
+    const QPainterPath coarse = screenPath(derived.outline->pieces(), on.view, 3.0 * on.scale);
+    for (const double width : {16.0, 7.0}) {
+        on.painter.strokePath(coarse,
+                              QPen(withAlpha(on.palette.sand, width > 10.0 ? 0.30 : 0.45),
+                                   width * on.scale, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
+    }
     on.painter.save();
     on.painter.setClipPath(shore, Qt::IntersectClip);
     on.painter.fillPath(shore, derived.form ? on.palette.band(0, bandsOf(on.content).count())

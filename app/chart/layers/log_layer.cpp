@@ -10,6 +10,8 @@ namespace chart {
 
 namespace {
 
+constexpr double fishFrom_pixelsPerMetre = 1.0;
+
 void drawTrack(LayerContext& on) {
     QPainterPath line;
     bool isFirst = true;
@@ -59,6 +61,7 @@ void LogLayer::paint(LayerContext& on) const {
     const auto things = PlacedThings::of(on.content.water);
     const logbook::Log& log = on.content.water->log;
     const geo::Box sight = on.view.box();
+    const bool showsFish = on.view.pixelsPerMetre() >= fishFrom_pixelsPerMetre * on.scale;
     for (const bool fishToo : {false, true}) {
         for (std::size_t i = 0; i < log.size() && i < things->stays.size(); ++i) {
             if (!sight.holds(things->stays[i])) {
@@ -68,12 +71,15 @@ void LogLayer::paint(LayerContext& on) const {
             const double radius = stayRadius(log[i], on.scale);
             const bool isSelected = on.content.selectedStay == log[i].id;
             if (fishToo) {
+                if (!showsFish && !isSelected) {
+                    continue; // from far, a filled ring says enough
+                }
                 drawFish(on, log[i], at, radius);
                 continue;
             }
             on.painter.setPen(QPen(on.palette.card, (isSelected ? 6.0 : 3.6) * on.scale));
             on.painter.setBrush(log[i].isBlank() ? withAlpha(on.palette.card, 0.35)
-                                                 : withAlpha(on.palette.plum, 0.45));
+                                                 : withAlpha(on.palette.plum, 0.60));
             on.painter.drawEllipse(at, radius, radius);
             on.painter.setPen(QPen(isSelected ? on.palette.rust : on.palette.plum,
                                    (isSelected ? 3.0 : 1.5) * on.scale));

@@ -112,23 +112,28 @@ void SectionsLayer::paint(LayerContext& on) const {
     if (!on.content.derived.sections) {
         return;
     }
-    QPainterPath lines;
+    // Each border alone: one path of all of them is slow to stroke.
+    std::vector<QPolygonF> lines;
     const auto borders = bordersOf(on.content.derived);
     for (const geo::Path& border : *borders) {
         if (meet(boxOf(border), on.view.box())) {
-            lines.addPolygon(screenLine(border, on.view));
+            lines.push_back(screenLine(border, on.view, on.scale));
         }
     }
-    const auto stroke = [&](const QPainterPath& path, const QColor& colour, double width) {
-        on.painter.strokePath(
-            path, QPen(colour, width * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    const auto penOf = [&](const QColor& colour, double width) {
+        return QPen(colour, width * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
     };
-    stroke(lines, withAlpha(on.palette.ink, 0.85), 3.4);
-    stroke(lines, on.palette.card, 1.8);
+    for (const QPen& pen :
+         {penOf(mixed(on.palette.ink, on.palette.card, 0.15), 3.4), penOf(on.palette.card, 1.8)}) {
+        on.painter.setPen(pen);
+        for (const QPolygonF& line : lines) {
+            on.painter.drawPolyline(line);
+        }
+    }
     if (const sections::Section* chosen = selectedOf(on.content)) {
         const QPainterPath path = screenPath(chosen->pieces, on.view);
-        stroke(path, on.palette.card, 5.0);
-        stroke(path, on.palette.rust, 2.6);
+        on.painter.strokePath(path, penOf(on.palette.card, 5.0));
+        on.painter.strokePath(path, penOf(on.palette.rust, 2.6));
     }
 }
 

@@ -8,6 +8,14 @@
 
 namespace chart {
 
+namespace {
+
+double apart(QPointF a, QPointF b) {
+    return std::abs(a.x() - b.x()) + std::abs(a.y() - b.y());
+}
+
+} // namespace
+
 void SoundingsLayer::paint(LayerContext& on) const {
     if (!on.content.derived.checked) {
         return;
@@ -18,16 +26,20 @@ void SoundingsLayer::paint(LayerContext& on) const {
     std::array<QPainterPath, allReasonFamilies.size()> aside;
     for (const reduction::ReducedDay& day : on.content.derived.checked->survey.days) {
         QPointF last(-1e9, -1e9);
+        QPointF lastAside(-1e9, -1e9);
         for (std::size_t i = 0; i < day.points.size(); ++i) {
             if (!sight.holds(day.points[i])) {
                 continue;
             }
             const QPointF at = on.view.toScreen(day.points[i]);
             if (const auto family = familyOf(day.verdicts[i])) {
-                addSign(aside[static_cast<std::size_t>(*family)], *family, at, 3.2 * on.scale);
+                if (apart(at, lastAside) >= 5.0 * on.scale) {
+                    addSign(aside[static_cast<std::size_t>(*family)], *family, at, 3.2 * on.scale);
+                    lastAside = at;
+                }
                 continue;
             }
-            if (std::abs(at.x() - last.x()) + std::abs(at.y() - last.y()) >= least) {
+            if (apart(at, last) >= least) {
                 kept.append(at);
                 last = at;
             }

@@ -33,6 +33,7 @@ void WeedLayer::paint(LayerContext& on) const {
     }
     const grid::Grid<float>& probability = on.content.derived.weed->probability;
     const grid::GridFrame& frame = probability.frame();
+    const auto& shore = on.content.derived.outline;
     const auto pen = [&](const QColor& colour, double alpha, double width) {
         return QPen(withAlpha(colour, alpha), width * on.scale, Qt::SolidLine, Qt::RoundCap);
     };
@@ -44,7 +45,8 @@ void WeedLayer::paint(LayerContext& on) const {
     strew(on.view, frame.box(), 14.0 * on.scale, [&](geo::WaterPoint p, QPointF at, double chance) {
         const grid::Cell cell = frame.cellOf(p);
         const float likely = frame.holds(cell) ? probability[cell] : NAN;
-        if (!(likely > 0.5F)) {
+        // Cells on the shore reach on to the land; reeds do not.
+        if (!(likely > 0.5F) || (shore && !shore->contains(p))) {
             return;
         }
         const QPainterPath reed =
