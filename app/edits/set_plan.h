@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/open_water/open_water.h"
+
+#include <functional>
+
+namespace edits {
+
+/// Changes what tomorrow's marks are asked with: the day, the boat, what matters.
+/// \param name "Set wind".
+void setPlan(open_water::OpenWater& open, const QString& name,
+             const std::function<void(marks::Plan&)>& changePlan);
+
+} // namespace edits
