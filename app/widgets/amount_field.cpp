@@ -59,6 +59,7 @@ void AmountField::setWrong(bool isWrong) {
     setProperty("wrong", isWrong);
     style()->unpolish(this);
     style()->polish(this);
+    emit wrongChanged(isWrong);
 }
 
 } // namespace widgets

@@ -24,6 +24,8 @@ public:
 signals:
     /// The user has finished typing something else that is right.
     void entered(const QString& text);
+    /// The field became wrong, or right again.
+    void wrongChanged(bool isWrong);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+
+namespace widgets {
+
+/// A compass rose whose arrow is dragged to where the wind comes from. Arrow keys turn it by five
+/// degrees.
+class WindDial : public QWidget {
+    Q_OBJECT
+public:
+    explicit WindDial(QWidget* parent = nullptr);
+
+    /// Degrees true that the wind comes from; leaves the arrow alone while it is dragged.
+    void setFrom(double degrees);
+    [[nodiscard]] double from() const { return from_deg_; }
+
+    [[nodiscard]] QSize sizeHint() const override { return {112, 112}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {96, 96}; }
+
+signals:
+    /// The arrow turns under the hand.
+    void turning(double degrees);
+    /// It was let go.
+    void turned(double degrees);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void turnTo(QPointF place);
+    double from_deg_ = 0.0;
+    bool isDragged_ = false;
+};
+
+} // namespace widgets
