@@ -14,11 +14,12 @@ draw_sample() {
     local dir=$1 water=$1/$2
     say "drawing the sample water from $files into $water"
     "$batch" sketch "$files"/survey-2026-09-05.nmea "$files"/survey-2026-09-12.gpx "$files"/survey-2026-09-19.csv \
-        --unit ft --shore "$files/shoreline.geojson" --weed "$files/weed-notes.csv" --water "$water" \
+        --survey-days "$files/survey-days.csv" --tie-days --shore "$files/shoreline.geojson" --facts "$files/water.json" \
+        --weed "$files/weed-notes.csv" --lead-line "$files/lead-line.csv" --house-rules "$files/house-rules.json" --water "$water" \
         --picture "$dir/chart.png" --report "$dir/sketch.json" ||
         fail "the sample water could not be drawn" "$files" "see the line above"
     say "adding its log of trips, stays and fish"
-    "$batch" log "$water" --add "$files/log.csv" ||
+    "$batch" log "$water" --add "$files/log.csv" >"$dir/log.json" ||
         fail "the log could not be added" "$files/log.csv" "see the line above"
 }
 
@@ -43,9 +44,10 @@ say "proposing marks for a day with 6 m/s of wind from the south-west"
     --report "$dir/marks.json" --gpx "$dir/marks.gpx" --sheet "$dir/day-sheet.pdf" --picture "$dir/marks.png" ||
     fail "no marks could be proposed" "$dir/sample-water.gpkg" "see the line above"
 say "counting what produced fish, by section"
-"$batch" review "$dir/sample-water.gpkg" --by section --report "$dir/review.json" --csv "$dir/review.csv" ||
+"$batch" review "$dir/sample-water.gpkg" --by section --report "$dir/review.json" --csv "$dir/review.csv" \
+    --picture "$dir/review.png" ||
     fail "the rates could not be counted" "$dir/sample-water.gpkg" "see the line above"
-say "picture:   $PWD/$dir/chart.png (the water) and $PWD/$dir/marks.png (tomorrow's marks)"
+say "picture:   $PWD/$dir/chart.png (the water) and $PWD/$dir/marks.png (tomorrow's marks), $PWD/$dir/review.png (rates)"
 say "reports:   $PWD/$dir/sketch.json, $PWD/$dir/marks.json, $PWD/$dir/review.json"
 say "day sheet: $PWD/$dir/day-sheet.pdf"
 say "water:     $PWD/$dir/sample-water.gpkg (any GIS opens it)"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/report.h"
 
-#include "core/outputs/whole_file.h"
+#include "core/base/whole_file.h"
 
 #include <cmath>
 #include <iostream>
@@ -18,7 +18,7 @@ base::Result<void> writeReport(const std::filesystem::path& path,
         std::cout << text << std::flush;
         return {};
     }
-    return outputs::writeWholeFile(path, text);
+    return base::writeWholeFile(path, text);
 }
 
 nlohmann::ordered_json rounded(double value, int decimals) {

@@ -56,43 +56,4 @@ Result<OpenedWater> openDrawnWater(const std::filesystem::path& path, Progress& 
     return opened;
 }
 
-Result<void> writeWholeWater(const std::filesystem::path& path, const water::Water& water,
-                             const water::Derived& derived, std::span<const marks::Mark> marks,
-                             Progress& progress) {
-    std::filesystem::path beside = path;
-    beside += ".part";
-    std::error_code ignored;
-    std::filesystem::remove(beside, ignored);
-    const auto written = [&]() -> Result<void> {
-        auto made = store::create(beside);
-        if (!made) {
-            return std::unexpected(made.error());
-        }
-        if (auto saved = (*made)->save(water, water::allParts, progress); !saved) {
-            return saved;
-        }
-        if (derived.drawn) {
-            auto saved = (*made)->saveDrawing(*derived.drawn, *water.frame,
-                                              derived.stamps.at(water::Step::draw));
-            if (!saved) {
-                return saved;
-            }
-        }
-        return (*made)->saveFound(water, derived, marks, progress);
-    }();
-    if (!written) {
-        std::filesystem::remove(beside, ignored);
-        return written;
-    }
-    std::error_code fault;
-    std::filesystem::rename(beside, path, fault);
-    if (fault) {
-        std::filesystem::remove(beside, ignored);
-        return base::fail(base::ErrorKind::unwritableOutput,
-                          "it cannot be written: " + fault.message(), path.string(),
-                          "choose another folder");
-    }
-    return {};
-}
-
 } // namespace batch

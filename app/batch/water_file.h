@@ -3,14 +3,12 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
-#include "core/marks/mark.h"
 #include "core/store/water_store.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
 
 #include <filesystem>
 #include <memory>
-#include <span>
 
 namespace batch {
 
@@ -32,13 +30,5 @@ struct OpenedWater {
 /// Both.
 [[nodiscard]] base::Result<OpenedWater> openDrawnWater(const std::filesystem::path& path,
                                                        base::Progress& progress);
-
-/// Writes a whole water file, beside its place first and then renamed, so that what was there stays
-/// until the new one is whole.
-[[nodiscard]] base::Result<void> writeWholeWater(const std::filesystem::path& path,
-                                                 const water::Water& water,
-                                                 const water::Derived& derived,
-                                                 std::span<const marks::Mark> marks,
-                                                 base::Progress& progress);
 
 } // namespace batch

@@ -87,6 +87,27 @@ Mask Mask::from(const Grid<std::uint8_t>& active) {
     return mask;
 }
 
+std::optional<Cell> Mask::nearestActive(geo::WaterPoint place) const {
+    const Cell here = frame().cellOf(place);
+    if (isActive(here)) {
+        return here;
+    }
+    std::optional<Cell> nearest;
+    double least_m = HUGE_VAL;
+    for (std::size_t i = 0; i < active_.size(); ++i) {
+        if (!isActive(i)) {
+            continue;
+        }
+        const Cell cell = frame().cellAt(i);
+        const double away_m = geo::distance_m(place, frame().centre(cell));
+        if (away_m < least_m) {
+            least_m = away_m;
+            nearest = cell;
+        }
+    }
+    return nearest;
+}
+
 std::size_t Mask::activeCount() const {
     return static_cast<std::size_t>(std::count_if(active_.values().begin(), active_.values().end(),
                                                   [](std::uint8_t v) { return v != 0; }));

@@ -4,6 +4,8 @@
 #include "core/geo/outline.h"
 #include "core/grid/grid.h"
 
+#include <optional>
+
 namespace grid {
 
 /// Which cells of a frame are water, and how much of each.
@@ -24,6 +26,9 @@ public:
     [[nodiscard]] const Grid<std::uint8_t>& active() const { return active_; }
     [[nodiscard]] const Grid<float>& shares() const { return share_; }
     [[nodiscard]] std::size_t activeCount() const;
+    /// The cell of `place`, or where that is land the active cell nearest to it; of equals the
+    /// first. Nothing in a mask without water.
+    [[nodiscard]] std::optional<Cell> nearestActive(geo::WaterPoint place) const;
 
 private:
     Grid<std::uint8_t> active_;

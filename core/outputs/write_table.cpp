@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/whole_file.h"
+#include "core/outputs/table_field.h"
 
 #include <algorithm>
 #include <array>
@@ -19,23 +20,6 @@ namespace {
 
 constexpr int positionDecimals = 7; ///< Of a degree: a centimetre.
 constexpr int depthDecimals = 3;    ///< Of a metre.
-
-/// A field with quotes where RFC 4180 asks for them. Line breaks become blanks: a row is a line, so
-/// that every reader of tables takes it.
-std::string field(std::string_view text) {
-    const bool isPlain = text.find_first_of(",\"\r\n") == std::string_view::npos;
-    if (isPlain && base::trimmed(text) == text) {
-        return std::string(text);
-    }
-    std::string quoted = "\"";
-    for (const char c : text) {
-        quoted += c == '\r' || c == '\n' ? ' ' : c;
-        if (c == '"') {
-            quoted += c;
-        }
-    }
-    return quoted + '"';
-}
 
 std::string depth(double depth_m) {
     return std::isfinite(depth_m) ? base::fixedText(depth_m, depthDecimals) : std::string();

@@ -8,31 +8,6 @@
 
 namespace water {
 
-namespace {
-
-/// The cell of `place`, or where that is land the nearest active one.
-grid::Cell nearestWater(const grid::Mask& mask, geo::WaterPoint place) {
-    const grid::Cell here = mask.frame().cellOf(place);
-    if (mask.isActive(here)) {
-        return here;
-    }
-    grid::Cell nearest = here;
-    double least_m = HUGE_VAL;
-    for (std::size_t i = 0; i < mask.frame().size(); ++i) {
-        if (mask.isActive(i)) {
-            const grid::Cell cell = mask.frame().cellAt(i);
-            const double away_m = geo::distance_m(place, mask.frame().centre(cell));
-            if (away_m < least_m) {
-                least_m = away_m;
-                nearest = cell;
-            }
-        }
-    }
-    return nearest;
-}
-
-} // namespace
-
 DayDistances dayDistances(const geo::Outline& outline, const std::vector<geo::WaterPoint>& places,
                           std::optional<geo::WaterPoint> launch) {
     const double breadth_m = std::max(outline.box().width_m(), outline.box().height_m());
@@ -44,8 +19,9 @@ DayDistances dayDistances(const geo::Outline& outline, const std::vector<geo::Wa
     }
     const grid::Mask mask = grid::Mask::of(outline, *frame);
     std::vector<grid::Cell> cells;
-    std::transform(places.begin(), places.end(), std::back_inserter(cells),
-                   [&](geo::WaterPoint p) { return nearestWater(mask, p); });
+    std::transform(places.begin(), places.end(), std::back_inserter(cells), [&](geo::WaterPoint p) {
+        return mask.nearestActive(p).value_or(grid::Cell{-1, -1});
+    });
     const auto distancesFrom = [&](grid::Cell from) {
         const auto field = grid::distanceOverWater_m(mask, std::array{from});
         std::vector<double> distances;
@@ -65,7 +41,7 @@ DayDistances dayDistances(const geo::Outline& outline, const std::vector<geo::Wa
         out.between_m[i][i] = 0.0;
     }
     if (launch) {
-        out.fromLaunch_m = distancesFrom(nearestWater(mask, *launch));
+        out.fromLaunch_m = distancesFrom(mask.nearestActive(*launch).value_or(grid::Cell{-1, -1}));
     }
     return out;
 }

@@ -8,6 +8,8 @@
 #include <CLI/CLI.hpp>
 #include <QGuiApplication>
 
+#include <algorithm>
+
 #include <iostream>
 
 namespace {
@@ -16,7 +18,7 @@ constexpr int wrongUse = 2;
 
 std::string versionText() {
     return "meremark-batch " MEREMARK_VERSION "\nQt " + std::string(qVersion()) + "\nGDAL " +
-           gdal::version() + "\nPROJ " + geo::projVersion() + "\nSQLite " + store::sqliteVersion();
+           gdal::gdalVersion() + "\nPROJ " + geo::projVersion() + "\nSQLite " + store::sqliteVersion();
 }
 
 /// One line on standard error, as scripts expect.

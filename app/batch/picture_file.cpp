@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/picture_file.h"
+
+#include "app/paper/day_sheet.h"
+#include "app/paper/picture.h"
+#include "app/paper/rates_picture.h"
+#include "core/base/whole_file.h"
+
+#include <QBuffer>
+#include <QImage>
+
+namespace batch {
+
+using base::Result;
+
+namespace {
+
+constexpr QSize pictureSize(1600, 1200);
+
+Result<void> writePng(const std::filesystem::path& path, const QImage& image) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "PNG");
+    return base::writeWholeFile(
+        path, std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+}
+
+chart::ChartContent contentOf(const water::Water& water, const water::Derived& derived,
+                              std::shared_ptr<const water::PlannedDay> planned) {
+    chart::ChartContent content;
+    content.water = std::make_shared<const water::Water>(water);
+    content.derived = derived;
+    content.planned = std::move(planned);
+    return content;
+}
+
+} // namespace
+
+Result<void> writePicture(const std::filesystem::path& path, const water::Water& water,
+                          const water::Derived& derived,
+                          std::shared_ptr<const water::PlannedDay> planned) {
+    return writePng(
+        path, paper::renderPicture(contentOf(water, derived, std::move(planned)), pictureSize));
+}
+
+Result<void> writeRatesPicture(const std::filesystem::path& path, const rates::RateTable& table,
+                               const std::string& title) {
+    return writePng(path, paper::renderRates(table, QString::fromStdString(title), pictureSize));
+}
+
+Result<void> writeSheet(const std::filesystem::path& path, const water::Water& water,
+                        const water::Derived& derived,
+                        std::shared_ptr<const water::PlannedDay> planned) {
+    const auto pages = paper::saveDaySheet(path, contentOf(water, derived, std::move(planned)));
+    if (!pages) {
+        return std::unexpected(pages.error());
+    }
+    return {};
+}
+
+} // namespace batch

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace CLI {
+class App;
+}
+
+namespace batch {
+
+/// The options of `sketch` as given.
+struct SketchOptions {
+    using path = std::filesystem::path;
+    std::vector<path> soundings;
+    path shore, water, weed, leadLine, surveyDays, facts, houseRules;
+    path grid, trust, contours, picture, report;
+    std::optional<double> cell_m, limit_m, sectionArea_m2, draft_m, level_m, chartLevel_m,
+        temperature_c, soundSpeed_m_s, secchi_m;
+    std::string bandEdges, columns, unit, crs;
+    bool tieDays = false;
+    int nextMinutes = 120;
+};
+
+/// Lays them on the verb; what is given lands in `options`, which must outlive it.
+void laySketchOptions(CLI::App& verb, SketchOptions& options);
+
+} // namespace batch

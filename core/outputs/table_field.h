@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace outputs {
+
+/// A field of a text table with quotes where RFC 4180 asks for them. Line breaks become blanks: a
+/// row is a line, so that every reader of tables takes it.
+[[nodiscard]] std::string field(std::string_view text);
+
+} // namespace outputs

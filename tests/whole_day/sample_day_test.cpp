@@ -1,0 +1,361 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole job on the sample water, as a user would do it: what comes out is held against
+// sample-survey/expected, which the generator works out from its own formulas.
+#include "core/gdal/coordinates.h"
+#include "core/gdal/raster_file.h"
+#include "core/units/moment.h"
+#include "tests/whole_day/batch_run.h"
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+#include <fstream>
+#include <set>
+
+namespace {
+
+using whole_day::BatchRun;
+using whole_day::readJson;
+using whole_day::runBatch;
+using whole_day::sampleFile;
+using Json = nlohmann::json;
+
+Json expected(const std::string& name) {
+    return readJson(std::filesystem::path(MEREMARK_SAMPLE_DIR) / "expected" / name);
+}
+
+/// Drawn once; every claim looks at what is left.
+class SampleDay : public testing::Test {
+protected:
+    static void SetUpTestSuite() {
+        folder_ = whole_day::freshFolder("sample-day");
+        sketch_ = runBatch({"sketch",
+                            sampleFile("survey-2026-09-05.nmea"),
+                            sampleFile("survey-2026-09-12.gpx"),
+                            sampleFile("survey-2026-09-19.csv"),
+                            "--survey-days",
+                            sampleFile("survey-days.csv"),
+                            "--tie-days",
+                            "--shore",
+                            sampleFile("shoreline.geojson"),
+                            "--facts",
+                            sampleFile("water.json"),
+                            "--weed",
+                            sampleFile("weed-notes.csv"),
+                            "--lead-line",
+                            sampleFile("lead-line.csv"),
+                            "--house-rules",
+                            sampleFile("house-rules.json"),
+                            "--water",
+                            water(),
+                            "--grid",
+                            at("depth.tif"),
+                            "--trust",
+                            at("trust.tif"),
+                            "--contours",
+                            at("contours.geojson"),
+                            "--picture",
+                            at("chart.png"),
+                            "--report",
+                            at("sketch.json")});
+        if (sketch_.exitCode == 0) {
+            report_ = readJson(at("sketch.json"));
+            log_ = runBatch({"log", water(), "--add", sampleFile("log.csv")});
+        }
+    }
+    void SetUp() override { ASSERT_EQ(sketch_.exitCode, 0) << sketch_.error; }
+
+    static std::string at(const std::string& name) { return (folder_ / name).string(); }
+    static std::string water() { return at("water.gpkg"); }
+
+    static inline std::filesystem::path folder_;
+    static inline BatchRun sketch_, log_;
+    static inline Json report_;
+};
+
+/// Depth of the grid in the cell of a place.
+class GridFile {
+public:
+    explicit GridFile(const std::string& path)
+        : raster_(gdal::readRasterFile(path).value()),
+          coordinates_(gdal::Coordinates::ofWkt(raster_.wkt).value()) {}
+    double at(double lon, double lat) const {
+        const auto p = coordinates_.fromEarth({lon, lat}).value();
+        const int col =
+            static_cast<int>(std::floor((p.x - raster_.transform[0]) / raster_.transform[1]));
+        const int row =
+            static_cast<int>(std::floor((p.y - raster_.transform[3]) / raster_.transform[5]));
+        if (col < 0 || row < 0 || col >= raster_.cols || row >= raster_.rows) {
+            return NAN;
+        }
+        return static_cast<double>(
+            raster_.bands[0][static_cast<std::size_t>(row * raster_.cols + col)]);
+    }
+
+private:
+    gdal::Raster raster_;
+    gdal::Coordinates coordinates_;
+};
+
+TEST_F(SampleDay, WaterHasTheAreaDepthAndVolumeOfItsFormulas) {
+    const Json truth = expected("water.json");
+    for (const char* key : {"area_m2", "volume_m3", "mean_depth_m", "max_depth_m", "shoreline_m"}) {
+        EXPECT_NEAR(report_["water"][key].get<double>(), truth[key]["value"].get<double>(),
+                    truth[key]["tolerance"].get<double>())
+            << key;
+    }
+}
+
+TEST_F(SampleDay, DepthsAreThoseOfTheBottomAtTheCheckPoints) {
+    const GridFile depth(at("depth.tif"));
+    int beyond = 0;
+    int count = 0;
+    const Json points = expected("check-points.json")["points"];
+    for (const Json& point : points) {
+        if (point["thin"].get<bool>()) {
+            continue;
+        }
+        ++count;
+        const double drawn_m = depth.at(point["lon"], point["lat"]);
+        beyond += std::fabs(drawn_m - point["depth_m"].get<double>()) <=
+                          point["tolerance_m"].get<double>()
+                      ? 0
+                      : 1;
+    }
+    EXPECT_GE(count, 40);
+    EXPECT_LE(beyond, count / 20) << "95 of 100 within tolerance";
+}
+
+TEST_F(SampleDay, TrustHoldsAtTheCheckPointsAsOftenAsItSays) {
+    const GridFile depth(at("depth.tif"));
+    const GridFile trust(at("trust.tif"));
+    int within = 0;
+    int count = 0;
+    const Json points = expected("check-points.json")["points"];
+    for (const Json& point : points) {
+        const double error_m =
+            std::fabs(depth.at(point["lon"], point["lat"]) - point["depth_m"].get<double>());
+        within += error_m <= trust.at(point["lon"], point["lat"]) ? 1 : 0;
+        ++count;
+    }
+    // About sixty points: 95 % of them, less three standard deviations of that count.
+    EXPECT_GE(within, static_cast<int>(0.95 * count - 3.0 * std::sqrt(0.95 * 0.05 * count)));
+}
+
+TEST_F(SampleDay, DayWithoutAGaugeReadingIsTiedToTheOthers) {
+    for (const Json& day : report_["reduction"]["survey_days"]) {
+        if (day["survey_day"] == "2026-09-12") {
+            // Its true level is -0.10 m: taken at chart level, its depths would come out 0.10 m too
+            // shallow.
+            EXPECT_NEAR(day["agreed_offset_m"].get<double>(), 0.10, 0.05);
+        } else {
+            EXPECT_TRUE(day["agreed_offset_m"].is_null());
+        }
+    }
+}
+
+TEST_F(SampleDay, FaultsAreSetAsideAndBadRowsCounted) {
+    const Json& soundings = report_["soundings"];
+    double faults = 0.0;
+    const Json days = expected("soundings.json")["days"];
+    for (const Json& day : days) {
+        for (const auto& [kind, sum] : day["faults"].items()) {
+            if (kind == "spike" || kind == "double_echo" || kind == "position_jump" ||
+                kind == "stuck" || kind == "zero_depth") {
+                faults += sum["soundings"].get<double>();
+            }
+        }
+    }
+    double setAside = 0.0;
+    for (const auto& [reason, count] : soundings["set_aside"].items()) {
+        setAside += count.get<double>();
+    }
+    EXPECT_GE(setAside, 0.8 * faults);
+    EXPECT_LE(setAside, 2.0 * faults) << "good soundings are kept";
+    EXPECT_EQ(soundings["bad_rows"]["bad_checksum"], 9);
+    EXPECT_GT(soundings["kept"].get<int>(), 29000);
+}
+
+TEST_F(SampleDay, CrossingsAgreeOnceTheDaysAreTied) {
+    EXPECT_GT(report_["crossings"]["count"].get<int>(), 1000);
+    EXPECT_LT(report_["crossings"]["rms_m"].get<double>(), 0.25);
+    EXPECT_GT(report_["crossings"]["within_order_1b"].get<double>(), 0.9);
+}
+
+TEST_F(SampleDay, SectionsAreNamedAndNearTheWantedSize) {
+    const Json& sections = report_["sections"];
+    ASSERT_GE(sections.size(), 10U);
+    std::set<std::string> names;
+    int near = 0;
+    for (const Json& section : sections) {
+        names.insert(section["name"].get<std::string>());
+        const double area_m2 = section["area_m2"];
+        near += area_m2 >= 0.5 * 40000.0 && area_m2 <= 1.6 * 40000.0 ? 1 : 0;
+        const double shares = section["trust_share"]["sounded"].get<double>() +
+                              section["trust_share"]["inferred"].get<double>() +
+                              section["trust_share"]["guess"].get<double>();
+        EXPECT_NEAR(shares, 1.0, 0.01);
+    }
+    EXPECT_EQ(names.size(), sections.size());
+    EXPECT_GE(near, static_cast<int>(0.8 * static_cast<double>(sections.size())));
+}
+
+TEST_F(SampleDay, StructureOfTheBottomIsFound) {
+    std::set<std::string> kinds;
+    for (const Json& zone : report_["zones"]) {
+        kinds.insert(zone["kind"].get<std::string>());
+    }
+    for (const char* kind : {"drop-off", "hump", "hole", "weed bed", "weed edge"}) {
+        EXPECT_TRUE(kinds.contains(kind)) << kind;
+    }
+}
+
+TEST_F(SampleDay, FileIsWhole) {
+    const BatchRun run = runBatch({"check", water()});
+    EXPECT_EQ(run.exitCode, 0) << run.error;
+    const Json found = Json::parse(run.out);
+    EXPECT_TRUE(found["whole"]);
+    EXPECT_EQ(found["survey_days"], 3);
+    EXPECT_TRUE(found["has_drawing"]);
+}
+
+TEST_F(SampleDay, LogComesInOnceAndOutAsItWent) {
+    ASSERT_EQ(log_.exitCode, 0) << log_.error;
+    const Json truth = expected("log.json")["whole_log"];
+    EXPECT_EQ(Json::parse(log_.out)["added_stays"], truth["stays"]);
+    ASSERT_EQ(runBatch({"log", water(), "--out", at("log.csv")}).exitCode, 0);
+    const BatchRun again = runBatch({"log", water(), "--add", at("log.csv")});
+    ASSERT_EQ(again.exitCode, 0) << again.error;
+    EXPECT_EQ(Json::parse(again.out)["added_stays"], 0);
+    EXPECT_EQ(Json::parse(again.out)["known_stays"], truth["stays"]);
+}
+
+TEST_F(SampleDay, MarksHaveReasonsAnchorsAndRods) {
+    const BatchRun run =
+        runBatch({"marks", water(), "--wind-from", "225", "--wind-speed", "6", "--date",
+                  "2026-11-27", "--report", at("marks.json"), "--gpx", at("marks.gpx"), "--sheet",
+                  at("sheet.pdf"), "--picture", at("marks.png")});
+    ASSERT_EQ(run.exitCode, 0) << run.error;
+    const Json report = readJson(at("marks.json"));
+    ASSERT_GE(report["marks"].size(), 5U);
+    const GridFile depth(at("depth.tif"));
+    double last = 1.0;
+    for (const Json& mark : report["marks"]) {
+        EXPECT_LE(mark["score"].get<double>(), last);
+        last = mark["score"];
+        EXPECT_NEAR(depth.at(mark["lon"], mark["lat"]), mark["depth_m"].get<double>(), 0.6);
+        EXPECT_LE(mark["depth_m"].get<double>(), 9.144);
+        EXPECT_GE(mark["factors"].size(), 5U);
+        for (const char* anchor : {"bow", "stern"}) {
+            EXPECT_GT(mark["anchors"][anchor]["rope_m"].get<double>(),
+                      mark["anchors"][anchor]["depth_m"].get<double>());
+            EXPECT_FALSE(std::isnan(
+                depth.at(mark["anchors"][anchor]["lon"], mark["anchors"][anchor]["lat"])));
+        }
+        EXPECT_LE(mark["rods"].size(), 4U) << "the house rules allow four";
+        EXPECT_GE(mark["rods"].size(), 1U);
+    }
+    EXPECT_EQ(report["day"].size(), report["marks"].size());
+    for (const char* file : {"marks.gpx", "sheet.pdf", "marks.png"}) {
+        EXPECT_GT(std::filesystem::file_size(at(file)), 1000U) << file;
+    }
+}
+
+TEST_F(SampleDay, NoMarkLiesInClosedWater) {
+    ASSERT_EQ(runBatch({"marks", water(), "--wind-from", "270", "--wind-speed", "4", "--count",
+                        "20", "--report", at("many.json")})
+                  .exitCode,
+              0);
+    const Json report = readJson(at("many.json"));
+    for (const Json& mark : report["marks"]) {
+        // The closed strip before the dam begins at about 3.1140 E (house-rules.json).
+        EXPECT_LT(mark["lon"].get<double>(), 3.1152);
+    }
+}
+
+TEST_F(SampleDay, ReviewFindsTheRatesThatTheLogWasMadeFrom) {
+    ASSERT_EQ(runBatch({"review", water(), "--by", "section", "--report", at("review.json"),
+                        "--csv", at("review.csv"), "--picture", at("review.png")})
+                  .exitCode,
+              0);
+    const Json review = readJson(at("review.json"));
+    const Json truth = expected("log.json")["whole_log"];
+    EXPECT_EQ(review["overall"]["fish"], truth["fish"]);
+    EXPECT_EQ(review["overall"]["stays"], truth["stays"]);
+    EXPECT_NEAR(review["overall"]["rod_hours"].get<double>(), truth["rod_hours"].get<double>(),
+                0.01);
+    double effort = 0.0;
+    for (const Json& row : review["rows"]) {
+        effort += row["rod_hours"].get<double>();
+    }
+    EXPECT_NEAR(effort, truth["rod_hours"].get<double>(), 0.01);
+    ASSERT_EQ(runBatch({"review", water(), "--by", "hour", "--report", at("hours.json")}).exitCode,
+              0);
+    const Json hours = readJson(at("hours.json"));
+    double early = 0.0;
+    double noon = 0.0;
+    for (const Json& row : hours["rows"]) {
+        if (row["name"] == "08-10" || row["name"] == "06-08") {
+            early = std::max(early, row["rate_per_10_rod_hours"].get<double>());
+        }
+        if (row["name"] == "12-14") {
+            noon = row["rate_per_10_rod_hours"];
+        }
+    }
+    EXPECT_GT(early, noon) << "the hidden rates are best early and worst at noon";
+}
+
+TEST_F(SampleDay, StaysOfTheTrackAreFound) {
+    const std::string copy = at("track.gpkg");
+    std::filesystem::copy_file(water(), copy, std::filesystem::copy_options::overwrite_existing);
+    const BatchRun run =
+        runBatch({"log", copy, "--from-track", sampleFile("day-track.gpx"), "--rods", "3"});
+    ASSERT_EQ(run.exitCode, 0) << run.error;
+    const Json found = Json::parse(run.out)["stays"];
+    const Json truth = expected("stays.json");
+    ASSERT_EQ(found.size(), truth["stays"].size());
+    const auto seconds = [](const Json& text) {
+        return units::momentFrom(text.get<std::string>(), units::Clock())
+                   ->time_since_epoch()
+                   .count() /
+               1000;
+    };
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        EXPECT_LE(std::abs(seconds(found[i]["start"]) - seconds(truth["stays"][i]["start"])),
+                  truth["time_tolerance_s"].get<int>());
+        EXPECT_LE(std::abs(seconds(found[i]["end"]) - seconds(truth["stays"][i]["end"])),
+                  truth["time_tolerance_s"].get<int>());
+    }
+}
+
+TEST_F(SampleDay, GivesEverythingInOpenFormats) {
+    const BatchRun run = runBatch({"give", water(), "--to", at("given")});
+    ASSERT_EQ(run.exitCode, 0) << run.error;
+    for (const char* file :
+         {"depth.tif", "trust.tif", "soundings.csv", "shoreline.geojson", "contours.geojson",
+          "bands.geojson", "zones.geojson", "sections.geojson", "marks.gpx", "log.csv"}) {
+        EXPECT_GT(std::filesystem::file_size(folder_ / "given" / file), 100U) << file;
+    }
+    std::ifstream soundings(folder_ / "given" / "soundings.csv");
+    std::string header;
+    std::getline(soundings, header);
+    EXPECT_EQ(header.substr(0, header.find('\r')),
+              "lon,lat,time,survey_day,shown_depth_m,depth_m,set_aside");
+}
+
+TEST_F(SampleDay, DrawingAnewKeepsTheLog) {
+    const std::string copy = at("again.gpkg");
+    std::filesystem::copy_file(water(), copy, std::filesystem::copy_options::overwrite_existing);
+    ASSERT_EQ(runBatch({"sketch", sampleFile("survey-2026-09-05.nmea"), "--shore",
+                        sampleFile("shoreline.geojson"), "--water", copy, "--next-minutes", "0",
+                        "--report", at("again.json")})
+                  .exitCode,
+              0);
+    const Json found = Json::parse(runBatch({"check", copy}).out);
+    EXPECT_EQ(found["survey_days"], 1);
+    EXPECT_EQ(found["stays"], expected("log.json")["whole_log"]["stays"]);
+}
+
+} // namespace
