@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/structure/drop_off_lines.h"
 
+#include "core/structure/border_lines.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -11,13 +13,6 @@ using geo::WaterPoint;
 namespace {
 
 enum class Border { top, foot, neither };
-
-/// A short straight piece of the outline and what it borders on.
-struct Stretch {
-    WaterPoint a;
-    WaterPoint b;
-    Border border = Border::neither;
-};
 
 /// East and north parts of a direction.
 struct Step {
@@ -80,81 +75,31 @@ Border borderAt(const SlopeGrid& slope, WaterPoint a, WaterPoint b) {
     return across < -least ? Border::top : across > least ? Border::foot : Border::neither;
 }
 
-std::vector<Stretch> stretchesOf(const geo::Ring& ring, const SlopeGrid& slope) {
-    geo::Path closed = ring;
-    closed.push_back(ring.front());
-    const geo::Path line = geo::densified(closed, slope.frame().cell_m());
-    std::vector<Stretch> out;
-    for (std::size_t i = 1; i < line.size(); ++i) {
-        out.push_back({line[i - 1], line[i], borderAt(slope, line[i - 1], line[i])});
-    }
-    return out;
-}
-
-/// Turns short interruptions of `wanted` into it.
-void bridge(std::vector<Stretch>& stretches, Border wanted, std::size_t longest) {
-    const std::size_t n = stretches.size();
-    for (std::size_t i = 0; i < n; ++i) {
-        if (stretches[i].border != wanted || stretches[(i + 1) % n].border == wanted) {
-            continue;
-        }
-        for (std::size_t gap = 1; gap <= longest && gap + 1 < n; ++gap) {
-            if (stretches[(i + gap + 1) % n].border == wanted) {
-                for (std::size_t k = 1; k <= gap; ++k) {
-                    stretches[(i + k) % n].border = wanted;
-                }
-                break;
-            }
-        }
-    }
-}
-
-/// The unbroken runs of `wanted` as lines.
-std::vector<geo::Path> runsOf(const std::vector<Stretch>& stretches, Border wanted) {
-    const std::size_t n = stretches.size();
-    std::vector<geo::Path> out;
-    std::size_t start = 0;
-    while (start < n && stretches[start].border == wanted) {
-        ++start;
-    }
-    if (start == n) {
-        geo::Path whole{stretches.front().a};
-        for (const Stretch& s : stretches) {
-            whole.push_back(s.b);
-        }
-        return {whole};
-    }
-    for (std::size_t k = 0; k < n; ++k) {
-        const Stretch& s = stretches[(start + k) % n];
-        const Stretch& before = stretches[(start + k + n - 1) % n];
-        if (s.border != wanted) {
-            continue;
-        }
-        if (k == 0 || before.border != wanted) {
-            out.push_back({s.a});
-        }
-        out.back().push_back(s.b);
-    }
-    return out;
-}
-
 /// How far along the slope from p the bottom bends most, within `reach_m`; bends downward where
-/// `sign` is 1, to the level where it is -1.
+/// `sign` is 1, to the level where it is -1. Slopes are compared over twice the reach, across the
+/// whole bend; where the bend is as good over some way, its middle counts.
 double bestShift_m(const SlopeGrid& slope, WaterPoint p, Step down, double reach_m, double sign) {
+    constexpr double asGood = 0.98;
     const double step_m = 0.5 * slope.frame().cell_m();
-    const double arm_m = slope.frame().cell_m();
-    double best = -INFINITY;
-    double shift_m = 0.0;
-    for (double t = -reach_m; t <= reach_m + 1e-9; t += step_m) {
-        const double bend = sign * (slopeAt(slope, moved(p, down, t + arm_m)) -
-                                    slopeAt(slope, moved(p, down, t - arm_m)));
-        // Of equal bends the nearest.
-        if (bend > best + 1e-6 || (bend > best - 1e-6 && std::fabs(t) < std::fabs(shift_m))) {
-            best = bend;
-            shift_m = t;
+    const int steps = static_cast<int>(reach_m / step_m);
+    std::vector<double> bends;
+    for (int k = -steps; k <= steps; ++k) {
+        bends.push_back(sign * (slopeAt(slope, moved(p, down, k * step_m + reach_m)) -
+                                slopeAt(slope, moved(p, down, k * step_m - reach_m))));
+    }
+    const double best = *std::max_element(bends.begin(), bends.end());
+    if (!(best > 0.0)) {
+        return 0.0;
+    }
+    double sum = 0.0;
+    double count = 0.0;
+    for (int k = -steps; k <= steps; ++k) {
+        if (bends[static_cast<std::size_t>(k + steps)] >= asGood * best) {
+            sum += k;
+            count += 1.0;
         }
     }
-    return shift_m;
+    return step_m * sum / count;
 }
 
 geo::Path fitted(const geo::Path& line, const SlopeGrid& slope, double reach_m, double sign) {
@@ -185,24 +130,16 @@ geo::Path fitted(const geo::Path& line, const SlopeGrid& slope, double reach_m, 
 } // namespace
 
 void addEdgeLines(Zone& dropOff, const SlopeGrid& slope, units::Length reach, units::Length least) {
-    constexpr std::size_t longestGap = 4; // stretches, each a cell long at most
-    const auto collect = [&](const geo::Ring& ring) {
-        std::vector<Stretch> stretches = stretchesOf(ring, slope);
-        for (const Border wanted : {Border::top, Border::foot}) {
-            bridge(stretches, wanted, longestGap);
-            for (const geo::Path& run : runsOf(stretches, wanted)) {
-                if (geo::lengthOf(run) >= least) {
-                    (wanted == Border::top ? dropOff.topEdges : dropOff.feet)
-                        .push_back(fitted(run, slope, reach.inMetres(),
-                                          wanted == Border::top ? 1.0 : -1.0));
-                }
+    for (const Border wanted : {Border::top, Border::foot}) {
+        const std::vector<geo::Path> runs = linesAlongBorder(
+            dropOff.pieces, slope.frame().cell_m(),
+            [&](WaterPoint a, WaterPoint b) { return borderAt(slope, a, b) == wanted; });
+        for (const geo::Path& run : runs) {
+            if (geo::lengthOf(run) >= least) {
+                (wanted == Border::top ? dropOff.topEdges : dropOff.feet)
+                    .push_back(
+                        fitted(run, slope, reach.inMetres(), wanted == Border::top ? 1.0 : -1.0));
             }
-        }
-    };
-    for (const geo::Piece& piece : dropOff.pieces) {
-        collect(piece.outer);
-        for (const geo::Ring& island : piece.islands) {
-            collect(island);
         }
     }
     for (const geo::Path& line : dropOff.topEdges) {

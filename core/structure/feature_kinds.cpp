@@ -2,9 +2,11 @@
 #include "core/structure/feature_kinds.h"
 
 #include "core/grid/connected_pieces.h"
+#include "core/grid/piece_middles.h"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace structure {
 
@@ -45,30 +47,18 @@ Surroundings roundAbout(const std::vector<std::size_t>& cells, std::int32_t piec
     return out;
 }
 
-/// How drawn out the piece is: ratio of the long to the short axis of its cells' ellipse.
-double elongation(const std::vector<std::size_t>& cells, const GridFrame& f) {
-    double n = 0.0;
-    double sx = 0.0;
-    double sy = 0.0;
-    double sxx = 0.0;
-    double syy = 0.0;
-    double sxy = 0.0;
+/// True where the piece is about as wide as it is long: it fills much of the circle that fits into
+/// its widest place, also where it winds.
+bool isCompact(const std::vector<std::size_t>& cells, const Grid<float>& toBorder_m) {
+    constexpr double mostCircles = 4.0; // 1 for a disc, 4 for a strip three times as long as wide
+    float radius_m = 0.0F;
     for (const std::size_t i : cells) {
-        const Cell c = f.cellAt(i);
-        n += 1.0;
-        sx += c.col;
-        sy += c.row;
-        sxx += static_cast<double>(c.col) * c.col;
-        syy += static_cast<double>(c.row) * c.row;
-        sxy += static_cast<double>(c.col) * c.row;
+        radius_m = std::max(radius_m, toBorder_m[i]);
     }
-    constexpr double ownVariance = 1.0 / 12.0; // of a cell, side 1
-    const double vx = sxx / n - sx * sx / (n * n) + ownVariance;
-    const double vy = syy / n - sy * sy / (n * n) + ownVariance;
-    const double vxy = sxy / n - sx * sy / (n * n);
-    const double middle = 0.5 * (vx + vy);
-    const double half = std::hypot(0.5 * (vx - vy), vxy);
-    return std::sqrt((middle + half) / std::max(middle - half, 1e-9));
+    const double circle_m2 =
+        std::numbers::pi * static_cast<double>(radius_m) * static_cast<double>(radius_m);
+    return static_cast<double>(cells.size()) * toBorder_m.frame().cellArea_m2() <
+           mostCircles * circle_m2;
 }
 
 ZoneKind kindOfHigh(const std::vector<std::size_t>& cells, const Surroundings& around,
@@ -83,15 +73,13 @@ ZoneKind kindOfHigh(const std::vector<std::size_t>& cells, const Surroundings& a
 }
 
 ZoneKind kindOfLow(const std::vector<std::size_t>& cells, const Surroundings& around,
-                   const grid::DepthGrid& depth, double high_m) {
-    constexpr double drawnOut = 2.5;
+                   const grid::DepthGrid& depth, const Grid<float>& toBorder_m, double high_m) {
     float bottom_m = -INFINITY;
     for (const std::size_t i : cells) {
         bottom_m = std::max(bottom_m, depth.raw_m()[i]);
     }
     const bool closed = static_cast<double>(bottom_m - around.deepest_m) > hold * high_m;
-    return closed && elongation(cells, depth.frame()) < drawnOut ? ZoneKind::hole
-                                                                 : ZoneKind::trough;
+    return closed && isCompact(cells, toBorder_m) ? ZoneKind::hole : ZoneKind::trough;
 }
 
 } // namespace
@@ -133,13 +121,14 @@ void markFeatures(KindGrid& kinds, const grid::DepthGrid& depth, const GroundFor
         }
     }
     const grid::ConnectedPieces pieces = grid::connectedPieces(ground);
+    const Grid<float> toBorder_m = grid::distanceToBorder_m(pieces.pieceOfCell);
     for (std::size_t p = 0; p < pieces.cells.size(); ++p) {
         const std::vector<std::size_t>& cells = pieces.cells[p];
         const Surroundings around =
             roundAbout(cells, static_cast<std::int32_t>(p), pieces.pieceOfCell, depth);
         const ZoneKind kind = ground[cells.front()] == highGround
                                   ? kindOfHigh(cells, around, depth, high_m)
-                                  : kindOfLow(cells, around, depth, high_m);
+                                  : kindOfLow(cells, around, depth, toBorder_m, high_m);
         for (const std::size_t i : cells) {
             kinds[i] = codeOf(kind);
         }

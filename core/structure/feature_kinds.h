@@ -12,8 +12,8 @@ namespace structure {
 
 /// Marks the cells of humps, spurs, holes, troughs and saddles in `kinds`: ground that stands out
 /// on both sides by `high` is a hump where its summit rises above all that surrounds it, else a
-/// spur; low ground is a hole where it lies below all that surrounds it and is not drawn out, else
-/// a trough; ground that does both is a saddle.
+/// spur; low ground is a hole where it lies below all that surrounds it and is about as wide as
+/// long, else a trough; ground that does both is a saddle.
 void markFeatures(KindGrid& kinds, const grid::DepthGrid& depth, const GroundForm& form,
                   units::Length high);
 

@@ -152,7 +152,7 @@ base::Result<ZoneMap> findStructure(const grid::DepthGrid& depth, const grid::Ma
     const auto leastCells = static_cast<std::size_t>(
         std::ceil(settings.leastArea.inSquareMetres() / depth.frame().cellArea_m2()));
     report.piecesJoined = joinSmallPieces(kinds, mask, leastCells);
-    nameGentleGround(kinds, depth, bands.limit());
+    nameGentleGround(kinds, depth, bands.limit(), report.fineScale);
     report.piecesJoined += joinSmallPieces(kinds, mask, leastCells);
     ZoneMap map =
         zonesFrom(kinds, {depth, mask, trustHalfWidth_m.size() != 0 ? &trustHalfWidth_m : nullptr,

@@ -23,9 +23,8 @@ struct Neighbours {
 
 Neighbours neighboursOf(const std::vector<std::size_t>& cells, std::int32_t piece,
                         const grid::PieceGrid& pieces, const KindGrid& kinds,
-                        const grid::DepthGrid& depth) {
-    constexpr int reach = 4;           // cells outward at which the depths are compared
-    constexpr double clearly_m = 0.15; // deeper by more than drawing scatter
+                        const grid::DepthGrid& depth, int lipCells) {
+    constexpr double clearly_m = 0.15; // deeper by more than the drawing's scatter
     const GridFrame& f = depth.frame();
     Neighbours out;
     for (const std::size_t i : cells) {
@@ -36,15 +35,18 @@ Neighbours neighboursOf(const std::vector<std::size_t>& cells, std::int32_t piec
                 continue;
             }
             out.all += 1.0;
-            const Cell off{c.col + reach * step.col, c.row + reach * step.row};
-            const Cell seen = depth.has(off) ? off : next;
-            if (!depth.has(seen)) {
-                continue;
+            bool isDeeper = false;
+            bool isDropOff = false;
+            for (int k = 1; k <= lipCells; ++k) {
+                const Cell off{c.col + k * step.col, c.row + k * step.row};
+                if (!depth.has(off) || pieces[off] == piece) {
+                    break;
+                }
+                isDeeper =
+                    static_cast<double>(depth.raw_m()[f.index(off)] - depth.raw_m()[i]) > clearly_m;
+                isDropOff = isDropOff || kinds[off] == codeOf(ZoneKind::dropOff);
             }
-            const bool isDeeper =
-                static_cast<double>(depth.raw_m()[f.index(seen)] - depth.raw_m()[i]) > clearly_m;
             out.deeper += isDeeper ? 1.0 : 0.0;
-            const bool isDropOff = depth.has(next) && kinds[next] == codeOf(ZoneKind::dropOff);
             out.dropOff += isDeeper && isDropOff ? 1.0 : 0.0;
         }
     }
@@ -62,7 +64,9 @@ ZoneKind kindOf(const Neighbours& n) {
 
 } // namespace
 
-void nameGentleGround(KindGrid& kinds, const grid::DepthGrid& depth, units::Depth limit) {
+void nameGentleGround(KindGrid& kinds, const grid::DepthGrid& depth, units::Depth limit,
+                      units::Length lip) {
+    const int lipCells = 1 + static_cast<int>(std::ceil(lip.inMetres() / depth.frame().cell_m()));
     grid::Grid<std::int32_t> gentle(kinds.frame(), -1);
     const auto limit_m = static_cast<float>(limit.inMetres());
     for (std::size_t i = 0; i < kinds.size(); ++i) {
@@ -74,7 +78,7 @@ void nameGentleGround(KindGrid& kinds, const grid::DepthGrid& depth, units::Dept
     const KindGrid before = kinds;
     for (std::size_t p = 0; p < pieces.cells.size(); ++p) {
         const ZoneKind kind = kindOf(neighboursOf(pieces.cells[p], static_cast<std::int32_t>(p),
-                                                  pieces.pieceOfCell, before, depth));
+                                                  pieces.pieceOfCell, before, depth, lipCells));
         for (const std::size_t i : pieces.cells[p]) {
             kinds[i] = codeOf(kind);
         }

@@ -36,7 +36,7 @@ std::vector<Side> sidesTo(double reach_cells, double cell_m) {
 
 GroundForm GroundForm::of(const grid::DepthGrid& depth, const SlopeGrid& slope,
                           units::Length reach) {
-    constexpr float toll = 0.2F;
+    constexpr float toll = 0.35F;
     const grid::GridFrame& f = depth.frame();
     GroundForm out{grid::Grid<float>(f, NAN), grid::Grid<float>(f, NAN)};
     const std::vector<Side> sides = sidesTo(reach.inMetres() / f.cell_m(), f.cell_m());

@@ -15,7 +15,7 @@ struct GroundForm {
     grid::Grid<float> valley_m; ///< Both sides are shallower by this much; NaN likewise.
 
     /// Looks along four axes to `reach` and to half of it. A slope takes its toll: what does not
-    /// stand out by a fifth of the fall over the same distance is only unevenness of a bank. An
+    /// stand out by a third of the fall over the same distance is only the bend of a bank. An
     /// axis that ends on land tells nothing. Values below 0 mean that no axis stands out. \param
     /// depth smoothed to the scale that matters; \param slope of the same water.
     [[nodiscard]] static GroundForm of(const grid::DepthGrid& depth, const SlopeGrid& slope,

@@ -22,13 +22,13 @@ struct StructureSettings {
     std::optional<double> dropOffFrom_percent;
     /// A drop-off reaches on from there while slope is above this share of it, 0.3 to 1: hysteresis
     /// keeps it in one piece.
-    double dropOffHold = 0.7;
+    double dropOffHold = 0.8;
     /// Rise over (or below) the surroundings from which ground is high or low, metres, 0.05 to 20.
     /// Absent: the larger of 0.3 m and one robust spread of the broad position index.
     std::optional<units::Length> highGround;
     /// Pieces smaller than this join their surroundings; 0 to 10 ha. Smaller is a speckle, not a
     /// place to anchor by.
-    units::Area leastArea = units::Area::squareMetres(300.0);
+    units::Area leastArea = units::Area::squareMetres(500.0);
     /// Names are numbered clockwise beginning from the bearing of this place as seen from the
     /// middle of the water; absent: from north.
     std::optional<geo::WaterPoint> launch;

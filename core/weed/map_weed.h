@@ -16,12 +16,13 @@
 
 namespace weed {
 
-/// Where weed is likely: depth and water clarity give a first guess in every cell, the notes and
-/// the lead line's findings correct it round about them (beta-binomial smoothing with a Gaussian
-/// over distance and depth); beds are cells where weed is more likely than not.
+/// Where weed is likely: depth and water clarity give a first guess in every cell; the notes and
+/// the lead line's findings first shift it by depth over the whole water, then correct it round
+/// about themselves (beta-binomial smoothing with a Gaussian over distance and depth). Beds are
+/// cells where weed is more likely than not; their borders with open water are weed edges.
 ///
-/// Without notes the map rests on depth and clarity alone; without a Secchi depth, on
-/// WeedSettings::usualLimit, and WeedMap::growthLimit is absent.
+/// Without notes the map rests on depth and clarity alone. Without a Secchi depth no bed is drawn
+/// where no note speaks for it, and WeedMap::growthLimit is absent. Distances are straight.
 /// \param depth below chart level, on the mask's frame. Notes outside the water are counted and
 /// otherwise left alone. \return wrongUse for a setting out of its range, a Secchi depth that is
 /// not positive, or frames that differ; cancelled.

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/geo/water_point.h"
 #include "core/units/area.h"
 #include "core/units/depth.h"
 #include "core/units/length.h"
+
+#include <optional>
 
 namespace weed {
 
@@ -23,17 +26,25 @@ struct WeedSettings {
     /// Depth over which the prior falls round the growth limit, as a share of it, 0.02 to 0.5 (the
     /// published relations scatter by a quarter).
     double limitSoftness = 0.12;
-    /// The growth limit where no Secchi depth is known, metres, 0.5 to 20. Secchi 2 m, which is
-    /// common in stillwaters, gives about this.
-    units::Depth usualLimit = units::Depth::metres(3.0);
+    /// The same two where clarity is not known: a probability below one half, so that no bed is
+    /// drawn without a note, 0 to 0.49 ...
+    double unknownProbability = 0.3;
+    /// ... and a limit below which weed is not to be thought of, metres, 0.5 to 20 (Secchi 5 m,
+    /// clear for a stillwater, gives about this).
+    units::Depth unknownLimit = units::Depth::metres(5.5);
     /// How much of the summer's weed still stands, 0 to 1: 1 in late summer, lower as it dies back.
     double seasonFactor = 1.0;
-    /// Weed height where no note tells it, metres, 0.05 to 10. (Never above the surface.)
+    /// Weed height where no note tells it, metres, 0.05 to 10; a quarter of it where notes say
+    /// thin. Never above the surface.
     units::Length usualHeight = units::Length::metres(0.8);
-    /// Beds smaller than this are left out; 0 to 10 ha.
-    units::Area leastArea = units::Area::squareMetres(200.0);
-    /// Width of the strip along a bed's border that counts as weed edge, metres, 1 to 50.
+    /// Beds smaller than this are left out, and gaps in them filled; 0 to 10 ha.
+    units::Area leastArea = units::Area::squareMetres(300.0);
+    /// Width of the strip inside a bed's border that counts as weed edge, metres, 1 to 50; at least
+    /// a cell is taken.
     units::Length edgeWidth = units::Length::metres(6.0);
+    /// Names are numbered clockwise beginning from the bearing of this place as seen from the
+    /// middle of the water; absent: from north.
+    std::optional<geo::WaterPoint> launch;
 };
 
 } // namespace weed

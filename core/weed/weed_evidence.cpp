@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/weed/weed_evidence.h"
+
+namespace weed {
+
+namespace {
+
+constexpr double thinSaysWeed = 0.8;
+constexpr double cleanLeadWeight = 0.5;
+constexpr double thinHeight = 0.25; // of the usual height
+
+Finding findingOf(const WeedNote& note, geo::WaterPoint place, double depth_m,
+                  double usualHeight_m) {
+    Finding f{place, depth_m, 0.0, 1.0, std::nullopt};
+    if (note.growth == Growth::none) {
+        return f;
+    }
+    const bool isThin = note.growth == Growth::thin;
+    f.weed = isThin ? thinSaysWeed : 1.0;
+    f.height_m =
+        note.height ? note.height->inMetres() : usualHeight_m * (isThin ? thinHeight : 1.0);
+    return f;
+}
+
+} // namespace
+
+Evidence gathered(std::span<const WeedNote> notes,
+                  std::span<const soundings::LeadLineSounding> leadLine,
+                  const geo::WaterFrame& frame, const grid::DepthGrid& depth,
+                  double usualHeight_m) {
+    Evidence out;
+    for (const WeedNote& note : notes) {
+        const geo::WaterPoint place = frame.toWater(note.place);
+        if (const auto here = depth.at(place)) {
+            out.findings.push_back(findingOf(note, place, here->inMetres(), usualHeight_m));
+            ++out.notesUsed;
+        } else {
+            ++out.notesOutside;
+        }
+    }
+    for (const soundings::LeadLineSounding& lead : leadLine) {
+        const geo::WaterPoint place = frame.toWater(lead.place);
+        const auto here = depth.at(place);
+        if (!lead.bottom || !here) {
+            continue;
+        }
+        const bool isWeed = *lead.bottom == soundings::Bottom::weed;
+        out.findings.push_back({place, here->inMetres(), isWeed ? 1.0 : 0.0,
+                                isWeed ? 1.0 : cleanLeadWeight, std::nullopt});
+    }
+    return out;
+}
+
+} // namespace weed
