@@ -58,6 +58,29 @@ void ChartLink::setShown(LayerKind kind, bool isShown) {
     }
 }
 
+void ChartLink::askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take) {
+    prompt_ = prompt;
+    take_ = std::move(take);
+    emit askingChanged();
+}
+
+void ChartLink::stopAsking() {
+    if (isAsking()) {
+        take_ = nullptr;
+        prompt_.clear();
+        emit askingChanged();
+    }
+}
+
+void ChartLink::givePlace(geo::WaterPoint place) {
+    // A copy, because taking a place may ask for another kind.
+    const auto take = take_;
+    const QString prompt = prompt_;
+    if (take && !take(place) && prompt == prompt_) {
+        stopAsking();
+    }
+}
+
 namespace {
 
 /// \return whether the value was another.

@@ -6,7 +6,9 @@
 #include "app/preferences/preferences.h"
 
 #include <QObject>
+#include <QString>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <set>
@@ -34,9 +36,20 @@ public:
     /// Asks the canvas to show the place.
     void lookAt(geo::WaterPoint place) { emit lookedAt(place); }
 
+    /// Asks the user to point at places of the chart; `take` is given one after the other until it
+    /// says that it has enough (false), something else is asked, or asking is stopped.
+    void askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take);
+    void stopAsking();
+    [[nodiscard]] bool isAsking() const { return take_ != nullptr; }
+    /// What is being asked, for the bottom line.
+    [[nodiscard]] const QString& prompt() const { return prompt_; }
+    /// The user has pointed.
+    void givePlace(geo::WaterPoint place);
+
 signals:
     void contentChanged();
     void lookedAt(geo::WaterPoint place);
+    void askingChanged();
 
 private:
     void takeFromOpenWater();
@@ -44,6 +57,8 @@ private:
     open_water::OpenWater& open_;
     preferences::Preferences& preferences_;
     chart::ChartContent content_;
+    QString prompt_;
+    std::function<bool(geo::WaterPoint)> take_;
 };
 
 } // namespace days

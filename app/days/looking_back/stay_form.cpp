@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/looking_back/stay_form.h"
+
+#include "app/edits/change_stay.h"
+#include "app/wording/typed_amount.h"
+
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace days::looking_back {
+
+namespace {
+
+using logbook::Fish;
+using logbook::Stay;
+using wording::Words;
+
+/// How one value of a stay or run is shown and typed. `write` returns whether the text is right.
+template <class Thing>
+struct FieldOf {
+    QString label;
+    QString help;
+    QString hint;
+    QString whenEmpty;
+    std::function<QString(const Thing&, const Words&, const units::Clock&)> shown;
+    std::function<bool(Thing&, const QString&, const Words&, const units::Clock&)> write;
+};
+
+template <class Thing, class Value>
+FieldOf<Thing>
+optionalField(const QString& label, const QString& hint, std::optional<Value> Thing::*member,
+              QString (Words::*say)(Value) const,
+              std::optional<Value> (*parse)(const QString&, preferences::UnitSystem)) {
+    return {label,
+            hint,
+            hint,
+            QStringLiteral("not known"),
+            [=](const Thing& thing, const Words& words, const units::Clock&) {
+                return thing.*member ? (words.*say)(*(thing.*member)) : QString();
+            },
+            [=](Thing& thing, const QString& text, const Words& words, const units::Clock&) {
+                thing.*member = text.isEmpty() ? std::nullopt : parse(text, words.units());
+                return text.isEmpty() || thing.*member;
+            }};
+}
+
+template <class Thing>
+FieldOf<Thing> textField(const QString& label, const QString& help, std::string Thing::*member) {
+    return {label,
+            help,
+            {},
+            QStringLiteral("none"),
+            [=](const Thing& thing, const Words&, const units::Clock&) {
+                return QString::fromStdString(thing.*member);
+            },
+            [=](Thing& thing, const QString& text, const Words&, const units::Clock&) {
+                thing.*member = text.toStdString();
+                return true;
+            }};
+}
+
+QString shownMoment(units::Moment moment, const units::Clock& clock) {
+    return QString::fromStdString(units::isoText(clock.dayOf(moment)) + ' ' +
+                                  units::timeOfDayText(moment, clock));
+}
+
+/// A date and time, or a time alone on the day of `near`.
+std::optional<units::Moment> momentTyped(const QString& text, units::Moment near,
+                                         const units::Clock& clock) {
+    if (const auto time = units::timeOfDayFrom(text.toStdString())) {
+        return clock.at(clock.dayOf(near), *time);
+    }
+    return units::momentFrom(text.toStdString(), clock);
+}
+
+template <class Thing>
+FieldOf<Thing> momentField(const QString& label, units::Moment Thing::*member) {
+    return {label,
+            QObject::tr("A time such as 9:20, or a date and a time"),
+            QObject::tr("a time within the stay, such as 9:20 or 2026-10-03 09:20"),
+            {},
+            [=](const Thing& thing, const Words&, const units::Clock& clock) {
+                return shownMoment(thing.*member, clock);
+            },
+            [=](Thing& thing, const QString& text, const Words&, const units::Clock& clock) {
+                const auto moment = momentTyped(text, thing.*member, clock);
+                thing.*member = moment.value_or(thing.*member);
+                return moment.has_value();
+            }};
+}
+
+std::vector<FieldOf<Stay>> stayFields() {
+    std::vector<FieldOf<Stay>> fields{momentField(QObject::tr("From"), &Stay::start),
+                                      momentField(QObject::tr("To"), &Stay::end)};
+    fields.push_back({QObject::tr("Rods"),
+                      QObject::tr("Rods in the water"),
+                      QObject::tr("a number from 1 to 8"),
+                      {},
+                      [](const Stay& stay, const Words&, const units::Clock&) {
+                          return QString::number(stay.rods);
+                      },
+                      [](Stay& stay, const QString& text, const Words&, const units::Clock&) {
+                          stay.rods = text.toInt();
+                          return stay.rods >= 1 && stay.rods <= 8;
+                      }});
+    fields.push_back(
+        textField(QObject::tr("Bait"), QObject::tr("What was on the hooks"), &Stay::bait));
+    fields.push_back(
+        {QObject::tr("Wind from"), QObject::tr("Degrees true"),
+         QObject::tr("degrees from 0 to 360"), QObject::tr("not known"),
+         [](const Stay& stay, const Words&, const units::Clock&) {
+             return stay.conditions.windFrom ? Words::bearing(*stay.conditions.windFrom)
+                                             : QString();
+         },
+         [](Stay& stay, const QString& text, const Words&, const units::Clock&) {
+             bool isNumber = false;
+             const double degrees = QString(text).remove(QStringLiteral("°")).toDouble(&isNumber);
+             const bool isRight = isNumber && degrees >= 0.0 && degrees <= 360.0;
+             stay.conditions.windFrom =
+                 isRight ? std::optional(units::Bearing::degrees(degrees)) : std::nullopt;
+             return isRight || text.isEmpty();
+         }});
+    const auto wind =
+        optionalField(QObject::tr("Wind speed"), QObject::tr("a speed such as 6 m/s or 13 mph"),
+                      &logbook::Conditions::windSpeed, &Words::speed, &wording::speedTyped);
+    const auto warmth = optionalField(
+        QObject::tr("Water"), QObject::tr("a temperature such as 8 °C or 46 F"),
+        &logbook::Conditions::waterTemperature, &Words::temperature, &wording::temperatureTyped);
+    for (const auto& field : {wind, warmth}) {
+        fields.push_back({field.label, field.help, field.hint, field.whenEmpty,
+                          [field](const Stay& stay, const Words& words, const units::Clock& clock) {
+                              return field.shown(stay.conditions, words, clock);
+                          },
+                          [field](Stay& stay, const QString& text, const Words& words,
+                                  const units::Clock& clock) {
+                              return field.write(stay.conditions, text, words, clock);
+                          }});
+    }
+    fields.push_back(textField(QObject::tr("Note"), QObject::tr("In your own words"), &Stay::note));
+    return fields;
+}
+
+std::vector<FieldOf<Fish>> runFields() {
+    return {momentField(QObject::tr("Time"), &Fish::time),
+            textField(QObject::tr("Species"), QObject::tr("Pike, perch, trout"), &Fish::species),
+            optionalField(QObject::tr("Weight"),
+                          QObject::tr("a weight such as 12 lb 8 oz or 5.2 kg"), &Fish::weight,
+                          &Words::weight, &wording::weightTyped),
+            optionalField(QObject::tr("Length"), QObject::tr("a length such as 78 cm or 31 in"),
+                          &Fish::length, &Words::fishLength, &wording::lengthTyped),
+            optionalField(QObject::tr("Bait depth"), QObject::tr("a depth such as 12ft or 3.6 m"),
+                          &Fish::baitDepth, &Words::depth, &wording::depthTyped),
+            textField(QObject::tr("Bait"), QObject::tr("Where it was not the stay's"), &Fish::bait),
+            textField(QObject::tr("Note"), QObject::tr("In your own words"), &Fish::note)};
+}
+
+/// A stay is sound where it ends after it starts and its runs lie within it.
+bool isSound(const Stay& stay) {
+    return stay.start < stay.end && std::ranges::all_of(stay.runs, [&](const Fish& run) {
+               return stay.start <= run.time && run.time <= stay.end;
+           });
+}
+
+/// All fields of a stay, or of a run of it.
+template <class Thing>
+class Fields : public DayStep {
+public:
+    using Find = std::function<Thing*(Stay&)>;
+
+    Fields(DayContext context, const logbook::StayId& shown, Find find,
+           std::vector<FieldOf<Thing>> fields)
+        : DayStep(context), stay_(shown), find_(std::move(find)), fields_(std::move(fields)) {
+        for (const FieldOf<Thing>& field : fields_) {
+            entries_.push_back(addAmount(
+                {field.label, field.help,
+                 [this, field](const QString& text) {
+                     auto stay = copyOfStay();
+                     return stay && write(field, *stay, text) && isSound(*stay);
+                 },
+                 field.whenEmpty, field.hint},
+                [this, field](const QString& text) {
+                    edits::changeStay(context_.open, tr("Change %1").arg(field.label.toLower()),
+                                      stay_, [&](Stay& stay) { write(field, stay, text); });
+                }));
+        }
+    }
+
+    DayStepLine refresh() override {
+        auto stay = copyOfStay();
+        const Thing* thing = stay ? find_(*stay) : nullptr;
+        setVisible(thing != nullptr);
+        for (std::size_t i = 0; thing != nullptr && i < fields_.size(); ++i) {
+            entries_[i]->showAmount(fields_[i].shown(*thing, words(), water().clock));
+        }
+        return {};
+    }
+
+private:
+    bool write(const FieldOf<Thing>& field, Stay& stay, const QString& text) const {
+        Thing* thing = find_(stay);
+        return thing != nullptr && field.write(*thing, text, words(), water().clock);
+    }
+
+    [[nodiscard]] std::optional<Stay> copyOfStay() const {
+        const auto found = std::ranges::find(water().log, stay_, &Stay::id);
+        return found == water().log.end() ? std::nullopt : std::optional(*found);
+    }
+
+    const logbook::StayId& stay_;
+    Find find_;
+    std::vector<FieldOf<Thing>> fields_;
+    std::vector<widgets::AmountField*> entries_;
+};
+
+} // namespace
+
+StayForm::StayForm(DayContext context)
+    : context_(context),
+      stayFields_(new Fields<Stay>(
+          context, stay_, [this](Stay& stay) { return run_.isGiven() ? nullptr : &stay; },
+          stayFields())),
+      runFields_(new Fields<Fish>(
+          context, stay_,
+          [this](Stay& stay) -> Fish* {
+              const auto run = std::ranges::find(stay.runs, run_, &Fish::id);
+              return !run_.isGiven() || run == stay.runs.end() ? nullptr : &*run;
+          },
+          runFields())) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(stayFields_);
+    layout->addWidget(runFields_);
+}
+
+void StayForm::show(logbook::StayId stay, logbook::FishId run) {
+    stay_ = stay;
+    run_ = run;
+    stayFields_->refresh();
+    runFields_->refresh();
+}
+
+} // namespace days::looking_back

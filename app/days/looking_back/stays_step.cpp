@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/chart_link.h"
+#include "app/days/looking_back/log_view.h"
+#include "app/days/looking_back/stay_form.h"
+#include "app/days/looking_back/steps.h"
+#include "app/edits/add_stays.h"
+#include "app/edits/change_stay.h"
+#include "app/edits/remove_stay.h"
+#include "app/widgets/plain_table.h"
+#include "core/water/bring_in.h"
+
+#include <QFileDialog>
+#include <QLabel>
+#include <QPushButton>
+
+#include <algorithm>
+
+namespace days::looking_back {
+
+namespace {
+
+constexpr int rowsShown = 12;
+
+class StaysStep : public DayStep {
+public:
+    explicit StaysStep(DayContext context) : DayStep(context) {
+        empty_ = addWords();
+        table_ = new widgets::PlainTable({tr("Stay"), tr("How"), tr("Fish")}, rowsShown, this);
+        addWide(table_);
+        connect(table_, &widgets::PlainTable::rowChosen, this, &StaysStep::choose);
+        connect(table_, &widgets::PlainTable::removeAsked, this, [this](int row) {
+            choose(row);
+            remove();
+        });
+        addRow(
+            {makeButton(tr("Blank"), QStringLiteral("Ctrl+B"),
+                        tr("A stay at the chosen mark, or where you point"), [this] { addStay(); }),
+             fish_ = makeButton(tr("Fish"), QStringLiteral("Ctrl+F"),
+                                tr("A fish of the chosen stay"), [this] { addRun(true); }),
+             lost_ = makeButton(tr("Lost run"), QStringLiteral("Ctrl+L"),
+                                tr("A take that was lost"), [this] { addRun(false); })});
+        addRow({remove_ = makeButton(tr("Remove"), QString(), tr("Delete"), [this] { remove(); }),
+                place_ = makeButton(tr("Move…"), QString(),
+                                    tr("Point on the chart at where the boat lay"),
+                                    [this] { askPlace(); }),
+                makeButton(tr("Log…"), QString(), tr("Read stays and fish from a LOG.csv"),
+                           [this] { askFile(); })});
+        form_ = new StayForm(context);
+        addWide(form_);
+    }
+
+    DayStepLine refresh() override {
+        rows_ = logRows(water().log, water().clock, words());
+        setWords(empty_, rows_.empty() ? tr("No stays yet. Add one, bring in a log, or bring in "
+                                            "the track of a day.")
+                                       : QString());
+        std::vector<QStringList> cells;
+        int chosen = -1;
+        for (const LogRow& row : rows_) {
+            if (row.stay == stay_ && row.run == run_) {
+                chosen = static_cast<int>(cells.size());
+            }
+            cells.push_back(row.cells);
+        }
+        if (chosen < 0) {
+            stay_ = {};
+            run_ = {};
+        }
+        table_->setVisible(!rows_.empty());
+        table_->setRows(cells);
+        table_->chooseQuietly(chosen);
+        showChosen();
+        return {logLine(water().log, water().clock), false};
+    }
+
+private:
+    void showChosen() {
+        for (QPushButton* button : {fish_, lost_, remove_, place_}) {
+            button->setEnabled(stay_.isGiven());
+        }
+        form_->show(stay_, run_);
+    }
+
+    void choose(int row) {
+        const bool isRow = row >= 0 && row < static_cast<int>(rows_.size());
+        stay_ = isRow ? rows_[static_cast<std::size_t>(row)].stay : logbook::StayId();
+        run_ = isRow ? rows_[static_cast<std::size_t>(row)].run : logbook::FishId();
+        context_.chart.selectStay(isRow ? std::optional(stay_) : std::nullopt);
+        showChosen();
+    }
+
+    void addStayAt(geo::LonLat place) {
+        const marks::ExpectedDay& day = water().plan.day;
+        logbook::Stay stay = newStay(water().log, water().clock, day.day, day.start);
+        stay.place = place;
+        stay.rods = std::min(stay.rods, water().houseRules.rodLimit.value_or(stay.rods));
+        stay.conditions = {day.wind.from, day.wind.speed, day.waterTemperature};
+        stay_ = edits::addStays(context_.open, tr("Add stay"), {stay});
+        run_ = {};
+        context_.chart.selectStay(stay_);
+        emit lineChanged();
+    }
+
+    void addStay() {
+        const auto planned = context_.open.planned();
+        const auto rank = context_.chart.content().selectedMark;
+        if (planned && rank) {
+            const auto mark = std::ranges::find(planned->marks, *rank, &marks::Mark::rank);
+            if (mark != planned->marks.end()) {
+                addStayAt(mark->lonLat);
+                return;
+            }
+        }
+        context_.chart.askPlaces(tr("Point at where the boat lay"), [this](geo::WaterPoint place) {
+            if (water().frame) {
+                addStayAt(water().frame->toEarth(place));
+            }
+            return false;
+        });
+    }
+
+    void addRun(bool isLanded) {
+        edits::changeStay(context_.open, isLanded ? tr("Add fish") : tr("Add lost run"), stay_,
+                          [isLanded](logbook::Stay& stay) {
+                              logbook::Fish run;
+                              run.landed = isLanded;
+                              run.time = stay.start + (stay.end - stay.start) / 2;
+                              stay.runs.push_back(run);
+                          });
+        logbook::FishId newest;
+        for (const logbook::Stay& stay : water().log) {
+            for (const logbook::Fish& run : stay.runs) {
+                newest = stay.id == stay_ ? std::max(newest, run.id) : newest;
+            }
+        }
+        run_ = newest;
+        emit lineChanged();
+    }
+
+    void remove() {
+        if (!run_.isGiven()) {
+            edits::removeStay(context_.open, stay_);
+            return;
+        }
+        edits::changeStay(
+            context_.open, tr("Remove fish"), stay_, [run = run_](logbook::Stay& stay) {
+                std::erase_if(stay.runs,
+                              [run](const logbook::Fish& each) { return each.id == run; });
+            });
+    }
+
+    void askPlace() {
+        context_.chart.askPlaces(
+            tr("Point at where the boat lay"), [this, id = stay_](geo::WaterPoint place) {
+                if (water().frame) {
+                    edits::changeStay(context_.open, tr("Move stay"), id,
+                                      [at = water().frame->toEarth(place)](logbook::Stay& stay) {
+                                          stay.place = at;
+                                      });
+                }
+                return false;
+            });
+    }
+
+    void askFile() {
+        const QString path = QFileDialog::getOpenFileName(this, tr("Bring in log"), {},
+                                                          tr("Logs (*.csv);;All files (*)"));
+        if (path.isEmpty()) {
+            return;
+        }
+        context_.open.jobs().start<water::LogBroughtIn>(
+            tr("Reading the log"),
+            [water = context_.open.water(), path](base::Progress& progress) {
+                return water::bringInLog(*water, path.toStdString(), progress);
+            },
+            [this](base::Result<water::LogBroughtIn> read) {
+                if (!read) {
+                    tell(read.error());
+                    return;
+                }
+                const std::size_t count = read->stays.size();
+                edits::addStays(context_.open, tr("Bring in log"), std::move(read->stays));
+                emit context_.open.happened(tr("%1 brought in, %2 were known already.")
+                                                .arg(counted(count, tr("stay"), tr("stays")))
+                                                .arg(read->known));
+            });
+    }
+
+    std::vector<LogRow> rows_;
+    logbook::StayId stay_;
+    logbook::FishId run_;
+    QLabel* empty_ = nullptr;
+    widgets::PlainTable* table_ = nullptr;
+    QPushButton* fish_ = nullptr;
+    QPushButton* lost_ = nullptr;
+    QPushButton* remove_ = nullptr;
+    QPushButton* place_ = nullptr;
+    StayForm* form_ = nullptr;
+};
+
+} // namespace
+
+DayStep* makeStaysStep(DayContext context) {
+    return new StaysStep(context);
+}
+
+} // namespace days::looking_back

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/step_body.h"
+
+#include <QFormLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace days {
+
+StepBody::StepBody(QWidget* parent) : QWidget(parent), column_(new QVBoxLayout(this)) {
+    column_->setContentsMargins(10, 8, 4, 12);
+    column_->setSpacing(8);
+}
+
+QLabel* StepBody::addWords() {
+    auto* label = new QLabel(this);
+    label->setProperty("voice", "second");
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->hide();
+    addWide(label);
+    return label;
+}
+
+void StepBody::setWords(QLabel* label, const QString& words) {
+    label->setText(words);
+    label->setVisible(!words.isEmpty());
+}
+
+QLabel* StepBody::addHeading(const QString& words) {
+    auto* label = new QLabel(words, this);
+    label->setProperty("voice", "heading");
+    addWide(label);
+    return label;
+}
+
+void StepBody::addField(const QString& label, QWidget* field, const QString& help) {
+    if (form_ == nullptr) {
+        form_ = new QFormLayout;
+        form_->setContentsMargins(0, 0, 0, 0);
+        form_->setHorizontalSpacing(10);
+        form_->setVerticalSpacing(6);
+        form_->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+        form_->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+        column_->addLayout(form_);
+    }
+    field->setToolTip(help);
+    field->setAccessibleName(label);
+    auto* name = new QLabel(label, this);
+    name->setToolTip(help);
+    name->setMinimumWidth(132);
+    form_->addRow(name, field);
+}
+
+void StepBody::addRow(const std::vector<QWidget*>& widgets) {
+    form_ = nullptr;
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    for (QWidget* widget : widgets) {
+        row->addWidget(widget);
+    }
+    row->addStretch(1);
+    column_->addLayout(row);
+}
+
+void StepBody::addWide(QWidget* widget) {
+    form_ = nullptr;
+    column_->addWidget(widget);
+}
+
+QPushButton* StepBody::makeButton(const QString& words, const QString& key, const QString& help,
+                                  const std::function<void()>& act) {
+    auto* button = new QPushButton(words, this);
+    button->setShortcut(QKeySequence(key));
+    button->setToolTip(key.isEmpty() ? help : QStringLiteral("%1 (%2)").arg(help, key));
+    connect(button, &QPushButton::clicked, this, act);
+    return button;
+}
+
+} // namespace days

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/days/day_context.h"
+#include "core/water/bring_in.h"
+#include "core/water/look_at_file.h"
+
+#include <QObject>
+#include <QStringList>
+
+#include <deque>
+#include <map>
+
+class QWidget;
+
+namespace days::survey_day {
+
+/// Brings files into the open water, whatever they are about: what was dropped on the window or
+/// chosen in a dialog, one after the other, facts before the soundings that need them. Reading
+/// happens in the background; a text of which columns or unit are not certain is shown first.
+class FileTaker : public QObject {
+    Q_OBJECT
+public:
+    FileTaker(DayContext context, QWidget* window);
+
+    void take(const QStringList& paths);
+    /// Asks for files to take.
+    void ask(const QString& title);
+    [[nodiscard]] bool isBusy() const { return isReading_ || !waiting_.empty(); }
+
+signals:
+    /// One of the files is a water of its own.
+    void waterFound(const QString& path);
+    /// The track of a fishing day has come onto the chart.
+    void dayTrackFound(const QString& path);
+
+private:
+    struct Waiting {
+        QString path;
+        water::FileContent content;
+    };
+
+    void takeNext();
+    void takeFile(const Waiting& file);
+    void takeSoundings(const QString& path);
+    void readSoundings(const QString& path, const readers::SoundingFileSettings& settings);
+    void takeDay(const QString& path, base::Result<water::DayBroughtIn> brought);
+    void takeShoreline(const QString& path);
+    void takeDayFacts(const QString& path);
+    void takeWaterFacts(const QString& path);
+    void takeWeedNotes(const QString& path);
+    void takeLeadLine(const QString& path);
+    void takeHouseRules(const QString& path);
+    void takeLog(const QString& path);
+    void takeTrack(const QString& path);
+
+    /// Reads in the background, then takes what was read and goes on to the next file.
+    template <class T>
+    void read(const QString& path, std::function<base::Result<T>(base::Progress&)> work,
+              std::function<void(T)> then);
+    void fail(const base::Error& error);
+    void done(const QString& sentence);
+    [[nodiscard]] const readers::SurveyDayFacts* factsFor(const QString& path) const;
+
+    DayContext context_;
+    QWidget* window_;
+    std::deque<Waiting> waiting_;
+    std::map<std::string, readers::SurveyDayFacts> facts_; ///< By file name.
+    bool isReading_ = false;
+};
+
+} // namespace days::survey_day

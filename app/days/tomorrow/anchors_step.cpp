@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/tomorrow/steps.h"
+#include "app/days/tomorrow/tomorrow_view.h"
+#include "app/widgets/plain_table.h"
+
+#include <QLabel>
+
+namespace days::tomorrow {
+
+namespace {
+
+class AnchorsStep : public DayStep {
+public:
+    explicit AnchorsStep(DayContext context) : DayStep(context) {
+        empty_ = addWords();
+        heading_ = addHeading({});
+        anchors_ = new widgets::PlainTable({tr("Anchor"), tr("Depth"), tr("Rope")}, 2, this);
+        addWide(anchors_);
+        lie_ = addWords();
+        rods_ = new widgets::PlainTable(
+            {tr("Rod"), tr("Bearing"), tr("Away"), tr("Depth"), tr("Stop knot")}, 8, this);
+        addWide(rods_);
+        cautions_ = addWords();
+    }
+
+    DayStepLine refresh() override {
+        const marks::Mark* mark = chosenMark(context_);
+        setWords(empty_, mark ? QString()
+                              : tr("Find marks first; the anchors and rods of the "
+                                   "chosen one stand here."));
+        for (QWidget* widget : std::initializer_list<QWidget*>{heading_, anchors_, rods_}) {
+            widget->setVisible(mark != nullptr);
+        }
+        if (mark == nullptr) {
+            setWords(lie_, {});
+            setWords(cautions_, {});
+            return {tr("no mark"), false};
+        }
+        heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark)));
+        anchors_->setRows(anchorRows(*mark, water().frame, words()));
+        setWords(lie_, lieWords(*mark, words()));
+        rods_->setRows(rodRows(*mark, words()));
+        setWords(cautions_, cautions(*mark, words()).join('\n'));
+        return {tr("mark %1: bow %2, stern %3")
+                    .arg(mark->rank)
+                    .arg(words().length(mark->anchors.bow.rope),
+                         words().length(mark->anchors.stern.rope)),
+                context_.open.isPlanStale()};
+    }
+
+private:
+    QLabel* empty_ = nullptr;
+    QLabel* heading_ = nullptr;
+    widgets::PlainTable* anchors_ = nullptr;
+    QLabel* lie_ = nullptr;
+    widgets::PlainTable* rods_ = nullptr;
+    QLabel* cautions_ = nullptr;
+};
+
+class OrderStep : public DayStep {
+public:
+    explicit OrderStep(DayContext context) : DayStep(context) {
+        light_ = addWords();
+        table_ =
+            new widgets::PlainTable({tr("Mark"), tr("Arrive"), tr("Leave"), tr("Move")}, 12, this);
+        addWide(table_);
+        cautions_ = addWords();
+    }
+
+    DayStepLine refresh() override {
+        const auto planned = context_.open.planned();
+        table_->setVisible(planned != nullptr);
+        if (!planned) {
+            setWords(light_, tr("The order of the day stands here once marks are found."));
+            setWords(cautions_, {});
+            return {tr("none yet"), false};
+        }
+        setWords(light_, lightWords(planned->light, water().clock));
+        table_->setRows(dayRows(*planned, water().clock, words()));
+        setWords(cautions_, dayCautions(*planned, words()).join('\n'));
+        return {dayLine(*planned, words()), context_.open.isPlanStale()};
+    }
+
+private:
+    QLabel* light_ = nullptr;
+    widgets::PlainTable* table_ = nullptr;
+    QLabel* cautions_ = nullptr;
+};
+
+} // namespace
+
+DayStep* makeAnchorsStep(DayContext context) {
+    return new AnchorsStep(context);
+}
+
+DayStep* makeOrderStep(DayContext context) {
+    return new OrderStep(context);
+}
+
+} // namespace days::tomorrow

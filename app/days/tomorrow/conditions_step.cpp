@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/tomorrow/steps.h"
+#include "app/days/tomorrow/tomorrow_view.h"
+#include "app/edits/set_plan.h"
+#include "app/widgets/wind_dial.h"
+#include "app/wording/typed_amount.h"
+
+#include <QDateEdit>
+#include <QLabel>
+#include <QSignalBlocker>
+
+namespace days::tomorrow {
+
+namespace {
+
+using widgets::AmountField;
+
+QDate toDate(units::Day day) {
+    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+            static_cast<int>(static_cast<unsigned>(day.day()))};
+}
+
+units::Day fromDate(QDate date) {
+    return {std::chrono::year(date.year()), std::chrono::month(static_cast<unsigned>(date.month())),
+            std::chrono::day(static_cast<unsigned>(date.day()))};
+}
+
+bool isTime(const QString& text) {
+    return units::timeOfDayFrom(text.toStdString()).has_value();
+}
+
+class ConditionsStep : public DayStep {
+public:
+    explicit ConditionsStep(DayContext context) : DayStep(context) {
+        addDay();
+        addWind();
+        addWater();
+    }
+
+    DayStepLine refresh() override {
+        const marks::ExpectedDay& day = water().plan.day;
+        const QSignalBlocker quiet(day_);
+        day_->setDate(toDate(day.day));
+        start_->showAmount(timeOfDay(day.start));
+        end_->showAmount(timeOfDay(day.end));
+        dial_->setFrom(day.wind.from.inDegrees());
+        from_->showAmount(wording::Words::bearing(day.wind.from));
+        speed_->showAmount(words().speed(day.wind.speed));
+        level_->showAmount(words().levelChange(day.levelChange));
+        temperature_->showAmount(day.waterTemperature ? words().temperature(*day.waterTemperature)
+                                                      : QString());
+        setWords(beaufort_, beaufortWords(day.wind.speed));
+        return {conditionsLine(day, words()), false};
+    }
+
+private:
+    void set(const QString& name, const std::function<void(marks::ExpectedDay&)>& change) {
+        edits::setPlan(context_.open, name, [&](marks::Plan& plan) { change(plan.day); });
+        refresh();
+    }
+
+    void addDay() {
+        day_ = new QDateEdit(this);
+        day_->setCalendarPopup(true);
+        day_->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
+        addField(tr("Day"), day_, tr("The day you will be on the water"));
+        connect(day_, &QDateEdit::dateChanged, this, [this](QDate date) {
+            set(tr("Set day"), [&](marks::ExpectedDay& day) { day.day = fromDate(date); });
+        });
+        const QString hint = tr("a time such as 7:40");
+        start_ = addAmount({tr("From"), tr("When the boat leaves"), isTime, {}, hint},
+                           [this](const QString& text) {
+                               const auto time = units::timeOfDayFrom(text.toStdString());
+                               set(tr("Set start"), [&](marks::ExpectedDay& day) {
+                                   day.start = *time;
+                                   day.end = std::max(day.end, day.start);
+                               });
+                           });
+        end_ = addAmount({tr("To"), tr("When the boat is back"), isTime, {}, hint},
+                         [this](const QString& text) {
+                             const auto time = units::timeOfDayFrom(text.toStdString());
+                             set(tr("Set end"), [&](marks::ExpectedDay& day) {
+                                 day.end = *time;
+                                 day.start = std::min(day.start, day.end);
+                             });
+                         });
+    }
+
+    void addWind() {
+        dial_ = new widgets::WindDial(this);
+        addField(tr("Wind"), dial_,
+                 tr("Drag the arrow to where the wind comes from (arrow keys turn it)"));
+        connect(dial_, &widgets::WindDial::turning, this, [this](double degrees) {
+            from_->showAmount(wording::Words::bearing(units::Bearing::degrees(degrees)));
+        });
+        connect(dial_, &widgets::WindDial::turned, this, &ConditionsStep::setFrom);
+        from_ = addAmount({tr("Wind from"),
+                           tr("Degrees true"),
+                           [](const QString& text) { return degreesOf(text).has_value(); },
+                           {},
+                           tr("degrees from 0 to 360")},
+                          [this](const QString& text) { setFrom(*degreesOf(text)); });
+        speed_ = addAmount({tr("Wind speed"),
+                            tr("Mean speed: 6 m/s, 13 mph, 12 kn"),
+                            [this](const QString& text) { return speedOf(text).has_value(); },
+                            {},
+                            tr("a speed from 0 to 40 m/s, such as 13 mph or 12 kn")},
+                           [this](const QString& text) {
+                               set(tr("Set wind speed"), [&](marks::ExpectedDay& day) {
+                                   day.wind.speed = *speedOf(text);
+                               });
+                           });
+        beaufort_ = addWords();
+    }
+
+    void addWater() {
+        level_ = addAmount({tr("Level"),
+                            tr("Water level above (+) or below (-) that of the chart"),
+                            [this](const QString& text) {
+                                return wording::lengthTyped(text, words().units()).has_value();
+                            },
+                            {},
+                            tr("a length such as +0.35 m or -1ft")},
+                           [this](const QString& text) {
+                               set(tr("Set level"), [&](marks::ExpectedDay& day) {
+                                   day.levelChange = *wording::lengthTyped(text, words().units());
+                               });
+                           });
+        temperature_ =
+            addAmount({tr("Water"), tr("Water temperature"),
+                       [this](const QString& text) {
+                           return wording::temperatureTyped(text, words().units()).has_value();
+                       },
+                       tr("not known"), tr("a temperature such as 8 °C or 46 F")},
+                      [this](const QString& text) {
+                          set(tr("Set water temperature"), [&](marks::ExpectedDay& day) {
+                              day.waterTemperature =
+                                  wording::temperatureTyped(text, words().units());
+                          });
+                      });
+    }
+
+    static std::optional<double> degreesOf(QString text) {
+        bool isNumber = false;
+        const double degrees = text.remove(QStringLiteral("°")).trimmed().toDouble(&isNumber);
+        return isNumber && degrees >= 0.0 && degrees <= 360.0 ? std::optional(degrees)
+                                                              : std::nullopt;
+    }
+
+    [[nodiscard]] std::optional<units::Speed> speedOf(const QString& text) const {
+        const auto speed = wording::speedTyped(text, words().units());
+        const bool isInRange =
+            speed && speed->inMetresPerSecond() >= 0.0 && speed->inMetresPerSecond() <= 40.0;
+        return isInRange ? speed : std::nullopt;
+    }
+
+    void setFrom(double degrees) {
+        set(tr("Set wind"),
+            [&](marks::ExpectedDay& day) { day.wind.from = units::Bearing::degrees(degrees); });
+    }
+
+    QDateEdit* day_ = nullptr;
+    AmountField* start_ = nullptr;
+    AmountField* end_ = nullptr;
+    widgets::WindDial* dial_ = nullptr;
+    AmountField* from_ = nullptr;
+    AmountField* speed_ = nullptr;
+    AmountField* level_ = nullptr;
+    AmountField* temperature_ = nullptr;
+    QLabel* beaufort_ = nullptr;
+};
+
+} // namespace
+
+DayStep* makeConditionsStep(DayContext context) {
+    return new ConditionsStep(context);
+}
+
+} // namespace days::tomorrow

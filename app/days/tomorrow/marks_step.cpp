@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/palette.h"
+#include "app/days/chart_link.h"
+#include "app/days/tomorrow/steps.h"
+#include "app/days/tomorrow/tomorrow_view.h"
+#include "app/edits/pin_mark.h"
+#include "app/edits/set_plan.h"
+#include "app/edits/unpin_mark.h"
+#include "app/widgets/interval_bar.h"
+#include "app/widgets/plain_table.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSpinBox>
+
+#include <algorithm>
+
+namespace days::tomorrow {
+
+namespace {
+
+constexpr int rowsShown = 10;
+
+class MarksStep : public DayStep {
+public:
+    explicit MarksStep(DayContext context) : DayStep(context) {
+        empty_ = addWords();
+        count_ = new QSpinBox(this);
+        count_->setRange(1, 40);
+        addField(tr("How many"), count_, tr("Marks wanted"));
+        connect(count_, &QSpinBox::valueChanged, this, [this](int count) {
+            edits::setPlan(context_.open, tr("Set number of marks"),
+                           [count](marks::Plan& plan) { plan.count = count; });
+        });
+        table_ = new widgets::PlainTable({tr("Mark"), tr("Depth"), tr("Score")}, rowsShown, this);
+        addWide(table_);
+        connect(table_, &widgets::PlainTable::rowChosen, this, &MarksStep::choose);
+        heading_ = addHeading({});
+        bars_ = new widgets::IntervalBar(chart::Palette::screen().depthAt(0.5), this);
+        addWide(bars_);
+        reasons_ = addWords();
+        cautions_ = addWords();
+        pin_ =
+            makeButton(tr("Pin"), QStringLiteral("Ctrl+P"),
+                       tr("Keep this mark where it is, whatever changes"), [this] { turnPin(); });
+        addRow(
+            {makeButton(tr("Find marks"), QStringLiteral("Ctrl+M"),
+                        tr("Work out tomorrow's marks again"),
+                        [this] { context_.open.planTomorrow(); }),
+             pin_,
+             makeButton(tr("Pin a place"), QStringLiteral("Ctrl+Shift+P"),
+                        tr("Point on the chart at a place of your own"), [this] { askPlace(); })});
+    }
+
+    DayStepLine refresh() override {
+        const auto planned = context_.open.planned();
+        const bool isStale = context_.open.isPlanStale();
+        const QSignalBlocker quiet(count_);
+        count_->setValue(water().plan.count);
+        setWords(empty_, planned ? QString()
+                                 : tr("No marks yet. Draw the water on the survey day, then find "
+                                      "marks."));
+        table_->setVisible(planned != nullptr);
+        table_->setRows(planned ? markRows(*planned, words()) : std::vector<QStringList>());
+        showChosen();
+        if (!planned) {
+            return {tr("none yet"), false};
+        }
+        return {tr("%1 of %2 looked at").arg(planned->marks.size()).arg(planned->looked), isStale};
+    }
+
+private:
+    void choose(int row) {
+        const auto planned = context_.open.planned();
+        if (planned && row >= 0 && row < static_cast<int>(planned->marks.size())) {
+            const marks::Mark& mark = planned->marks[static_cast<std::size_t>(row)];
+            context_.chart.selectMark(mark.rank);
+            context_.chart.lookAt(mark.place);
+        }
+    }
+
+    void showChosen() {
+        const marks::Mark* mark = chosenMark(context_);
+        for (QWidget* widget : std::initializer_list<QWidget*>{heading_, bars_}) {
+            widget->setVisible(mark != nullptr);
+        }
+        pin_->setEnabled(mark != nullptr);
+        if (mark == nullptr) {
+            setWords(reasons_, {});
+            setWords(cautions_, {});
+            return;
+        }
+        const auto planned = context_.open.planned();
+        table_->chooseQuietly(static_cast<int>(mark - planned->marks.data()));
+        heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark)));
+        std::vector<widgets::Interval> rows;
+        for (const marks::Factor& factor : mark->factors) {
+            if (factor.weight > 0.0) {
+                rows.push_back({factorTitle(factor.kind), factor.value, factor.value, factor.value,
+                                QString::number(factor.value, 'f', 2), true});
+            }
+        }
+        bars_->setRows(std::move(rows), 1.0);
+        setWords(reasons_, reasons(*mark, words()).join('\n'));
+        setWords(cautions_, cautions(*mark, words()).join('\n'));
+        pin_->setText(mark->isPinned ? tr("Unpin") : tr("Pin"));
+        pin_->setShortcut(QKeySequence(QStringLiteral("Ctrl+P")));
+    }
+
+    void turnPin() {
+        const marks::Mark* mark = chosenMark(context_);
+        if (mark == nullptr) {
+            return;
+        }
+        const geo::LonLat place = pinnedPlaceOf(water(), *mark);
+        if (mark->isPinned) {
+            edits::unpinMark(context_.open, place);
+        } else {
+            edits::pinMark(context_.open, place, {markTitle(*mark).toStdString(), mark->lonLat});
+        }
+    }
+
+    void askPlace() {
+        context_.chart.askPlaces(tr("Point at the place to pin"), [this](geo::WaterPoint place) {
+            if (water().frame) {
+                const geo::LonLat lonLat = water().frame->toEarth(place);
+                edits::pinMark(context_.open, lonLat, {{}, lonLat});
+            }
+            return false;
+        });
+    }
+
+    QLabel* empty_ = nullptr;
+    QSpinBox* count_ = nullptr;
+    widgets::PlainTable* table_ = nullptr;
+    QLabel* heading_ = nullptr;
+    widgets::IntervalBar* bars_ = nullptr;
+    QLabel* reasons_ = nullptr;
+    QLabel* cautions_ = nullptr;
+    QPushButton* pin_ = nullptr;
+};
+
+} // namespace
+
+const marks::Mark* chosenMark(const DayContext& context) {
+    const auto planned = context.open.planned();
+    if (!planned || planned->marks.empty()) {
+        return nullptr;
+    }
+    const int rank = context.chart.content().selectedMark.value_or(planned->marks.front().rank);
+    const auto found = std::ranges::find(planned->marks, rank, &marks::Mark::rank);
+    return found == planned->marks.end() ? &planned->marks.front() : &*found;
+}
+
+geo::LonLat pinnedPlaceOf(const water::Water& water, const marks::Mark& mark) {
+    /// A pin and its mark are one place, but for rounding.
+    constexpr double samePlace_m = 1.0;
+    for (const water::PinnedMark& pin : water.pinnedMarks) {
+        if (mark.isPinned &&
+            geo::courseBetween(pin.place, mark.lonLat).distance.inMetres() < samePlace_m) {
+            return pin.place;
+        }
+    }
+    return mark.lonLat;
+}
+
+DayStep* makeMarksStep(DayContext context) {
+    return new MarksStep(context);
+}
+
+} // namespace days::tomorrow

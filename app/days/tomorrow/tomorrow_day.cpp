@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/tomorrow/tomorrow_day.h"
+
+#include "app/days/chart_link.h"
+#include "app/days/step_panel.h"
+#include "app/days/tomorrow/steps.h"
+#include "app/edits/pin_mark.h"
+
+#include <QHideEvent>
+#include <QShowEvent>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace days::tomorrow {
+
+namespace {
+/// Long enough to gather the moves of a hand, short enough to seem at once.
+constexpr int planDelay_ms = 300;
+constexpr int firstOpenStep = 3;
+} // namespace
+
+TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
+    : QWidget(parent), context_(context), panel_(new StepPanel(this)) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(panel_);
+    const auto add = [this](const QString& title, DayStep* step) {
+        const int position = panel_->addStep(title, step);
+        steps_.push_back(step);
+        connect(step, &DayStep::lineChanged, this, [this, step, position] {
+            const DayStepLine line = step->refresh();
+            panel_->setState(position, line.words, line.isStale);
+        });
+    };
+    add(tr("Conditions"), makeConditionsStep(context));
+    add(tr("Boat and rods"), makeTackleStep(context));
+    add(tr("What matters to you"), makeWeightsStep(context));
+    add(tr("Marks"), makeMarksStep(context));
+    add(tr("Anchors and rods"), makeAnchorsStep(context));
+    add(tr("The day"), makeOrderStep(context));
+    add(tr("The sheet"), makeSheetStep(context));
+    planTimer_.setSingleShot(true);
+    planTimer_.setInterval(planDelay_ms);
+    connect(&planTimer_, &QTimer::timeout, this, [this] {
+        if (context_.open.isOpen() && context_.open.isPlanStale()) {
+            context_.open.planTomorrow();
+        }
+    });
+    using open_water::OpenWater;
+    connect(&context_.open, &OpenWater::opened, this, [this] {
+        refreshAll();
+        planSoon();
+    });
+    connect(&context_.open, &OpenWater::changed, this, [this] {
+        refreshAll();
+        planSoon();
+    });
+    connect(&context_.open, &OpenWater::derivedChanged, this, &TomorrowDay::refreshAll);
+    connect(&context_.open, &OpenWater::plannedChanged, this, &TomorrowDay::refreshAll);
+    connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
+            &TomorrowDay::refreshAll);
+    connect(&context_.chart, &ChartLink::contentChanged, this, &TomorrowDay::refreshAll);
+    refreshAll();
+    panel_->openStep(firstOpenStep);
+}
+
+void TomorrowDay::refreshAll() {
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+        const DayStepLine line = steps_[i]->refresh();
+        panel_->setState(static_cast<int>(i), line.words, line.isStale);
+    }
+}
+
+void TomorrowDay::planSoon() {
+    const water::Water& water = *context_.open.water();
+    if (isVisible() && water.frame && !water.days.empty()) {
+        planTimer_.start();
+    }
+}
+
+void TomorrowDay::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (!event->spontaneous()) {
+        context_.chart.setShown(chart::LayerKind::marks, true);
+        planSoon();
+    }
+}
+
+void TomorrowDay::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    if (!event->spontaneous()) {
+        context_.chart.setShown(chart::LayerKind::marks, false);
+    }
+}
+
+void TomorrowDay::moveMark(int rank, geo::WaterPoint place) {
+    const auto planned = context_.open.planned();
+    const auto& frame = context_.open.water()->frame;
+    if (!planned || !frame) {
+        return;
+    }
+    const auto mark = std::ranges::find(planned->marks, rank, &marks::Mark::rank);
+    if (mark != planned->marks.end()) {
+        edits::pinMark(context_.open, pinnedPlaceOf(*context_.open.water(), *mark),
+                       {mark->name, frame->toEarth(place)});
+    }
+}
+
+} // namespace days::tomorrow

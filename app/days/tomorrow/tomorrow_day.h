@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/days/day_step.h"
+#include "core/geo/water_point.h"
+
+#include <QTimer>
+
+#include <vector>
+
+namespace days {
+class StepPanel;
+}
+
+namespace days::tomorrow {
+
+/// Planning: from the conditions expected to the sheet for the boat.
+class TomorrowDay : public QWidget {
+    Q_OBJECT
+public:
+    explicit TomorrowDay(DayContext context, QWidget* parent = nullptr);
+
+    [[nodiscard]] StepPanel& steps() { return *panel_; }
+
+public slots:
+    /// The chart's hand has put a mark elsewhere: it is pinned there.
+    void moveMark(int rank, geo::WaterPoint place);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    void refreshAll();
+    void planSoon();
+
+    DayContext context_;
+    StepPanel* panel_;
+    std::vector<DayStep*> steps_;
+    QTimer planTimer_;
+};
+
+} // namespace days::tomorrow

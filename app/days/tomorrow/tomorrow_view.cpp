@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/tomorrow/tomorrow_view.h"
+
+#include "app/wording/reworded.h"
+#include "core/wind/beaufort.h"
+
+#include <algorithm>
+
+namespace days::tomorrow {
+
+using marks::FactorKind;
+using wording::Words;
+
+namespace {
+
+QString fromView(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString clockTime(const std::optional<units::Moment>& moment, const units::Clock& clock) {
+    return moment ? QString::fromStdString(units::timeOfDayText(*moment, clock))
+                  : QStringLiteral("none");
+}
+
+const marks::Mark* markRanked(const water::PlannedDay& day, int rank) {
+    const auto found = std::ranges::find(day.marks, rank, &marks::Mark::rank);
+    return found == day.marks.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+QString timeOfDay(std::chrono::seconds sinceMidnight) {
+    const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(sinceMidnight).count();
+    return QStringLiteral("%1:%2")
+        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
+        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString conditionsLine(const marks::ExpectedDay& day, const Words& words) {
+    return QStringLiteral("%1, %2 to %3, %4")
+        .arg(Words::day(day.day), timeOfDay(day.start), timeOfDay(day.end), words.wind(day.wind));
+}
+
+QString beaufortWords(units::Speed wind) {
+    const int force = wind::beaufortForce(wind);
+    return QStringLiteral("Force %1, %2: %3")
+        .arg(force)
+        .arg(fromView(wind::beaufortName(force)), fromView(wind::beaufortOnTheWater(force)));
+}
+
+int rodsAllowed(const marks::Tackle& tackle, const logbook::HouseRules& rules) {
+    return rules.rodLimit ? std::min(tackle.rods, *rules.rodLimit) : tackle.rods;
+}
+
+QString tackleLine(const marks::Tackle& tackle, const logbook::HouseRules& rules,
+                   const Words& words) {
+    const int rods = rodsAllowed(tackle, rules);
+    return QStringLiteral("%1 %2, scope %3, cast %4")
+        .arg(rods)
+        .arg(rods == 1 ? QStringLiteral("rod") : QStringLiteral("rods"))
+        .arg(tackle.scope, 0, 'g', 3)
+        .arg(words.length(tackle.cast));
+}
+
+QString rodLimitWords(const marks::Tackle& tackle, const logbook::HouseRules& rules) {
+    if (!rules.rodLimit) {
+        return {};
+    }
+    QString text = QStringLiteral("House rules: at most %1 rods a boat.").arg(*rules.rodLimit);
+    if (tackle.rods > *rules.rodLimit) {
+        text += QStringLiteral(" Planned with %1, not %2.").arg(*rules.rodLimit).arg(tackle.rods);
+    }
+    return text;
+}
+
+QString factorTitle(FactorKind kind) {
+    switch (kind) {
+    case FactorKind::depth:
+        return QStringLiteral("depth in your bands");
+    case FactorKind::dropOff:
+        return QStringLiteral("drop-off in reach");
+    case FactorKind::weedEdge:
+        return QStringLiteral("weed edge in reach");
+    case FactorKind::feature:
+        return QStringLiteral("humps and holes");
+    case FactorKind::windward:
+        return QStringLiteral("wind blows on to it");
+    case FactorKind::shelter:
+        return QStringLiteral("shelter");
+    case FactorKind::record:
+        return QStringLiteral("record here");
+    case FactorKind::lessTried:
+        return QStringLiteral("little tried");
+    case FactorKind::trust:
+        return QStringLiteral("depth well known");
+    }
+    return {};
+}
+
+QString factorMeaning(FactorKind kind) {
+    switch (kind) {
+    case FactorKind::depth:
+        return QStringLiteral("How much of the water within a cast has a depth you want to fish.");
+    case FactorKind::dropOff:
+        return QStringLiteral("How much edge of a drop-off lies within a cast.");
+    case FactorKind::weedEdge:
+        return QStringLiteral("How much edge of weed lies within a cast.");
+    case FactorKind::feature:
+        return QStringLiteral("Humps, holes, spurs and saddles within a cast.");
+    case FactorKind::windward:
+        return QStringLiteral("Water that the wind blows on to goes before water that it leaves.");
+    case FactorKind::shelter:
+        return QStringLiteral("Small waves where the boat lies.");
+    case FactorKind::record:
+        return QStringLiteral("What your log says of the place: fish and blanks alike.");
+    case FactorKind::lessTried:
+        return QStringLiteral("Places of which the log knows little, so that you learn more.");
+    case FactorKind::trust:
+        return QStringLiteral("Places where the depth is sounded rather than guessed.");
+    }
+    return {};
+}
+
+QString weightsLine(const marks::Weights& weights) {
+    std::vector<FactorKind> kinds(marks::allFactorKinds.begin(), marks::allFactorKinds.end());
+    std::ranges::stable_sort(kinds, std::greater{},
+                             [&](FactorKind kind) { return weights.of(kind); });
+    QStringList names;
+    for (const FactorKind kind : kinds) {
+        if (weights.of(kind) > 0.0 && names.size() < 3) {
+            names +=
+                fromView(marks::nameOf(kind)).replace('_', kind == FactorKind::dropOff ? '-' : ' ');
+        }
+    }
+    return names.isEmpty() ? QStringLiteral("nothing: all marks are equal")
+                           : names.join(QStringLiteral(", "));
+}
+
+QString markTitle(const marks::Mark& mark) {
+    if (!mark.name.empty()) {
+        return QString::fromStdString(mark.name);
+    }
+    return mark.sectionName.empty() ? QStringLiteral("Mark %1").arg(mark.rank)
+                                    : QString::fromStdString(mark.sectionName);
+}
+
+std::vector<QStringList> markRows(const water::PlannedDay& day, const Words& words) {
+    std::vector<QStringList> rows;
+    for (const marks::Mark& mark : day.marks) {
+        rows.push_back(
+            {QStringLiteral("%1  %2%3")
+                 .arg(mark.rank)
+                 .arg(markTitle(mark), mark.isPinned ? QStringLiteral(", pinned") : QString()),
+             words.depth(mark.depth) + ' ' + words.plusMinus(mark.trust),
+             QString::number(mark.score, 'f', 2)});
+    }
+    return rows;
+}
+
+QStringList reasons(const marks::Mark& mark, const Words& words) {
+    QStringList lines;
+    for (const marks::Factor& factor : mark.factors) {
+        if (factor.weight > 0.0 && !factor.because.empty()) {
+            lines += wording::reworded(factor.because, words);
+        }
+    }
+    return lines;
+}
+
+QStringList cautions(const marks::Mark& mark, const Words& words) {
+    QStringList lines;
+    for (const auto* from : {&mark.cautions, &mark.anchors.cautions}) {
+        for (const std::string& caution : *from) {
+            lines += wording::reworded(caution, words);
+        }
+    }
+    lines.removeDuplicates();
+    return lines;
+}
+
+std::vector<QStringList> anchorRows(const marks::Mark& mark,
+                                    const std::optional<geo::WaterFrame>& frame,
+                                    const Words& words) {
+    std::vector<QStringList> rows;
+    const auto add = [&](const QString& name, const anchoring::Anchor& anchor) {
+        rows.push_back(
+            {frame ? QStringLiteral("%1  %2").arg(name, Words::place(frame->toEarth(anchor.place)))
+                   : name,
+             words.depth(anchor.depth), words.length(anchor.rope)});
+    };
+    add(QStringLiteral("bow"), mark.anchors.bow);
+    add(QStringLiteral("stern"), mark.anchors.stern);
+    return rows;
+}
+
+QString lieWords(const marks::Mark& mark, const Words& words) {
+    return QStringLiteral("Bow to %1. Drop the bow anchor, fall back on %2 of rope, lower the "
+                          "stern anchor, haul in to %3.")
+        .arg(Words::bearing(mark.anchors.lie.heading), words.length(mark.anchors.fallBackRope),
+             words.length(mark.anchors.bow.rope));
+}
+
+std::vector<QStringList> rodRows(const marks::Mark& mark, const Words& words) {
+    std::vector<QStringList> rows;
+    for (const rods::RodPlace& rod : mark.spread.rods) {
+        QString name = QString::number(rows.size() + 1);
+        if (rod.over) {
+            name += QStringLiteral("  ") + fromView(structure::nameOf(*rod.over)).replace('_', ' ');
+        }
+        rows.push_back({name, Words::bearing(rod.bearing), words.length(rod.distance),
+                        words.depth(rod.depth), words.depth(rod.stopKnot)});
+    }
+    return rows;
+}
+
+std::vector<QStringList> dayRows(const water::PlannedDay& day, const units::Clock& clock,
+                                 const Words& words) {
+    std::vector<QStringList> rows;
+    for (const marks::DayStop& stop : day.day.stops) {
+        const marks::Mark* mark = markRanked(day, stop.rank);
+        rows.push_back(
+            {QStringLiteral("%1  %2").arg(stop.rank).arg(mark ? markTitle(*mark) : QString()),
+             clockTime(stop.arrive, clock), clockTime(stop.leave, clock), words.length(stop.move)});
+    }
+    return rows;
+}
+
+QString dayLine(const water::PlannedDay& day, const Words& words) {
+    const std::size_t count = day.day.stops.size();
+    if (count == 0) {
+        return QStringLiteral("no stops");
+    }
+    const double hours = std::chrono::duration<double, std::ratio<3600>>(
+                             day.day.stops.back().leave - day.day.stops.front().arrive)
+                             .count();
+    return QStringLiteral("%1 %2, %3, %4")
+        .arg(count)
+        .arg(count == 1 ? QStringLiteral("mark") : QStringLiteral("marks"), Words::hours(hours),
+             words.length(day.day.moves));
+}
+
+QString lightWords(const light::SunTimes& light, const units::Clock& clock) {
+    return QStringLiteral("First light %1, sunrise %2, sunset %3, dark %4.")
+        .arg(clockTime(light.civilDawn, clock), clockTime(light.sunrise, clock),
+             clockTime(light.sunset, clock), clockTime(light.civilDusk, clock));
+}
+
+QStringList dayCautions(const water::PlannedDay& day, const Words& words) {
+    QStringList lines;
+    for (const auto* from : {&day.cautions, &day.day.cautions}) {
+        for (const std::string& caution : *from) {
+            lines += wording::reworded(caution, words);
+        }
+    }
+    lines.removeDuplicates();
+    return lines;
+}
+
+} // namespace days::tomorrow

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/words.h"
+#include "core/geo/water_frame.h"
+#include "core/logbook/house_rules.h"
+#include "core/water/planned_day.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+// What the steps of tomorrow show, worked out without any widget.
+namespace days::tomorrow {
+
+/// "Fri 27 Nov 2026, 07:40 to 15:30, WNW 300° 6 m/s".
+[[nodiscard]] QString conditionsLine(const marks::ExpectedDay& day, const wording::Words& words);
+/// "Force 4, moderate breeze: ..." with what it looks like.
+[[nodiscard]] QString beaufortWords(units::Speed wind);
+/// "07:40".
+[[nodiscard]] QString timeOfDay(std::chrono::seconds sinceMidnight);
+
+/// Rods that may be used: those wanted, held to the house rules.
+[[nodiscard]] int rodsAllowed(const marks::Tackle& tackle, const logbook::HouseRules& rules);
+[[nodiscard]] QString tackleLine(const marks::Tackle& tackle, const logbook::HouseRules& rules,
+                                 const wording::Words& words);
+/// What the fishery says on rods; empty where it says nothing.
+[[nodiscard]] QString rodLimitWords(const marks::Tackle& tackle, const logbook::HouseRules& rules);
+
+/// "depth in your bands".
+[[nodiscard]] QString factorTitle(marks::FactorKind kind);
+/// What it means, in a sentence.
+[[nodiscard]] QString factorMeaning(marks::FactorKind kind);
+/// The three that weigh most: "depth, drop-off, record".
+[[nodiscard]] QString weightsLine(const marks::Weights& weights);
+
+/// "Owl Point", the section's name, or "Mark 3".
+[[nodiscard]] QString markTitle(const marks::Mark& mark);
+/// Rank and title, depth with its trust, score; best first.
+[[nodiscard]] std::vector<QStringList> markRows(const water::PlannedDay& day,
+                                                const wording::Words& words);
+[[nodiscard]] QStringList reasons(const marks::Mark& mark, const wording::Words& words);
+/// Of the place, then of the anchors.
+[[nodiscard]] QStringList cautions(const marks::Mark& mark, const wording::Words& words);
+/// "Bow", depth, rope, place.
+[[nodiscard]] std::vector<QStringList> anchorRows(const marks::Mark& mark,
+                                                  const std::optional<geo::WaterFrame>& frame,
+                                                  const wording::Words& words);
+/// How to lie there: heading, rope to fall back on.
+[[nodiscard]] QString lieWords(const marks::Mark& mark, const wording::Words& words);
+/// Number and what is under it, bearing, distance, depth, stop knot.
+[[nodiscard]] std::vector<QStringList> rodRows(const marks::Mark& mark,
+                                               const wording::Words& words);
+
+/// Mark, arrive, leave, move; in the order of the day.
+[[nodiscard]] std::vector<QStringList>
+dayRows(const water::PlannedDay& day, const units::Clock& clock, const wording::Words& words);
+/// "5 marks, 7 h 10, 2.9 km".
+[[nodiscard]] QString dayLine(const water::PlannedDay& day, const wording::Words& words);
+[[nodiscard]] QString lightWords(const light::SunTimes& light, const units::Clock& clock);
+/// Of the order of the day and of the whole day, each once.
+[[nodiscard]] QStringList dayCautions(const water::PlannedDay& day, const wording::Words& words);
+
+} // namespace days::tomorrow

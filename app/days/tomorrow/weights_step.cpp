@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/tomorrow/steps.h"
+#include "app/days/tomorrow/tomorrow_view.h"
+#include "app/edits/set_plan.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSlider>
+#include <QTimer>
+
+#include <cmath>
+
+namespace days::tomorrow {
+
+namespace {
+
+constexpr int ticksPerWeight = 20;
+constexpr int mostWeight = 2;
+/// The hand has come to rest.
+constexpr int settle_ms = 300;
+
+class WeightsStep : public DayStep {
+public:
+    explicit WeightsStep(DayContext context) : DayStep(context) {
+        setWords(addWords(), tr("How much each reason counts in a mark's score, from not at all to "
+                                "twice the usual."));
+        for (const marks::FactorKind kind : marks::allFactorKinds) {
+            addWeight(kind);
+        }
+        settle_.setSingleShot(true);
+        settle_.setInterval(settle_ms);
+        connect(&settle_, &QTimer::timeout, this, &WeightsStep::keep);
+        addRow({makeButton(tr("Usual weights"), QString(), tr("Put every weight back to the usual"),
+                           [this] {
+                               edits::setPlan(context_.open, tr("Usual weights"),
+                                              [](marks::Plan& plan) { plan.weights = {}; });
+                           })});
+    }
+
+    DayStepLine refresh() override {
+        const marks::Weights& weights = water().plan.weights;
+        if (!settle_.isActive()) {
+            for (std::size_t i = 0; i < sliders_.size(); ++i) {
+                const QSignalBlocker quiet(sliders_[i]);
+                const double weight = weights.of(marks::allFactorKinds[i]);
+                sliders_[i]->setValue(static_cast<int>(std::lround(weight * ticksPerWeight)));
+                numbers_[i]->setText(QString::number(weight, 'f', 2));
+            }
+        }
+        return {weightsLine(weights), false};
+    }
+
+private:
+    void addWeight(marks::FactorKind kind) {
+        auto* holder = new QWidget(this);
+        auto* row = new QHBoxLayout(holder);
+        row->setContentsMargins(0, 0, 0, 0);
+        auto* slider = new QSlider(Qt::Horizontal, holder);
+        slider->setRange(0, mostWeight * ticksPerWeight);
+        slider->setPageStep(ticksPerWeight / 4);
+        slider->setAccessibleName(factorTitle(kind));
+        auto* number = new QLabel(holder);
+        number->setMinimumWidth(34);
+        number->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        row->addWidget(slider, 1);
+        row->addWidget(number);
+        holder->setFocusProxy(slider);
+        addField(factorTitle(kind), holder, factorMeaning(kind));
+        sliders_.push_back(slider);
+        numbers_.push_back(number);
+        connect(slider, &QSlider::valueChanged, this, [this, number](int ticks) {
+            number->setText(QString::number(static_cast<double>(ticks) / ticksPerWeight, 'f', 2));
+            settle_.start();
+        });
+    }
+
+    void keep() {
+        edits::setPlan(context_.open, tr("Weigh reasons"), [this](marks::Plan& plan) {
+            for (std::size_t i = 0; i < sliders_.size(); ++i) {
+                plan.weights.set(marks::allFactorKinds[i],
+                                 static_cast<double>(sliders_[i]->value()) / ticksPerWeight);
+            }
+        });
+    }
+
+    std::vector<QSlider*> sliders_;
+    std::vector<QLabel*> numbers_;
+    QTimer settle_;
+};
+
+} // namespace
+
+DayStep* makeWeightsStep(DayContext context) {
+    return new WeightsStep(context);
+}
+
+} // namespace days::tomorrow
