@@ -6,7 +6,7 @@
 #include "core/store/water_store.h"
 
 #include <CLI/CLI.hpp>
-#include <QGuiApplication>
+#include <QtGlobal>
 
 #include <algorithm>
 
@@ -18,7 +18,8 @@ constexpr int wrongUse = 2;
 
 std::string versionText() {
     return "meremark-batch " MEREMARK_VERSION "\nQt " + std::string(qVersion()) + "\nGDAL " +
-           gdal::gdalVersion() + "\nPROJ " + geo::projVersion() + "\nSQLite " + store::sqliteVersion();
+           gdal::gdalVersion() + "\nPROJ " + geo::projVersion() + "\nSQLite " +
+           store::sqliteVersion();
 }
 
 /// One line on standard error, as scripts expect.
@@ -32,13 +33,6 @@ int complain(const CLI::ParseError& error) {
 } // namespace
 
 int main(int argc, char** argv) {
-    // Pictures and sheets are drawn without a display.
-    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-    }
-    const QGuiApplication qt(argc, argv);
-    QGuiApplication::setApplicationName(QStringLiteral("Meremark"));
-
     CLI::App app("Meremark's main job without a window: soundings to a drawn water, anchor marks, "
                  "log and rates.",
                  "meremark-batch");

@@ -7,7 +7,10 @@
 #include "core/base/whole_file.h"
 
 #include <QBuffer>
+#include <QGuiApplication>
 #include <QImage>
+
+#include <cstdio>
 
 namespace batch {
 
@@ -16,6 +19,26 @@ using base::Result;
 namespace {
 
 constexpr QSize pictureSize(1600, 1200);
+
+/// Scripts read standard error: Qt's own remarks about the machine do not belong there.
+void sayNothing(QtMsgType type, const QMessageLogContext& /*context*/, const QString& message) {
+    if (type == QtFatalMsg) {
+        std::fputs((message + '\n').toLocal8Bit().constData(), stderr);
+    }
+}
+
+/// Fonts and images need Qt's application; drawn without a display, and only set up where something
+/// is drawn at all.
+void setQtUp() {
+    static int argc = 1;
+    static char name[] = "meremark-batch";
+    static char* argv[] = {name, nullptr};
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    qInstallMessageHandler(sayNothing);
+    static const QGuiApplication qt(argc, argv);
+}
 
 Result<void> writePng(const std::filesystem::path& path, const QImage& image) {
     QByteArray bytes;
@@ -28,6 +51,7 @@ Result<void> writePng(const std::filesystem::path& path, const QImage& image) {
 
 chart::ChartContent contentOf(const water::Water& water, const water::Derived& derived,
                               std::shared_ptr<const water::PlannedDay> planned) {
+    setQtUp();
     chart::ChartContent content;
     content.water = std::make_shared<const water::Water>(water);
     content.derived = derived;
@@ -46,6 +70,7 @@ Result<void> writePicture(const std::filesystem::path& path, const water::Water&
 
 Result<void> writeRatesPicture(const std::filesystem::path& path, const rates::RateTable& table,
                                const std::string& title) {
+    setQtUp();
     return writePng(path, paper::renderRates(table, QString::fromStdString(title), pictureSize));
 }
 

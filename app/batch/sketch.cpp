@@ -241,9 +241,8 @@ Result<water::Derived> deriveAll(const SketchOptions& o, water::Water& water, Sk
     }
     if (!derived->drawn && !derived->failures.empty()) {
         base::Error error = derived->failures.begin()->second;
-        if (error.where.empty() && !o.soundings.empty()) {
-            error.where = o.soundings.front().string();
-        }
+        const std::string file = o.soundings.front().string();
+        error.where = error.where.empty() ? file : file + ", " + error.where;
         return std::unexpected(error);
     }
     if (o.nextMinutes > 0) {

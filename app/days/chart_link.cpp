@@ -5,6 +5,32 @@ namespace days {
 
 using chart::LayerKind;
 
+namespace {
+
+/// Marks of two plans nearer than this are the same place.
+constexpr double samePlace_m = 15.0;
+
+/// The mark of the new plan that is where the chosen one of the old plan was; without one, the
+/// best.
+std::optional<int> markStillThere(const chart::ChartContent& before, const water::PlannedDay* now) {
+    if (now == nullptr || now->marks.empty()) {
+        return std::nullopt;
+    }
+    if (before.planned && before.selectedMark) {
+        for (const marks::Mark& old : before.planned->marks) {
+            for (const marks::Mark& mark : now->marks) {
+                if (old.rank == *before.selectedMark &&
+                    geo::distance_m(old.place, mark.place) < samePlace_m) {
+                    return mark.rank;
+                }
+            }
+        }
+    }
+    return now->marks.front().rank;
+}
+
+} // namespace
+
 ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& preferences,
                      QObject* parent)
     : QObject(parent), open_(open), preferences_(preferences) {
@@ -41,7 +67,7 @@ void ChartLink::takeFromOpenWater() {
         content_.selectedZone.reset();
     }
     if (open_.planned() != content_.planned) {
-        content_.selectedMark.reset();
+        content_.selectedMark = markStillThere(content_, open_.planned().get());
     }
     content_.water = open_.water();
     content_.derived = derived;

@@ -83,6 +83,8 @@ base::Result<void> OpenWater::create(const QString& path, const QString& name) {
 void OpenWater::takeStore(std::unique_ptr<store::WaterStore> store, Water water) {
     close();
     store_ = std::move(store);
+    water::planFromTomorrow(
+        water, std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now()));
     water_ = std::make_shared<const Water>(std::move(water));
     derived_ = {};
     planned_.reset();

@@ -26,6 +26,15 @@ std::int64_t freshId(const Water& water) {
     return highest + 1;
 }
 
+bool planFromTomorrow(Water& water, units::Moment now) {
+    const auto today = std::chrono::sys_days(water.clock.dayOf(now));
+    if (std::chrono::sys_days(water.plan.day.day) >= today) {
+        return false;
+    }
+    water.plan.day.day = units::Day(today + std::chrono::days(1));
+    return true;
+}
+
 base::Result<void> layFrame(Water& water) {
     if (water.frame) {
         return {};

@@ -76,6 +76,10 @@ inline constexpr std::array allParts{Part::facts,    Part::shoreline, Part::days
 /// An id that no day, lead line sounding, weed note, stay or fish of the water has yet.
 [[nodiscard]] std::int64_t freshId(const Water& water);
 
+/// A day gone by is no day to plan for: a plan for one before today becomes a plan for tomorrow, by
+/// the water's clock. \return whether it did.
+bool planFromTomorrow(Water& water, units::Moment now);
+
 /// Lays the frame round the shore, else round the soundings, if the water has none yet.
 /// \return the error of WaterFrame::around().
 [[nodiscard]] base::Result<void> layFrame(Water& water);

@@ -61,6 +61,18 @@ TEST(Water, FrameIsLaidOnceAndStays) {
     EXPECT_FALSE(layFrame(empty));
 }
 
+TEST(Water, PlansForTomorrowOnceThePlannedDayIsOver) {
+    Water water = bowl();
+    const units::Moment now =
+        std::chrono::sys_days(std::chrono::year(2026) / 11 / 25) + std::chrono::hours(22);
+    water.plan.day.day = std::chrono::year(2026) / 11 / 24;
+    EXPECT_TRUE(planFromTomorrow(water, now));
+    EXPECT_EQ(units::isoText(water.plan.day.day), "2026-11-26");
+    EXPECT_FALSE(planFromTomorrow(water, now)) << "a day to come stays";
+    water.plan.day.day = std::chrono::year(2026) / 11 / 25;
+    EXPECT_FALSE(planFromTomorrow(water, now)) << "today is not over";
+}
+
 TEST(Stamp, EqualInputsGiveEqualStampsAndOthersDoNot) {
     const auto of = [](double a, std::string_view b) { return Stamp().take(a).take(b); };
     EXPECT_EQ(of(1.5, "x"), of(1.5, "x"));
