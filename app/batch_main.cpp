@@ -1,61 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/batch/exit_code.h"
-#include "app/batch/verbs.h"
-#include "core/gdal/version.h"
-#include "core/geo/water_frame.h"
-#include "core/store/water_store.h"
-
-#include <CLI/CLI.hpp>
-#include <QtGlobal>
-
-#include <algorithm>
-
-#include <iostream>
-
-namespace {
-
-constexpr int wrongUse = 2;
-
-std::string versionText() {
-    return "meremark-batch " MEREMARK_VERSION "\nQt " + std::string(qVersion()) + "\nGDAL " +
-           gdal::gdalVersion() + "\nPROJ " + geo::projVersion() + "\nSQLite " +
-           store::sqliteVersion();
-}
-
-/// One line on standard error, as scripts expect.
-int complain(const CLI::ParseError& error) {
-    std::string line = error.what();
-    std::replace(line.begin(), line.end(), '\n', ' ');
-    std::cerr << "meremark-batch: " << line << "; try meremark-batch --help\n";
-    return wrongUse;
-}
-
-} // namespace
+#include "app/batch/command.h"
 
 int main(int argc, char** argv) {
-    CLI::App app("Meremark's main job without a window: soundings to a drawn water, anchor marks, "
-                 "log and rates.",
-                 "meremark-batch");
-    app.require_subcommand(1);
-    app.set_version_flag("--version", versionText());
-    batch::Run run;
-    batch::laySketch(app, run);
-    batch::layMarks(app, run);
-    batch::layLog(app, run);
-    batch::layReview(app, run);
-    batch::layCheck(app, run);
-    batch::layGive(app, run);
-    try {
-        app.parse(argc, argv);
-    } catch (const CLI::Success& asked) {
-        return app.exit(asked);
-    } catch (const CLI::ParseError& error) {
-        return complain(error);
-    }
-    const auto done = run();
-    if (!done) {
-        std::cerr << "meremark-batch: " << done.error().sentence() << '\n';
-        return batch::exitCodeOf(done.error().kind);
-    }
-    return 0;
+    return batch::runCommand(argc, argv);
 }

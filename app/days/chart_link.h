@@ -35,6 +35,8 @@ public:
     void setSectionRates(std::shared_ptr<const rates::RateTable> rates);
     /// Asks the canvas to show the place.
     void lookAt(geo::WaterPoint place) { emit lookedAt(place); }
+    /// Asks the side view to show the depths along the track of a survey day, by its position.
+    void lookAlong(int day) { emit lookedAlong(day); }
 
     /// Asks the user to point at places of the chart; `take` is given one after the other until it
     /// says that it has enough (false), something else is asked, or asking is stopped.
@@ -49,6 +51,7 @@ public:
 signals:
     void contentChanged();
     void lookedAt(geo::WaterPoint place);
+    void lookedAlong(int day);
     void askingChanged();
 
 private:

@@ -1,41 +1,43 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app/days/day_context.h"
-#include "app/days/step_body.h"
+#include "app/days/chart_link.h"
+#include "app/days/day_step.h"
 #include "app/days/survey_day/view_input.h"
+
+#include <set>
 
 namespace days::survey_day {
 
-/// The line of a step when it is closed.
-struct StepLine {
-    QString words;
-    bool isStale = false;
+/// What a step of the survey day works with. `stale` is worked out once for all steps, because it
+/// takes a look at every sounding.
+struct SurveyContext {
+    DayContext day;
+    const std::set<water::Step>& stale;
 };
 
 /// One step of the survey day.
-class SurveyStep : public StepBody {
+class SurveyStep : public DayStep {
     Q_OBJECT
 public:
-    explicit SurveyStep(DayContext context) : context_(context) {}
+    explicit SurveyStep(SurveyContext context) : DayStep(context.day), stale_(context.stale) {}
 
-    /// Shows the water as it is now. \return its line.
-    virtual StepLine refresh(const ViewInput& input) = 0;
-    /// The step has been opened: what it is about comes onto the chart.
-    virtual void comeToFront() {}
+    DayStepLine refresh() final {
+        return refreshFrom({water(), context_.open.derived(), words(), stale_});
+    }
 
 protected:
-    [[nodiscard]] wording::Words words() const {
-        return wording::Words(context_.preferences.units());
-    }
+    /// Shows the water as it is now. \return the step's line when closed.
+    virtual DayStepLine refreshFrom(const ViewInput& input) = 0;
     /// Tells the user what went wrong, if anything did.
-    void tell(const base::Result<void>& done) {
+    void tellIfWrong(const base::Result<void>& done) {
         if (!done) {
-            emit context_.open.failed(done.error());
+            tell(done.error());
         }
     }
 
-    DayContext context_;
+private:
+    const std::set<water::Step>& stale_;
 };
 
 } // namespace days::survey_day

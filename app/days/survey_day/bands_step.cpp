@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/bands_view.h"
+#include "app/days/survey_day/steps.h"
+#include "app/edits/change_settings.h"
+#include "app/widgets/plain_table.h"
+#include "app/wording/typed_amount.h"
+
+#include <QLabel>
+#include <QRegularExpression>
+
+namespace days::survey_day {
+
+namespace {
+
+constexpr int bandsShown = 8;
+constexpr int zonesShown = 12;
+
+class BandsStep : public SurveyStep {
+public:
+    explicit BandsStep(SurveyContext context) : SurveyStep(context) {
+        edges_ =
+            addAmount({tr("Band edges"),
+                       tr("Depths that part the bands, shallow to deep"),
+                       [this](const QString& text) {
+                           return bandsOf(text, water().settings.bands.limit()).has_value();
+                       },
+                       {},
+                       tr("depths such as 2, 4, 6, each deeper than the one before")},
+                      [this](const QString& text) {
+                          set(tr("Set band edges"), bandsOf(text, water().settings.bands.limit()));
+                      });
+        limit_ = addAmount({tr("Limit"),
+                            tr("The deepest depth worth fishing; 30 ft is common practice"),
+                            [this](const QString& text) { return withLimit(text).has_value(); },
+                            {},
+                            tr("a depth such as 30 ft")},
+                           [this](const QString& text) { set(tr("Set limit"), withLimit(text)); });
+        bands_ = new widgets::PlainTable({tr("Band"), tr("Area"), tr("Share"), tr("Volume")},
+                                         bandsShown, this);
+        addWide(bands_);
+        addHeading(tr("Structure"));
+        zones_ = new widgets::PlainTable({tr("Zone"), tr("Depths"), tr("Area")}, zonesShown, this);
+        addWide(zones_);
+        connect(zones_, &widgets::PlainTable::rowChosen, this, &BandsStep::choose);
+        connect(&context_.chart, &ChartLink::contentChanged, this, [this] {
+            zones_->chooseQuietly(context_.chart.content().selectedZone.value_or(-1));
+        });
+    }
+
+protected:
+    DayStepLine refreshFrom(const ViewInput& input) override {
+        const BandsView view = bandsViewOf(input);
+        edges_->showAmount(view.edges);
+        limit_->showAmount(view.limit);
+        bands_->setRows(view.bands);
+        zones_->setRows(view.zones);
+        return {view.state, input.isStale(water::Step::structure)};
+    }
+
+private:
+    std::optional<contours::Bands> bandsOf(const QString& text, units::Depth limit) const {
+        std::vector<units::Depth> edges;
+        for (const QString& part :
+             text.split(QRegularExpression(QStringLiteral(",\\s+|;")), Qt::SkipEmptyParts)) {
+            for (const QString& one :
+                 part.count(',') > 0 && !part.contains('.') && part.count(',') != 1
+                     ? part.split(',')
+                     : QStringList{part}) {
+                const auto depth = wording::depthTyped(one.trimmed(), context_.preferences.units());
+                if (!depth) {
+                    return std::nullopt;
+                }
+                edges.push_back(*depth);
+            }
+        }
+        const auto bands = contours::Bands::make(std::move(edges), limit);
+        return bands ? std::optional(*bands) : std::nullopt;
+    }
+
+    std::optional<contours::Bands> withLimit(const QString& text) const {
+        const auto limit = wording::depthTyped(text, context_.preferences.units());
+        if (!limit) {
+            return std::nullopt;
+        }
+        const auto bands = contours::Bands::make(water().settings.bands.edges(), *limit);
+        return bands ? std::optional(*bands) : std::nullopt;
+    }
+
+    void set(const QString& name, const std::optional<contours::Bands>& bands) {
+        if (bands) {
+            tellIfWrong(edits::changeSettings(context_.open, name,
+                                              [&](water::Settings& s) { s.bands = *bands; }));
+        }
+    }
+
+    void choose(int row) {
+        const auto zones = context_.open.derived().structure;
+        if (zones && row >= 0 && row < static_cast<int>(zones->zones.size())) {
+            context_.chart.selectZone(row);
+            context_.chart.lookAt(zones->zones[static_cast<std::size_t>(row)].middle);
+        }
+    }
+
+    widgets::AmountField* edges_ = nullptr;
+    widgets::AmountField* limit_ = nullptr;
+    widgets::PlainTable* bands_ = nullptr;
+    widgets::PlainTable* zones_ = nullptr;
+};
+
+} // namespace
+
+SurveyStep* makeBandsStep(SurveyContext context) {
+    return new BandsStep(context);
+}
+
+} // namespace days::survey_day

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/check_view.h"
+#include "app/days/survey_day/steps.h"
+#include "app/edits/agree_offset.h"
+#include "app/widgets/plain_table.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace days::survey_day {
+
+namespace {
+
+constexpr int rowsShown = 10;
+
+class CheckStep : public SurveyStep {
+public:
+    explicit CheckStep(SurveyContext context) : SurveyStep(context) {
+        addHeading(tr("Set aside"));
+        setAside_ = new widgets::PlainTable({tr("Reason"), tr("Soundings")}, rowsShown, this);
+        addWide(setAside_);
+        addHeading(tr("Where passes cross"));
+        crossings_ = new widgets::PlainTable({tr("Crossings"), QString()}, rowsShown, this);
+        addWide(crossings_);
+        caution_ = addWords();
+        setWords(caution_, tr("A yardstick, no hydrographic survey."));
+        addHeading(tr("Days against each other"));
+        offers_ = new QWidget(this);
+        new QVBoxLayout(offers_);
+        offers_->layout()->setContentsMargins(0, 0, 0, 0);
+        addWide(offers_);
+        gain_ = addWords();
+    }
+
+protected:
+    DayStepLine refreshFrom(const ViewInput& input) override {
+        const CheckView view = checkViewOf(input);
+        setAside_->setRows(view.setAside);
+        crossings_->setRows(view.crossings);
+        layOffers(view.offers);
+        setWords(gain_, view.gain);
+        return {view.state, input.isStale(water::Step::reduce)};
+    }
+    // The tracks come onto the chart with the step that is about them.
+    void showEvent(QShowEvent* event) override {
+        SurveyStep::showEvent(event);
+        context_.chart.setShown(chart::LayerKind::soundings, true);
+        context_.chart.setShown(chart::LayerKind::crossings, true);
+    }
+    void hideEvent(QHideEvent* event) override {
+        SurveyStep::hideEvent(event);
+        context_.chart.setShown(chart::LayerKind::soundings, false);
+        context_.chart.setShown(chart::LayerKind::crossings, false);
+    }
+
+private:
+    void layOffers(const std::vector<CheckView::Offer>& offers) {
+        QLayout* column = offers_->layout();
+        while (QLayoutItem* item = column->takeAt(0)) {
+            item->widget()->deleteLater();
+            delete item;
+        }
+        for (const CheckView::Offer& offer : offers) {
+            auto* row = new QWidget(offers_);
+            auto* across = new QHBoxLayout(row);
+            across->setContentsMargins(0, 0, 0, 0);
+            auto* words = new QLabel(offer.words, row);
+            words->setWordWrap(true);
+            across->addWidget(words, 1);
+            if (offer.isOffered || offer.isAgreed) {
+                auto* button = new QPushButton(offer.isAgreed ? tr("Take back") : tr("Agree"), row);
+                button->setToolTip(
+                    tr("Nothing is added to a day's depths before you agree; it can be undone"));
+                connect(button, &QPushButton::clicked, this, [this, offer] {
+                    edits::agreeOffset(context_.open, offer.day,
+                                       offer.isAgreed ? std::nullopt : std::optional(offer.offset));
+                });
+                across->addWidget(button);
+            }
+            column->addWidget(row);
+        }
+    }
+
+    widgets::PlainTable* setAside_ = nullptr;
+    widgets::PlainTable* crossings_ = nullptr;
+    QLabel* caution_ = nullptr;
+    QWidget* offers_ = nullptr;
+    QLabel* gain_ = nullptr;
+};
+
+} // namespace
+
+SurveyStep* makeCheckStep(SurveyContext context) {
+    return new CheckStep(context);
+}
+
+} // namespace days::survey_day

@@ -1,0 +1,317 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/file_taker.h"
+
+#include "app/days/chart_link.h"
+#include "app/days/survey_day/column_dialog.h"
+#include "app/edits/add_lead_line.h"
+#include "app/edits/add_stays.h"
+#include "app/edits/add_survey_day.h"
+#include "app/edits/add_weed_notes.h"
+#include "app/edits/change_water.h"
+#include "app/edits/set_house_rules.h"
+#include "app/edits/set_shoreline.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace days::survey_day {
+
+using base::Result;
+using water::FileContent;
+
+namespace {
+
+/// Facts before the soundings that need them, the shore before the soundings that lie in it.
+int turnOf(FileContent content) {
+    switch (content) {
+    case FileContent::waterFile:
+        return 0;
+    case FileContent::waterFacts:
+    case FileContent::surveyDayFacts:
+        return 1;
+    case FileContent::shoreline:
+        return 2;
+    case FileContent::soundings:
+        return 3;
+    default:
+        return 4;
+    }
+}
+
+QString fileName(const QString& path) {
+    return QFileInfo(path).fileName();
+}
+
+} // namespace
+
+FileTaker::FileTaker(DayContext context, QWidget* window) : context_(context), window_(window) {}
+
+void FileTaker::ask(const QString& title) {
+    take(QFileDialog::getOpenFileNames(window_, title));
+}
+
+void FileTaker::take(const QStringList& paths) {
+    for (const QString& path : paths) {
+        const auto content = water::lookAtFile(path.toStdString());
+        if (content) {
+            waiting_.push_back({path, *content});
+        } else {
+            emit context_.open.failed(content.error());
+        }
+    }
+    std::stable_sort(waiting_.begin(), waiting_.end(), [](const Waiting& a, const Waiting& b) {
+        return turnOf(a.content) < turnOf(b.content);
+    });
+    takeNext();
+}
+
+void FileTaker::takeNext() {
+    if (isReading_ || waiting_.empty()) {
+        return;
+    }
+    const Waiting next = waiting_.front();
+    waiting_.pop_front();
+    isReading_ = true;
+    takeFile(next);
+}
+
+void FileTaker::takeFile(const Waiting& file) {
+    switch (file.content) {
+    case FileContent::waterFile:
+        emit waterFound(file.path);
+        done({});
+        return;
+    case FileContent::soundings:
+        takeSoundings(file.path);
+        return;
+    case FileContent::shoreline:
+        takeShoreline(file.path);
+        return;
+    case FileContent::line:
+        // A walked shore where there is none yet, else the track of a fishing day.
+        context_.open.water()->shoreline.empty() ? takeShoreline(file.path) : takeTrack(file.path);
+        return;
+    case FileContent::surveyDayFacts:
+        takeDayFacts(file.path);
+        return;
+    case FileContent::waterFacts:
+        takeWaterFacts(file.path);
+        return;
+    case FileContent::weedNotes:
+        takeWeedNotes(file.path);
+        return;
+    case FileContent::leadLine:
+        takeLeadLine(file.path);
+        return;
+    case FileContent::houseRules:
+        takeHouseRules(file.path);
+        return;
+    case FileContent::log:
+        takeLog(file.path);
+        return;
+    }
+}
+
+template <class T>
+void FileTaker::read(const QString& path, std::function<Result<T>(base::Progress&)> work,
+                     std::function<void(T)> then) {
+    context_.open.jobs().start<T>(
+        tr("Reading %1").arg(fileName(path)), std::move(work),
+        [this, then = std::move(then)](Result<T> got) {
+            if (got) {
+                then(std::move(*got));
+            } else {
+                fail(got.error());
+            }
+        },
+        jobs::JobRunner::Earlier::finished);
+}
+
+void FileTaker::fail(const base::Error& error) {
+    if (error.kind != base::ErrorKind::cancelled) {
+        emit context_.open.failed(error);
+    }
+    isReading_ = false;
+    takeNext();
+}
+
+void FileTaker::done(const QString& sentence) {
+    if (!sentence.isEmpty()) {
+        emit context_.open.happened(sentence);
+    }
+    isReading_ = false;
+    takeNext();
+}
+
+const readers::SurveyDayFacts* FileTaker::factsFor(const QString& path) const {
+    const auto found = facts_.find(fileName(path).toStdString());
+    return found == facts_.end() ? nullptr : &found->second;
+}
+
+void FileTaker::takeSoundings(const QString& path) {
+    readers::SoundingFileSettings settings;
+    if (const readers::SurveyDayFacts* facts = factsFor(path)) {
+        settings.unit = facts->unit;
+    }
+    const auto preview = water::previewOf(path.toStdString(), settings);
+    if (!preview) {
+        fail(preview.error());
+        return;
+    }
+    const auto isFound = [&](readers::ColumnRole role) {
+        return (*preview)->columnOf(role).has_value();
+    };
+    const bool isCertain =
+        !*preview || (isFound(readers::ColumnRole::x) && isFound(readers::ColumnRole::y) &&
+                      isFound(readers::ColumnRole::depth) &&
+                      (settings.unit || (*preview)->unit != readers::DepthUnit::metres));
+    if (!isCertain) {
+        ColumnDialog dialog(fileName(path), **preview, window_);
+        if (dialog.exec() != QDialog::Accepted) {
+            done(tr("%1 was left out.").arg(fileName(path)));
+            return;
+        }
+        settings = dialog.settings(settings);
+    }
+    readSoundings(path, settings);
+}
+
+void FileTaker::readSoundings(const QString& path, const readers::SoundingFileSettings& settings) {
+    read<water::DayBroughtIn>(
+        path,
+        [water = context_.open.water(), path, settings](base::Progress& progress) {
+            return water::bringInDay(*water, path.toStdString(), settings, progress);
+        },
+        [this, path](water::DayBroughtIn brought) { takeDay(path, std::move(brought)); });
+}
+
+void FileTaker::takeDay(const QString& path, Result<water::DayBroughtIn> brought) {
+    if (const readers::SurveyDayFacts* facts = factsFor(path)) {
+        water::applyFacts(*facts, brought->day);
+    }
+    const std::size_t count = brought->day.soundings.size();
+    if (const auto added = edits::addSurveyDay(context_.open, std::move(brought->day)); !added) {
+        fail(added.error());
+        return;
+    }
+    const QString refused = QString::fromStdString(brought->report.refusedText());
+    done(
+        tr("%L1 soundings from %2.%3")
+            .arg(count)
+            .arg(fileName(path), refused.isEmpty() ? QString() : tr(" Left out: %1").arg(refused)));
+}
+
+void FileTaker::takeShoreline(const QString& path) {
+    read<std::vector<geo::LonLatPiece>>(
+        path,
+        [water = context_.open.water(), path](base::Progress& progress) {
+            return water::bringInShoreline(*water, path.toStdString(), std::nullopt, progress);
+        },
+        [this, path](std::vector<geo::LonLatPiece> pieces) {
+            if (const auto set = edits::setShoreline(context_.open, std::move(pieces)); !set) {
+                fail(set.error());
+                return;
+            }
+            done(tr("Shoreline from %1.").arg(fileName(path)));
+        });
+}
+
+void FileTaker::takeDayFacts(const QString& path) {
+    const auto facts = water::bringInDayFacts(path.toStdString());
+    if (!facts) {
+        fail(facts.error());
+        return;
+    }
+    for (const readers::SurveyDayFacts& day : *facts) {
+        facts_[day.file] = day;
+    }
+    done(tr("Facts of %L1 survey days; they are used as their files come in.").arg(facts->size()));
+}
+
+void FileTaker::takeWaterFacts(const QString& path) {
+    water::Water trial = *context_.open.water();
+    if (const auto read = water::bringInFacts(trial, path.toStdString()); !read) {
+        fail(read.error());
+        return;
+    }
+    edits::change(context_.open, tr("Bring in facts"), {water::Part::facts, water::Part::plan},
+                  [&](water::Water& w) {
+                      w.name = trial.name;
+                      w.clock = trial.clock;
+                      w.chartLevel = trial.chartLevel;
+                      w.places = trial.places;
+                      w.settings.secchi = trial.settings.secchi;
+                      w.plan.launch = trial.plan.launch;
+                  });
+    done(tr("Facts of the water from %1.").arg(fileName(path)));
+}
+
+void FileTaker::takeWeedNotes(const QString& path) {
+    read<std::vector<weed::WeedNote>>(
+        path,
+        [water = context_.open.water(), path](base::Progress& progress) {
+            return water::bringInWeedNotes(*water, path.toStdString(), progress);
+        },
+        [this, path](std::vector<weed::WeedNote> notes) {
+            const std::size_t count = notes.size();
+            edits::addWeedNotes(context_.open, std::move(notes));
+            done(tr("%L1 weed notes from %2.").arg(count).arg(fileName(path)));
+        });
+}
+
+void FileTaker::takeLeadLine(const QString& path) {
+    read<std::vector<soundings::LeadLineSounding>>(
+        path,
+        [water = context_.open.water(), path](base::Progress& progress) {
+            return water::bringInLeadLine(*water, path.toStdString(), progress);
+        },
+        [this, path](std::vector<soundings::LeadLineSounding> soundings) {
+            const std::size_t count = soundings.size();
+            edits::addLeadLine(context_.open, std::move(soundings));
+            done(tr("%L1 soundings by lead line from %2.").arg(count).arg(fileName(path)));
+        });
+}
+
+void FileTaker::takeHouseRules(const QString& path) {
+    const auto rules = water::bringInHouseRules(path.toStdString());
+    if (!rules) {
+        fail(rules.error());
+        return;
+    }
+    edits::setHouseRules(context_.open, *rules);
+    done(tr("House rules from %1.").arg(fileName(path)));
+}
+
+void FileTaker::takeLog(const QString& path) {
+    read<water::LogBroughtIn>(
+        path,
+        [water = context_.open.water(), path](base::Progress& progress) {
+            return water::bringInLog(*water, path.toStdString(), progress);
+        },
+        [this, path](water::LogBroughtIn brought) {
+            const std::size_t count = brought.stays.size();
+            edits::addStays(context_.open, tr("Bring in log"), std::move(brought.stays));
+            done(tr("%L1 stays from %2; %L3 were there already.")
+                     .arg(count)
+                     .arg(fileName(path))
+                     .arg(brought.known));
+        });
+}
+
+void FileTaker::takeTrack(const QString& path) {
+    read<rates::Track>(
+        path,
+        [water = context_.open.water(), path](base::Progress& progress) {
+            return water::bringInTrack(*water, path.toStdString(), progress);
+        },
+        [this, path](rates::Track track) {
+            context_.chart.setDayTrack(std::make_shared<const rates::Track>(std::move(track)));
+            emit dayTrackFound(path);
+            done(tr("The day's track from %1; its stays are under Looking back.")
+                     .arg(fileName(path)));
+        });
+}
+
+} // namespace days::survey_day

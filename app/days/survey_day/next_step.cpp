@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/next_view.h"
+#include "app/days/survey_day/steps.h"
+#include "app/widgets/plain_table.h"
+#include "core/outputs/write_gpx.h"
+#include "core/water/propose_trip.h"
+
+#include <QFileDialog>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+
+namespace days::survey_day {
+
+namespace {
+
+constexpr int rowsShown = 14;
+
+class NextStep : public SurveyStep {
+public:
+    explicit NextStep(SurveyContext context) : SurveyStep(context) {
+        minutes_ = new QSpinBox(this);
+        minutes_->setRange(15, 720);
+        minutes_->setSingleStep(15);
+        minutes_->setValue(120);
+        minutes_->setSuffix(tr(" min"));
+        addField(tr("Time for it"), minutes_, tr("On the water, from the launch and back"));
+        save_ = makeButton(tr("Save as GPX..."), {},
+                           tr("The lines as routes for a plotter or phone"), [this] { save(); });
+        propose_ =
+            makeButton(tr("Propose lines"), {},
+                       tr("The lines that would tell most about the water"), [this] { propose(); });
+        addRow({propose_, save_});
+        trip_ = addWords();
+        table_ = new widgets::PlainTable({tr("Line"), tr("Length"), tr("Heading"), tr("Gain")},
+                                         rowsShown, this);
+        addWide(table_);
+        connect(table_, &widgets::PlainTable::rowChosen, this, [this](int row) {
+            const auto lines = context_.chart.content().nextLines;
+            if (lines && row >= 0 && row < static_cast<int>(lines->lines.size())) {
+                context_.chart.lookAt(lines->lines[static_cast<std::size_t>(row)].start);
+            }
+        });
+        connect(&context_.chart, &ChartLink::contentChanged, this, &DayStep::lineChanged);
+    }
+
+protected:
+    DayStepLine refreshFrom(const ViewInput& input) override {
+        const auto lines = context_.chart.content().nextLines;
+        const NextView view = nextViewOf(lines.get(), input.words);
+        propose_->setEnabled(input.derived.drawn != nullptr);
+        save_->setEnabled(lines != nullptr);
+        setWords(trip_, view.trip);
+        table_->setVisible(lines != nullptr);
+        table_->setRows(view.rows);
+        return {view.state, false};
+    }
+
+private:
+    void propose() {
+        const std::chrono::minutes time(minutes_->value());
+        context_.open.jobs().start<surface::SurveyTrip>(
+            tr("Looking for lines to sound"),
+            [water = context_.open.water(), derived = context_.open.derived(),
+             time](base::Progress& progress) {
+                return water::proposeTrip(*water, derived, time, progress);
+            },
+            [this](base::Result<surface::SurveyTrip> trip) {
+                if (trip) {
+                    context_.chart.setNextLines(
+                        std::make_shared<const surface::SurveyTrip>(std::move(*trip)));
+                    context_.chart.setShown(chart::LayerKind::nextLines, true);
+                } else if (trip.error().kind != base::ErrorKind::cancelled) {
+                    tell(trip.error());
+                }
+            });
+    }
+    void save() {
+        const auto lines = context_.chart.content().nextLines;
+        const QString path = QFileDialog::getSaveFileName(
+            this, tr("Lines to sound"), QStringLiteral("lines.gpx"), tr("GPX (*.gpx)"));
+        if (lines && water().frame && !path.isEmpty()) {
+            tellIfWrong(outputs::writeLinesGpx(path.toStdString(), lines->lines, *water().frame,
+                                               water().name));
+        }
+    }
+
+    QSpinBox* minutes_ = nullptr;
+    QPushButton* propose_ = nullptr;
+    QPushButton* save_ = nullptr;
+    QLabel* trip_ = nullptr;
+    widgets::PlainTable* table_ = nullptr;
+};
+
+} // namespace
+
+SurveyStep* makeNextStep(SurveyContext context) {
+    return new NextStep(context);
+}
+
+} // namespace days::survey_day

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/sections_view.h"
+#include "app/days/survey_day/steps.h"
+#include "app/edits/change_settings.h"
+#include "app/edits/name_section.h"
+#include "app/widgets/plain_table.h"
+#include "app/wording/typed_amount.h"
+
+#include <QLabel>
+
+namespace days::survey_day {
+
+namespace {
+
+constexpr int rowsShown = 16;
+
+class SectionsStep : public SurveyStep {
+public:
+    explicit SectionsStep(SurveyContext context) : SurveyStep(context) {
+        wanted_ = addAmount({tr("Wanted size"),
+                             tr("What you fish through properly in a session"),
+                             [this](const QString& text) { return areaOf(text).has_value(); },
+                             {},
+                             tr("an area such as 4 ha or 10 acres")},
+                            [this](const QString& text) {
+                                tellIfWrong(edits::changeSettings(
+                                    context_.open, tr("Set size of sections"),
+                                    [&](water::Settings& s) { s.sectionArea = *areaOf(text); }));
+                            });
+        table_ = new widgets::PlainTable(
+            {tr("Section"), tr("Area"), tr("Mean"), tr("Deepest"), tr("Weed")}, rowsShown, this);
+        table_->setEditableColumn(0);
+        addWide(table_);
+        details_ = addWords();
+        auto* help = addWords();
+        setWords(help, tr("Double-click a name to give your own; it stays with its place when the "
+                          "water is drawn again."));
+        connect(table_, &widgets::PlainTable::rowChosen, this, &SectionsStep::choose);
+        connect(table_, &widgets::PlainTable::typedOver, this,
+                [this](int row, const QString& name) {
+                    edits::nameSection(context_.open, static_cast<sections::SectionNumber>(row),
+                                       name.trimmed());
+                });
+        connect(&context_.chart, &ChartLink::contentChanged, this, [this] { showChosen(); });
+    }
+
+protected:
+    DayStepLine refreshFrom(const ViewInput& input) override {
+        const SectionsView view = sectionsViewOf(input);
+        wanted_->showAmount(view.wanted);
+        table_->setVisible(!view.rows.empty());
+        table_->setRows(view.rows);
+        detailWords_ = view.details;
+        showChosen();
+        return {view.state, input.isStale(water::Step::sections)};
+    }
+
+private:
+    std::optional<units::Area> areaOf(const QString& text) const {
+        const auto area = wording::areaTyped(text, context_.preferences.units());
+        return area && area->inHectares() >= 0.1 && area->inHectares() <= 1000.0 ? area
+                                                                                 : std::nullopt;
+    }
+    void choose(int row) {
+        const auto map = context_.open.derived().sections;
+        if (map && row >= 0 && row < static_cast<int>(map->sections.size())) {
+            context_.chart.selectSection(row);
+            context_.chart.lookAt(map->sections[static_cast<std::size_t>(row)].middle);
+        }
+    }
+    void showChosen() {
+        const int chosen = context_.chart.content().selectedSection.value_or(-1);
+        table_->chooseQuietly(chosen);
+        setWords(details_, chosen >= 0 && chosen < static_cast<int>(detailWords_.size())
+                               ? detailWords_[static_cast<std::size_t>(chosen)]
+                               : QString());
+    }
+
+    widgets::AmountField* wanted_ = nullptr;
+    widgets::PlainTable* table_ = nullptr;
+    QLabel* details_ = nullptr;
+    std::vector<QString> detailWords_;
+};
+
+} // namespace
+
+SurveyStep* makeSectionsStep(SurveyContext context) {
+    return new SectionsStep(context);
+}
+
+} // namespace days::survey_day

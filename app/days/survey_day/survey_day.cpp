@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/survey_day.h"
+
+#include "app/days/step_panel.h"
+#include "app/days/survey_day/steps.h"
+
+#include <QVBoxLayout>
+
+namespace days::survey_day {
+
+using open_water::OpenWater;
+
+SurveyDay::SurveyDay(DayContext context, QWidget* parent)
+    : QWidget(parent), context_(context), taker_(new FileTaker(context, this)),
+      panel_(new StepPanel(this)) {
+    taker_->setParent(this);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(panel_);
+    const auto add = [this](const QString& title, DayStep* step) {
+        const int position = panel_->addStep(title, step);
+        steps_.push_back(step);
+        connect(step, &DayStep::lineChanged, this, [this, step, position] {
+            const DayStepLine line = step->refresh();
+            panel_->setState(position, line.words, line.isStale);
+        });
+    };
+    const SurveyContext survey{context, stale_};
+    add(tr("Bring in soundings"), makeSoundingsStep(survey, *taker_));
+    add(tr("Shoreline"), makeShorelineStep(survey, *taker_));
+    add(tr("Look them over"), makeCheckStep(survey));
+    add(tr("Draw the water"), makeDrawingStep(survey));
+    add(tr("Bands and structure"), makeBandsStep(survey));
+    add(tr("Weed"), makeWeedStep(survey, *taker_));
+    add(tr("Sections"), makeSectionsStep(survey));
+    add(tr("Where to sound next"), makeNextStep(survey));
+    connect(&context_.open, &OpenWater::opened, this, &SurveyDay::refreshAll);
+    connect(&context_.open, &OpenWater::changed, this, [this](const std::set<water::Part>& parts) {
+        refreshAll();
+        redoWhatChanged(parts);
+    });
+    connect(&context_.open, &OpenWater::derivedChanged, this, &SurveyDay::refreshAll);
+    connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
+            &SurveyDay::refreshAll);
+    connect(taker_, &FileTaker::waterFound, this, &SurveyDay::waterFound);
+    connect(taker_, &FileTaker::dayTrackFound, this, &SurveyDay::dayTrackFound);
+    refreshAll();
+    panel_->openStep(0);
+}
+
+void SurveyDay::refreshAll() {
+    stale_.clear();
+    for (const water::Step step : water::allSteps) {
+        if (!context_.open.isCurrent(step)) {
+            stale_.insert(step);
+        }
+    }
+    for (std::size_t i = 0; i < steps_.size(); ++i) {
+        const DayStepLine line = steps_[i]->refresh();
+        panel_->setState(static_cast<int>(i), line.words, line.isStale);
+    }
+}
+
+void SurveyDay::redoWhatChanged(const std::set<water::Part>& parts) {
+    // A fishing log changes no map; everything else may.
+    const bool mayMatter = parts.size() != 1 || !parts.contains(water::Part::log);
+    const water::Water& water = *context_.open.water();
+    if (mayMatter && !stale_.empty() && water.frame && !water.days.empty()) {
+        context_.open.deriveUpTo(water::Step::sections);
+    }
+}
+
+void SurveyDay::takeFiles(const QStringList& paths) {
+    taker_->take(paths);
+}
+
+bool SurveyDay::isTakingFiles() const {
+    return taker_->isBusy();
+}
+
+} // namespace days::survey_day

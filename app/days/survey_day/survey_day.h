@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/days/day_step.h"
+#include "core/water/derived.h"
+
+#include <QStringList>
+
+#include <set>
+#include <vector>
+
+namespace days {
+class StepPanel;
+}
+
+namespace days::survey_day {
+
+class FileTaker;
+
+/// The survey day: from soundings brought in to sections, and to where to sound next.
+class SurveyDay : public QWidget {
+    Q_OBJECT
+public:
+    explicit SurveyDay(DayContext context, QWidget* parent = nullptr);
+
+    [[nodiscard]] StepPanel& steps() { return *panel_; }
+    /// Brings files into the open water, whatever they are about.
+    void takeFiles(const QStringList& paths);
+    [[nodiscard]] bool isTakingFiles() const;
+
+signals:
+    /// One of the files is a water of its own.
+    void waterFound(const QString& path);
+    void dayTrackFound(const QString& path);
+
+private:
+    void refreshAll();
+    void redoWhatChanged(const std::set<water::Part>& parts);
+
+    DayContext context_;
+    FileTaker* taker_;
+    StepPanel* panel_;
+    std::vector<DayStep*> steps_;
+    std::set<water::Step> stale_;
+};
+
+} // namespace days::survey_day

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/steps.h"
+#include "app/days/survey_day/weed_view.h"
+#include "app/edits/add_weed_notes.h"
+#include "app/edits/change_settings.h"
+#include "app/edits/remove_weed_note.h"
+#include "app/widgets/plain_table.h"
+#include "app/wording/typed_amount.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QSlider>
+
+#include <array>
+
+namespace days::survey_day {
+
+namespace {
+
+constexpr int rowsShown = 7;
+constexpr std::array growths{weed::Growth::none, weed::Growth::thin, weed::Growth::thick};
+
+class WeedStep : public SurveyStep {
+public:
+    WeedStep(SurveyContext context, FileTaker& taker) : SurveyStep(context) {
+        secchi_ = addAmount(
+            {tr("Clarity"), tr("Depth at which a white disc (Secchi) vanishes"),
+             [this](const QString& text) { return text.isEmpty() || secchiOf(text).has_value(); },
+             tr("not known"), tr("a depth from 0.1 to 40 m, or nothing")},
+            [this](const QString& text) {
+                tellIfWrong(
+                    edits::changeSettings(context_.open, tr("Set clarity"),
+                                          [&](water::Settings& s) { s.secchi = secchiOf(text); }));
+            });
+        left_ = new QSlider(Qt::Horizontal, this);
+        left_->setRange(0, 100);
+        left_->setPageStep(10);
+        addField(tr("Weed still standing"), left_, tr("How much of the summer's weed is left"));
+        connect(left_, &QSlider::sliderReleased, this, [this] { setLeft(); });
+        connect(left_, &QSlider::actionTriggered, this, [this](int action) {
+            if (action != QAbstractSlider::SliderMove) {
+                QMetaObject::invokeMethod(
+                    this, [this] { setLeft(); }, Qt::QueuedConnection);
+            }
+        });
+        growth_ = addWords();
+        addHeading(tr("Notes"));
+        notes_ = new widgets::PlainTable({tr("Weed"), tr("Height"), tr("Place")}, rowsShown, this);
+        addWide(notes_);
+        connect(notes_, &widgets::PlainTable::removeAsked, this, [this] { removeChosen(); });
+        connect(notes_, &widgets::PlainTable::rowChosen, this, &WeedStep::lookAtNote);
+        kind_ = new QComboBox(this);
+        kind_->addItems({tr("none"), tr("thin"), tr("thick")});
+        kind_->setCurrentIndex(2);
+        kind_->setToolTip(tr("How much weed you met"));
+        addRow({kind_,
+                makeButton(tr("Note on chart"), {},
+                           tr("Point at the places where you met so much weed"),
+                           [this] { askNotes(); }),
+                makeButton(tr("Import..."), {}, tr("Notes from a table: lon, lat, kind, height_m"),
+                           [&taker] { taker.ask(tr("Weed notes to bring in")); })});
+        addHeading(tr("Beds and edges"));
+        zones_ = new widgets::PlainTable({tr("Zone"), tr("Depths"), tr("Area")}, rowsShown, this);
+        addWide(zones_);
+        connect(zones_, &widgets::PlainTable::rowChosen, this, &WeedStep::chooseZone);
+    }
+
+protected:
+    DayStepLine refreshFrom(const ViewInput& input) override {
+        const WeedView view = weedViewOf(input);
+        secchi_->showAmount(view.secchi);
+        const QSignalBlocker quiet(left_);
+        if (!left_->isSliderDown()) {
+            left_->setValue(static_cast<int>(100.0 * view.weedLeft + 0.5));
+        }
+        setWords(growth_, view.growth);
+        notes_->setRows(view.notes);
+        zones_->setRows(view.zones);
+        return {view.state, input.isStale(water::Step::weed)};
+    }
+
+private:
+    std::optional<units::Depth> secchiOf(const QString& text) const {
+        const auto depth = wording::depthTyped(text, context_.preferences.units());
+        return depth && depth->inMetres() >= 0.1 && depth->inMetres() <= 40.0 ? depth
+                                                                              : std::nullopt;
+    }
+    void setLeft() {
+        const double left = left_->value() / 100.0;
+        tellIfWrong(edits::changeSettings(context_.open, tr("Set weed still standing"),
+                                          [&](water::Settings& s) { s.weedLeft = left; }));
+    }
+    void askNotes() {
+        const weed::Growth growth = growths[static_cast<std::size_t>(kind_->currentIndex())];
+        context_.chart.askPlaces(
+            tr("Point where the weed was %1").arg(kind_->currentText()),
+            [this, growth](geo::WaterPoint place) {
+                if (!water().frame) {
+                    return false;
+                }
+                edits::addWeedNotes(
+                    context_.open,
+                    {weed::WeedNote{{}, water().frame->toEarth(place), growth, std::nullopt}});
+                return true;
+            });
+    }
+    void removeChosen() {
+        const int row = notes_->chosen();
+        if (row >= 0 && row < static_cast<int>(water().weedNotes.size())) {
+            edits::removeWeedNote(context_.open,
+                                  water().weedNotes[static_cast<std::size_t>(row)].id);
+        }
+    }
+    void lookAtNote(int row) {
+        if (water().frame && row >= 0 && row < static_cast<int>(water().weedNotes.size())) {
+            context_.chart.lookAt(
+                water().frame->toWater(water().weedNotes[static_cast<std::size_t>(row)].place));
+        }
+    }
+    void chooseZone(int row) {
+        const water::Derived& derived = context_.open.derived();
+        if (derived.weed && row >= 0 && row < static_cast<int>(derived.weed->zones.zones.size())) {
+            const auto before =
+                derived.structure ? static_cast<int>(derived.structure->zones.size()) : 0;
+            context_.chart.selectZone(before + row);
+            context_.chart.lookAt(derived.weed->zones.zones[static_cast<std::size_t>(row)].middle);
+        }
+    }
+
+    widgets::AmountField* secchi_ = nullptr;
+    QSlider* left_ = nullptr;
+    QLabel* growth_ = nullptr;
+    widgets::PlainTable* notes_ = nullptr;
+    QComboBox* kind_ = nullptr;
+    widgets::PlainTable* zones_ = nullptr;
+};
+
+} // namespace
+
+SurveyStep* makeWeedStep(SurveyContext context, FileTaker& taker) {
+    return new WeedStep(context, taker);
+}
+
+} // namespace days::survey_day

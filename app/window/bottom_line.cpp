@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window/bottom_line.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QStyle>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace window {
+
+BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent) {
+    setObjectName(QStringLiteral("bottomLine"));
+    setAttribute(Qt::WA_StyledBackground);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(14, 4, 10, 4);
+    column->setSpacing(2);
+    readOut_ = new QLabel(this);
+    readOut_->setObjectName(QStringLiteral("readOut"));
+    readOut_->setText(QStringLiteral(" "));
+    column->addWidget(readOut_);
+    auto* row = new QHBoxLayout;
+    said_ = new QLabel(this);
+    said_->setObjectName(QStringLiteral("said"));
+    said_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    said_->setMinimumWidth(120);
+    row->addWidget(said_, 1);
+    running_ = new QLabel(this);
+    running_->setProperty("voice", "second");
+    bar_ = new QProgressBar(this);
+    bar_->setFixedWidth(160);
+    bar_->setRange(0, 100);
+    bar_->setTextVisible(false);
+    stop_ = new QToolButton(this);
+    stop_->setText(tr("Stop"));
+    stop_->setToolTip(tr("Stop what is running (Escape)"));
+    for (QWidget* widget : std::initializer_list<QWidget*>{running_, bar_, stop_}) {
+        row->addWidget(widget);
+        widget->hide();
+    }
+    column->addLayout(row);
+
+    connect(stop_, &QToolButton::clicked, &jobs, &jobs::JobRunner::cancelAll);
+    const auto showRunning = [this](bool isRunning) {
+        for (QWidget* widget : std::initializer_list<QWidget*>{running_, bar_, stop_}) {
+            widget->setVisible(isRunning);
+        }
+        fit();
+    };
+    connect(&jobs, &jobs::JobRunner::started, this, [this, showRunning](const QString& title) {
+        running_->setText(title);
+        bar_->setValue(0);
+        showRunning(true);
+    });
+    connect(&jobs, &jobs::JobRunner::told, this, [this](const QString& part, double share) {
+        running_->setText(part);
+        bar_->setValue(static_cast<int>(std::lround(100.0 * share)));
+    });
+    connect(&jobs, &jobs::JobRunner::finished, this, [showRunning] { showRunning(false); });
+}
+
+void BottomLine::say(const QString& sentence, bool isWrong) {
+    whole_ = sentence;
+    said_->setProperty("wrong", isWrong);
+    said_->style()->unpolish(said_);
+    said_->style()->polish(said_);
+    said_->setToolTip(sentence);
+    fit();
+}
+
+void BottomLine::fit() {
+    said_->setText(said_->fontMetrics().elidedText(whole_, Qt::ElideRight, said_->width()));
+}
+
+void BottomLine::showReadOut(const QString& line) {
+    readOut_->setText(line.isEmpty() ? QStringLiteral(" ") : line);
+}
+
+void BottomLine::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+} // namespace window

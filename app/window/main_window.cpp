@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window/main_window.h"
+
+#include "app/chart/chart_canvas.h"
+#include "app/chart/read_out.h"
+#include "app/days/looking_back/looking_back_day.h"
+#include "app/days/survey_day/survey_day.h"
+#include "app/days/tomorrow/tomorrow_day.h"
+#include "app/side_view/side_view.h"
+#include "app/window/bottom_line.h"
+#include "app/window/top_line.h"
+
+#include <QDragEnterEvent>
+#include <QFileInfo>
+#include <QIcon>
+#include <QKeyEvent>
+#include <QMimeData>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+
+namespace window {
+
+namespace {
+
+constexpr int stepsWidth = 400;
+constexpr auto waterSuffix = ".gpkg";
+
+} // namespace
+
+MainWindow::MainWindow() : link_(open_, preferences_) {
+    setWindowTitle(QStringLiteral("Meremark"));
+    setWindowIcon(QIcon(QStringLiteral(":/desk/meremark.svg")));
+    setAcceptDrops(true);
+    setMinimumSize(1000, 640);
+    resize(1280, 800);
+    layOut();
+    wireChart();
+    wireWater();
+    layWaterMenu();
+    layLayersMenu();
+    takeContent();
+    showDay(0);
+    bottom_->say(tr("Drop a log of soundings or a water file on the window to begin."));
+}
+
+MainWindow::~MainWindow() {
+    open_.finishKeeping();
+}
+
+void MainWindow::layOut() {
+    auto* middle = new QWidget(this);
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    top_ = new TopLine(open_, preferences_, middle);
+    column->addWidget(top_);
+
+    auto* across = new QSplitter(Qt::Horizontal, middle);
+    auto* views = new QSplitter(Qt::Vertical, across);
+    canvas_ = new chart::ChartCanvas(views);
+    canvas_->setFocusPolicy(Qt::StrongFocus);
+    side_ = new side_view::SideView(views);
+    views->addWidget(canvas_);
+    views->addWidget(side_);
+    views->setStretchFactor(0, 4);
+    views->setStretchFactor(1, 1);
+    views->setCollapsible(0, false);
+    views->setHandleWidth(2);
+    views->setSizes({560, 170});
+    days_ = new QStackedWidget(across);
+    days_->setMinimumWidth(340);
+    layDays();
+    across->addWidget(views);
+    across->addWidget(days_);
+    across->setStretchFactor(0, 1);
+    across->setStretchFactor(1, 0);
+    across->setCollapsible(0, false);
+    across->setHandleWidth(2);
+    across->setSizes({1280 - stepsWidth, stepsWidth});
+    column->addWidget(across, 1);
+
+    bottom_ = new BottomLine(open_.jobs(), middle);
+    column->addWidget(bottom_);
+    setCentralWidget(middle);
+}
+
+void MainWindow::layDays() {
+    const days::DayContext context{open_, preferences_, link_};
+    survey_ = new days::survey_day::SurveyDay(context, this);
+    tomorrow_ = new days::tomorrow::TomorrowDay(context);
+    back_ = new days::looking_back::LookingBackDay(context);
+    days_->addWidget(survey_);
+    days_->addWidget(tomorrow_);
+    days_->addWidget(back_);
+    connect(top_, &TopLine::dayChosen, this, &MainWindow::showDay);
+    connect(survey_, &days::survey_day::SurveyDay::waterFound, this, &MainWindow::openWater);
+    connect(survey_, &days::survey_day::SurveyDay::dayTrackFound, this, [this] { showDay(2); });
+}
+
+void MainWindow::showDay(int day) {
+    top_->showDay(day);
+    days_->setCurrentIndex(day);
+}
+
+void MainWindow::wireChart() {
+    using chart::ChartCanvas;
+    connect(&link_, &days::ChartLink::contentChanged, this, &MainWindow::takeContent);
+    connect(&link_, &days::ChartLink::lookedAt, canvas_, [this](geo::WaterPoint p) {
+        // The paper lies still as long as the place can be seen on it.
+        if (!canvas_->viewFrame().box().holds(p)) {
+            canvas_->showPlace(p, false);
+        }
+    });
+    connect(&link_, &days::ChartLink::lookedAlong, side_, &side_view::SideView::showTrack);
+    connect(&link_, &days::ChartLink::askingChanged, this, &MainWindow::tellAsking);
+    connect(canvas_, &ChartCanvas::placePicked, &link_, &days::ChartLink::givePlace);
+    connect(canvas_, &ChartCanvas::markClicked, &link_, [this](int rank) {
+        link_.selectMark(rank);
+        showDay(1);
+    });
+    connect(canvas_, &ChartCanvas::markDragged, tomorrow_, &days::tomorrow::TomorrowDay::moveMark);
+    connect(canvas_, &ChartCanvas::sectionClicked, &link_,
+            [this](int section) { link_.selectSection(section); });
+    connect(canvas_, &ChartCanvas::stayClicked, &link_,
+            [this](logbook::StayId stay) { link_.selectStay(stay); });
+    connect(canvas_, &ChartCanvas::lineDrawn, side_, [this](geo::WaterPoint a, geo::WaterPoint b) {
+        side_->showCut(a, b);
+        canvas_->setTool(chart::ToolKind::pan);
+    });
+    connect(canvas_, &ChartCanvas::pointedAt, this, [this](std::optional<geo::WaterPoint> p) {
+        side_->setPointed(p);
+        bottom_->showReadOut(p ? chart::readOutAt(link_.content(), *p).line() : QString());
+    });
+    connect(side_, &side_view::SideView::pointedAt, this, [this](std::optional<geo::WaterPoint> p) {
+        canvas_->setPointed(p);
+        bottom_->showReadOut(p ? chart::readOutAt(link_.content(), *p).line() : QString());
+    });
+    connect(side_, &side_view::SideView::cutChanged, canvas_, [this](const geo::Path& path) {
+        canvas_->setCut(path.size() < 2
+                            ? std::nullopt
+                            : std::optional(chart::LineMade{path.front(), path.back()}));
+    });
+}
+
+void MainWindow::wireWater() {
+    using open_water::OpenWater;
+    connect(&open_, &OpenWater::failed, this, [this](const base::Error& error) {
+        bottom_->say(QString::fromStdString(error.sentence()), true);
+    });
+    connect(&open_, &OpenWater::happened, this,
+            [this](const QString& sentence) { bottom_->say(sentence); });
+    connect(&open_, &OpenWater::derivedChanged, this, &MainWindow::tellDrawn);
+    connect(&open_, &OpenWater::plannedChanged, this, &MainWindow::tellPlanned);
+    connect(&open_, &OpenWater::opened, this, [this] {
+        preferences_.addRecentWater(open_.path());
+        setWindowTitle(tr("%1 - Meremark").arg(QString::fromStdString(open_.water()->name)));
+        cutMark_.reset();
+        side_->showNothing();
+        bottom_->say(
+            open_.isReadOnly()
+                ? tr("%1 can only be read: nothing you change will be kept.").arg(open_.path())
+                : tr("Opened %1.").arg(open_.path()));
+    });
+}
+
+void MainWindow::takeContent() {
+    const chart::ChartContent& content = link_.content();
+    canvas_->setContent(content);
+    side_->setContent(content);
+    if (content.selectedMark != cutMark_ || content.planned != cutPlan_) {
+        cutPlan_ = content.planned;
+        cutMark_ = content.selectedMark;
+        if (cutMark_) {
+            side_->showMark(*cutMark_);
+        }
+    }
+}
+
+void MainWindow::tellDrawn() {
+    const water::Derived& derived = open_.derived();
+    if (!derived.failures.empty() || !derived.drawn) {
+        return;
+    }
+    const wording::Words words(preferences_.units());
+    const auto sections = derived.sections ? derived.sections->sections.size() : 0;
+    bottom_->say(tr("Drawn: %L1 cells of %2, %L3 sections. Next: %4")
+                     .arg(derived.drawn->report.cells)
+                     .arg(words.length(derived.drawn->report.cell))
+                     .arg(sections)
+                     .arg(derived.outlineIsAssumed ? tr("bring in a shoreline.")
+                                                   : tr("choose marks under Tomorrow.")));
+}
+
+void MainWindow::tellPlanned() {
+    if (const auto planned = open_.planned()) {
+        bottom_->say(
+            tr("Marks ranked for %1: %L2 places looked at, the best %L3 kept. Next: the sheet.")
+                .arg(wording::Words::day(planned->plan.day.day))
+                .arg(planned->looked)
+                .arg(planned->marks.size()));
+    }
+}
+
+void MainWindow::tellAsking() {
+    canvas_->setTool(link_.isAsking() ? chart::ToolKind::note : chart::ToolKind::pan);
+    bottom_->say(link_.isAsking() ? link_.prompt() + tr("  (Escape when done)") : QString());
+}
+
+void MainWindow::openWater(const QString& path) {
+    if (const auto opened = open_.open(path); !opened) {
+        bottom_->say(QString::fromStdString(opened.error().sentence()), true);
+    }
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (event->mimeData()->hasUrls()) {
+        event->acceptProposedAction();
+    }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    QStringList files;
+    for (const QUrl& url : event->mimeData()->urls()) {
+        if (url.isLocalFile()) {
+            files.append(url.toLocalFile());
+        }
+    }
+    event->acceptProposedAction();
+    if (files.size() == 1 &&
+        files.front().endsWith(QLatin1String(waterSuffix), Qt::CaseInsensitive)) {
+        openWater(files.front());
+        return;
+    }
+    // Once the drop is over: a dialog within it would hold the other program's hand.
+    QTimer::singleShot(0, this, [this, files] {
+        if (!open_.isOpen()) {
+            askNewWater();
+        }
+        if (open_.isOpen()) {
+            showDay(0);
+            survey_->takeFiles(files);
+        }
+    });
+}
+
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Escape) {
+        QMainWindow::keyPressEvent(event);
+        return;
+    }
+    if (link_.isAsking()) {
+        link_.stopAsking();
+    } else if (open_.jobs().isBusy()) {
+        open_.jobs().cancelAll();
+    } else {
+        canvas_->setTool(chart::ToolKind::pan);
+    }
+}
+
+} // namespace window

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The two small menus of the window and the dialogs behind them.
+#include "app/window/main_window.h"
+
+#include "app/chart/chart_canvas.h"
+#include "app/window/bottom_line.h"
+#include "app/window/top_line.h"
+#include "core/outputs/write_all.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMenu>
+#include <QMessageBox>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+namespace window {
+
+namespace {
+
+const QString waterFilter = QStringLiteral("Water files (*.gpkg)");
+
+/// A text to read, with a way to close it.
+void showPage(QWidget* parent, const QString& title, const QString& text) {
+    QDialog page(parent);
+    page.setWindowTitle(title);
+    auto* column = new QVBoxLayout(&page);
+    auto* body = new QPlainTextEdit(text, &page);
+    body->setReadOnly(true);
+    body->setLineWrapMode(QPlainTextEdit::NoWrap);
+    QFont fixed(QStringLiteral("DejaVu Sans Mono"));
+    fixed.setPointSize(10);
+    body->setFont(fixed);
+    column->addWidget(body);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &page);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, &page, &QDialog::reject);
+    column->addWidget(buttons);
+    page.resize(760, 520);
+    page.exec();
+}
+
+} // namespace
+
+void MainWindow::layWaterMenu() {
+    QMenu* menu = top_->waterMenu();
+    const auto add = [&](const QString& text, const QString& key, auto act) {
+        QAction* action = menu->addAction(text, this, act);
+        action->setShortcut(QKeySequence(key));
+        addAction(action);
+        return action;
+    };
+    add(tr("New water..."), QStringLiteral("Ctrl+N"), [this] { askNewWater(); });
+    add(tr("Open water..."), QStringLiteral("Ctrl+O"), [this] { askOpenWater(); });
+    QMenu* recent = menu->addMenu(tr("Open again"));
+    connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
+    menu->addSeparator();
+    add(tr("Give in open formats..."), QStringLiteral("Ctrl+E"), [this] { askFolderToGive(); });
+    add(tr("Cut through the water"), QStringLiteral("Ctrl+K"), [this] {
+        canvas_->setTool(chart::ToolKind::cutLine);
+        bottom_->say(tr("Draw a line on the chart: the side view shows the cut along it."));
+    });
+    menu->addSeparator();
+    add(tr("Keys and files"), QStringLiteral("F1"), [this] { showKeys(); });
+    add(tr("About Meremark"), {}, [this] { showAbout(); });
+    add(tr("Leave"), QStringLiteral("Ctrl+Q"), [this] { close(); });
+}
+
+void MainWindow::fillRecent(QMenu* recent) {
+    recent->clear();
+    for (const QString& path : preferences_.recentWaters()) {
+        recent->addAction(path, this, [this, path] { openWater(path); });
+    }
+    recent->setEnabled(true);
+    if (recent->isEmpty()) {
+        recent->addAction(tr("nothing yet"))->setEnabled(false);
+    }
+}
+
+void MainWindow::layLayersMenu() {
+    using chart::LayerKind;
+    const std::array<std::pair<LayerKind, QString>, 12> names{
+        {{LayerKind::depth, tr("Depths")},
+         {LayerKind::contours, tr("Contours")},
+         {LayerKind::structure, tr("Structure")},
+         {LayerKind::weed, tr("Weed")},
+         {LayerKind::sections, tr("Sections")},
+         {LayerKind::closed, tr("Closed water")},
+         {LayerKind::soundings, tr("Soundings")},
+         {LayerKind::crossings, tr("Crossings")},
+         {LayerKind::nextLines, tr("Where to sound next")},
+         {LayerKind::places, tr("Places")},
+         {LayerKind::log, tr("Stays and fish")},
+         {LayerKind::marks, tr("Marks")}}};
+    QMenu* menu = top_->layersMenu();
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const LayerKind kind = names[i].first;
+        QAction* action = menu->addAction(names[i].second);
+        action->setCheckable(true);
+        action->setShortcut(QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
+        addAction(action);
+        connect(action, &QAction::triggered, this,
+                [this, kind](bool isShown) { link_.setShown(kind, isShown); });
+        connect(&link_, &days::ChartLink::contentChanged, action,
+                [this, action, kind] { action->setChecked(link_.content().shown.contains(kind)); });
+        action->setChecked(link_.content().shown.contains(kind));
+    }
+}
+
+void MainWindow::askNewWater() {
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("New water: where is its file to be?"), QString(), waterFilter);
+    if (path.isEmpty()) {
+        return;
+    }
+    const QString whole =
+        path.endsWith(QLatin1String(".gpkg")) ? path : path + QStringLiteral(".gpkg");
+    if (const auto made = open_.create(whole, QFileInfo(whole).completeBaseName()); !made) {
+        bottom_->say(QString::fromStdString(made.error().sentence()), true);
+    }
+}
+
+void MainWindow::askOpenWater() {
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a water"), QString(), waterFilter);
+    if (!path.isEmpty()) {
+        openWater(path);
+    }
+}
+
+void MainWindow::askFolderToGive() {
+    if (!open_.derived().drawn) {
+        bottom_->say(tr("There is nothing to give before the water is drawn."), true);
+        return;
+    }
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, tr("Folder for the open formats"));
+    if (folder.isEmpty()) {
+        return;
+    }
+    const auto planned = open_.planned();
+    open_.jobs().start<void>(
+        tr("Giving in open formats"),
+        [water = open_.water(), derived = open_.derived(), planned,
+         folder](base::Progress& progress) {
+            return outputs::writeAll(*water, derived,
+                                     planned ? planned->marks : std::vector<marks::Mark>{},
+                                     folder.toStdString(), progress);
+        },
+        [this, folder](base::Result<void> given) {
+            bottom_->say(given ? tr("Given in open formats in %1.").arg(folder)
+                               : QString::fromStdString(given.error().sentence()),
+                         !given);
+        });
+}
+
+void MainWindow::showKeys() {
+    QFile file(QStringLiteral(":/desk/keys.txt"));
+    if (file.open(QIODevice::ReadOnly)) {
+        showPage(this, tr("Keys and files"), QString::fromUtf8(file.readAll()));
+    }
+}
+
+void MainWindow::showAbout() {
+    QMessageBox::about(this, tr("About Meremark"),
+                       tr("<p><b>Meremark %1</b></p><p>Soundings in, honest map, sections, ranked "
+                          "marks with reasons, anchors and rods, a log, "
+                          "and back into the next plan.</p><p>Not for navigation. Local rules and "
+                          "the fishery's staff go first.</p>"
+                          "<p>GPL-3.0-or-later. Uses Qt, GDAL, PROJ and SQLite.</p>")
+                           .arg(QApplication::applicationVersion()));
+}
+
+} // namespace window

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/open_water/open_water.h"
+#include "app/preferences/preferences.h"
+
+#include <QWidget>
+
+#include <array>
+
+class QAction;
+class QButtonGroup;
+class QLabel;
+class QMenu;
+class QToolButton;
+
+namespace window {
+
+/// The line above the chart: the water's name, the three days, the level of the plan, the units,
+/// undo and redo, and two small menus.
+class TopLine : public QWidget {
+    Q_OBJECT
+public:
+    TopLine(open_water::OpenWater& open, preferences::Preferences& preferences,
+            QWidget* parent = nullptr);
+
+    void showDay(int day);
+    [[nodiscard]] QMenu* waterMenu() const { return waterMenu_; }
+    [[nodiscard]] QMenu* layersMenu() const { return layersMenu_; }
+
+signals:
+    void dayChosen(int day);
+
+private:
+    void refresh();
+    QToolButton* addButton(const QString& text, const QString& help);
+
+    open_water::OpenWater& open_;
+    preferences::Preferences& preferences_;
+    QLabel* name_;
+    QLabel* level_;
+    QButtonGroup* days_;
+    QToolButton* units_;
+    QToolButton* undo_;
+    QToolButton* redo_;
+    QMenu* waterMenu_;
+    QMenu* layersMenu_;
+};
+
+} // namespace window
