@@ -127,6 +127,24 @@ geo::Path fitted(const geo::Path& line, const SlopeGrid& slope, double reach_m, 
     return geo::simplified(out, 0.25 * slope.frame().cell_m());
 }
 
+/// The line without its ends: there the border of a zone turns the corner towards the shore and is
+/// no edge any more. A closed line has no ends.
+geo::Path withoutEnds(const geo::Path& line, double end_m) {
+    if (line.front() == line.back() || geo::lengthOf(line).inMetres() < 6.0 * end_m) {
+        return line;
+    }
+    std::size_t first = 0;
+    std::size_t last = line.size() - 1;
+    while (first + 1 < last && geo::distance_m(line[first], line.front()) < end_m) {
+        ++first;
+    }
+    while (last > first + 1 && geo::distance_m(line[last], line.back()) < end_m) {
+        --last;
+    }
+    return {line.begin() + static_cast<std::ptrdiff_t>(first),
+            line.begin() + static_cast<std::ptrdiff_t>(last) + 1};
+}
+
 } // namespace
 
 void addEdgeLines(Zone& dropOff, const SlopeGrid& slope, units::Length reach, units::Length least) {
@@ -137,8 +155,8 @@ void addEdgeLines(Zone& dropOff, const SlopeGrid& slope, units::Length reach, un
         for (const geo::Path& run : runs) {
             if (geo::lengthOf(run) >= least) {
                 (wanted == Border::top ? dropOff.topEdges : dropOff.feet)
-                    .push_back(
-                        fitted(run, slope, reach.inMetres(), wanted == Border::top ? 1.0 : -1.0));
+                    .push_back(fitted(withoutEnds(run, 1.2 * slope.frame().cell_m()), slope,
+                                      reach.inMetres(), wanted == Border::top ? 1.0 : -1.0));
             }
         }
     }
