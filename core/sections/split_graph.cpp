@@ -115,11 +115,24 @@ private:
         return {end, other};
     }
 
-    /// True where an area can be divided into parts of allowed size.
-    bool canBeDivided(double area_m2) const {
+    /// Mean size that parts of an area would have, as a share of the wanted size.
+    double meanShare(double area_m2) const {
         const double parts = std::max(1.0, std::round(area_m2 / sizes_.wanted_m2));
-        const double each = area_m2 / parts / sizes_.wanted_m2;
-        return each >= sizes_.least && each <= sizes_.most;
+        return area_m2 / parts / sizes_.wanted_m2;
+    }
+
+    /// What a cut costs: its border against the smaller side's breadth, and the more the farther
+    /// the parts on either side would be from the wanted size. Nothing where they would be outside
+    /// of what is allowed.
+    std::optional<double> costOf(double cut_m, double first_m2, double second_m2) const {
+        const double one = meanShare(first_m2);
+        const double other = meanShare(second_m2);
+        if (std::min(one, other) < sizes_.least || std::max(one, other) > sizes_.most) {
+            return std::nullopt;
+        }
+        constexpr double sizeWeight = 4.0;
+        const double off = std::pow(one - 1.0, 2.0) + std::pow(other - 1.0, 2.0);
+        return cut_m / std::sqrt(std::min(first_m2, second_m2)) * (1.0 + sizeWeight * off);
     }
 
     std::optional<std::pair<Part, Part>> cut(const Part& part) {
@@ -162,13 +175,9 @@ private:
                                       : static_cast<double>(step.cut_m);
                 }
             }
-            if (!canBeDivided(first_m2) || !canBeDivided(area_m2 - first_m2)) {
-                continue;
-            }
-            // A long border is worth it only where it leaves two pieces of some size.
-            const double cost = cut_m / std::sqrt(std::min(first_m2, area_m2 - first_m2));
-            if (cost < best) {
-                best = cost;
+            const auto cost = costOf(cut_m, first_m2, area_m2 - first_m2);
+            if (cost && *cost < best) {
+                best = *cost;
                 at = k + 1;
             }
         }
