@@ -21,7 +21,8 @@ constexpr std::array fences = {
     Fence{"(proj|proj_.*|geodesic)\\.h", "core/geo/water_frame\\.cpp",
           "PROJ belongs to core/geo/water_frame.cpp"},
     Fence{"sqlite3.*", "core/store/.*", "SQLite belongs to core/store"},
-    Fence{"(boost|fmt|CLI)/.*|nlohmann/json\\.hpp", ".*\\.cpp", "keep heavy headers out of headers"},
+    Fence{"(boost|fmt|CLI)/.*|nlohmann/json\\.hpp", ".*\\.cpp",
+          "keep heavy headers out of headers"},
     Fence{"CLI/.*", "app/batch/.*", "options belong to app/batch"},
 };
 
