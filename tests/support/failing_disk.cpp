@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/failing_disk.h"
 
+#include "core/geo/water_frame.h"
+
 #include <cstddef>
 #include <limits>
 #include <new>
@@ -148,6 +150,9 @@ int removeFile(sqlite3_vfs*, const char* name, int syncFolder) {
 } // namespace
 
 FailingDisk::FailingDisk() {
+    // PROJ keeps its own database open from its first use to the end of the process: that must not
+    // lie on a disk that is taken away again.
+    static_cast<void>(geo::WaterFrame::centredOn({3.1, 55.2})->wkt());
     State& state = disk();
     state = State();
     state.real = sqlite3_vfs_find(nullptr);
