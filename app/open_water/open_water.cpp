@@ -121,7 +121,7 @@ void OpenWater::deriveUpTo(Step step) {
         return;
     }
     jobs_.start<Derived>(tr("Drawing the water"), deriving(water_, derived_, step),
-                         [this](base::Result<Derived> made) {
+                         [this, step, from = water_](base::Result<Derived> made) {
                              if (!made) {
                                  if (made.error().kind != base::ErrorKind::cancelled) {
                                      emit failed(made.error());
@@ -132,6 +132,11 @@ void OpenWater::deriveUpTo(Step step) {
                              planIsStale_ = true;
                              keepFound();
                              emit derivedChanged();
+                             // Undone and done again while it ran: what came home was made from
+                             // another water.
+                             if (from != water_ && !isCurrent(step)) {
+                                 deriveUpTo(step);
+                             }
                          });
 }
 

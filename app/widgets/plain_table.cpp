@@ -46,7 +46,10 @@ PlainTable::PlainTable(const QStringList& columns, int mostRows, QWidget* parent
     connect(this, &QTableWidget::itemSelectionChanged, this, [this] { emit rowChosen(chosen()); });
     connect(this, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
         if (item->column() == editable_) {
-            emit typedOver(item->row(), item->text());
+            // Once the editor is closed: what follows may well lay other rows.
+            QMetaObject::invokeMethod(
+                this, [this, row = item->row(), text = item->text()] { emit typedOver(row, text); },
+                Qt::QueuedConnection);
         }
     });
 }

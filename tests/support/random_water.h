@@ -119,6 +119,9 @@ private:
         if (yes()) {
             day.waterTemperature = units::Temperature::celsius(number(0.0, 25.0));
         }
+        if (yes()) {
+            day.agreedOffset = units::Length::metres(number(-0.5, 0.5));
+        }
         const int count = upTo(static_cast<int>(most));
         const bool hasTimes = yes();
         for (int i = 0; i < count; ++i) {

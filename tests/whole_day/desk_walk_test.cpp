@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The three days at the desk on the sample water, walked with mouse and keys: soundings to
+// sections; conditions to a printed sheet; a stay with a fish entered and seen in the rates. Each
+// walk leaves a picture of the window beside the build.
+#include "app/chart/chart_canvas.h"
+#include "app/days/looking_back/looking_back_day.h"
+#include "app/days/step_panel.h"
+#include "app/days/survey_day/survey_day.h"
+#include "app/days/tomorrow/tomorrow_day.h"
+#include "app/paper/day_sheet.h"
+#include "app/widgets/amount_field.h"
+#include "app/widgets/plain_table.h"
+#include "app/window/bottom_line.h"
+#include "app/window/main_window.h"
+#include "app/window/style.h"
+#include "core/water/review_log.h"
+#include "core/water/swap_parts.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <memory>
+
+namespace {
+
+constexpr int longEnough_ms = 60000;
+
+QString sample(const QString& name) {
+    return QStringLiteral(MEREMARK_SAMPLE_DIR "/files/") + name;
+}
+
+/// The visible button with these words.
+QPushButton* button(QWidget& in, const QString& words) {
+    for (QPushButton* each : in.findChildren<QPushButton*>()) {
+        if (each->text() == words && each->isVisible()) {
+            return each;
+        }
+    }
+    return nullptr;
+}
+
+/// The visible field with this name for the screen reader, which is its label.
+template <class Field>
+Field* field(QWidget& in, const QString& label) {
+    for (Field* each : in.findChildren<Field*>()) {
+        if (each->accessibleName() == label && each->isVisible()) {
+            return each;
+        }
+    }
+    return nullptr;
+}
+
+void typeInto(QLineEdit& line, const QString& text) {
+    line.setFocus();
+    line.selectAll();
+    QTest::keyClicks(&line, text);
+    QTest::keyClick(&line, Qt::Key_Return);
+}
+
+} // namespace
+
+class DeskWalk : public QObject {
+    Q_OBJECT
+
+private slots:
+    void initTestCase() {
+        QStandardPaths::setTestModeEnabled(true);
+        QCoreApplication::setOrganizationName(QStringLiteral("Meremark tests"));
+        QDir().mkpath(QStringLiteral(MEREMARK_PICTURE_DIR));
+        window_ = std::make_unique<window::MainWindow>();
+        window_->resize(1280, 800);
+        window_->show();
+        QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
+        survey_ = window_->findChild<days::survey_day::SurveyDay*>();
+        tomorrow_ = window_->findChild<days::tomorrow::TomorrowDay*>();
+        back_ = window_->findChild<days::looking_back::LookingBackDay*>();
+        QVERIFY(survey_ != nullptr && tomorrow_ != nullptr && back_ != nullptr);
+    }
+
+    void surveyDayLeadsFromFilesToNamedSections() {
+        QVERIFY(
+            open().create(folder_.filePath(QStringLiteral("walk.gpkg")), QStringLiteral("walk")));
+        survey_->takeFiles({sample("survey-days.csv"), sample("water.json"),
+                            sample("shoreline.geojson"), sample("survey-2026-09-05.nmea"),
+                            sample("survey-2026-09-12.gpx"), sample("survey-2026-09-19.csv"),
+                            sample("weed-notes.csv"), sample("lead-line.csv"),
+                            sample("house-rules.json"), sample("log.csv")});
+        QTRY_VERIFY_WITH_TIMEOUT(!survey_->isTakingFiles() && !open().jobs().isBusy(),
+                                 longEnough_ms);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections), longEnough_ms);
+        QCOMPARE(open().water()->name, std::string("Quernholt Water"));
+        QCOMPARE(open().water()->days.size(), std::size_t{3});
+        QVERIFY(open().derived().sections->sections.size() >= 10);
+
+        // The day without a gauge reading is offered an offset, and nothing is added before the
+        // user agrees.
+        survey_->steps().openStep(2);
+        QPushButton* agree = button(*survey_, QStringLiteral("Agree"));
+        QVERIFY(agree != nullptr);
+        QTest::mouseClick(agree, Qt::LeftButton);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+        const auto agreed = open().water()->days[1].agreedOffset;
+        QVERIFY(agreed && std::abs(agreed->inMetres() - 0.10) < 0.05);
+
+        nameASection();
+        window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/survey-day.png"));
+    }
+
+    void limitTypedInFeetMovesTheBands() {
+        survey_->steps().openStep(4);
+        auto* limit = field<widgets::AmountField>(*survey_, QStringLiteral("Limit"));
+        QVERIFY(limit != nullptr);
+        typeInto(*limit, QStringLiteral("20 ft"));
+        QCOMPARE(open().water()->settings.bands.limit().inFeet(), 20.0);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+        typeInto(*limit, QStringLiteral("deep"));
+        QVERIFY(limit->isWrong());
+        QCOMPARE(open().water()->settings.bands.limit().inFeet(), 20.0);
+        open().undoStack().undo();
+        QCOMPARE(open().water()->settings.bands.limit().inFeet(), 30.0);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+    }
+
+    void tomorrowLeadsFromConditionsToAPrintedSheet() {
+        QTest::keyClick(window_.get(), Qt::Key_2, Qt::ControlModifier);
+        window_->showDay(1);
+        tomorrow_->steps().openStep(0);
+        auto* level = field<widgets::AmountField>(*tomorrow_, QStringLiteral("Level"));
+        QVERIFY(level != nullptr);
+        typeInto(*level, QStringLiteral("0.35 m"));
+        QCOMPARE(open().water()->plan.day.levelChange.inMetres(), 0.35);
+        QTRY_VERIFY_WITH_TIMEOUT(
+            open().planned() && !open().isPlanStale() && !open().jobs().isBusy(), longEnough_ms);
+        QVERIFY(open().planned()->marks.size() >= 5);
+        for (const marks::Mark& mark : open().planned()->marks) {
+            QVERIFY(mark.factors.size() >= 5);
+            QVERIFY(mark.anchors.bow.rope.inMetres() > 0.0 &&
+                    mark.anchors.stern.rope.inMetres() > 0.0);
+            QVERIFY(!mark.spread.rods.empty());
+        }
+        tomorrow_->steps().openStep(3);
+        window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/tomorrow.png"));
+        chart::ChartContent content = window_->findChild<chart::ChartCanvas*>()->content();
+        const QString sheet = folder_.filePath(QStringLiteral("sheet.pdf"));
+        const auto pages = paper::saveDaySheet(sheet.toStdString(), content);
+        QVERIFY(pages && *pages >= 1);
+        QVERIFY(QFileInfo(sheet).size() > 10000);
+    }
+
+    void draggingAMarkPinsItThere() {
+        const marks::Mark first = open().planned()->marks.front();
+        const geo::WaterPoint there{first.place.x_m + 12.0, first.place.y_m};
+        tomorrow_->moveMark(first.rank, there);
+        QCOMPARE(open().water()->pinnedMarks.size(), std::size_t{1});
+        QTRY_VERIFY_WITH_TIMEOUT(!open().isPlanStale() && !open().jobs().isBusy(), longEnough_ms);
+        const auto& marks = open().planned()->marks;
+        QVERIFY(std::any_of(marks.begin(), marks.end(),
+                            [](const marks::Mark& m) { return m.isPinned; }));
+        open().undoStack().undo();
+        QVERIFY(open().water()->pinnedMarks.empty());
+    }
+
+    void lookingBackTakesAFishIntoTheRates() {
+        window_->showDay(2);
+        const auto fishOf = [this] {
+            base::Progress silent;
+            return water::reviewLog(*open().water(), open().derived(), {}, silent)->overall.fish;
+        };
+        const int before = fishOf();
+        back_->steps().openStep(1);
+        window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/looking-back-stays.png"));
+        auto* table = back_->findChild<widgets::PlainTable*>();
+        QVERIFY(table != nullptr);
+        QPushButton* add = button(*back_, QStringLiteral("Fish"));
+        if (add == nullptr || !add->isEnabled()) {
+            for (widgets::PlainTable* each : back_->findChildren<widgets::PlainTable*>()) {
+                if (each->isVisible() && each->rowCount() > 0) {
+                    QTest::mouseClick(each->viewport(), Qt::LeftButton, {},
+                                      each->visualItemRect(each->item(0, 0)).center());
+                    break;
+                }
+            }
+            add = button(*back_, QStringLiteral("Fish"));
+        }
+        QVERIFY(add != nullptr && add->isEnabled());
+        QTest::mouseClick(add, Qt::LeftButton);
+        QTRY_COMPARE_WITH_TIMEOUT(fishOf(), before + 1, 5000);
+        back_->steps().openStep(2);
+        QTest::qWait(300);
+        window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/looking-back.png"));
+        open().undoStack().undo();
+        QCOMPARE(fishOf(), before);
+    }
+
+    void everythingIsInTheFileWhenItIsOpenedAgain() {
+        const water::Water before = *open().water();
+        open().finishKeeping();
+        QVERIFY(open().open(folder_.filePath(QStringLiteral("walk.gpkg"))));
+        for (const water::Part part : water::allParts) {
+            const std::array one{part};
+            QVERIFY2(water::copyOfParts(*open().water(), one) == water::copyOfParts(before, one),
+                     std::to_string(static_cast<int>(part)).c_str());
+        }
+        QVERIFY(open().derived().drawn != nullptr); // kept, so that opening is instant
+        QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
+    }
+
+    void badFilesAreToldAndCostNothing() {
+        const water::Water before = *open().water();
+        const QString empty = folder_.filePath(QStringLiteral("empty.nmea"));
+        QFile(empty).open(QIODevice::WriteOnly);
+        window_->showDay(0);
+        survey_->takeFiles({empty});
+        QTRY_VERIFY_WITH_TIMEOUT(window_->bottomLine().said().contains(QStringLiteral("empty")),
+                                 5000);
+        QVERIFY(*open().water() == before);
+        window_->openWater(empty);
+        QVERIFY(open().isOpen());
+    }
+
+    void cleanupTestCase() { window_.reset(); }
+
+private:
+    open_water::OpenWater& open() { return window_->open(); }
+
+    void nameASection() {
+        survey_->steps().openStep(6);
+        widgets::PlainTable* table = nullptr;
+        for (widgets::PlainTable* each : survey_->findChildren<widgets::PlainTable*>()) {
+            table = each->isVisible() ? each : table;
+        }
+        QVERIFY(table != nullptr && table->rowCount() >= 10);
+        emit table->typedOver(2, QStringLiteral("Long Bar"));
+        QCOMPARE(open().water()->sectionNames.size(), std::size_t{1});
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+        QCOMPARE(open().derived().sections->sections[2].name, std::string("Long Bar"));
+        open().undoStack().undo();
+        QVERIFY(open().water()->sectionNames.empty());
+        open().undoStack().redo();
+        QCOMPARE(open().water()->sectionNames.size(), std::size_t{1});
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+    }
+
+    QTemporaryDir folder_;
+    std::unique_ptr<window::MainWindow> window_;
+    days::survey_day::SurveyDay* survey_ = nullptr;
+    days::tomorrow::TomorrowDay* tomorrow_ = nullptr;
+    days::looking_back::LookingBackDay* back_ = nullptr;
+};
+
+int main(int argc, char** argv) {
+    QApplication app(argc, argv);
+    window::applyStyle(app);
+    DeskWalk walk;
+    return QTest::qExec(&walk, argc, argv);
+}
+
+#include "desk_walk_test.moc"
