@@ -227,6 +227,17 @@ private slots:
         QVERIFY(open().isOpen());
     }
 
+    void factsOfOneWaterDoNotReachTheNext() {
+        survey_->takeFiles({sample("survey-days.csv")});
+        QVERIFY(
+            open().create(folder_.filePath(QStringLiteral("next.gpkg")), QStringLiteral("next")));
+        survey_->takeFiles({sample("survey-2026-09-05.nmea")});
+        QTRY_COMPARE_WITH_TIMEOUT(open().water()->days.size(), std::size_t{1}, longEnough_ms);
+        QVERIFY(!open().water()->days[0].gauge.isKnown());
+        open().jobs().cancelAll();
+        QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
+    }
+
     void cleanupTestCase() { window_.reset(); }
 
 private:

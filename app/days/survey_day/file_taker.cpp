@@ -46,7 +46,10 @@ QString fileName(const QString& path) {
 
 } // namespace
 
-FileTaker::FileTaker(DayContext context, QWidget* window) : context_(context), window_(window) {}
+FileTaker::FileTaker(DayContext context, QWidget* window) : context_(context), window_(window) {
+    // Facts go by file name; a file of the same name in another water has nothing to do with them.
+    connect(&context_.open, &open_water::OpenWater::opened, this, [this] { facts_.clear(); });
+}
 
 void FileTaker::ask(const QString& title) {
     take(QFileDialog::getOpenFileNames(window_, title));
