@@ -207,9 +207,13 @@ void findUnit(TablePreview& preview, const SoundingFileSettings& settings) {
                 preview.unit = DepthUnit::feet;
             } else if (word == "fathom" || word == "fathoms" || word == "fm") {
                 preview.unit = DepthUnit::fathoms;
+            } else if (word != "m" && word != "metres" && word != "meters") {
+                continue;
             }
+            preview.isUnitTold = true;
         }
     }
+    preview.isUnitTold = preview.isUnitTold || settings.unit.has_value();
     preview.unit = settings.unit.value_or(preview.unit);
 }
 

@@ -22,6 +22,7 @@ struct TablePreview {
     std::vector<ColumnRole> roles;              ///< Guessed, or as chosen; one for each column.
     std::vector<std::vector<std::string>> rows; ///< The first 20 rows of data.
     DepthUnit unit = DepthUnit::metres;         ///< As chosen, or told by the depth column's name.
+    bool isUnitTold = false; ///< True where the settings or the depth column's name say the unit.
     DateOrder dateOrder = DateOrder::yearFirst; ///< Of the dates in the time or date column.
     bool hasTimes = false; ///< False where the time column names no date: its times tell nothing.
     bool inDegrees = true; ///< False where the coordinates are too large for it.

@@ -152,12 +152,27 @@ TEST(ReadTablePreview, ShowsWhatWasGuessed) {
     EXPECT_EQ(preview->decimalMark, ',');
     EXPECT_TRUE(preview->hasHeader);
     EXPECT_EQ(preview->unit, DepthUnit::feet);
+    EXPECT_TRUE(preview->isUnitTold);
     EXPECT_EQ(preview->firstDataLine, 3U);
     EXPECT_EQ(preview->roles, (std::vector<ColumnRole>{ColumnRole::x, ColumnRole::y,
                                                        ColumnRole::depth, ColumnRole::time}));
     ASSERT_EQ(preview->rows.size(), 2U);
     EXPECT_EQ(preview->rows[1][0], "3,2");
     EXPECT_EQ(preview->columnList(), "lon, lat, depth_ft, time");
+}
+
+TEST(ReadTablePreview, TellsAUnitThatIsSaidFromOneThatIsOnlyUsual) {
+    const support::ScratchFolder scratch;
+    const auto previewUnder = [&scratch](const std::string& depth) {
+        return readTablePreview(
+            scratch.file("u.csv", "lon,lat," + depth + "\n3.1,55.2,9.9\n3.2,55.2,9.8\n"), {});
+    };
+    const auto said = previewUnder("depth_m");
+    const auto usual = previewUnder("depth");
+    ASSERT_TRUE(said && usual);
+    EXPECT_EQ(said->unit, usual->unit);
+    EXPECT_TRUE(said->isUnitTold);
+    EXPECT_FALSE(usual->isUnitTold);
 }
 
 class StopsAtOnce : public base::Progress {
