@@ -65,10 +65,12 @@ std::optional<units::Depth> depthTyped(const QString& text, UnitSystem units) {
 }
 
 std::optional<std::vector<units::Depth>> depthsTyped(const QString& text, UnitSystem units) {
-    static const QRegularExpression between(QStringLiteral("[,;]"));
     static const QRegularExpression blanks(QStringLiteral("\\s+"));
     const QString typed = text.trimmed();
-    const QStringList parts = typed.split(typed.contains(between) ? between : blanks);
+    // Where semicolons part the depths, a comma is the decimal mark.
+    const QStringList parts = typed.contains(';')   ? typed.split(';')
+                              : typed.contains(',') ? typed.split(',')
+                                                    : typed.split(blanks);
     std::vector<units::Depth> depths;
     for (const QString& part : parts) {
         const auto depth = depthTyped(part, units);

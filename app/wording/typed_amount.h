@@ -22,7 +22,7 @@ namespace wording {
 [[nodiscard]] std::optional<units::Depth> depthTyped(const QString& text,
                                                      preferences::UnitSystem units);
 /// Several depths with commas or semicolons between them, or blanks where there are neither:
-/// "2, 4, 6", "6ft; 12ft", "2 4 6".
+/// "2, 4, 6", "2,5; 4; 6", "2 4 6".
 [[nodiscard]] std::optional<std::vector<units::Depth>> depthsTyped(const QString& text,
                                                                    preferences::UnitSystem units);
 [[nodiscard]] std::optional<units::Length> lengthTyped(const QString& text,
