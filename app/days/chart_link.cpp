@@ -86,13 +86,26 @@ void ChartLink::setShown(LayerKind kind, bool isShown) {
 
 void ChartLink::askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take) {
     prompt_ = prompt;
+    tool_ = chart::ToolKind::note;
     take_ = std::move(take);
+    takeRing_ = nullptr;
+    emit askingChanged();
+}
+
+void ChartLink::askRing(const QString& prompt, chart::ToolKind tool,
+                        std::function<void(const geo::Ring&)> take) {
+    prompt_ = prompt;
+    tool_ = tool;
+    take_ = nullptr;
+    takeRing_ = std::move(take);
     emit askingChanged();
 }
 
 void ChartLink::stopAsking() {
     if (isAsking()) {
+        tool_ = chart::ToolKind::pan;
         take_ = nullptr;
+        takeRing_ = nullptr;
         prompt_.clear();
         emit askingChanged();
     }
@@ -104,6 +117,13 @@ void ChartLink::givePlace(geo::WaterPoint place) {
     const QString prompt = prompt_;
     if (take && !take(place) && prompt == prompt_) {
         stopAsking();
+    }
+}
+
+void ChartLink::giveRing(const geo::Ring& ring) {
+    if (const auto take = takeRing_) {
+        stopAsking();
+        take(ring);
     }
 }
 

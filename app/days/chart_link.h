@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/tools/tool.h"
 #include "app/open_water/open_water.h"
 #include "app/preferences/preferences.h"
 
@@ -41,12 +42,19 @@ public:
     /// Asks the user to point at places of the chart; `take` is given one after the other until it
     /// says that it has enough (false), something else is asked, or asking is stopped.
     void askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take);
+    /// Asks the user to go round something on the chart, once: by clicks (ToolKind::polygon) or
+    /// with the button held (ToolKind::lasso).
+    void askRing(const QString& prompt, chart::ToolKind tool,
+                 std::function<void(const geo::Ring&)> take);
     void stopAsking();
-    [[nodiscard]] bool isAsking() const { return take_ != nullptr; }
+    [[nodiscard]] bool isAsking() const { return tool_ != chart::ToolKind::pan; }
+    /// What the hand needs for what is being asked.
+    [[nodiscard]] chart::ToolKind tool() const { return tool_; }
     /// What is being asked, for the bottom line.
     [[nodiscard]] const QString& prompt() const { return prompt_; }
-    /// The user has pointed.
+    /// The user has pointed, or gone round.
     void givePlace(geo::WaterPoint place);
+    void giveRing(const geo::Ring& ring);
 
 signals:
     void contentChanged();
@@ -61,7 +69,9 @@ private:
     preferences::Preferences& preferences_;
     chart::ChartContent content_;
     QString prompt_;
+    chart::ToolKind tool_ = chart::ToolKind::pan;
     std::function<bool(geo::WaterPoint)> take_;
+    std::function<void(const geo::Ring&)> takeRing_;
 };
 
 } // namespace days

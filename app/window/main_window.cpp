@@ -116,6 +116,7 @@ void MainWindow::wireChart() {
     connect(&link_, &days::ChartLink::lookedAlong, side_, &side_view::SideView::showTrack);
     connect(&link_, &days::ChartLink::askingChanged, this, &MainWindow::tellAsking);
     connect(canvas_, &ChartCanvas::placePicked, &link_, &days::ChartLink::givePlace);
+    connect(canvas_, &ChartCanvas::ringDrawn, &link_, &days::ChartLink::giveRing);
     connect(canvas_, &ChartCanvas::markClicked, &link_, [this](int rank) {
         link_.selectMark(rank);
         showDay(1);
@@ -204,7 +205,7 @@ void MainWindow::tellPlanned() {
 }
 
 void MainWindow::tellAsking() {
-    canvas_->setTool(link_.isAsking() ? chart::ToolKind::note : chart::ToolKind::pan);
+    canvas_->setTool(link_.tool());
     bottom_->say(link_.isAsking() ? link_.prompt() + tr("  (Escape when done)") : QString());
 }
 

@@ -19,6 +19,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QStandardPaths>
@@ -130,6 +131,28 @@ private slots:
                                  longEnough_ms);
     }
 
+    void soundingsAreSetAsideAndTakenBackByHand() {
+        const auto settle = [this] {
+            QTRY_VERIFY_WITH_TIMEOUT(
+                open().isCurrent(water::Step::sections) && !open().jobs().isBusy(), longEnough_ms);
+        };
+        const auto kept = [this] { return open().derived().checked->survey.keptCount(); };
+        survey_->steps().openStep(2);
+        const std::size_t before = kept();
+        goRound(QStringLiteral("Set aside..."));
+        QVERIFY(!open().water()->days[0].setAsideByHand.empty());
+        settle();
+        QVERIFY(kept() < before);
+        goRound(QStringLiteral("Take back..."));
+        QVERIFY(open().water()->days[0].setAsideByHand.empty());
+        settle();
+        QVERIFY(kept() >= before); // What the rules had set aside there is back as well.
+        open().undoStack().undo();
+        open().undoStack().undo();
+        settle();
+        QCOMPARE(kept(), before);
+    }
+
     void tomorrowLeadsFromConditionsToAPrintedSheet() {
         QTest::keyClick(window_.get(), Qt::Key_2, Qt::ControlModifier);
         window_->showDay(1);
@@ -238,10 +261,56 @@ private slots:
         QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
     }
 
+    void factsReachADayThatIsInAlready() {
+        survey_->takeFiles({sample("survey-days.csv")});
+        QVERIFY(open().water()->days[0].gauge.isKnown());
+        open().undoStack().undo();
+        QVERIFY(!open().water()->days[0].gauge.isKnown());
+    }
+
+    void shorelineIsTracedByClicks() {
+        window_->showDay(0);
+        survey_->steps().openStep(1);
+        QVERIFY(open().water()->shoreline.empty());
+        QPushButton* trace = button(*survey_, QStringLiteral("Trace..."));
+        QVERIFY(trace != nullptr && trace->isEnabled());
+        QTest::mouseClick(trace, Qt::LeftButton);
+        auto* canvas = window_->findChild<chart::ChartCanvas*>();
+        for (const QPoint corner : {QPoint(100, 80), {600, 80}, {600, 400}, {100, 400}}) {
+            QTest::mouseClick(canvas, Qt::LeftButton, {}, corner);
+        }
+        QTest::keyClick(canvas, Qt::Key_Return);
+        QCOMPARE(open().water()->shoreline.size(), std::size_t{1});
+        QCOMPARE(open().water()->shoreline[0].outer.size(), std::size_t{4});
+        QVERIFY(canvas->tool() == chart::ToolKind::pan);
+        open().undoStack().undo();
+        QVERIFY(open().water()->shoreline.empty());
+        open().jobs().cancelAll();
+        QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
+    }
+
     void cleanupTestCase() { window_.reset(); }
 
 private:
     open_water::OpenWater& open() { return window_->open(); }
+
+    /// Goes round the middle of the chart with the button held.
+    void goRound(const QString& what) {
+        QPushButton* begin = button(*survey_, what);
+        QVERIFY(begin != nullptr && begin->isEnabled());
+        QTest::mouseClick(begin, Qt::LeftButton);
+        auto* canvas = window_->findChild<chart::ChartCanvas*>();
+        const QPoint middle = canvas->rect().center();
+        const QPoint from = middle + QPoint(-60, -60);
+        QTest::mousePress(canvas, Qt::LeftButton, {}, from);
+        for (const QPoint to : {QPoint(60, -60), {60, 60}, {-60, 60}}) {
+            const QPointF at = middle + to;
+            QMouseEvent move(QEvent::MouseMove, at, canvas->mapToGlobal(at), Qt::NoButton,
+                             Qt::LeftButton, {});
+            QCoreApplication::sendEvent(canvas, &move);
+        }
+        QTest::mouseRelease(canvas, Qt::LeftButton, {}, from);
+    }
 
     void nameASection() {
         survey_->steps().openStep(6);

@@ -6,7 +6,6 @@
 #include "app/wording/typed_amount.h"
 
 #include <QLabel>
-#include <QRegularExpression>
 
 namespace days::survey_day {
 
@@ -59,21 +58,11 @@ protected:
 
 private:
     std::optional<contours::Bands> bandsOf(const QString& text, units::Depth limit) const {
-        std::vector<units::Depth> edges;
-        for (const QString& part :
-             text.split(QRegularExpression(QStringLiteral(",\\s+|;")), Qt::SkipEmptyParts)) {
-            for (const QString& one :
-                 part.count(',') > 0 && !part.contains('.') && part.count(',') != 1
-                     ? part.split(',')
-                     : QStringList{part}) {
-                const auto depth = wording::depthTyped(one.trimmed(), context_.preferences.units());
-                if (!depth) {
-                    return std::nullopt;
-                }
-                edges.push_back(*depth);
-            }
+        auto edges = wording::depthsTyped(text, context_.preferences.units());
+        if (!edges) {
+            return std::nullopt;
         }
-        const auto bands = contours::Bands::make(std::move(edges), limit);
+        const auto bands = contours::Bands::make(std::move(*edges), limit);
         return bands ? std::optional(*bands) : std::nullopt;
     }
 

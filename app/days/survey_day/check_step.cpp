@@ -2,6 +2,8 @@
 #include "app/days/survey_day/check_view.h"
 #include "app/days/survey_day/steps.h"
 #include "app/edits/agree_offset.h"
+#include "app/edits/set_aside_soundings.h"
+#include "app/edits/take_back_soundings.h"
 #include "app/widgets/plain_table.h"
 
 #include <QHBoxLayout>
@@ -20,6 +22,13 @@ public:
         addHeading(tr("Set aside"));
         setAside_ = new widgets::PlainTable({tr("Reason"), tr("Soundings")}, rowsShown, this);
         addWide(setAside_);
+        lasso_ = makeButton(tr("Set aside..."), QStringLiteral("Ctrl+D"),
+                            tr("Go round soundings that are wrong, with the button held"),
+                            [this] { askSoundings(edits::setAsideSoundings); });
+        takeBack_ = makeButton(tr("Take back..."), QStringLiteral("Ctrl+B"),
+                               tr("Go round soundings that are right although set aside"),
+                               [this] { askSoundings(edits::takeBackSoundings); });
+        addRow({lasso_, takeBack_});
         addHeading(tr("Where passes cross"));
         crossings_ = new widgets::PlainTable({tr("Crossings"), QString()}, rowsShown, this);
         addWide(crossings_);
@@ -37,6 +46,8 @@ protected:
     DayStepLine refreshFrom(const ViewInput& input) override {
         const CheckView view = checkViewOf(input);
         setAside_->setRows(view.setAside);
+        lasso_->setEnabled(input.derived.checked != nullptr);
+        takeBack_->setEnabled(!view.setAside.empty());
         crossings_->setRows(view.crossings);
         layOffers(view.offers);
         setWords(gain_, view.gain);
@@ -55,6 +66,16 @@ protected:
     }
 
 private:
+    void askSoundings(void (*edit)(open_water::OpenWater&, const water::SoundingChoice&)) {
+        context_.chart.askRing(tr("Go round the soundings with the button held"),
+                               chart::ToolKind::lasso, [this, edit](const geo::Ring& ring) {
+                                   if (const auto checked = context_.open.derived().checked) {
+                                       edit(context_.open,
+                                            water::soundingsWithin(checked->survey, ring));
+                                   }
+                               });
+    }
+
     void layOffers(const std::vector<CheckView::Offer>& offers) {
         QLayout* column = offers_->layout();
         while (QLayoutItem* item = column->takeAt(0)) {
@@ -83,6 +104,8 @@ private:
     }
 
     widgets::PlainTable* setAside_ = nullptr;
+    QPushButton* lasso_ = nullptr;
+    QPushButton* takeBack_ = nullptr;
     widgets::PlainTable* crossings_ = nullptr;
     QLabel* caution_ = nullptr;
     QWidget* offers_ = nullptr;

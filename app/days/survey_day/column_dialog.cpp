@@ -16,7 +16,7 @@ using readers::ColumnRole;
 ColumnDialog::ColumnDialog(const QString& file, const readers::TablePreview& preview,
                            QWidget* parent)
     : QDialog(parent), preview_(preview), unit_(new QComboBox(this)),
-      rows_(new QTableWidget(this)) {
+      decimalMark_(new QComboBox(this)), rows_(new QTableWidget(this)) {
     setWindowTitle(tr("What do the columns hold?"));
     auto* column = new QVBoxLayout(this);
     column->addWidget(
@@ -52,6 +52,9 @@ ColumnDialog::ColumnDialog(const QString& file, const readers::TablePreview& pre
     unit_->setCurrentIndex(static_cast<int>(preview.unit));
     auto* form = new QFormLayout;
     form->addRow(tr("Unit of the depths"), unit_);
+    decimalMark_->addItems({tr("point: 3.6"), tr("comma: 3,6")});
+    decimalMark_->setCurrentIndex(preview.decimalMark == ',' ? 1 : 0);
+    form->addRow(tr("Decimal mark"), decimalMark_);
     column->addLayout(form);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
@@ -62,7 +65,7 @@ ColumnDialog::ColumnDialog(const QString& file, const readers::TablePreview& pre
 
 readers::SoundingFileSettings ColumnDialog::settings(readers::SoundingFileSettings before) const {
     before.separator = preview_.separator;
-    before.decimalMark = preview_.decimalMark;
+    before.decimalMark = decimalMark_->currentIndex() == 1 ? ',' : '.';
     before.hasHeader = preview_.hasHeader;
     before.unit = static_cast<readers::DepthUnit>(unit_->currentIndex());
     before.columns = {};

@@ -11,8 +11,8 @@ class QTableWidget;
 
 namespace days::survey_day {
 
-/// The first rows of a text, with what each column is taken for and the unit of the depths, to
-/// agree to or to change.
+/// The first rows of a text, with what each column is taken for, the unit of the depths and the
+/// decimal mark, to agree to or to change.
 class ColumnDialog : public QDialog {
     Q_OBJECT
 public:
@@ -26,6 +26,7 @@ private:
     readers::TablePreview preview_;
     std::vector<QComboBox*> roles_;
     QComboBox* unit_;
+    QComboBox* decimalMark_;
     QTableWidget* rows_;
 };
 

@@ -168,8 +168,7 @@ void FileTaker::takeSoundings(const QString& path) {
     };
     const bool isCertain =
         !*preview || (isFound(readers::ColumnRole::x) && isFound(readers::ColumnRole::y) &&
-                      isFound(readers::ColumnRole::depth) &&
-                      (settings.unit || (*preview)->unit != readers::DepthUnit::metres));
+                      isFound(readers::ColumnRole::depth) && (*preview)->isUnitTold);
     if (!isCertain) {
         ColumnDialog dialog(fileName(path), **preview, window_);
         if (dialog.exec() != QDialog::Accepted) {
@@ -230,7 +229,17 @@ void FileTaker::takeDayFacts(const QString& path) {
     for (const readers::SurveyDayFacts& day : *facts) {
         facts_[day.file] = day;
     }
-    done(tr("Facts of %L1 survey days; they are used as their files come in.").arg(facts->size()));
+    // The unit was settled when the file was read; all else reaches days that are in already.
+    edits::change(context_.open, tr("Bring in facts of days"), {water::Part::days},
+                  [this](water::Water& water) {
+                      for (soundings::SurveyDay& day : water.days) {
+                          if (const auto known = facts_.find(day.source); known != facts_.end()) {
+                              water::applyFacts(known->second, day);
+                          }
+                      }
+                  });
+    done(tr("Facts of %L1 survey days; those still to come get theirs as their files come in.")
+             .arg(facts->size()));
 }
 
 void FileTaker::takeWaterFacts(const QString& path) {

@@ -20,10 +20,13 @@ public:
         remove_ =
             makeButton(tr("Take away"), {}, tr("Draw without this shoreline; it can be undone"),
                        [this] { tellIfWrong(edits::setShoreline(context_.open, {})); });
+        trace_ = makeButton(tr("Trace..."), QStringLiteral("Ctrl+T"),
+                            tr("Go round the water on the chart, corner by corner"),
+                            [this] { askShore(); });
         addRow({makeButton(tr("Import..."), {},
                            tr("A shoreline from a file, or a track walked round the water"),
                            [&taker] { taker.ask(tr("Shoreline to bring in")); }),
-                remove_});
+                trace_, remove_});
         chartLevel_ = addAmount(
             {tr("Chart level"),
              tr("The gauge reading that all depths refer to"),
@@ -49,6 +52,7 @@ protected:
         const ShorelineView view = shorelineViewOf(input);
         setWords(facts_, view.facts);
         remove_->setEnabled(view.hasShore);
+        trace_->setEnabled(input.water.frame.has_value());
         chartLevel_->showAmount(view.chartLevel);
         setWords(launch_, view.launch.isEmpty() ? tr("No launch set: ways are not counted.")
                                                 : tr("Launch at %1").arg(view.launch));
@@ -56,6 +60,25 @@ protected:
     }
 
 private:
+    void askShore() {
+        context_.chart.askRing(
+            tr("Click round the water, corner by corner; double-click to close the line"),
+            chart::ToolKind::polygon, [this](const geo::Ring& ring) {
+                // Made by clicks, it may well cross itself; the outline says where.
+                const auto& frame = water().frame;
+                const auto outline = geo::Outline::make({{ring, {}}}, *frame);
+                if (!outline) {
+                    tell(outline.error());
+                    return;
+                }
+                std::vector<geo::LonLatPiece> shoreline;
+                for (const geo::Piece& piece : outline->pieces()) {
+                    shoreline.push_back(geo::toEarth(piece, *frame));
+                }
+                tellIfWrong(edits::setShoreline(context_.open, std::move(shoreline)));
+            });
+    }
+
     void askLaunch() {
         context_.chart.askPlaces(tr("Point at the launch"), [this](geo::WaterPoint place) {
             if (water().frame) {
@@ -68,6 +91,7 @@ private:
     }
 
     QLabel* facts_ = nullptr;
+    QPushButton* trace_ = nullptr;
     QPushButton* remove_ = nullptr;
     widgets::AmountField* chartLevel_ = nullptr;
     QLabel* launch_ = nullptr;

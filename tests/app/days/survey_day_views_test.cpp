@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/bands_view.h"
+#include "app/days/survey_day/check_view.h"
+#include "app/days/survey_day/drawing_view.h"
+#include "app/days/survey_day/next_view.h"
+#include "app/days/survey_day/sections_view.h"
+#include "app/days/survey_day/shoreline_view.h"
+#include "app/days/survey_day/soundings_view.h"
+#include "app/days/survey_day/survey_day_fields.h"
+#include "app/days/survey_day/weed_view.h"
+#include "tests/app/support/star_water.h"
+
+#include <gtest/gtest.h>
+
+namespace survey_day = days::survey_day;
+using soundings::Verdict;
+
+namespace {
+
+const wording::Words metric(preferences::UnitSystem::metric);
+const wording::Words imperial(preferences::UnitSystem::imperial);
+
+soundings::SurveyDay dayNamed(std::string name, std::size_t soundings) {
+    soundings::SurveyDay day;
+    day.id = soundings::SurveyDayId(7);
+    day.name = std::move(name);
+    day.soundings.resize(soundings);
+    return day;
+}
+
+/// Two days of which the second has no gauge reading and is tied to the first.
+water::Water twoDays() {
+    water::Water water;
+    water.days = {dayNamed("first", 1200), dayNamed("second", 34)};
+    water.days[0].gauge = soundings::Gauge::constant(units::WaterLevel::metresOnGauge(0.3));
+    return water;
+}
+
+water::Derived checkedTwoDays(double offset_m) {
+    auto checked = std::make_shared<water::CheckedSurvey>();
+    checked->survey.days.resize(2);
+    checked->survey.days[0].verdicts = {Verdict::kept, Verdict::spike, Verdict::kept};
+    checked->survey.days[1].verdicts = {Verdict::dropOut, Verdict::dropOut, Verdict::kept};
+    for (auto& day : checked->survey.days) {
+        day.depth_m.resize(3);
+        day.points.resize(3);
+    }
+    checked->check = {.count = 61, .rms_m = 0.29};
+    checked->tie.offsets = {units::Length(), units::Length::metres(offset_m)};
+    checked->tie.offsetErrors = {units::Length(), units::Length::metres(0.01)};
+    checked->tie.isHeld = {true, false};
+    checked->tie.isTied = {true, true};
+    checked->tie.crossingsWithOthers = {61, 61};
+    checked->tie.before.rms_m = 0.29;
+    checked->tie.after.rms_m = 0.11;
+    water::Derived derived;
+    derived.checked = std::move(checked);
+    return derived;
+}
+
+TEST(SoundingsView, CountsDaysAndSoundingsAndSaysWhereNobodyReadTheGauge) {
+    const water::Water water = twoDays();
+    const auto view = survey_day::soundingsViewOf({water, {}, metric, {}});
+    EXPECT_EQ(view.state, "2 days, 1,234 soundings");
+    ASSERT_EQ(view.rows.size(), 2U);
+    EXPECT_EQ(view.rows[0], (QStringList{"first", "1,200", "+0.30 m", ""}));
+    EXPECT_EQ(view.rows[1][2], "not read");
+    EXPECT_TRUE(view.others.isEmpty());
+}
+
+TEST(SoundingsView, SaysNoneYetForAnEmptyWater) {
+    const water::Water water;
+    EXPECT_EQ(survey_day::soundingsViewOf({water, {}, metric, {}}).state, "none yet");
+}
+
+TEST(SurveyDayFields, ShowAFineDraftAndLeaveTheUnknownEmpty) {
+    soundings::SurveyDay day = dayNamed("first", 1);
+    day.sounder.draft = units::Depth::metres(0.25);
+    const auto fields = survey_day::surveyDayFieldsOf(day, metric);
+    EXPECT_EQ(fields.draft, "0.25 m");
+    EXPECT_EQ(fields.soundSpeed, "1500 m/s");
+    EXPECT_TRUE(fields.level.isEmpty());
+    EXPECT_TRUE(fields.waterTemperature.isEmpty());
+    EXPECT_EQ(survey_day::surveyDayFieldsOf(day, imperial).draft, "0.82 ft");
+}
+
+TEST(ShorelineView, WarnsThatAnAssumedShoreIsAGuess) {
+    const water::Water water;
+    const auto view = survey_day::shorelineViewOf({water, {}, metric, {}});
+    EXPECT_FALSE(view.hasShore);
+    EXPECT_EQ(view.state, "none yet");
+    EXPECT_TRUE(view.facts.contains("guess"));
+}
+
+TEST(CheckView, CountsReasonsTheMostFrequentFirst) {
+    const water::Water water = twoDays();
+    const auto view = survey_day::checkViewOf({water, checkedTwoDays(0.4), metric, {}});
+    ASSERT_EQ(view.setAside.size(), 2U);
+    EXPECT_EQ(view.setAside[0], (QStringList{"no echo", "2"}));
+    EXPECT_EQ(view.setAside[1], (QStringList{"spike", "1"}));
+    EXPECT_EQ(view.state, "3 set aside, crossings ±0.29 m");
+}
+
+TEST(CheckView, OffersWhatTheCrossingsAskForAndSaysWhatItBrings) {
+    const water::Water water = twoDays();
+    const auto view = survey_day::checkViewOf({water, checkedTwoDays(0.4), metric, {}});
+    ASSERT_EQ(view.offers.size(), 2U);
+    EXPECT_FALSE(view.offers[0].isOffered);
+    EXPECT_TRUE(view.offers[1].isOffered);
+    EXPECT_EQ(view.offers[1].words, "second: add +0.40 m (±0.02 m), from 61 crossings");
+    EXPECT_TRUE(view.gain.contains("0.11 m instead of 0.29 m"));
+}
+
+TEST(CheckView, OffersNothingBelowTheStepOfASounder) {
+    const water::Water water = twoDays();
+    const auto view = survey_day::checkViewOf({water, checkedTwoDays(0.02), metric, {}});
+    EXPECT_FALSE(view.offers.at(1).isOffered);
+    EXPECT_TRUE(view.gain.isEmpty());
+}
+
+TEST(CheckView, ShowsAnAgreedOffsetAsTakenAndNotAsAnOffer) {
+    water::Water water = twoDays();
+    water.days[1].agreedOffset = units::Length::metres(0.4);
+    const auto view = survey_day::checkViewOf({water, checkedTwoDays(0.0), metric, {}});
+    EXPECT_TRUE(view.offers.at(1).isAgreed);
+    EXPECT_FALSE(view.offers.at(1).isOffered);
+}
+
+TEST(DrawingView, SaysThatNothingIsDrawnYet) {
+    const water::Water water;
+    const auto view = survey_day::drawingViewOf({water, {}, metric, {water::Step::draw}});
+    EXPECT_EQ(view.state, "not drawn yet");
+    EXPECT_FALSE(view.canDraw);
+    EXPECT_TRUE(view.isStale);
+}
+
+TEST(DrawingView, TellsTheSharesOfTrustOfTheWholeWater) {
+    const water::Water water = support::starWater();
+    const auto view = survey_day::drawingViewOf({water, support::starDerived(), metric, {}});
+    EXPECT_FALSE(view.isStale);
+    EXPECT_NEAR(view.trustShare[0] + view.trustShare[1] + view.trustShare[2], 1.0, 1e-9);
+    EXPECT_TRUE(view.trust.contains("sounded"));
+}
+
+TEST(BandsView, WritesTheEdgesSoThatTheyCanBeTypedAgain) {
+    const water::Water water;
+    const auto view = survey_day::bandsViewOf({water, {}, imperial, {}});
+    EXPECT_EQ(view.limit, "30 ft");
+    EXPECT_TRUE(view.edges.startsWith("6.6, 13.1, 19.7, 30, "));
+}
+
+TEST(BandsView, ListsEveryZoneInTheMapsOrder) {
+    const water::Water water = support::starWater();
+    const water::Derived derived = support::starDerived();
+    const auto view = survey_day::bandsViewOf({water, derived, metric, {}});
+    ASSERT_TRUE(derived.structure != nullptr);
+    ASSERT_EQ(view.zones.size(), derived.structure->zones.size());
+    for (std::size_t i = 0; i < view.zones.size(); ++i) {
+        EXPECT_EQ(view.zones[i][0].toStdString(), derived.structure->zones[i].name);
+    }
+}
+
+TEST(WeedView, ShowsNoHeightWhereThereIsNoWeed) {
+    water::Water water;
+    weed::WeedNote none;
+    none.height = units::Length::metres(0.0);
+    weed::WeedNote thick;
+    thick.growth = weed::Growth::thick;
+    thick.height = units::Length::metres(1.2);
+    water.weedNotes = {none, thick};
+    const auto view = survey_day::weedViewOf({water, {}, metric, {}});
+    EXPECT_EQ(view.state, "2 notes");
+    EXPECT_EQ(view.notes[0][1], "");
+    EXPECT_EQ(view.notes[1][0], "thick");
+    EXPECT_EQ(view.notes[1][1], "1.2 m");
+}
+
+TEST(SectionsView, HasADetailForEveryRow) {
+    const water::Water water = support::starWater();
+    const water::Derived derived = support::starDerived();
+    const auto view = survey_day::sectionsViewOf({water, derived, metric, {}});
+    ASSERT_TRUE(derived.sections != nullptr);
+    EXPECT_EQ(view.rows.size(), derived.sections->sections.size());
+    EXPECT_EQ(view.details.size(), view.rows.size());
+    EXPECT_EQ(view.wanted, "4.0 ha");
+}
+
+TEST(NextView, SaysHowLongTheTripIsAndWhatItBrings) {
+    EXPECT_EQ(survey_day::nextViewOf(nullptr, metric).state, "not asked yet");
+    surface::SurveyTrip trip;
+    trip.lines = {{.start = {0.0, 0.0},
+                   .end = {0.0, 200.0},
+                   .length = units::Length::metres(200.0),
+                   .gain_m3 = 300.0},
+                  {.start = {0.0, 200.0},
+                   .end = {100.0, 200.0},
+                   .length = units::Length::metres(100.0),
+                   .gain_m3 = 100.0}};
+    trip.duration = std::chrono::minutes(95);
+    trip.distance = units::Length::metres(1500.0);
+    trip.meanHalfWidthBefore = units::Length::metres(0.8);
+    trip.meanHalfWidthAfter = units::Length::metres(0.6);
+    const auto view = survey_day::nextViewOf(&trip, metric);
+    EXPECT_EQ(view.state, "2 lines, 1 h 35");
+    EXPECT_TRUE(view.trip.contains("±0.80 m") && view.trip.contains("±0.60 m"));
+    ASSERT_EQ(view.rows.size(), 2U);
+    EXPECT_TRUE(view.rows[0].contains("000°") && view.rows[0].contains("75 %"));
+    EXPECT_TRUE(view.rows[1].contains("090°") && view.rows[1].contains("25 %"));
+}
+
+} // namespace
