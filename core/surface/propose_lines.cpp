@@ -104,7 +104,7 @@ base::Result<SurveyTrip> proposeLines(const DrawnWater& drawn, const geo::Outlin
     }
     const double apart_m = std::clamp(std::sqrt(outline.area().inSquareMetres()) / 60.0, 8.0, 40.0);
     const std::vector<solver::Chord> chords = solver::chordsOf(
-        outline, apart_m, settings.offShore.inMetres(), settings.shortest.inMetres());
+        outline, drawn.depth, apart_m, settings.offShore.inMetres(), settings.shortest.inMetres());
     solver::GainMap map = before;
     solver::RoundTrip round(map.mask(), *launch);
     const double budget_m = settings.speed.inMetresPerSecond() *

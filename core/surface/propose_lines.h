@@ -34,7 +34,8 @@ struct LineSettings {
 
 /// Where to sound next: straight lines inside the water, chosen one after the other so that each
 /// lowers the summed trust half-width most for each metre of boat travel, put in order as one trip
-/// over water from the launch and back within the time given.
+/// over water from the launch and back within the time given. Lines keep to cells of `drawn` that
+/// hold a depth: water that is not to be sounded is left out by clearing them.
 /// \return wrongUse for settings out of range; unusableInput where the launch lies farther than
 /// 200 m from the water, or no line fits into the water and the time; cancelled.
 [[nodiscard]] base::Result<SurveyTrip> proposeLines(const DrawnWater& drawn,

@@ -2,6 +2,7 @@
 #include "core/water/propose_trip.h"
 
 #include "core/surface/propose_lines.h"
+#include "core/water/closed_cells.h"
 
 namespace water {
 
@@ -20,6 +21,21 @@ geo::WaterPoint shoreNearestToMiddle(const geo::Outline& outline) {
     return nearest;
 }
 
+/// The drawing with no depth where the fishery lets no boat.
+base::Result<surface::DrawnWater> withoutClosedWater(const Water& water,
+                                                     surface::DrawnWater drawn) {
+    const auto closed = closedCells(water, drawn.depth.frame());
+    if (!closed) {
+        return std::unexpected(closed.error());
+    }
+    for (std::size_t i = 0; i < closed->size(); ++i) {
+        if ((*closed)[i] != 0) {
+            drawn.depth.clear(i);
+        }
+    }
+    return drawn;
+}
+
 } // namespace
 
 base::Result<surface::SurveyTrip> proposeTrip(const Water& water, const Derived& derived,
@@ -34,7 +50,11 @@ base::Result<surface::SurveyTrip> proposeTrip(const Water& water, const Derived&
                                         : shoreNearestToMiddle(*derived.outline);
     settings.time = time;
     settings.speed = water.plan.tackle.boatSpeed;
-    return surface::proposeLines(*derived.drawn, *derived.outline, settings, progress);
+    const auto open = withoutClosedWater(water, *derived.drawn);
+    if (!open) {
+        return std::unexpected(open.error());
+    }
+    return surface::proposeLines(*open, *derived.outline, settings, progress);
 }
 
 } // namespace water

@@ -18,16 +18,17 @@ geo::WaterPoint between(geo::WaterPoint a, geo::WaterPoint b, double share) {
 }
 
 /// Cuts one straight line across the whole box into the stretches that lie in the water.
-void addChords(const geo::Outline& outline, geo::WaterPoint a, geo::WaterPoint b, double offShore_m,
-               double shortest_m, std::vector<Chord>& chords) {
+void addChords(const geo::Outline& outline, const grid::DepthGrid& depth, geo::WaterPoint a,
+               geo::WaterPoint b, double offShore_m, double shortest_m,
+               std::vector<Chord>& chords) {
     const double length_m = geo::distance_m(a, b);
     const double step_m = std::clamp(offShore_m, 2.0, 10.0);
     const int steps = static_cast<int>(length_m / step_m);
     int first = -1;
     for (int k = 0; k <= steps + 1; ++k) {
         const geo::WaterPoint p = between(a, b, k * step_m / length_m);
-        const bool isIn =
-            k <= steps && outline.contains(p) && outline.distanceToShore_m(p) >= offShore_m;
+        const bool isIn = k <= steps && depth.has(depth.frame().cellOf(p)) && outline.contains(p) &&
+                          outline.distanceToShore_m(p) >= offShore_m;
         if (isIn && first < 0) {
             first = k;
         } else if (!isIn && first >= 0) {
@@ -50,8 +51,8 @@ double wayAt_m(const grid::Grid<float>& wayTo_m, geo::WaterPoint p) {
 
 } // namespace
 
-std::vector<Chord> chordsOf(const geo::Outline& outline, double apart_m, double offShore_m,
-                            double shortest_m) {
+std::vector<Chord> chordsOf(const geo::Outline& outline, const grid::DepthGrid& depth,
+                            double apart_m, double offShore_m, double shortest_m) {
     std::vector<Chord> chords;
     const geo::Box& box = outline.box();
     const geo::WaterPoint middle{0.5 * (box.west_m + box.east_m),
@@ -63,7 +64,7 @@ std::vector<Chord> chordsOf(const geo::Outline& outline, double apart_m, double 
         const double y = std::sin(angle);
         for (double off_m = -half_m + 0.5 * apart_m; off_m < half_m; off_m += apart_m) {
             const geo::WaterPoint foot{middle.x_m - off_m * y, middle.y_m + off_m * x};
-            addChords(outline, {foot.x_m - half_m * x, foot.y_m - half_m * y},
+            addChords(outline, depth, {foot.x_m - half_m * x, foot.y_m - half_m * y},
                       {foot.x_m + half_m * x, foot.y_m + half_m * y}, offShore_m, shortest_m,
                       chords);
         }

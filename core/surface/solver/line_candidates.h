@@ -13,10 +13,10 @@ struct Chord {
     geo::WaterPoint end;
 };
 
-/// Chords in 12 directions, `apart_m` apart, that keep `offShore_m` off the shore, at least
-/// `shortest_m` long.
-[[nodiscard]] std::vector<Chord> chordsOf(const geo::Outline& outline, double apart_m,
-                                          double offShore_m, double shortest_m);
+/// Chords in 12 directions, `apart_m` apart, that keep `offShore_m` off the shore and to cells that
+/// hold a depth, at least `shortest_m` long.
+[[nodiscard]] std::vector<Chord> chordsOf(const geo::Outline& outline, const grid::DepthGrid& depth,
+                                          double apart_m, double offShore_m, double shortest_m);
 
 /// The stretch of a chord that gains most for each metre of line and of the way to it.
 struct BestStretch {

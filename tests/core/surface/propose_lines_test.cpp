@@ -65,6 +65,26 @@ TEST_F(ProposeLines, SendsTheBoatWhereNothingIsKnown) {
     EXPECT_LT(trip->meanHalfWidthAfter, trip->meanHalfWidthBefore * 0.8);
 }
 
+TEST_F(ProposeLines, KeepsToTheCellsThatHoldADepth) {
+    settings_.launch = {590.0, 0.0};
+    const auto isCleared = [](geo::WaterPoint p) { return p.x_m > 380.0 && p.x_m < 480.0; };
+    const grid::GridFrame& frame = drawn_.depth.frame();
+    for (std::size_t i = 0; i < frame.size(); ++i) {
+        if (isCleared(frame.centre(frame.cellAt(i))) && frame.centre(frame.cellAt(i)).y_m < 100.0) {
+            drawn_.depth.clear(i);
+        }
+    }
+    const auto trip = proposed();
+    ASSERT_TRUE(trip.has_value()) << trip.error().sentence();
+    for (const surface::SurveyLine& line : trip->lines) {
+        for (int k = 0; k <= 50; ++k) {
+            const geo::WaterPoint p{line.start.x_m + 0.02 * k * (line.end.x_m - line.start.x_m),
+                                    line.start.y_m + 0.02 * k * (line.end.y_m - line.start.y_m)};
+            EXPECT_FALSE(isCleared(p) && p.y_m < 90.0) << p.x_m << " " << p.y_m;
+        }
+    }
+}
+
 TEST_F(ProposeLines, KeepsToTheTime) {
     for (const int minutes : {30, 60, 180}) {
         settings_.time = std::chrono::minutes(minutes);
