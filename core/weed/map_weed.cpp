@@ -157,9 +157,9 @@ KindGrid weedKinds(const WeedMap& map, const grid::Mask& mask, const WeedSetting
             kinds[i] = structure::codeOf(ZoneKind::weedBed);
         }
     }
-    structure::joinSmallPieces(
-        kinds, mask,
-        static_cast<std::size_t>(std::ceil(s.leastArea.inSquareMetres() / f.cellArea_m2())));
+    const auto least =
+        static_cast<std::size_t>(std::ceil(s.leastArea.inSquareMetres() / f.cellArea_m2()));
+    structure::joinSmallPieces(kinds, mask, least);
     Grid<std::uint8_t> isOpen(f, 0);
     for (std::size_t i = 0; i < kinds.size(); ++i) {
         isOpen[i] = mask.isActive(i) && kinds[i] < 0 ? 1 : 0;
@@ -170,6 +170,14 @@ KindGrid weedKinds(const WeedMap& map, const grid::Mask& mask, const WeedSetting
     for (std::size_t i = 0; i < kinds.size(); ++i) {
         if (kinds[i] >= 0 && fromOpen_m[i] <= width_m) {
             kinds[i] = structure::codeOf(ZoneKind::weedEdge);
+        }
+    }
+    // Where a bed is hardly wider than its edge, the crumbs left of it belong to the edge.
+    KindGrid joined = kinds;
+    structure::joinSmallPieces(joined, mask, least);
+    for (std::size_t i = 0; i < kinds.size(); ++i) {
+        if (kinds[i] == structure::codeOf(ZoneKind::weedBed)) {
+            kinds[i] = joined[i];
         }
     }
     return kinds;

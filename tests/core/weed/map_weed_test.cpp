@@ -146,6 +146,20 @@ TEST(MapWeed, DrawsTheEdgeOfABedTowardsOpenWaterButNotAlongTheShore) {
     EXPECT_NEAR(edge_m, 300.0, 20.0);
 }
 
+TEST(MapWeed, LeavesNoCrumbsOfABedThatIsHardlyWiderThanItsEdge) {
+    // A cone: weed stands on a ring along its shore, as wide as the edge and a little more.
+    const MadeUpWater water = support::cone(200.0, 62.0, 4.0);
+    const WeedMap map = mapped(water, {}, Depth::metres(2.0)).value();
+    double edge_m2 = 0.0;
+    for (const structure::Zone& zone : map.zones.zones) {
+        EXPECT_GE(static_cast<double>(zone.cells.size()) * water.mask.frame().cellArea_m2(),
+                  WeedSettings().leastArea.inSquareMetres())
+            << zone.name;
+        edge_m2 += zone.kind == ZoneKind::weedEdge ? zone.area.inSquareMetres() : 0.0;
+    }
+    EXPECT_GT(edge_m2, 5000.0);
+}
+
 TEST(MapWeed, FadesWithTheSeason) {
     const MadeUpWater water = support::plane(150.0, 2.0, 2.0, 5.0);
     WeedSettings winter;
