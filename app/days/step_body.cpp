@@ -49,7 +49,7 @@ void StepBody::addField(const QString& label, QWidget* field, const QString& hel
     field->setAccessibleName(label);
     auto* name = new QLabel(label, this);
     name->setToolTip(help);
-    name->setMinimumWidth(132);
+    name->setMinimumWidth(104);
     form_->addRow(name, field);
 }
 

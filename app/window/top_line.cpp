@@ -7,6 +7,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
+#include <QShortcut>
 #include <QToolButton>
 
 namespace window {
@@ -41,9 +42,10 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
                           "Tomorrow, Conditions"));
     row->addWidget(level_);
     row->addSpacing(10);
-    units_ = addButton({}, tr("Metres or feet, everywhere at once (Ctrl+U)"));
-    units_->setShortcut(QKeySequence(QStringLiteral("Ctrl+U")));
-    connect(units_, &QToolButton::clicked, this, [this] {
+    metres_ = addUnits(tr("m"), UnitSystem::metric);
+    feet_ = addUnits(tr("ft"), UnitSystem::imperial);
+    auto* other = new QShortcut(QKeySequence(QStringLiteral("Ctrl+U")), this);
+    connect(other, &QShortcut::activated, this, [this] {
         preferences_.setUnits(preferences_.units() == UnitSystem::metric ? UnitSystem::imperial
                                                                          : UnitSystem::metric);
     });
@@ -54,14 +56,8 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
     redo_->setShortcut(QKeySequence(QStringLiteral("Ctrl+Y")));
     connect(redo_, &QToolButton::clicked, &open_.undoStack(), &QUndoStack::redo);
 
-    QToolButton* layers = addButton(tr("Shown"), tr("What the chart shows (Ctrl+L)"));
-    layersMenu_ = new QMenu(layers);
-    layers->setMenu(layersMenu_);
-    layers->setPopupMode(QToolButton::InstantPopup);
-    QToolButton* water = addButton(tr("Water"), tr("New, open, give away, help"));
-    waterMenu_ = new QMenu(water);
-    water->setMenu(waterMenu_);
-    water->setPopupMode(QToolButton::InstantPopup);
+    layersMenu_ = addMenu(tr("Shown"), tr("What the chart shows"), QStringLiteral("F6"));
+    waterMenu_ = addMenu(tr("Water"), tr("New, open, give away, help"), QStringLiteral("F10"));
 
     connect(&open_, &open_water::OpenWater::opened, this, &TopLine::refresh);
     connect(&open_, &open_water::OpenWater::changed, this, &TopLine::refresh);
@@ -78,6 +74,27 @@ QToolButton* TopLine::addButton(const QString& text, const QString& help) {
     return button;
 }
 
+QToolButton* TopLine::addUnits(const QString& sign, UnitSystem units) {
+    QToolButton* button = addButton(sign, tr("Metres or feet, everywhere at once (Ctrl+U)"));
+    button->setProperty("choice", "units");
+    button->setCheckable(true);
+    connect(button, &QToolButton::clicked, this, [this, units] {
+        preferences_.setUnits(units);
+        refresh();
+    });
+    return button;
+}
+
+QMenu* TopLine::addMenu(const QString& text, const QString& help, const QString& key) {
+    QToolButton* button = addButton(text, tr("%1 (%2)").arg(help, key));
+    auto* menu = new QMenu(button);
+    button->setMenu(menu);
+    button->setPopupMode(QToolButton::InstantPopup);
+    connect(new QShortcut(QKeySequence(key), this), &QShortcut::activated, button,
+            &QToolButton::showMenu);
+    return menu;
+}
+
 void TopLine::showDay(int day) {
     days_->button(day)->setChecked(true);
 }
@@ -89,7 +106,8 @@ void TopLine::refresh() {
     level_->setText(open_.isOpen()
                         ? tr("level %1").arg(words.levelChange(water->plan.day.levelChange))
                         : QString());
-    units_->setText(words.isMetric() ? tr("m") : tr("ft"));
+    metres_->setChecked(words.isMetric());
+    feet_->setChecked(!words.isMetric());
     const QUndoStack& stack = open_.undoStack();
     undo_->setEnabled(stack.canUndo());
     undo_->setToolTip(tr("Undo: %1 (Ctrl+Z)").arg(stack.undoText()));

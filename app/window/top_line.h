@@ -34,13 +34,16 @@ signals:
 private:
     void refresh();
     QToolButton* addButton(const QString& text, const QString& help);
+    QToolButton* addUnits(const QString& sign, preferences::UnitSystem units);
+    QMenu* addMenu(const QString& text, const QString& help, const QString& key);
 
     open_water::OpenWater& open_;
     preferences::Preferences& preferences_;
     QLabel* name_;
     QLabel* level_;
     QButtonGroup* days_;
-    QToolButton* units_;
+    QToolButton* metres_;
+    QToolButton* feet_;
     QToolButton* undo_;
     QToolButton* redo_;
     QMenu* waterMenu_;

@@ -48,6 +48,9 @@ QString Words::depthRange(units::Depth from, std::optional<units::Depth> to) con
     if (!to) {
         return QStringLiteral("over %1 %2").arg(shortDepthNumber(from), depthUnit());
     }
+    if (shortDepthNumber(from) == shortDepthNumber(*to)) {
+        return QStringLiteral("%1 %2").arg(shortDepthNumber(from), depthUnit());
+    }
     return QStringLiteral("%1 to %2 %3")
         .arg(shortDepthNumber(from), shortDepthNumber(*to), depthUnit());
 }
@@ -83,16 +86,16 @@ QString Words::levelChange(units::Length rise) const {
 
 QString Words::area(units::Area area) const {
     const double size = isMetric() ? area.inHectares() : area.inAcres();
-    return number(size, size < 100.0 ? 1 : 0) + ' ' + areaUnit();
+    return number(size, size < 0.1 ? 2 : size < 100.0 ? 1 : 0) + ' ' + areaUnit();
 }
 
 QString Words::volume(units::Volume volume) const {
     if (!isMetric()) {
-        return QLocale::c().toString(std::round(volume.inAcreFeet()), 'f', 0) +
+        return count(static_cast<std::size_t>(std::llround(volume.inAcreFeet()))) +
                QStringLiteral(" ac-ft");
     }
     const double m3 = volume.inCubicMetres();
-    return m3 < 1e6 ? QLocale::c().toString(std::round(m3), 'f', 0) + QStringLiteral(" m³")
+    return m3 < 1e6 ? count(static_cast<std::size_t>(std::llround(m3))) + QStringLiteral(" m³")
                     : number(m3 / 1e6, 2) + QStringLiteral(" million m³");
 }
 

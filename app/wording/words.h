@@ -41,7 +41,7 @@ public:
     [[nodiscard]] QString length(units::Length length)
         const; ///< "18.3 m", "60 ft"; from 1 km or 1 mile on "2.9 km", "1.8 mi"
     [[nodiscard]] QString levelChange(units::Length rise) const; ///< "+0.35 m"
-    [[nodiscard]] QString area(units::Area area) const;          ///< "4.1 ha", "10.2 ac"
+    [[nodiscard]] QString area(units::Area area) const;          ///< "4.1 ha", "10.2 ac", "0.02 ha"
     [[nodiscard]] QString volume(units::Volume volume) const;    ///< "1.2 million m³", "980 ac-ft"
     [[nodiscard]] QString weight(units::Weight weight) const;    ///< "5.67 kg", "12 lb 8 oz"
     [[nodiscard]] QString fishLength(units::Length length) const;  ///< "78 cm", "30.7 in"

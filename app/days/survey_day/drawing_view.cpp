@@ -24,7 +24,7 @@ std::vector<QStringList> howRows(const surface::DrawReport& report, const Words&
         {QStringLiteral("soundings used"), Words::count(report.soundingsUsed)},
         {QStringLiteral("left out as spikes"), Words::count(report.spikes.size())}};
     if (report.heldOut) {
-        rows.push_back({QStringLiteral("off by, on held-out soundings (median)"),
+        rows.push_back({QStringLiteral("off where held out (median)"),
                         words.fineDepth(units::Depth::metres(report.heldOut->median_m))});
     }
     rows.push_back({QStringLiteral("stiffness, along contours"),

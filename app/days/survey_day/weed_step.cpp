@@ -8,6 +8,7 @@
 #include "app/wording/typed_amount.h"
 
 #include <QComboBox>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -37,7 +38,17 @@ public:
         left_ = new QSlider(Qt::Horizontal, this);
         left_->setRange(0, 100);
         left_->setPageStep(10);
-        addField(tr("Weed still standing"), left_, tr("How much of the summer's weed is left"));
+        share_ = new QLabel(this);
+        share_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("100 %")));
+        share_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        auto* across = new QWidget(this);
+        auto* row = new QHBoxLayout(across);
+        row->setContentsMargins(0, 0, 0, 0);
+        row->addWidget(left_, 1);
+        row->addWidget(share_);
+        left_->setAccessibleName(tr("Weed still standing"));
+        addField(tr("Weed still standing"), across, tr("How much of the summer's weed is left"));
+        connect(left_, &QSlider::valueChanged, this, [this] { showShare(); });
         connect(left_, &QSlider::sliderReleased, this, [this] { setLeft(); });
         connect(left_, &QSlider::actionTriggered, this, [this](int action) {
             if (action != QAbstractSlider::SliderMove) {
@@ -75,6 +86,7 @@ protected:
         if (!left_->isSliderDown()) {
             left_->setValue(static_cast<int>(100.0 * view.weedLeft + 0.5));
         }
+        showShare();
         setWords(growth_, view.growth);
         notes_->setRows(view.notes);
         zones_->setRows(view.zones);
@@ -87,6 +99,7 @@ private:
         return depth && depth->inMetres() >= 0.1 && depth->inMetres() <= 40.0 ? depth
                                                                               : std::nullopt;
     }
+    void showShare() { share_->setText(wording::Words::share(left_->value() / 100.0)); }
     void setLeft() {
         const double left = left_->value() / 100.0;
         tellIfWrong(edits::changeSettings(context_.open, tr("Set weed still standing"),
@@ -131,6 +144,7 @@ private:
 
     widgets::AmountField* secchi_ = nullptr;
     QSlider* left_ = nullptr;
+    QLabel* share_ = nullptr;
     QLabel* growth_ = nullptr;
     widgets::PlainTable* notes_ = nullptr;
     QComboBox* kind_ = nullptr;
