@@ -67,13 +67,19 @@ protected:
 
 private:
     void askSoundings(void (*edit)(open_water::OpenWater&, const water::SoundingChoice&)) {
-        context_.chart.askRing(tr("Go round the soundings with the button held"),
-                               chart::ToolKind::lasso, [this, edit](const geo::Ring& ring) {
-                                   if (const auto checked = context_.open.derived().checked) {
-                                       edit(context_.open,
-                                            water::soundingsWithin(checked->survey, ring));
-                                   }
-                               });
+        context_.chart.askRing(
+            tr("Go round the soundings with the button held"), chart::ToolKind::lasso,
+            [this, edit](const geo::Ring& ring) {
+                // Positions hold for the days as they were looked over.
+                if (!context_.open.isCurrent(water::Step::reduce)) {
+                    tell({base::ErrorKind::wrongUse,
+                          "the soundings are just being looked over again", "",
+                          "go round them once more when that is done"});
+                    return;
+                }
+                edit(context_.open,
+                     water::soundingsWithin(context_.open.derived().checked->survey, ring));
+            });
     }
 
     void layOffers(const std::vector<CheckView::Offer>& offers) {
