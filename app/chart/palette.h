@@ -47,7 +47,7 @@ public:
 
 private:
     struct Stop {
-        double share;
+        double share = 0.0;
         Oklch colour;
     };
     explicit Palette(bool isGrey);
