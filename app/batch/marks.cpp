@@ -114,7 +114,7 @@ Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
 }
 
 Result<void> writeOutputs(const MarksOptions& o, const OpenedWater& opened,
-                          std::shared_ptr<const water::PlannedDay> planned) {
+                          const std::shared_ptr<const water::PlannedDay>& planned) {
     if (!o.gpx.empty()) {
         if (auto written = outputs::writeMarksGpx(o.gpx, planned->marks, *opened.water.frame,
                                                   opened.water.name);

@@ -14,10 +14,10 @@ namespace batch {
 
 /// The options of `sketch` as given.
 struct SketchOptions {
-    using path = std::filesystem::path;
-    std::vector<path> soundings;
-    path shore, water, weed, leadLine, surveyDays, facts, houseRules;
-    path grid, trust, contours, picture, report;
+    using Path = std::filesystem::path;
+    std::vector<Path> soundings;
+    Path shore, water, weed, leadLine, surveyDays, facts, houseRules;
+    Path grid, trust, contours, picture, report;
     std::optional<double> cell_m, limit_m, sectionArea_m2, draft_m, level_m, chartLevel_m,
         temperature_c, soundSpeed_m_s, secchi_m;
     std::string bandEdges, columns, unit, crs;

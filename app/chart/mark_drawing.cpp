@@ -91,7 +91,8 @@ std::map<int, MarkRing> ringsOf(const std::vector<marks::Mark>& marks, const Vie
         const QPointF wanted = at;
         for (int turn = 0; turn < 24 && !isFree(at); ++turn) {
             const double angle = 0.785398 * turn + 0.4;
-            const double reach = width * (1.0 + turn / 8);
+            const int round = turn / 8;
+            const double reach = width * (1.0 + round);
             at = wanted + QPointF(reach * std::cos(angle), reach * std::sin(angle));
         }
         rings[mark.rank] = {at, place};

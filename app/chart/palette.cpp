@@ -6,6 +6,7 @@
 #include <QTextStream>
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 // The resource lies in a static library: it must be asked for by name, outside any namespace.
@@ -119,7 +120,7 @@ Srgb srgbFrom(const QColor& colour) {
 }
 
 QColor colourFrom(const Srgb& colour) {
-    const auto whole = [](double part) { return static_cast<int>(part * 255.0 + 0.5); };
+    const auto whole = [](double part) { return static_cast<int>(std::lround(part * 255.0)); };
     return {whole(colour.red), whole(colour.green), whole(colour.blue)};
 }
 

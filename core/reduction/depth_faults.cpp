@@ -91,7 +91,8 @@ public:
         const double halved_m = gap(first_, 0.5) + gap(last_ + 1, 0.5);
         constexpr double better = 0.35;
         constexpr double leastRise = 0.6; // Of the depth before; an echo of two doubles it.
-        return halved_m < better * asShown_m && joins(first_) && joins(last_ + 1) &&
+        return areBanksNear() && halved_m < better * asShown_m && joins(first_) &&
+               joins(last_ + 1) &&
                series_->shown_m[first_] > (1.0 + leastRise) * series_->shown_m[first_ - 1] &&
                ratio_ > 1.4 && ratio_ < 2.6;
     }
@@ -111,6 +112,19 @@ private:
         const double share =
             length_m > 0.0 ? (series_->along_m[i] - before_.along_m) / length_m : 0.5;
         return std::lerp(before_.depth_m, after_.depth_m, share);
+    }
+
+    /// No gap lies between the stretch and what it is judged by: over a gap the bottom may do
+    /// anything. A long stretch needs more than one sounding on each side.
+    [[nodiscard]] bool areBanksNear() const {
+        constexpr double farthest_m = 12.0; // For each step.
+        constexpr std::size_t longAs = 8;
+        const std::size_t bank = last_ - first_ >= longAs ? 3 : 1;
+        return first_ >= bank && last_ + bank < series_->size() &&
+               series_->along_m[first_] - series_->along_m[first_ - bank] <=
+                   farthest_m * static_cast<double>(bank) &&
+               series_->along_m[last_ + bank] - series_->along_m[last_] <=
+                   farthest_m * static_cast<double>(bank);
     }
 
     /// The bottom goes on after the stretch where it was before it.
@@ -257,6 +271,41 @@ bool isSpikeAt(const TrackSeries& series, const AlongTrackSettings& settings, st
     return (i == 0 || contradicts(i - 1)) && (i + 1 == series.size() || contradicts(i + 1));
 }
 
+/// After the run [first, last] of one figure the bottom is elsewhere, all at once.
+bool leavesAJump(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first,
+                 std::size_t last) {
+    const double held_m = series.shown_m[first];
+    const double after_m = medianBetween(series, last + 1, std::min(series.size(), last + 8));
+    const double moved_m = std::fabs(after_m - held_m);
+    return std::fabs(series.shown_m[last + 1] - held_m) > 0.6 * moved_m &&
+           moved_m > 0.5 * settings.threshold * floor_m(settings, held_m);
+}
+
+/// The run ends in a step that the bottom nearby does not make, and going by how often two figures
+/// in a row are equal nearby, a run of this length does not come by chance.
+bool isNoChance(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first,
+                std::size_t last) {
+    constexpr std::size_t reach = 200;
+    std::size_t equal = 0;
+    std::size_t pairs = 0;
+    const std::size_t from = first > reach ? first - reach : 1;
+    const std::size_t to = std::min(series.size(), last + reach);
+    for (std::size_t k = std::max<std::size_t>(from, 1); k < to; ++k) {
+        if (k <= first || k > last + 1) {
+            ++pairs;
+            equal += series.shown_m[k] == series.shown_m[k - 1] ? 1U : 0U;
+        }
+    }
+    constexpr std::size_t leastPairs = 50;
+    constexpr double noChance = 1e-6;
+    const double share = static_cast<double>(equal + 1) / static_cast<double>(pairs + 2);
+    const double step_m = std::fabs(series.shown_m[last + 1] - series.shown_m[last]);
+    const double run_m = series.along_m[last + 1] - series.along_m[last];
+    return pairs >= leastPairs && std::pow(share, static_cast<double>(last - first)) < noChance &&
+           step_m > 2.0 * floor_m(settings, series.shown_m[first]) &&
+           step_m > 4.0 * slopeNear(series, last + 13) * run_m;
+}
+
 } // namespace
 
 void findStuckDepths(const TrackSeries& series, const AlongTrackSettings& settings,
@@ -270,9 +319,8 @@ void findStuckDepths(const TrackSeries& series, const AlongTrackSettings& settin
         const bool isLong = last - first + 1 >= static_cast<std::size_t>(settings.stuckSoundings) &&
                             kept.along_m[last] - kept.along_m[first] >= settings.stuckOver_m;
         if (isLong && last + 1 < kept.size()) {
-            const double after_m = medianBetween(kept, last + 1, std::min(kept.size(), last + 8));
-            const double held_m = kept.shown_m[first];
-            if (std::fabs(after_m - held_m) > settings.threshold * floor_m(settings, held_m)) {
+            if (leavesAJump(kept, settings, first, last) ||
+                isNoChance(kept, settings, first, last)) {
                 for (std::size_t k = first + 1; k <= last; ++k) {
                     verdicts[kept.index[k]] = Verdict::stuckDepth;
                 }

@@ -49,12 +49,12 @@ public:
             return far_m <= settings_->leastJump_m ||
                    far_m <= settings_->fastest_m_s * std::fmax(*time_s, 1.0);
         }
-        return far_m <= std::fmax(3.0 * settings_->leastJump_m, 10.0 * usualStep_m_);
+        return far_m <= std::fmax(settings_->leastJump_m, 10.0 * usualStep_m_);
     }
 
-    /// From the end of one stretch to the beginning of a later one, at up to thrice the usual
-    /// speed.
-    [[nodiscard]] bool canFollow(std::size_t a, std::size_t b) const {
+    /// The boat can have come from `a` to `b`, with `skipped` soundings between them, at up to
+    /// thrice its usual speed.
+    [[nodiscard]] bool canFollow(std::size_t a, std::size_t b, std::size_t skipped) const {
         const double far_m = distance_m(a, b);
         constexpr double hurry = 3.0;
         if (const auto time_s = between_s(a, b)) {
@@ -62,26 +62,38 @@ public:
                 std::clamp(hurry * usualSpeed_m_s_, 1.0, settings_->fastest_m_s);
             return far_m <= settings_->leastJump_m + speed_m_s * *time_s;
         }
-        // Without times a way of some length may have been sailed unrecorded.
-        constexpr double otherWater_m = 1000.0;
-        return far_m <= otherWater_m;
+        constexpr double roundabout = 1.5;
+        return far_m <= settings_->leastJump_m +
+                            roundabout * usualStep_m_ * static_cast<double>(skipped + 1);
     }
 
-    /// The track goes on at `b` as if what lies between had been on the way.
-    [[nodiscard]] bool goesOn(std::size_t a, std::size_t b, std::size_t skipped) const {
-        constexpr double hurry = 3.0;
-        return distance_m(a, b) <=
-               settings_->leastJump_m + hurry * usualStep_m_ * static_cast<double>(skipped + 1);
+    /// From `a` away to `b`, on as before to `c`, and then back to `d`, as a receiver errs: a piece
+    /// of the track that was moved aside. What goes its own way from gap to gap is a log with gaps.
+    /// Only times tell it otherwise.
+    [[nodiscard]] bool isMovedAside(std::size_t a, std::size_t b, std::size_t c, std::size_t d,
+                                    std::size_t count) const {
+        if (between_s(a, d)) {
+            return true;
+        }
+        const geo::WaterPoint& from = reduced_->points[a];
+        const geo::WaterPoint& to = reduced_->points[b];
+        const geo::WaterPoint& away = reduced_->points[c];
+        const geo::WaterPoint& back = reduced_->points[d];
+        const double along = (to.x_m - from.x_m) * (back.x_m - away.x_m) +
+                             (to.y_m - from.y_m) * (back.y_m - away.y_m);
+        constexpr double opposed = -0.7; // Within 45 degrees of straight back.
+        const double share = static_cast<double>(count - 1) / static_cast<double>(count + 1);
+        const double astray_m = std::hypot(away.x_m - to.x_m - share * (back.x_m - from.x_m),
+                                           away.y_m - to.y_m - share * (back.y_m - from.y_m));
+        const double allowed_m =
+            0.5 * settings_->leastJump_m + 0.3 * usualStep_m_ * static_cast<double>(count);
+        return along < opposed * distance_m(a, b) * distance_m(c, d) && astray_m < allowed_m;
     }
 
     /// False for soundings without times that lie as they come, far from one another.
     [[nodiscard]] bool isTrack() const {
         constexpr double farthest_m = 60.0;
         return usualSpeed_m_s_ > 0.0 || usualStep_m_ <= farthest_m;
-    }
-
-    [[nodiscard]] bool hasTimes(std::size_t a, std::size_t b) const {
-        return between_s(a, b).has_value();
     }
 
 private:
@@ -114,45 +126,65 @@ std::vector<std::size_t> keptPositions(const ReducedDay& reduced) {
     return kept;
 }
 
-/// For each stretch whether it belongs to the heaviest chain that can be sailed.
-std::vector<bool> heaviestChain(const std::vector<Stretch>& stretches,
-                                const std::vector<std::size_t>& kept, const Reach& reach) {
+/// For each stretch whether the boat has been there: the track through them that costs least. A
+/// sounding left out costs 1, a way that cannot have been sailed (the log has a gap) as much as
+/// `gapCost` soundings. So a short excursion that comes back is left out, while a long stretch
+/// stays wherever it begins.
+std::vector<bool> likeliestTrack(const std::vector<Stretch>& stretches,
+                                 const std::vector<std::size_t>& kept, const Reach& reach) {
+    constexpr std::size_t gapCost = 15;
     constexpr std::size_t lookBack = 50;
     const std::size_t n = stretches.size();
-    std::vector<std::size_t> weight(n);
+    std::vector<std::size_t> cost(n);
     std::vector<std::size_t> before(n);
     for (std::size_t i = 0; i < n; ++i) {
-        weight[i] = stretches[i].size();
+        cost[i] = stretches[i].first; // All before it left out.
         before[i] = i;
-        const std::size_t from = i > lookBack ? i - lookBack : 0;
-        for (std::size_t j = from; j < i; ++j) {
-            if (weight[j] + stretches[i].size() > weight[i] &&
-                reach.canFollow(kept[stretches[j].last], kept[stretches[i].first])) {
-                weight[i] = weight[j] + stretches[i].size();
+        for (std::size_t j = i > lookBack ? i - lookBack : 0; j < i; ++j) {
+            const std::size_t skipped = stretches[i].first - stretches[j].last - 1;
+            const bool isWay =
+                reach.canFollow(kept[stretches[j].last], kept[stretches[i].first], skipped);
+            const std::size_t through = cost[j] + skipped + (isWay ? 0 : gapCost);
+            if (through < cost[i]) {
+                cost[i] = through;
                 before[i] = j;
             }
         }
     }
-    std::vector<bool> isInChain(n, false);
-    auto at = static_cast<std::size_t>(std::ranges::max_element(weight) - weight.begin());
-    isInChain[at] = true;
+    std::size_t at = n - 1;
+    for (std::size_t i = 0; i < n; ++i) {
+        const auto withRest = [&](std::size_t k) {
+            return cost[k] + kept.size() - 1 - stretches[k].last;
+        };
+        at = withRest(i) < withRest(at) ? i : at;
+    }
+    std::vector<bool> isOnTrack(n, false);
+    isOnTrack[at] = true;
     while (before[at] != at) {
         at = before[at];
-        isInChain[at] = true;
+        isOnTrack[at] = true;
     }
-    return isInChain;
+    return isOnTrack;
 }
 
-/// Without times: short stretches from which the track comes back to where it was.
-void leaveOutExcursions(const std::vector<Stretch>& stretches, const std::vector<std::size_t>& kept,
-                        const Reach& reach, std::vector<bool>& isInChain) {
-    constexpr std::size_t longest = 20;
+/// Takes back stretches that are no piece of the track moved aside.
+void keepWhatGoesOn(const std::vector<Stretch>& stretches, const std::vector<std::size_t>& kept,
+                    const Reach& reach, std::vector<bool>& isOnTrack) {
+    const std::vector<bool> found = isOnTrack;
     for (std::size_t s = 1; s + 1 < stretches.size(); ++s) {
-        if (stretches[s].size() <= longest && isInChain[s - 1] &&
-            reach.goesOn(kept[stretches[s - 1].last], kept[stretches[s + 1].first],
-                         stretches[s].size())) {
-            isInChain[s] = false;
+        std::size_t before = s - 1;
+        while (before > 0 && !found[before]) {
+            --before;
         }
+        std::size_t after = s + 1;
+        while (after + 1 < stretches.size() && !found[after]) {
+            ++after;
+        }
+        isOnTrack[s] =
+            found[s] || (found[before] && found[after] &&
+                         !reach.isMovedAside(kept[stretches[before].last], kept[stretches[s].first],
+                                             kept[stretches[s].last], kept[stretches[after].first],
+                                             stretches[s].size()));
     }
 }
 
@@ -179,12 +211,10 @@ void markPositionJumps(const soundings::SurveyDay& day, const AlongTrackSettings
     if (stretches.size() == 1) {
         return;
     }
-    std::vector<bool> isInChain = heaviestChain(stretches, kept, reach);
-    if (!reach.hasTimes(kept.front(), kept.back())) {
-        leaveOutExcursions(stretches, kept, reach, isInChain);
-    }
+    std::vector<bool> isOnTrack = likeliestTrack(stretches, kept, reach);
+    keepWhatGoesOn(stretches, kept, reach, isOnTrack);
     for (std::size_t s = 0; s < stretches.size(); ++s) {
-        if (isInChain[s]) {
+        if (isOnTrack[s]) {
             continue;
         }
         for (std::size_t k = stretches[s].first; k <= stretches[s].last; ++k) {

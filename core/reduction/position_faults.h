@@ -7,7 +7,9 @@
 namespace reduction {
 
 /// Marks soundings at places where the boat cannot have been: the track is cut wherever it would
-/// have to be sailed too fast, and the longest chain of pieces that can be sailed is kept.
+/// have to be sailed too fast, and short stretches off the likeliest track through the pieces are
+/// marked. A long stretch is never marked: a log with a gap is more usual than a receiver that errs
+/// for minutes.
 void markPositionJumps(const soundings::SurveyDay& day, const AlongTrackSettings& settings,
                        const std::vector<bool>& isHeld, ReducedDay& reduced);
 

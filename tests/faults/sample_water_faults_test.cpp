@@ -8,9 +8,7 @@
 
 #include "core/readers/read_soundings.h"
 #include "core/readers/read_water_facts.h"
-
-#include <fstream>
-#include <set>
+#include "tests/support/sample_faults.h"
 
 #include <gtest/gtest.h>
 
@@ -20,31 +18,7 @@ namespace {
 
 using soundings::Verdict;
 
-std::filesystem::path sampleFile(const std::string& name) {
-    return std::filesystem::path(MEREMARK_SAMPLE_DIR) / name;
-}
-
-/// Day and instant of each fault, with its kind.
-std::map<std::string, std::map<units::Moment, std::string>> plantedFaults() {
-    std::map<std::string, std::map<units::Moment, std::string>> faults;
-    std::ifstream file(sampleFile("expected/faults.csv"));
-    std::string line;
-    std::getline(file, line);
-    while (std::getline(file, line)) {
-        std::vector<std::string> cells(1);
-        for (const char c : line) {
-            if (c == ',') {
-                cells.emplace_back();
-            } else if (c != '\r') {
-                cells.back().push_back(c);
-            }
-        }
-        const auto time = units::momentFrom(cells.at(1), units::Clock());
-        EXPECT_TRUE(time) << line;
-        faults[cells.at(0)][*time] = cells.at(3);
-    }
-    return faults;
-}
+using support::sampleFile;
 
 class SampleWater : public testing::Test {
 protected:
@@ -85,7 +59,7 @@ protected:
 };
 
 TEST_F(SampleWater, LosesItsFaultsAndLittleElse) {
-    auto planted = plantedFaults();
+    auto planted = support::sampleFaults();
     std::size_t hits = 0;
     std::size_t wrong = 0;
     std::size_t clean = 0;

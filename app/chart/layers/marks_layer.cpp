@@ -3,6 +3,8 @@
 
 #include "app/chart/mark_drawing.h"
 
+#include <ranges>
+
 namespace chart {
 
 namespace {
@@ -40,8 +42,8 @@ void MarksLayer::paint(LayerContext& on) const {
         }
     }
     const auto rings = ringsOf(planned.marks, on.view, on.scale);
-    for (auto mark = planned.marks.rbegin(); mark != planned.marks.rend(); ++mark) {
-        drawRing(on, *mark, rings.at(mark->rank), on.content.selectedMark == mark->rank);
+    for (const marks::Mark& mark : planned.marks | std::views::reverse) {
+        drawRing(on, mark, rings.at(mark.rank), on.content.selectedMark == mark.rank);
     }
 }
 
