@@ -71,10 +71,10 @@ Bank bankAfter(const TrackSeries& series, std::size_t last) {
 /// A stretch [first, last] judged against the bottom on both sides.
 class Judged {
 public:
-    Judged(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first,
-           std::size_t last)
-        : series_(&series), settings_(&settings), first_(first), last_(last),
-          before_(bankBefore(series, first)), after_(bankAfter(series, last)) {
+    Judged(const TrackSeries& series, const AlongTrackSettings& settings, double usualStep_m,
+           std::size_t first, std::size_t last)
+        : series_(&series), settings_(&settings), usualStep_m_(usualStep_m), first_(first),
+          last_(last), before_(bankBefore(series, first)), after_(bankAfter(series, last)) {
         std::vector<double> heights_m;
         std::vector<double> ratios;
         for (std::size_t i = first; i <= last; ++i) {
@@ -87,14 +87,18 @@ public:
 
     /// Halved, the stretch joins the bottom on both sides; as shown it does not.
     [[nodiscard]] bool isDoubleEcho() const {
-        const double asShown_m = gap(first_, 1.0) + gap(last_ + 1, 1.0);
-        const double halved_m = gap(first_, 0.5) + gap(last_ + 1, 0.5);
         constexpr double better = 0.35;
         constexpr double leastRise = 0.6; // Of the depth before; an echo of two doubles it.
-        return areBanksNear() && halved_m < better * asShown_m && joins(first_) &&
-               joins(last_ + 1) &&
+        return areBanksNear() && leftByHalving() < better && joins(first_) && joins(last_ + 1) &&
                series_->shown_m[first_] > (1.0 + leastRise) * series_->shown_m[first_ - 1] &&
                ratio_ > 1.4 && ratio_ < 2.6;
+    }
+
+    /// What halving the stretch leaves of the steps at its ends, as a share.
+    [[nodiscard]] double leftByHalving() const {
+        const double asShown_m = gap(first_, 1.0) + gap(last_ + 1, 1.0);
+        const double halved_m = gap(first_, 0.5) + gap(last_ + 1, 0.5);
+        return asShown_m > 0.0 ? halved_m / asShown_m : 1.0;
     }
 
     /// Up to three soundings on a bottom that goes on; or more, if no bottom can rise and fall so.
@@ -102,7 +106,8 @@ public:
         const double least_m =
             settings_->threshold * floor_m(*settings_, std::fmax(before_.depth_m, after_.depth_m));
         const bool isShort = last_ - first_ < 3 && isSudden(0.7);
-        const bool isWalled = isWall(first_) && isWall(last_ + 1) && isSudden(0.8);
+        const bool isWalled =
+            isWall(first_) && isWall(last_ + 1) && isSudden(0.8) && areBanksTrue();
         return height_m_ > least_m && areBanksLevel() && (isShort || isWalled);
     }
 
@@ -117,7 +122,7 @@ private:
     /// No gap lies between the stretch and what it is judged by: over a gap the bottom may do
     /// anything. A long stretch needs more than one sounding on each side.
     [[nodiscard]] bool areBanksNear() const {
-        constexpr double farthest_m = 12.0; // For each step.
+        const double farthest_m = std::fmax(12.0, 2.5 * usualStep_m_); // For each step.
         constexpr std::size_t longAs = 8;
         const std::size_t bank = last_ - first_ >= longAs ? 3 : 1;
         return first_ >= bank && last_ + bank < series_->size() &&
@@ -130,6 +135,13 @@ private:
     /// The bottom goes on after the stretch where it was before it.
     [[nodiscard]] bool areBanksLevel() const {
         return std::fabs(after_.depth_m - before_.depth_m) < 0.5 * height_m_;
+    }
+
+    /// The soundings next to the stretch are no faults themselves.
+    [[nodiscard]] bool areBanksTrue() const {
+        constexpr double share = 0.25;
+        return std::fabs(series_->shown_m[first_ - 1] - before_.depth_m) < share * height_m_ &&
+               std::fabs(series_->shown_m[last_ + 1] - after_.depth_m) < share * height_m_;
     }
 
     /// Both ends are single steps that make most of the height, steeper than the bottom nearby.
@@ -169,6 +181,7 @@ private:
 
     const TrackSeries* series_;
     const AlongTrackSettings* settings_;
+    double usualStep_m_;
     std::size_t first_;
     std::size_t last_;
     Bank before_;
@@ -186,10 +199,14 @@ bool isJump(const TrackSeries& series, const AlongTrackSettings& settings, std::
 /// Longest run of soundings that a fault may be.
 constexpr std::size_t longestRun = 40;
 
-/// The end of the fault that begins at `first` and its kind; nothing where none does.
-std::optional<std::pair<std::size_t, Verdict>>
-faultFrom(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first) {
+/// The end of the fault that begins at `first` and its kind; nothing where none does. Of the ends
+/// that a double echo might have, the one where halving joins it best.
+std::optional<std::pair<std::size_t, Verdict>> faultFrom(const TrackSeries& series,
+                                                         const AlongTrackSettings& settings,
+                                                         double usualStep_m, std::size_t first) {
     const double goesUp = series.shown_m[first] - series.shown_m[first - 1];
+    std::optional<std::pair<std::size_t, Verdict>> echo;
+    double left = 1.0;
     for (std::size_t last = first; last + 1 < series.size() && last < first + longestRun; ++last) {
         if (series.along_m[last] - series.along_m[first] > settings.longestFault_m) {
             break;
@@ -202,15 +219,17 @@ faultFrom(const TrackSeries& series, const AlongTrackSettings& settings, std::si
         if (!isJump(series, settings, last + 1) || goesUp * comesBack > 0.0) {
             continue;
         }
-        const Judged judged(series, settings, first, last);
+        const Judged judged(series, settings, usualStep_m, first, last);
         if (goesUp > 0.0 && judged.isDoubleEcho()) {
-            return std::pair(last, Verdict::doubleEcho);
-        }
-        if (judged.isSpike()) {
+            if (judged.leftByHalving() < left) {
+                left = judged.leftByHalving();
+                echo = std::pair(last, Verdict::doubleEcho);
+            }
+        } else if (!echo && judged.isSpike()) {
             return std::pair(last, Verdict::spike);
         }
     }
-    return std::nullopt;
+    return echo;
 }
 
 /// Residuals of the window [first, last) from its robust line: the median of the slopes between its
@@ -271,13 +290,25 @@ bool isSpikeAt(const TrackSeries& series, const AlongTrackSettings& settings, st
     return (i == 0 || contradicts(i - 1)) && (i + 1 == series.size() || contradicts(i + 1));
 }
 
+double firstStep_m(const TrackSeries& series, std::size_t last) {
+    return std::fabs(series.shown_m[last + 1] - series.shown_m[last]);
+}
+
+/// How far the bottom is soon after `last`: the middle of three, as one of them may be a spike.
+double stepAfter_m(const TrackSeries& series, std::size_t last) {
+    const double next_m = medianBetween(series, last + 1, std::min(series.size(), last + 4));
+    return std::fabs(next_m - series.shown_m[last]);
+}
+
 /// After the run [first, last] of one figure the bottom is elsewhere, all at once.
 bool leavesAJump(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first,
                  std::size_t last) {
     const double held_m = series.shown_m[first];
     const double after_m = medianBetween(series, last + 1, std::min(series.size(), last + 8));
     const double moved_m = std::fabs(after_m - held_m);
-    return std::fabs(series.shown_m[last + 1] - held_m) > 0.6 * moved_m &&
+    // A bottom that slopes on evenly has made a quarter of the way after one, half of it after two.
+    return (firstStep_m(series, last) > 0.6 * moved_m ||
+            stepAfter_m(series, last) > 0.65 * moved_m) &&
            moved_m > 0.5 * settings.threshold * floor_m(settings, held_m);
 }
 
@@ -299,11 +330,15 @@ bool isNoChance(const TrackSeries& series, const AlongTrackSettings& settings, s
     constexpr std::size_t leastPairs = 50;
     constexpr double noChance = 1e-6;
     const double share = static_cast<double>(equal + 1) / static_cast<double>(pairs + 2);
-    const double step_m = std::fabs(series.shown_m[last + 1] - series.shown_m[last]);
-    const double run_m = series.along_m[last + 1] - series.along_m[last];
+    const double slope = slopeNear(series, last + 13);
+    const auto isJumpOf = [&](double step_m, std::size_t end) {
+        constexpr double timesTheSlope = 2.0;
+        return step_m > 2.0 * floor_m(settings, series.shown_m[first]) &&
+               step_m > timesTheSlope * slope * (series.along_m[end] - series.along_m[last]);
+    };
     return pairs >= leastPairs && std::pow(share, static_cast<double>(last - first)) < noChance &&
-           step_m > 2.0 * floor_m(settings, series.shown_m[first]) &&
-           step_m > 4.0 * slopeNear(series, last + 13) * run_m;
+           (isJumpOf(firstStep_m(series, last), last + 1) ||
+            isJumpOf(stepAfter_m(series, last), std::min(last + 2, series.size() - 1)));
 }
 
 } // namespace
@@ -333,11 +368,12 @@ void findStuckDepths(const TrackSeries& series, const AlongTrackSettings& settin
 void findEchoFaults(const TrackSeries& series, const AlongTrackSettings& settings,
                     std::vector<Verdict>& verdicts) {
     const TrackSeries kept = keptOf(series, verdicts);
+    const double usualStep_m = kept.step_m();
     for (std::size_t first = 1; first + 1 < kept.size(); ++first) {
         if (!isJump(kept, settings, first)) {
             continue;
         }
-        if (const auto fault = faultFrom(kept, settings, first)) {
+        if (const auto fault = faultFrom(kept, settings, usualStep_m, first)) {
             for (std::size_t k = first; k <= fault->first; ++k) {
                 verdicts[kept.index[k]] = fault->second;
             }
