@@ -2,8 +2,19 @@
 #include "core/reduction/reduced_survey.h"
 
 #include <algorithm>
+#include <chrono>
+#include <limits>
 
 namespace reduction {
+
+namespace {
+
+double secondsOf(const soundings::Sounding& sounding) {
+    return sounding.time ? std::chrono::duration<double>(sounding.time->time_since_epoch()).count()
+                         : std::numeric_limits<double>::quiet_NaN();
+}
+
+} // namespace
 
 std::size_t ReducedSurvey::soundingCount() const {
     std::size_t count = 0;
@@ -49,8 +60,9 @@ std::vector<soundings::KeptSounding> keptSoundings(const std::vector<soundings::
                 ++nextStart;
             }
             if (day.verdicts[i] == soundings::Verdict::kept) {
-                kept.push_back({days[d].soundings[i].place, day.points[i].x_m, day.points[i].y_m,
-                                day.depth_m[i], static_cast<int>(d), pass});
+                const soundings::Sounding& from = days[d].soundings[i];
+                kept.push_back({from.place, day.points[i].x_m, day.points[i].y_m, day.depth_m[i],
+                                static_cast<int>(d), pass, secondsOf(from)});
             }
         }
     }

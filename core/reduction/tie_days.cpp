@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/reduction/tie_days.h"
 
+#include "core/reduction/normal_equations.h"
 #include "core/reduction/robust.h"
 
 #include <algorithm>
@@ -64,61 +65,26 @@ private:
         constexpr double least_m = 0.01; // A sounder's own resolution.
         // At the start the misfits still hold the offsets; their own middle is no reference then.
         const double sigma_m = std::fmax(least_m, robustSigma(misfits_m, 0.0));
-        const std::size_t n = unknowns_;
-        std::vector<double> normal(n * n, 0.0);
-        std::vector<double> right(n, 0.0);
+        NormalEquations equations(unknowns_);
         for (std::size_t i = 0; i < used_.size(); ++i) {
             const double size = std::fabs(misfits_m[i]) / (huber * sigma_m);
             const double weight = size > 1.0 ? 1.0 / size : 1.0;
-            const std::size_t a = column_[static_cast<std::size_t>(used_[i]->dayA)];
-            const std::size_t b = column_[static_cast<std::size_t>(used_[i]->dayB)];
-            if (a != none) {
-                normal[a * n + a] += weight;
-                right[a] += weight * misfits_m[i];
+            std::vector<NormalEquations::Term> terms;
+            if (const auto a = column_[static_cast<std::size_t>(used_[i]->dayA)]; a != none) {
+                terms.push_back({a, 1.0});
             }
-            if (b != none) {
-                normal[b * n + b] += weight;
-                right[b] -= weight * misfits_m[i];
+            if (const auto b = column_[static_cast<std::size_t>(used_[i]->dayB)]; b != none) {
+                terms.push_back({b, -1.0});
             }
-            if (a != none && b != none) {
-                normal[a * n + b] -= weight;
-                normal[b * n + a] -= weight;
-            }
+            equations.add(terms, misfits_m[i], weight);
         }
-        return moveBy(std::move(normal), right, sigma_m);
-    }
-
-    /// Inverts the normal equations (Gauss and Jordan; days are few, the matrix is positive).
-    double moveBy(std::vector<double> normal, const std::vector<double>& right, double sigma_m) {
-        const std::size_t n = unknowns_;
-        std::vector<double> inverse(n * n, 0.0);
-        for (std::size_t i = 0; i < n; ++i) {
-            inverse[i * n + i] = 1.0;
-        }
-        for (std::size_t i = 0; i < n; ++i) {
-            const double pivot = normal[i * n + i];
-            for (std::size_t c = 0; c < n; ++c) {
-                normal[i * n + c] /= pivot;
-                inverse[i * n + c] /= pivot;
-            }
-            for (std::size_t r = 0; r < n; ++r) {
-                const double factor = normal[r * n + i];
-                for (std::size_t c = 0; r != i && c < n; ++c) {
-                    normal[r * n + c] -= factor * normal[i * n + c];
-                    inverse[r * n + c] -= factor * inverse[i * n + c];
-                }
-            }
-        }
+        const auto solution = equations.solve();
         double largest_m = 0.0;
-        errors_.assign(n, 0.0);
-        for (std::size_t r = 0; r < n; ++r) {
-            double move_m = 0.0;
-            for (std::size_t c = 0; c < n; ++c) {
-                move_m += inverse[r * n + c] * right[c];
-            }
-            offsets_[r] += move_m;
-            largest_m = std::fmax(largest_m, std::fabs(move_m));
-            errors_[r] = sigma_m * std::sqrt(std::fmax(0.0, inverse[r * n + r]));
+        errors_.clear();
+        for (std::size_t r = 0; r < unknowns_; ++r) {
+            offsets_[r] += solution.values[r];
+            largest_m = std::fmax(largest_m, std::fabs(solution.values[r]));
+            errors_.push_back(sigma_m * solution.errors[r]);
         }
         return largest_m;
     }

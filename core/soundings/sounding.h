@@ -5,6 +5,7 @@
 #include "core/units/depth.h"
 #include "core/units/moment.h"
 
+#include <cmath>
 #include <optional>
 
 namespace soundings {
@@ -24,8 +25,9 @@ struct KeptSounding {
     double y_m = 0.0;
     double depth_m = 0.0; ///< Reduced depth, positive down.
     int day = 0;          ///< Position of its survey day.
-    int pass =
-        0; ///< Number of its pass, counted over all days; soundings of a pass follow one another.
+    /// Number of its pass, counted over all days; soundings of a pass follow one another.
+    int pass = 0;
+    double time_s = NAN; ///< Seconds since 1970, UTC; not a number where the file has no time.
 };
 
 } // namespace soundings

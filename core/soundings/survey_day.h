@@ -28,6 +28,9 @@ struct SurveyDay {
     /// Added to the day's reduced depths because the crossings with other days ask for it and the
     /// user agreed; positive is deeper.
     std::optional<units::Length> agreedOffset;
+    /// How much later its positions are than its depths, as the crossings ask for and the user
+    /// agreed; positive moves each sounding onward along its pass. Seconds, -30 to 30.
+    std::optional<double> agreedDelay_s;
     std::vector<Sounding> soundings;
     /// Position of the first sounding of each pass (a stretch sailed without a break), ascending;
     /// the first is 0.

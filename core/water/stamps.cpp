@@ -43,6 +43,7 @@ void take(Stamp& stamp, const soundings::SurveyDay& day) {
     stamp.take(day.sounder.measuresBySound);
     stamp.take(day.waterTemperature ? day.waterTemperature->inCelsius() : -1e9);
     stamp.take(day.agreedOffset ? day.agreedOffset->inMetres() : 0.0);
+    stamp.take(day.agreedDelay_s.value_or(0.0));
     stamp.take(day.soundings.size());
     for (const soundings::Sounding& sounding : day.soundings) {
         take(stamp, sounding.place);
