@@ -223,8 +223,31 @@ bool agreeOffsets(water::Water& water, const water::Derived& derived) {
     return any;
 }
 
+/// Takes over the delays that the crossings tell.
+bool agreeDelays(water::Water& water, const water::Derived& derived) {
+    bool any = false;
+    for (std::size_t i = 0; i < water.days.size(); ++i) {
+        const reduction::PositionDelay& delay = derived.checked->delays[i];
+        if (delay.isWorthTaking()) {
+            water.days[i].agreedDelay_s = delay.delay_s + water.days[i].agreedDelay_s.value_or(0.0);
+            any = true;
+        }
+    }
+    return any;
+}
+
 Result<water::Derived> deriveAll(const SketchOptions& o, water::Water& water, SketchDone& done,
                                  base::Progress& progress) {
+    if (o.takeDelays) {
+        auto looked = water::derive(water, {}, water::Step::reduce, progress);
+        if (!looked) {
+            return looked;
+        }
+        if (looked->checked && agreeDelays(water, *looked)) {
+            done.notes.emplace_back("soundings were moved along their tracks by the delay that "
+                                    "their crossings tell, as asked");
+        }
+    }
     if (o.tieDays) {
         auto looked = water::derive(water, {}, water::Step::reduce, progress);
         if (!looked) {

@@ -27,6 +27,8 @@ void layReduction(CLI::App& verb, SketchOptions& o) {
         ->type_name("FILE");
     verb.add_flag("--tie-days", o.tieDays,
                   "Tie days without a gauge reading to the others by their crossings");
+    verb.add_flag("--take-delays", o.takeDelays,
+                  "Move the soundings of each day by the delay that its crossings tell");
 }
 
 void layReading(CLI::App& verb, SketchOptions& o) {

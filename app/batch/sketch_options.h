@@ -22,6 +22,7 @@ struct SketchOptions {
         temperature_c, soundSpeed_m_s, secchi_m;
     std::string bandEdges, columns, unit, crs;
     bool tieDays = false;
+    bool takeDelays = false;
     int nextMinutes = 120;
 };
 

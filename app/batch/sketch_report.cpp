@@ -58,6 +58,7 @@ Json dayPart(const soundings::SurveyDay& day) {
             : Json(nullptr);
     part["agreed_offset_m"] =
         day.agreedOffset ? rounded(day.agreedOffset->inMetres(), 3) : Json(nullptr);
+    part["agreed_delay_s"] = day.agreedDelay_s ? rounded(*day.agreedDelay_s, 2) : Json(nullptr);
     return part;
 }
 
@@ -86,13 +87,20 @@ Json crossingsPart(const water::Water& water, const water::Derived& derived) {
     for (std::size_t i = 0; i < water.days.size() && i < derived.checked->tie.offsets.size(); ++i) {
         offsets[water.days[i].name] = rounded(derived.checked->tie.offsets[i].inMetres(), 3);
     }
+    Json delays = Json::object();
+    for (std::size_t i = 0; i < water.days.size() && i < derived.checked->delays.size(); ++i) {
+        const reduction::PositionDelay& delay = derived.checked->delays[i];
+        delays[water.days[i].name] = delay.isKnown ? rounded(delay.delay_s, 2) : Json(nullptr);
+    }
     return {{"count", check.count},
+            {"mean_m", rounded(check.mean_m, 3)},
             {"rms_m", rounded(check.rms_m, 3)},
             {"p95_m", rounded(check.p95_m, 3)},
             {"within_order_1b", rounded(check.withinOrder1b, 4)},
             {"within_order_2", rounded(check.withinOrder2, 4)},
             {"rms_if_tied_m", rounded(derived.checked->tie.after.rms_m, 3)},
-            {"day_offsets_m", offsets}};
+            {"day_offsets_m", offsets},
+            {"delays_s", delays}};
 }
 
 Json waterPart(const surface::Hypsography& form) {

@@ -4,6 +4,7 @@
 #include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/reduction/crossing.h"
+#include "core/reduction/position_delay.h"
 #include "core/soundings/sounding.h"
 
 #include <span>
@@ -17,17 +18,6 @@ struct DelaySettings {
     /// Delays looked at, either way, seconds. Default 5 s: receivers and sounders of a boat lag by
     /// tenths to a few seconds. 1 to 30 s.
     double longest_s = 5.0;
-};
-
-/// How much later the position of a survey day is than its depth, as its crossings tell.
-struct PositionDelay {
-    bool isKnown = false; ///< False: too few crossings, no times, or too flat a bottom.
-    /// Positive: a position was true that long before the depth that it stands with.
-    double delay_s = 0.0;
-    double error_s = 0.0;      ///< Standard error.
-    std::size_t crossings = 0; ///< That tell something of it.
-    double rmsBefore_m = 0.0;  ///< Robust (1.4826 MAD) difference at these crossings as they are,
-    double rmsAfter_m = 0.0;   ///< and with all delays that are known taken out.
 };
 
 /// The delay of each survey day by robust least squares over the crossings, jointly with the days'

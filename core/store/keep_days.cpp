@@ -123,20 +123,20 @@ void keepDay(Connection& connection, const soundings::SurveyDay& day, std::size_
         connection,
         "INSERT INTO survey_days (id, position, name, source, draft_m, assumed_sound_speed_m_s, "
         "measures_by_sound, gauge_level_m, water_temperature_c, agreed_offset_m, "
-        "sounding_count, soundings_stamp) "
-        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?) ON CONFLICT (id) DO UPDATE SET "
+        "agreed_delay_s, sounding_count, soundings_stamp) "
+        "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?) ON CONFLICT (id) DO UPDATE SET "
         "position=excluded.position, "
         "name=excluded.name, source=excluded.source, draft_m=excluded.draft_m, "
         "assumed_sound_speed_m_s=excluded.assumed_sound_speed_m_s, "
         "measures_by_sound=excluded.measures_by_sound, gauge_level_m=excluded.gauge_level_m, "
         "water_temperature_c=excluded.water_temperature_c, "
-        "agreed_offset_m=excluded.agreed_offset_m, "
+        "agreed_offset_m=excluded.agreed_offset_m, agreed_delay_s=excluded.agreed_delay_s, "
         "sounding_count=excluded.sounding_count, reduction_stamp=CASE WHEN "
         "soundings_stamp=excluded.soundings_stamp THEN reduction_stamp END, "
         "soundings_stamp=excluded.soundings_stamp");
     row.run(day.id.number(), position, day.name, day.source, day.sounder.draft.inMetres(),
             day.sounder.assumedSoundSpeed.inMetresPerSecond(), day.sounder.measuresBySound, level_m,
-            temperature_c, offset_m, day.soundings.size(), stamp);
+            temperature_c, offset_m, day.agreedDelay_s, day.soundings.size(), stamp);
 }
 
 void keepSmallTables(Connection& connection, const water::Water& water) {
@@ -262,7 +262,8 @@ void recallDays(Connection& connection, water::Water& water, base::Progress& pro
     sum.reset();
     Statement rows(connection,
                    "SELECT id, name, source, draft_m, assumed_sound_speed_m_s, measures_by_sound, "
-                   "gauge_level_m, water_temperature_c, sounding_count, agreed_offset_m "
+                   "gauge_level_m, water_temperature_c, sounding_count, agreed_offset_m, "
+                   "agreed_delay_s "
                    "FROM survey_days "
                    "ORDER BY position");
     rows.ask();
@@ -283,6 +284,7 @@ void recallDays(Connection& connection, water::Water& water, base::Progress& pro
         if (const auto offset_m = rows.numberIfAny(9)) {
             day.agreedOffset = units::Length::metres(*offset_m);
         }
+        day.agreedDelay_s = rows.numberIfAny(10);
         recallSmallTables(connection, day);
         recallSoundings(connection, day, positionAt(connection, rows, 8), count);
         checkPositions(connection, day);

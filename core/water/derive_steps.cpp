@@ -5,8 +5,11 @@
 #include "core/contours/trace_contours.h"
 #include "core/geo/hull.h"
 #include "core/reduction/correct_depths.h"
+#include "core/reduction/correct_positions.h"
 #include "core/reduction/find_crossings.h"
+#include "core/reduction/find_delays.h"
 #include "core/reduction/set_aside_along_track.h"
+#include "core/reduction/set_aside_disagreeing.h"
 #include "core/reduction/set_aside_outside_shore.h"
 #include "core/surface/measure_water.h"
 
@@ -39,7 +42,11 @@ Result<reduction::ReducedSurvey> reduceAlongTracks(const Water& water, Progress&
     if (!survey) {
         return survey;
     }
-    return reduction::setAsideAlongTrack(water.days, std::move(*survey), {}, progress);
+    survey = reduction::setAsideAlongTrack(water.days, std::move(*survey), {}, progress);
+    if (survey) {
+        survey = reduction::correctPositions(water.days, std::move(*survey));
+    }
+    return survey;
 }
 
 Result<WaterOutline> assumedOutline(const Water& water) {
@@ -101,15 +108,14 @@ Result<WaterOutline> outlineOf(const Water& water) {
 
 Result<CheckedSurvey> checkSurvey(const Water& water, const geo::Outline& outline,
                                   Progress& progress) {
-    auto survey = reduction::correctDepths(water.days, *water.frame, reductionOf(water), progress);
-    if (!survey) {
-        return std::unexpected(survey.error());
-    }
     const auto start = std::chrono::steady_clock::now();
-    survey = reduction::setAsideAlongTrack(water.days, std::move(*survey), {}, progress);
+    auto survey = reduceAlongTracks(water, progress);
     if (survey && survey->soundingCount() > 0) {
         survey = reduction::setAsideOutsideShore(water.days, std::move(*survey), outline,
                                                  *water.frame, {}, progress);
+    }
+    if (survey) {
+        survey = reduction::setAsideDisagreeing(water.days, std::move(*survey), {}, progress);
     }
     if (!survey) {
         return std::unexpected(survey.error());
@@ -130,6 +136,12 @@ Result<CheckedSurvey> checkSurvey(const Water& water, const geo::Outline& outlin
         return std::unexpected(tie.error());
     }
     checked.tie = std::move(*tie);
+    auto delays =
+        reduction::findDelays(checked.kept, checked.crossings, water.days.size(), {}, progress);
+    if (!delays) {
+        return std::unexpected(delays.error());
+    }
+    checked.delays = std::move(*delays);
     return checked;
 }
 

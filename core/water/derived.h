@@ -7,6 +7,7 @@
 #include "core/geo/outline.h"
 #include "core/reduction/crossing.h"
 #include "core/reduction/crossing_check.h"
+#include "core/reduction/position_delay.h"
 #include "core/reduction/reduced_survey.h"
 #include "core/reduction/tie_days.h"
 #include "core/sections/section.h"
@@ -51,7 +52,9 @@ struct CheckedSurvey {
     reduction::CrossingCheck check;
     /// What the crossings would add to each survey day, and what that would bring: an offer.
     reduction::DayTie tie;
-    double setAsideSeconds = 0.0; ///< Wall time that setting aside took.
+    /// How late each survey day's positions are, one for each: an offer too.
+    std::vector<reduction::PositionDelay> delays;
+    double setAsideSeconds = 0.0; ///< Wall time that reducing and setting aside took.
 };
 
 /// The form of the water at chart level.

@@ -7,7 +7,7 @@ namespace {
 
 /// Raised whenever a derivation changes so that what was kept from an earlier version no longer
 /// holds.
-constexpr int methodVersion = 1;
+constexpr int methodVersion = 2;
 
 void take(Stamp& stamp, geo::LonLat place) {
     stamp.take(place.lon_deg).take(place.lat_deg);

@@ -122,6 +122,9 @@ private:
         if (yes()) {
             day.agreedOffset = units::Length::metres(number(-0.5, 0.5));
         }
+        if (yes()) {
+            day.agreedDelay_s = number(-3.0, 3.0);
+        }
         const int count = upTo(static_cast<int>(most));
         const bool hasTimes = yes();
         for (int i = 0; i < count; ++i) {

@@ -26,7 +26,7 @@ CREATE TABLE shoreline (fid INTEGER PRIMARY KEY NOT NULL, geom POLYGON NOT NULL)
 CREATE TABLE survey_days (id INTEGER PRIMARY KEY NOT NULL,
   position INTEGER NOT NULL, name TEXT NOT NULL, source TEXT NOT NULL, draft_m DOUBLE NOT NULL,
   assumed_sound_speed_m_s DOUBLE NOT NULL, measures_by_sound BOOLEAN NOT NULL,
-  gauge_level_m DOUBLE, water_temperature_c DOUBLE, agreed_offset_m DOUBLE,
+  gauge_level_m DOUBLE, water_temperature_c DOUBLE, agreed_offset_m DOUBLE, agreed_delay_s DOUBLE,
   sounding_count INTEGER NOT NULL,
   soundings_stamp INTEGER NOT NULL, reduction_stamp INTEGER);
 CREATE TABLE gauge_readings (id INTEGER PRIMARY KEY NOT NULL,

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/reduction/correct_depths.h"
 
-#include "core/reduction/set_aside_disagreeing.h"
 #include "core/reduction/set_aside_outside_shore.h"
 #include "tests/core/reduction/survey_builder.h"
 
@@ -134,21 +133,6 @@ TEST(SetAsideOutsideShore, SaysThatLongitudeAndLatitudeAreSwapped) {
                                              MadeUpDay::frame(), {}, progress);
     ASSERT_FALSE(survey);
     EXPECT_NE(survey.error().whatToDo.find("swapped"), std::string::npos);
-}
-
-TEST(SetAsideDisagreeing, WeighsAResidualAgainstTheTrustThere) {
-    const std::vector days{flatDay(5.0, 40)};
-    std::vector<Residual> residuals(40, {0.02, 0.2});
-    residuals[7] = {2.0, 0.2};
-    residuals[9] = {2.0, 3.0}; // as far off, where the drawing is a guess
-    base::Progress progress;
-    const auto survey =
-        setAsideDisagreeing(days, MadeUpDay::reduced(days), residuals, {}, progress);
-    ASSERT_TRUE(survey);
-    EXPECT_EQ(survey->days[0].verdicts[7], Verdict::disagrees);
-    EXPECT_EQ(survey->keptCount(), 39U);
-    residuals.pop_back();
-    EXPECT_FALSE(setAsideDisagreeing(days, MadeUpDay::reduced(days), residuals, {}, progress));
 }
 
 } // namespace
