@@ -92,7 +92,9 @@ bool takeApart(std::string_view text, NmeaSentence& sentence) {
     const std::size_t comma = body.find(',');
     const std::string_view address = body.substr(0, comma);
     const bool isOwn = !address.empty() && address[0] == 'P';
-    if (!isOwn && (address.size() != 5 || !std::ranges::all_of(address.substr(2), isCapital))) {
+    const auto isTalker = [](char c) { return isCapital(c) || (c >= '0' && c <= '9'); };
+    if (!isOwn && (address.size() != 5 || !std::ranges::all_of(address.substr(0, 2), isTalker) ||
+                   !std::ranges::all_of(address.substr(2), isCapital))) {
         return false;
     }
     sentence.talker = isOwn ? std::string_view{} : address.substr(0, 2);

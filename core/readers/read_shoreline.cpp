@@ -60,6 +60,15 @@ base::Result<Found> foundInGpx(const std::filesystem::path& path, base::Progress
     return found;
 }
 
+/// Rings of fewer than three corners hold no water and are left out.
+void addPiece(geo::LonLatPiece piece, Found& found) {
+    const auto isFlat = [](const geo::LonLatRing& ring) { return ring.size() < 3; };
+    if (!isFlat(piece.outer)) {
+        std::erase_if(piece.islands, isFlat);
+        found.pieces.push_back(std::move(piece));
+    }
+}
+
 base::Result<Found> foundInVector(const std::filesystem::path& path, std::optional<int> epsg,
                                   base::Progress& progress) {
     auto source = gdal::VectorSource::open(path, epsg);
@@ -71,8 +80,9 @@ base::Result<Found> foundInVector(const std::filesystem::path& path, std::option
         const auto done = source->forEach(
             layer,
             [&](const gdal::Feature& feature) {
-                found.pieces.insert(found.pieces.end(), feature.pieces.begin(),
-                                    feature.pieces.end());
+                for (const geo::LonLatPiece& piece : feature.pieces) {
+                    addPiece(piece, found);
+                }
                 for (const auto& line : feature.lines) {
                     geo::LonLatRing places;
                     for (const gdal::PlaceWithZ& p : line) {

@@ -13,10 +13,9 @@ namespace readers {
 
 namespace {
 
-/// No water on the Earth is deeper; what shows more is no depth in metres.
-constexpr double deepestOnEarth_m = 11000.0;
-/// Receivers without a fix say 6 January 1980; two-digit years come out as 1980 or 2080.
-constexpr std::chrono::sys_days firstDay{std::chrono::year{1980} / 1 / 8};
+/// Receivers that never had a fix count on from 6 January 1980; two-digit years come out as 1980 or
+/// 2080.
+constexpr std::chrono::sys_days firstDay{std::chrono::year{1981} / 1 / 1};
 constexpr std::chrono::sys_days lastDay{std::chrono::year{2080} / 1 / 1};
 
 bool isPlausible(units::Moment time) {
