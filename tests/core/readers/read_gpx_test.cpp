@@ -73,12 +73,41 @@ TEST(ReadGpx, SaysThatATrackHasNoDepth) {
     EXPECT_NE(read.error().what.find("2 positions but no depth"), std::string::npos);
 }
 
-TEST(ReadGpx, RefusesEntitiesThatBlowUp) {
-    const auto read = readText("<?xml version=\"1.0\"?><!DOCTYPE gpx [<!ENTITY a \"aaaaaaaaaa\">"
-                               "<!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;\">]>"
-                               "<gpx><wpt lat=\"1\" lon=\"2\"><name>&b;</name></wpt></gpx>");
-    ASSERT_FALSE(read);
-    EXPECT_NE(read.error().what.find("entities"), std::string::npos);
+/// Ten entities, each ten times the one before: 10 GB if they were written out.
+std::string entityBomb() {
+    std::string text = "<?xml version=\"1.0\"?>\n<!DOCTYPE gpx [\n<!ENTITY a0 \"aaaaaaaaaa\">\n";
+    for (int i = 1; i < 10; ++i) {
+        text += "<!ENTITY a" + std::to_string(i) + " \"";
+        for (int k = 0; k < 10; ++k) {
+            text += "&a" + std::to_string(i - 1) + ";";
+        }
+        text += "\">\n";
+    }
+    return text + "]>\n";
+}
+
+TEST(ReadGpx, WritesNoEntityOutAndUsesTheRest) {
+    const auto read = readText(
+        entityBomb() + "<gpx><trk><trkseg>" +
+        point("55.2", "<name>&a9;</name><extensions><depth>3.2</depth></extensions>") +
+        point("55.3", "<extensions><depth>&a9;</depth></extensions>") + "</trkseg></trk></gpx>");
+    ASSERT_TRUE(read) << read.error().sentence();
+    ASSERT_EQ(read->soundings.size(), 1U);
+    EXPECT_EQ(read->soundings[0].shown, units::Depth::metres(3.2));
+    EXPECT_EQ(read->report.refused.at("entity").count, 10U);
+    EXPECT_EQ(read->report.refused.at("entity").firstText, "a0");
+    EXPECT_EQ(read->report.refused.at("entity").firstLine, 3U);
+    EXPECT_EQ(read->report.refused.at("no_depth").count, 1U);
+}
+
+TEST(ReadGpx, LetsNoEntityGrowWithinAnAttribute) {
+    const auto read = readText(entityBomb() + "<gpx><trk><trkseg>" +
+                               point("55.2", "<extensions><depth>3.2</depth></extensions>") +
+                               "<trkpt lat=\"&a9;\" lon=\"3.1\"/></trkseg></trk></gpx>");
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_EQ(read->soundings.size(), 1U);
+    ASSERT_FALSE(read->report.notes.empty());
+    EXPECT_NE(read->report.notes[0].find("read up to line"), std::string::npos);
 }
 
 TEST(ReadGpx, GivesUpOnAMillionElementsInsideOneAnother) {
