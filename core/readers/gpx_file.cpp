@@ -16,6 +16,7 @@ namespace {
 
 constexpr std::size_t deepest = 100;
 constexpr std::size_t longestText = 4096;
+constexpr std::size_t mostExtensions = 256; ///< Of one point; loggers write a dozen.
 
 /// The name without the name space that expat puts before it.
 std::string_view localName(const XML_Char* name) {
@@ -116,7 +117,7 @@ private:
 
     void endInPoint(std::string_view name) {
         if (extensionsDepth_ > 0 && depth_ > extensionsDepth_) {
-            if (isLeaf_) {
+            if (isLeaf_ && point_.extensions.size() < mostExtensions) {
                 point_.extensions.emplace_back(name, base::trimmed(text_));
             }
         } else if (extensionsDepth_ == depth_) {

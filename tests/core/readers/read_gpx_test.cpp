@@ -190,6 +190,44 @@ TEST(ReadShoreline, TellsOfSwappedCoordinates) {
     EXPECT_NE(shore.error().whatToDo.find("swapped"), std::string::npos);
 }
 
+/// Squares about 3 E 55 N, from the largest in.
+std::string squares(int count) {
+    std::string text = R"({"type": "MultiPolygon", "coordinates": [)";
+    for (int i = 0; i < count; ++i) {
+        const double half = 0.2 - 0.19 * i / count;
+        const auto at = [half](int x, int y) {
+            return "[" + std::to_string(3.0 + x * half) + "," + std::to_string(55.0 + y * half) +
+                   "]";
+        };
+        text += std::string(i == 0 ? "[[" : ",[[") + at(-1, -1) + "," + at(1, -1) + "," + at(1, 1) +
+                "," + at(-1, 1) + "," + at(-1, -1) + "]]";
+    }
+    return text + "]}";
+}
+
+TEST(ReadShoreline, TellsWaterFromIslandHoweverOftenTheyAlternate) {
+    const support::ScratchFolder scratch;
+    base::Progress progress;
+    const auto shore =
+        readShoreline(scratch.file("rings.geojson", squares(1001)), std::nullopt, progress);
+    ASSERT_TRUE(shore) << shore.error().sentence();
+    ASSERT_EQ(shore->size(), 501U);
+    for (std::size_t i = 0; i < 500; ++i) {
+        ASSERT_EQ(shore->at(i).islands.size(), 1U);
+        EXPECT_GT(shore->at(i).islands[0][2].lat_deg, shore->at(i + 1).outer[2].lat_deg);
+    }
+    EXPECT_TRUE(shore->back().islands.empty());
+}
+
+TEST(ReadShoreline, RefusesMoreRingsThanAWaterHas) {
+    const support::ScratchFolder scratch;
+    base::Progress progress;
+    const auto shore =
+        readShoreline(scratch.file("rings.geojson", squares(20001)), std::nullopt, progress);
+    ASSERT_FALSE(shore);
+    EXPECT_NE(shore.error().what.find("20001 rings"), std::string::npos);
+}
+
 TEST(ReadShoreline, TakesIslandsThatStandAsPolygonsOfTheirOwn) {
     const support::ScratchFolder scratch;
     base::Progress progress;
