@@ -10,7 +10,7 @@ source cmake/steps.sh
 seconds=${1:-}
 [[ $seconds =~ ^[1-9][0-9]*$ ]] || fail "no time given" "fuzz.sh" "say 'fuzz.sh SECONDS [READER...]'"
 shift
-command -v clang++-16 >/dev/null || fail "the fuzzers need clang" "no clang++-16 found" "install clang-16"
+command -v clang++-16 >/dev/null || fail "the fuzzers need clang" "no clang++-16 found" "install clang-16 and libclang-rt-16-dev"
 build fuzz
 readers=("$@")
 if ((${#readers[@]} == 0)); then
