@@ -25,12 +25,23 @@ target_compile_options(meremark_options INTERFACE
     $<$<CXX_COMPILER_ID:GNU>:-Wno-null-dereference -Wno-maybe-uninitialized -Wno-restrict>)
 # Boost's own headers include some that Boost calls deprecated.
 target_compile_definitions(meremark_options INTERFACE BOOST_ALLOW_DEPRECATED_HEADERS)
-# libstdc++ 12 asks for a concepts version that clang names only from 19 on, though 16 can do what it needs.
+# libstdc++ 12 asks for a concepts version that clang names only from 19 on, though 16 can do what its <expected> needs.
+# clang warns of NAN, which is a float, wherever a double is set to it.
 target_compile_options(meremark_options INTERFACE
-    $<$<CXX_COMPILER_ID:Clang>:-D__cpp_concepts=202002L -Wno-macro-redefined>)
+    $<$<CXX_COMPILER_ID:Clang>:-D__cpp_concepts=202002L -Wno-macro-redefined -Wno-double-promotion>)
 
 option(MEREMARK_SANITIZE "Address and undefined-behaviour sanitizers" OFF)
 if(MEREMARK_SANITIZE)
     add_compile_options(-fsanitize=address,undefined -fno-sanitize-recover=undefined -fno-omit-frame-pointer)
     add_link_options(-fsanitize=address,undefined)
+endif()
+
+# Every reader is measured by the fuzzer's edges. Numbers that do not fit an integer are no part of "undefined".
+if(MEREMARK_FUZZERS)
+    if(NOT CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
+        message(FATAL_ERROR "the fuzzers need clang: cmake --preset fuzz")
+    endif()
+    set(fuzz_flags -fsanitize=fuzzer-no-link,address,undefined,float-cast-overflow)
+    add_compile_options(${fuzz_flags} -fno-sanitize-recover=all -fno-omit-frame-pointer)
+    add_link_options(${fuzz_flags})
 endif()

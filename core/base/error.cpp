@@ -12,8 +12,8 @@ std::string Error::sentence() const {
     if (!whatToDo.empty()) {
         line += "; " + whatToDo;
     }
-    for (char& c : line) {
-        if (c == '\n' || c == '\r') {
+    for (char& c : line) { // Parts may quote a file; a terminal obeys control characters.
+        if ((c >= 0 && c < ' ') || c == '\x7f') {
             c = ' ';
         }
     }

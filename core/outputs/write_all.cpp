@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/outputs/write_all.h"
 
+#include "core/outputs/write_b12.h"
 #include "core/outputs/write_geojson.h"
 #include "core/outputs/write_geotiff.h"
 #include "core/outputs/write_gpx.h"
@@ -32,16 +33,25 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
                          const std::filesystem::path& folder) {
     const geo::WaterFrame& frame = *water.frame;
     std::vector<Job> jobs;
+    const auto* survey = derived.checked ? &derived.checked->survey : nullptr;
     if (derived.drawn) {
         jobs.emplace_back(
             [&] { return writeDepthGeotiff(folder / "depth.tif", derived.drawn->depth, frame); });
         jobs.emplace_back(
             [&] { return writeTrustGeotiff(folder / "trust.tif", derived.drawn->trust, frame); });
     }
-    jobs.emplace_back([&] {
-        return writeSoundingsTable(folder / "soundings.csv", water.days,
-                                   derived.checked ? &derived.checked->survey : nullptr);
+    jobs.emplace_back([&water, survey, &folder] {
+        return writeSoundingsTable(folder / "soundings.csv", water.days, survey);
     });
+    if (hasB12Soundings(water.days, survey)) {
+        jobs.emplace_back([&water, survey, &folder] {
+            return writeB12Geojson(folder / "soundings-b12.geojson", water.days, survey,
+                                   water.name);
+        });
+        jobs.emplace_back([&water, survey, &folder] {
+            return writeB12Table(folder / "soundings-b12.csv", water.days, survey);
+        });
+    }
     if (!water.shoreline.empty()) {
         jobs.emplace_back([&] {
             return writeShorelineGeojson(folder / "shoreline.geojson", water.shoreline, water.name);

@@ -16,6 +16,7 @@ namespace {
 
 constexpr std::size_t deepest = 100;
 constexpr std::size_t longestText = 4096;
+constexpr std::size_t mostExtensions = 256; ///< Of one point; loggers write a dozen.
 
 /// The name without the name space that expat puts before it.
 std::string_view localName(const XML_Char* name) {
@@ -72,16 +73,20 @@ public:
         --depth_;
     }
 
-    void refuseEntities() { stop("it declares entities, which no GPX needs"); }
+    void countEntity(const XML_Char* name) {
+        if (++end_.entities == 1) {
+            end_.firstEntity = name;
+            end_.firstEntityLine = static_cast<std::size_t>(XML_GetCurrentLineNumber(parser_));
+        }
+    }
 
     [[nodiscard]] bool isGpx() const { return isGpx_; }
-    [[nodiscard]] const std::string& fault() const { return fault_; }
-    [[nodiscard]] std::size_t points() const { return points_; }
+    [[nodiscard]] const GpxEnd& end() const { return end_; }
 
 private:
     void stop(std::string fault) {
-        if (fault_.empty()) {
-            fault_ = std::move(fault);
+        if (end_.fault.empty()) {
+            end_.fault = std::move(fault);
         }
         XML_StopParser(parser_, XML_FALSE);
     }
@@ -112,7 +117,7 @@ private:
 
     void endInPoint(std::string_view name) {
         if (extensionsDepth_ > 0 && depth_ > extensionsDepth_) {
-            if (isLeaf_) {
+            if (isLeaf_ && point_.extensions.size() < mostExtensions) {
                 point_.extensions.emplace_back(name, base::trimmed(text_));
             }
         } else if (extensionsDepth_ == depth_) {
@@ -132,7 +137,7 @@ private:
             }
         } else if (depth_ == pointDepth_) {
             pointDepth_ = 0;
-            ++points_;
+            ++end_.points;
             (*take_)(point_);
         }
         text_.clear();
@@ -142,11 +147,10 @@ private:
     const std::function<void(const GpxPoint&)>* take_;
     GpxPoint point_;
     std::string text_;
-    std::string fault_;
+    GpxEnd end_;
     std::size_t depth_ = 0;
     std::size_t pointDepth_ = 0;
     std::size_t extensionsDepth_ = 0;
-    std::size_t points_ = 0;
     bool isGpx_ = false;
     bool isLeaf_ = false;
     bool segmentBegins_ = true;
@@ -164,11 +168,15 @@ void XMLCALL textComes(void* walk, const XML_Char* text, int length) {
     static_cast<Walk*>(walk)->text({text, static_cast<std::size_t>(length)});
 }
 
-void XMLCALL entityIsDeclared(void* walk, const XML_Char* /*name*/, int /*isParameter*/,
+/// Its being there keeps expat from writing out entities within texts; those within attributes are
+/// bounded by expat itself.
+void XMLCALL otherComes(void* /*walk*/, const XML_Char* /*text*/, int /*length*/) {}
+
+void XMLCALL entityIsDeclared(void* walk, const XML_Char* name, int /*isParameter*/,
                               const XML_Char* /*value*/, int /*length*/, const XML_Char* /*base*/,
                               const XML_Char* /*systemId*/, const XML_Char* /*publicId*/,
                               const XML_Char* /*notation*/) {
-    static_cast<Walk*>(walk)->refuseEntities();
+    static_cast<Walk*>(walk)->countEntity(name);
 }
 
 /// Feeds the file to the parser until it ends, is stopped, or does not like it.
@@ -219,12 +227,13 @@ base::Result<GpxEnd> walkGpx(const std::filesystem::path& path,
     XML_SetUserData(parser.get(), &walk);
     XML_SetElementHandler(parser.get(), elementBegins, elementEnds);
     XML_SetCharacterDataHandler(parser.get(), textComes);
+    XML_SetDefaultHandler(parser.get(), otherComes);
     XML_SetEntityDeclHandler(parser.get(), entityIsDeclared);
     progress.begin("reading the track");
     if (const auto fed = feed(file, size, parser.get(), progress); !fed) {
         return std::unexpected(fed.error());
     }
-    GpxEnd end{walk.points(), walk.fault(), 0};
+    GpxEnd end = walk.end();
     const XML_Error error = XML_GetErrorCode(parser.get());
     if (error != XML_ERROR_NONE) {
         end.faultLine = static_cast<std::size_t>(XML_GetCurrentLineNumber(parser.get()));

@@ -36,11 +36,15 @@ struct GpxEnd {
     std::size_t points = 0;
     std::string fault; ///< Why the rest could not be read; empty where all was.
     std::size_t faultLine = 0;
+    std::size_t entities = 0; ///< Declared by the file; none is ever written out.
+    std::size_t firstEntityLine = 0;
+    std::string firstEntity; ///< Its name.
 };
 
 /// Streams through a GPX 1.0 or 1.1 file and calls `take` for each point. Elements are known by
-/// their names, not by who wrote them. A file that declares entities, nests deeper than 100
-/// elements or breaks off is read up to there. \return unusableInput where the file is not there,
+/// their names, not by who wrote them. Entities that a file declares are counted and left as they
+/// stand, so that they cannot grow. A file that nests deeper than 100 elements or breaks off is
+/// read up to there. \return unusableInput where the file is not there,
 /// is empty, or is no GPX at all; cancelled.
 [[nodiscard]] base::Result<GpxEnd> walkGpx(const std::filesystem::path& path,
                                            const std::function<void(const GpxPoint&)>& take,

@@ -2,6 +2,7 @@
 #include "core/readers/line_reader.h"
 
 #include <algorithm>
+#include <array>
 
 namespace readers {
 
@@ -52,6 +53,21 @@ base::Result<LineReader> LineReader::open(const std::filesystem::path& path) {
     return reader;
 }
 
+LineReader::Encoding LineReader::encodingWithoutMark() const {
+    // Every second byte of UTF-16 is zero where the text is numbers; no other text holds zeros.
+    constexpr std::size_t enough = 512;
+    std::array<std::size_t, 2> zeros{};
+    const std::size_t size = std::min(raw_.size(), enough) / 2 * 2;
+    for (std::size_t i = 0; i < size; ++i) {
+        zeros[i % 2] += raw_[i] == '\0' ? 1U : 0U;
+    }
+    const auto isFull = [&](std::size_t count) { return size >= 4 && count * 20 >= size * 9; };
+    if (isFull(zeros[1]) && zeros[0] == 0) {
+        return Encoding::utf16Little;
+    }
+    return isFull(zeros[0]) && zeros[1] == 0 ? Encoding::utf16Big : Encoding::bytes;
+}
+
 void LineReader::findEncoding() {
     const auto begins = [&](std::string_view mark) { return raw_.starts_with(mark); };
     if (begins("\xEF\xBB\xBF")) {
@@ -62,6 +78,8 @@ void LineReader::findEncoding() {
     } else if (begins("\xFE\xFF")) {
         encoding_ = Encoding::utf16Big;
         raw_.erase(0, 2);
+    } else {
+        encoding_ = encodingWithoutMark();
     }
 }
 

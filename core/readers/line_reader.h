@@ -14,8 +14,8 @@
 namespace readers {
 
 /// Reads a text file line by line, never more than a piece of it in memory. Takes LF, CR LF and CR,
-/// UTF-8 with or without mark, and UTF-16. A line longer than longestLine is cut there, so that a
-/// file without line breaks costs no memory.
+/// UTF-8 and UTF-16, each with or without mark. A line longer than longestLine is cut there, so
+/// that a file without line breaks costs no memory.
 class LineReader {
 public:
     static constexpr std::size_t longestLine = 65536;
@@ -43,6 +43,7 @@ private:
     LineReader() = default;
     bool fill();
     void findEncoding();
+    [[nodiscard]] Encoding encodingWithoutMark() const;
     void transcode();
 
     std::ifstream file_;

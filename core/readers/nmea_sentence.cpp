@@ -31,7 +31,31 @@ NmeaSentence::Sum sumOf(std::string_view body, std::string_view behindStar) {
     return isRight ? NmeaSentence::Sum::right : NmeaSentence::Sum::wrong;
 }
 
+/// Length of the TAG block at the front of a text, "\\s:r1,c:1788594120*5D\\"; 0 where there is
+/// none.
+std::size_t tagLength(std::string_view text) {
+    constexpr std::size_t longest = 160; // The standard's 80 characters, and room for the careless.
+    const std::size_t end = text.substr(0, longest).find('\\', 1);
+    if (text.size() < 4 || text[0] != '\\' || text[2] != ':' || end == std::string_view::npos) {
+        return 0;
+    }
+    const auto isPlain = [](char c) { return c >= ' ' && c <= '~'; };
+    return std::ranges::all_of(text.substr(0, end), isPlain) ? end + 1 : 0;
+}
+
 } // namespace
+
+std::string_view nextSentence(std::string_view& rest) {
+    std::size_t at = 0;
+    while (at < rest.size() && rest[at] != '$') {
+        at += rest[at] == '\\' ? std::max<std::size_t>(tagLength(rest.substr(at)), 1) : 1;
+    }
+    rest.remove_prefix(std::min(at, rest.size()));
+    const std::size_t end = rest.find_first_of("$!\\", 1);
+    const std::string_view sentence = rest.substr(0, end);
+    rest.remove_prefix(sentence.size());
+    return sentence;
+}
 
 std::uint8_t nmeaChecksum(std::string_view body) {
     std::uint8_t sum = 0;
@@ -92,7 +116,9 @@ bool takeApart(std::string_view text, NmeaSentence& sentence) {
     const std::size_t comma = body.find(',');
     const std::string_view address = body.substr(0, comma);
     const bool isOwn = !address.empty() && address[0] == 'P';
-    if (!isOwn && (address.size() != 5 || !std::ranges::all_of(address.substr(2), isCapital))) {
+    const auto isTalker = [](char c) { return isCapital(c) || (c >= '0' && c <= '9'); };
+    if (!isOwn && (address.size() != 5 || !std::ranges::all_of(address.substr(0, 2), isTalker) ||
+                   !std::ranges::all_of(address.substr(2), isCapital))) {
         return false;
     }
     sentence.talker = isOwn ? std::string_view{} : address.substr(0, 2);

@@ -34,6 +34,11 @@ struct NmeaSentence {
     [[nodiscard]] std::optional<double> timeOfDay_s(std::size_t field) const;
 };
 
+/// Cuts the next sentence, from its '$' on, off the front of `rest`. What stands before it (a TAG
+/// block of NMEA 4.10, even one with a '$' in it, the time of a logger, binary junk) and sentences
+/// that begin with '!' are passed over. Empty where there is none.
+[[nodiscard]] std::string_view nextSentence(std::string_view& rest);
+
 /// Takes apart what begins with '$'; false where it is no sentence. `sentence` is given from
 /// outside so that its fields need no new memory for each line.
 [[nodiscard]] bool takeApart(std::string_view text, NmeaSentence& sentence);

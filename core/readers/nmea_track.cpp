@@ -15,12 +15,12 @@ constexpr std::int64_t day_ms = 86'400'000;
 } // namespace
 
 NmeaDepths& NmeaTrack::source(std::string_view name) {
-    const auto at = std::ranges::find(sources_, name, &NmeaDepths::name);
-    if (at != sources_.end()) {
-        return *at;
+    if (const auto at = sourceByName_.find(name); at != sourceByName_.end()) {
+        return sources_[at->second];
     }
     NmeaDepths made;
     made.name = name;
+    sourceByName_.emplace(made.name, sources_.size());
     return sources_.emplace_back(std::move(made));
 }
 
@@ -65,8 +65,8 @@ void NmeaTrack::closeTick(std::optional<std::int64_t> length_ms) {
     if (length_ms && *length_ms <= longestGap_ms) {
         tick_ms_ = *length_ms;
     }
-    counts_.assign(sources_.size(), 0);
-    seen_.assign(sources_.size(), 0);
+    counts_.resize(sources_.size());
+    seen_.resize(sources_.size());
     for (const Depth& depth : heard_) {
         ++counts_[depth.source];
     }
@@ -86,6 +86,10 @@ void NmeaTrack::closeTick(std::optional<std::int64_t> length_ms) {
                 waiting_.push_back(depth);
             }
         }
+    }
+    for (const Depth& depth : heard_) { // Only those: a log may have thousands of sources.
+        counts_[depth.source] = 0;
+        seen_[depth.source] = 0;
     }
     heard_.clear();
 }

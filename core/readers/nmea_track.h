@@ -6,6 +6,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -78,15 +79,16 @@ private:
     void refuseWaiting();
 
     std::vector<NmeaDepths> sources_;
+    std::map<std::string, std::size_t, std::less<>> sourceByName_;
     std::optional<std::int64_t> now_ms_;
     std::int64_t day_ = 0;                   ///< Since the log's first midnight.
     std::optional<std::int64_t> dateOfDay0_; ///< Days since 1970.
     bool isTimed_ = true;
     bool isVoid_ = false;
-    std::optional<Fix> fix_;     ///< The latest.
-    std::vector<Depth> heard_;   ///< Within the present tick.
-    std::vector<Depth> waiting_; ///< With a time, until the next fix.
-    std::vector<std::size_t> counts_;
+    std::optional<Fix> fix_;          ///< The latest.
+    std::vector<Depth> heard_;        ///< Within the present tick.
+    std::vector<Depth> waiting_;      ///< With a time, until the next fix.
+    std::vector<std::size_t> counts_; ///< For each source; zero between ticks.
     std::vector<std::size_t> seen_;
     std::int64_t tick_ms_ = 1000;
     std::size_t fixCount_ = 0;

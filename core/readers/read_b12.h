@@ -9,7 +9,8 @@
 
 namespace readers {
 
-/// Soundings of crowdsourced soundings after IHO B-12, as GeoJSON.
+/// Soundings of crowdsourced bathymetry after IHO B-12, as GeoJSON or as a text table with the
+/// columns LON, LAT, DEPTH, TIME.
 /// \return unusableInput where no sounding can be got from it (what is wrong, where, what to do).
 [[nodiscard]] base::Result<ReadSoundings> readB12(const std::filesystem::path& path,
                                                   const SoundingFileSettings& settings,

@@ -170,6 +170,10 @@ base::Result<ReadSoundings> readGpx(const std::filesystem::path& path,
     if (!end) {
         return std::unexpected(end.error());
     }
+    for (std::size_t i = 0; i < end->entities; ++i) {
+        ++collector.report().read;
+        collector.report().refuse("entity", end->firstEntityLine, end->firstEntity);
+    }
     if (!end->fault.empty()) {
         collector.report().notes.push_back(
             fmt::format("read up to line {} only: {}", end->faultLine, end->fault));

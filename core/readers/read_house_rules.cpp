@@ -92,14 +92,24 @@ std::chrono::month_day monthDayOf(const json& season, const char* key) {
     return read;
 }
 
+/// A whole number within its range; other kinds of JSON cannot be cast to one.
+int wholeOf(const json& value, const std::string& entry, int least, int most) {
+    const double number = value.is_number() ? value.get<double>() : double{NAN};
+    if (!(number >= least && number <= most) || number != std::floor(number)) {
+        throw BadEntry{entry, fmt::format("it is no whole number from {} to {}", least, most)};
+    }
+    return static_cast<int>(number);
+}
+
 std::string speciesNote(const json& species) {
     std::string note = species.value("name", "fish");
     if (species.contains("keep")) {
-        const int keep = species["keep"].get<int>();
+        const int keep = wholeOf(species["keep"], "species, keep", 0, 10000);
         note += keep == 0 ? ": none may be kept" : fmt::format(": {} may be kept", keep);
     }
     if (species.contains("least_length_mm")) {
-        note += fmt::format(", none below {} mm", species["least_length_mm"].get<int>());
+        note += fmt::format(", none below {} mm", wholeOf(species["least_length_mm"],
+                                                          "species, least_length_mm", 0, 10000));
     }
     if (species.contains("note")) {
         note += " (" + species["note"].get<std::string>() + ")";
@@ -110,11 +120,7 @@ std::string speciesNote(const json& species) {
 logbook::HouseRules rulesOf(const json& all) {
     logbook::HouseRules rules;
     if (all.contains("rods_per_boat")) {
-        const int rods = all["rods_per_boat"].get<int>();
-        if (rods < 1 || rods > 100) {
-            throw BadEntry{"rods_per_boat", "a boat has at least one rod"};
-        }
-        rules.rodLimit = rods;
+        rules.rodLimit = wholeOf(all["rods_per_boat"], "rods_per_boat", 1, 100);
     }
     if (all.contains("season")) {
         rules.season =

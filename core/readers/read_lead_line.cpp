@@ -2,6 +2,7 @@
 #include "core/readers/read_lead_line.h"
 
 #include "core/base/number_text.h"
+#include "core/readers/soundings_file.h"
 #include "core/readers/table_records.h"
 
 namespace readers {
@@ -24,6 +25,8 @@ base::Result<ReadLeadLine> readLeadLine(const std::filesystem::path& path,
             read.report.refuse("no_depth", records->line(), records->row());
         } else if (*depth_m < 0.0) {
             read.report.refuse("negative_depth", records->line(), records->row());
+        } else if (*depth_m > deepestOnEarth_m) {
+            read.report.refuse("impossible_depth", records->line(), records->row());
         } else if (!bottom.empty() && !soundings::bottomNamed(bottom)) {
             read.report.refuse("unknown_bottom", records->line(), records->row());
         } else {

@@ -56,11 +56,8 @@ class Listener {
 public:
     /// One line, which may hold junk, a TAG block or a time before the sentence, or more than one.
     void hearLine(std::string_view line, std::size_t number) {
-        std::size_t at = line.find('$');
-        while (at != std::string_view::npos) {
-            const std::size_t end = line.find('$', at + 1);
-            hearSentence(line.substr(at, end == std::string_view::npos ? end : end - at), number);
-            at = end;
+        for (auto text = nextSentence(line); !text.empty(); text = nextSentence(line)) {
+            hearSentence(text, number);
         }
     }
 
@@ -191,6 +188,25 @@ bool isRicher(const NmeaDepths& a, const NmeaDepths& b) {
                                               : rank(a) > rank(b);
 }
 
+/// GPS counts its weeks to 1024 and begins again; a receiver that has not followed says dates that
+/// are 7168 days too early. Nothing in the log proves it, so that it is said and not changed.
+void noteWeekNumber(std::optional<std::int64_t> epoch_ms, ReadingReport& report) {
+    // Who sounds with a logger has most likely done so since; 2009 is seen again in 2029.
+    constexpr std::chrono::sys_days oddlyEarly{std::chrono::year{2010} / 1 / 1};
+    constexpr std::chrono::days weeks1024{7168};
+    if (!epoch_ms) {
+        return;
+    }
+    const auto day =
+        std::chrono::floor<std::chrono::days>(units::Moment(std::chrono::milliseconds(*epoch_ms)));
+    if (day < oddlyEarly) {
+        report.notes.push_back(fmt::format(
+            "the log begins on {}: if that should be {}, the receiver's count of GPS weeks has run "
+            "over (1024 weeks); times were left as they are",
+            units::isoText(units::Day(day)), units::isoText(units::Day(day + weeks1024))));
+    }
+}
+
 NmeaDepths* Listener::chosenSource(const std::string& wanted) {
     std::vector<NmeaDepths>& sources = track_.sources();
     std::stable_sort(sources.begin(), sources.end(), isRicher);
@@ -218,6 +234,7 @@ void Listener::fill(SoundingCollector& collector, NmeaDepths& from) {
     if (!epoch_ms) {
         read.report.notes.emplace_back("the log has no date: its soundings are without time");
     }
+    noteWeekNumber(epoch_ms, read.report);
     const PlacedDepth* before = nullptr;
     for (const PlacedDepth& depth : from.placed) {
         if (before != nullptr &&
@@ -255,6 +272,11 @@ base::Result<ReadSoundings> Listener::finish(const std::string& where,
     }
     std::size_t heard = 0;
     if (chosen != nullptr) {
+        for (NmeaDepths& source : track_.sources()) {
+            if (&source != chosen) {
+                source.placed = {}; // A long log need not be held twice.
+            }
+        }
         heard = chosen->heard;
         fill(collector, *chosen);
     }

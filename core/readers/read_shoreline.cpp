@@ -60,6 +60,15 @@ base::Result<Found> foundInGpx(const std::filesystem::path& path, base::Progress
     return found;
 }
 
+/// Rings of fewer than three corners hold no water and are left out.
+void addPiece(geo::LonLatPiece piece, Found& found) {
+    const auto isFlat = [](const geo::LonLatRing& ring) { return ring.size() < 3; };
+    if (!isFlat(piece.outer)) {
+        std::erase_if(piece.islands, isFlat);
+        found.pieces.push_back(std::move(piece));
+    }
+}
+
 base::Result<Found> foundInVector(const std::filesystem::path& path, std::optional<int> epsg,
                                   base::Progress& progress) {
     auto source = gdal::VectorSource::open(path, epsg);
@@ -71,8 +80,9 @@ base::Result<Found> foundInVector(const std::filesystem::path& path, std::option
         const auto done = source->forEach(
             layer,
             [&](const gdal::Feature& feature) {
-                found.pieces.insert(found.pieces.end(), feature.pieces.begin(),
-                                    feature.pieces.end());
+                for (const geo::LonLatPiece& piece : feature.pieces) {
+                    addPiece(piece, found);
+                }
                 for (const auto& line : feature.lines) {
                     geo::LonLatRing places;
                     for (const gdal::PlaceWithZ& p : line) {
@@ -109,6 +119,19 @@ base::Result<void> checkFound(const Found& found, const std::string& where) {
     return {};
 }
 
+/// Which ring lies in which is found by looking at each pair: 20 000 take a few seconds.
+constexpr std::size_t mostRings = 20000;
+
+std::vector<geo::LonLatRing> closedRings(std::vector<geo::LonLatRing> lines) {
+    std::vector<geo::LonLatRing> rings;
+    for (geo::LonLatRing& line : lines) {
+        if (geo::LonLatRing ring = closedRing(std::move(line)); !ring.empty()) {
+            rings.push_back(std::move(ring));
+        }
+    }
+    return rings;
+}
+
 std::vector<geo::LonLatRing> ringsOf(std::vector<geo::LonLatPiece> pieces) {
     std::vector<geo::LonLatRing> rings;
     for (geo::LonLatPiece& piece : pieces) {
@@ -134,26 +157,27 @@ base::Result<std::vector<geo::LonLatPiece>> readShoreline(const std::filesystem:
         return std::unexpected(found.error());
     }
     const std::string where = path.filename().string();
+    const bool hasLines = !found->lines.empty();
     if (const auto checked = checkFound(*found, where); !checked) {
         return std::unexpected(checked.error());
     }
     std::vector<geo::LonLatPiece> pieces = std::move(found->pieces);
-    if (pieces.size() > 1) {
-        pieces = nested(ringsOf(std::move(pieces))); // Islands may stand in the file on their own.
-    }
-    if (pieces.empty()) {
-        std::vector<geo::LonLatRing> rings;
-        for (geo::LonLatRing& line : found->lines) {
-            if (geo::LonLatRing ring = closedRing(std::move(line)); !ring.empty()) {
-                rings.push_back(std::move(ring));
-            }
+    if (pieces.size() != 1) {
+        // Islands may stand in the file on their own.
+        std::vector<geo::LonLatRing> rings =
+            pieces.empty() ? closedRings(std::move(found->lines)) : ringsOf(std::move(pieces));
+        if (rings.size() > mostRings) {
+            return base::fail(
+                ErrorKind::unusableInput,
+                fmt::format("it has {} rings, more than the shore of one water has", rings.size()),
+                where, "cut out the water that you fish");
         }
         pieces = nested(std::move(rings));
     }
     if (pieces.empty()) {
         return base::fail(ErrorKind::unusableInput,
-                          found->lines.empty() ? "it has neither polygons nor lines"
-                                               : "none of its lines comes back to where it began",
+                          !hasLines ? "it has neither polygons nor lines"
+                                    : "none of its lines comes back to where it began",
                           where, "give the shore as a polygon, or as a line all around the water");
     }
     return pieces;

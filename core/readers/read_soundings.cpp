@@ -29,10 +29,13 @@ bool isKnownBinary(std::string_view head) {
 }
 
 bool hasNmea(std::string_view line) {
-    const std::size_t at = line.find('$');
     NmeaSentence sentence;
-    return at != std::string_view::npos && takeApart(line.substr(at), sentence) &&
-           sentence.fields.size() >= 2;
+    for (auto text = nextSentence(line); !text.empty(); text = nextSentence(line)) {
+        if (takeApart(text, sentence) && sentence.fields.size() >= 2) {
+            return true;
+        }
+    }
+    return false;
 }
 
 bool isCrowdsourced(const std::string& head) {
@@ -42,9 +45,11 @@ bool isCrowdsourced(const std::string& head) {
             head.find("convention") != std::string::npos);
 }
 
-std::size_t controlsIn(std::string_view text) {
-    return static_cast<std::size_t>(std::ranges::count_if(
-        text, [](char c) { return c >= 0 && c < ' ' && c != '\t' && c != '\f'; }));
+/// Text has hardly any control characters.
+bool isBinary(std::string_view line) {
+    const auto controls = std::ranges::count_if(
+        line, [](char c) { return c >= 0 && c < ' ' && c != '\t' && c != '\f'; });
+    return static_cast<std::size_t>(controls) * 20 > line.size();
 }
 
 base::Result<SoundingFileKind> kindOfHead(LineReader& lines, const std::filesystem::path& path) {
@@ -52,12 +57,14 @@ base::Result<SoundingFileKind> kindOfHead(LineReader& lines, const std::filesyst
     constexpr std::size_t enoughText = 1U << 18U;
     std::string head;
     std::string_view line;
-    std::size_t controls = 0;
+    std::size_t binaryLines = 0; // A log may end in zeros where the logger lost its power.
+    std::size_t textLines = 0;
     for (std::size_t i = 0; i < enoughLines && head.size() < enoughText && lines.next(line); ++i) {
         if (hasNmea(line)) {
             return SoundingFileKind::nmea;
         }
-        controls += controlsIn(line);
+        binaryLines += isBinary(line) ? 1U : 0U;
+        textLines += isBinary(line) || line.empty() ? 0U : 1U;
         head += line;
         head += '\n';
     }
@@ -78,7 +85,7 @@ base::Result<SoundingFileKind> kindOfHead(LineReader& lines, const std::filesyst
     if (start.front() == '{') {
         return isCrowdsourced(head) ? SoundingFileKind::b12 : SoundingFileKind::vector;
     }
-    if (controls * 20 > head.size()) {
+    if (binaryLines > 0 && binaryLines >= textLines) {
         return base::fail(ErrorKind::unusableInput, "it is binary and of no kind that is known",
                           path.string(),
                           "give an NMEA 0183 log, GPX, a text table, or a vector file");

@@ -6,6 +6,13 @@
 
 namespace readers {
 
+namespace {
+
+/// No water plant is longer than giant kelp (some 50 m).
+constexpr double tallest_m = 60.0;
+
+} // namespace
+
 base::Result<ReadWeedNotes> readWeedNotes(const std::filesystem::path& path,
                                           base::Progress& progress) {
     auto records = TableRecords::open(path, {"lon", "lat", "kind"});
@@ -24,6 +31,8 @@ base::Result<ReadWeedNotes> readWeedNotes(const std::filesystem::path& path,
             read.report.refuse("unknown_kind", records->line(), records->row());
         } else if (height_m && *height_m < 0.0) {
             read.report.refuse("negative_height", records->line(), records->row());
+        } else if (height_m && *height_m > tallest_m) {
+            read.report.refuse("impossible_height", records->line(), records->row());
         } else {
             weed::WeedNote note;
             note.id = weed::WeedNoteId(static_cast<std::int64_t>(read.notes.size()) + 1);

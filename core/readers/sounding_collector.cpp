@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <fmt/format.h>
 
@@ -13,22 +14,24 @@ namespace readers {
 
 namespace {
 
-/// No water on the Earth is deeper; what shows more is no depth in metres.
-constexpr double deepestOnEarth_m = 11000.0;
-/// Receivers without a fix say 6 January 1980; two-digit years come out as 1980 or 2080.
-constexpr std::chrono::sys_days firstDay{std::chrono::year{1980} / 1 / 8};
+using soundings::Sounding;
+
+/// Receivers that never had a fix count on from 6 January 1980; two-digit years come out as 1980 or
+/// 2080.
+constexpr std::chrono::sys_days firstDay{std::chrono::year{1981} / 1 / 1};
 constexpr std::chrono::sys_days lastDay{std::chrono::year{2080} / 1 / 1};
 
 bool isPlausible(units::Moment time) {
     return time >= firstDay && time < lastDay;
 }
 
-std::string rowText(const RawSounding& row) {
-    return fmt::format("{} {} depth {}", base::exactText(row.x_deg), base::exactText(row.y_deg),
-                       base::exactText(row.depth_m));
+std::string rowText(const Sounding& row) {
+    return fmt::format("{} {} depth {}", base::exactText(row.place.lon_deg),
+                       base::exactText(row.place.lat_deg), base::exactText(row.shown.inMetres()));
 }
 
-double middleOf(std::vector<double> values) {
+/// Leaves the values in another order.
+double middleOf(std::vector<double>& values) {
     const auto half = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
     std::nth_element(values.begin(), half, values.end());
     return *half;
@@ -48,44 +51,57 @@ void SoundingCollector::take(const RawSounding& row, std::size_t line, std::stri
     } else if (row.time && !isPlausible(*row.time)) {
         read_.report.refuse("impossible_time", line, text);
     } else {
-        rows_.push_back({row, line});
+        constexpr std::size_t last = std::numeric_limits<std::uint32_t>::max();
+        read_.soundings.push_back(
+            {{row.x_deg, row.y_deg}, units::Depth::metres(row.depth_m), row.time});
+        lines_.push_back(static_cast<std::uint32_t>(std::min(line, last)));
     }
 }
 
 void SoundingCollector::breakTrack() {
-    if (!rows_.empty() && (breaks_.empty() || breaks_.back() != rows_.size())) {
-        breaks_.push_back(rows_.size());
+    const std::size_t at = read_.soundings.size();
+    if (at > 0 && (breaks_.empty() || breaks_.back() != at)) {
+        breaks_.push_back(at);
     }
 }
 
 void SoundingCollector::turnElevations() {
-    const auto below = std::ranges::count_if(rows_, [](const Row& r) { return r.raw.depth_m < 0; });
-    const auto above = std::ranges::count_if(rows_, [](const Row& r) { return r.raw.depth_m > 0; });
+    std::vector<Sounding>& rows = read_.soundings;
+    const units::Depth surface;
+    const auto below =
+        std::ranges::count_if(rows, [=](const Sounding& row) { return row.shown < surface; });
+    const auto above =
+        std::ranges::count_if(rows, [=](const Sounding& row) { return row.shown > surface; });
     if (below > 9 * above && below > 0) {
         read_.report.notes.push_back(fmt::format(
             "{} of {} depths are negative: taken as heights, so that the sign was turned", below,
-            rows_.size()));
-        for (Row& row : rows_) {
-            row.raw.depth_m = 0.0 - row.raw.depth_m;
+            rows.size()));
+        for (Sounding& row : rows) {
+            row.shown = units::Depth::metres(0.0 - row.shown.inMetres());
         }
     }
 }
 
+geo::LonLat SoundingCollector::middlePlace() const {
+    std::vector<double> values(read_.soundings.size());
+    std::ranges::transform(read_.soundings, values.begin(),
+                           [](const Sounding& row) { return row.place.lon_deg; });
+    const double x_deg = middleOf(values);
+    std::ranges::transform(read_.soundings, values.begin(),
+                           [](const Sounding& row) { return row.place.lat_deg; });
+    return {x_deg, middleOf(values)};
+}
+
 void SoundingCollector::turnSwapped(const SoundingFileSettings& settings) {
-    if (rows_.empty()) {
+    std::vector<Sounding>& rows = read_.soundings;
+    if (rows.empty()) {
         return;
     }
-    const auto beyond =
-        std::ranges::count_if(rows_, [](const Row& r) { return std::fabs(r.raw.y_deg) > 90.0; });
-    bool isSwapped = static_cast<std::size_t>(beyond) * 2 > rows_.size();
+    const auto beyond = std::ranges::count_if(
+        rows, [](const Sounding& row) { return std::fabs(row.place.lat_deg) > 90.0; });
+    bool isSwapped = static_cast<std::size_t>(beyond) * 2 > rows.size();
     if (!isSwapped && settings.near && beyond == 0) {
-        std::vector<double> xs;
-        std::vector<double> ys;
-        for (const Row& row : rows_) {
-            xs.push_back(row.raw.x_deg);
-            ys.push_back(row.raw.y_deg);
-        }
-        const geo::LonLat asGiven{middleOf(std::move(xs)), middleOf(std::move(ys))};
+        const geo::LonLat asGiven = middlePlace();
         const geo::LonLat turned{asGiven.lat_deg, asGiven.lon_deg};
         constexpr double far_km = 50.0;
         isSwapped = geo::isOnEarth(turned) &&
@@ -95,49 +111,49 @@ void SoundingCollector::turnSwapped(const SoundingFileSettings& settings) {
     if (isSwapped) {
         read_.report.notes.emplace_back(
             "longitude and latitude were swapped in the file; they were turned round");
-        for (Row& row : rows_) {
-            std::swap(row.raw.x_deg, row.raw.y_deg);
+        for (Sounding& row : rows) {
+            std::swap(row.place.lon_deg, row.place.lat_deg);
         }
     }
 }
 
-void SoundingCollector::moveOver() {
+void SoundingCollector::dropImpossible() {
+    std::vector<Sounding>& rows = read_.soundings;
     std::vector<std::size_t> breaks;
     auto nextBreak = breaks_.begin();
-    read_.soundings.reserve(rows_.size());
-    for (std::size_t i = 0; i < rows_.size(); ++i) {
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
         if (nextBreak != breaks_.end() && *nextBreak == i) {
-            breaks.push_back(read_.soundings.size());
+            breaks.push_back(kept);
             ++nextBreak;
         }
-        const RawSounding& raw = rows_[i].raw;
-        const geo::LonLat place{raw.x_deg, raw.y_deg};
-        if (!geo::isOnEarth(place)) {
-            read_.report.refuse("off_earth", rows_[i].line, rowText(raw));
-        } else if (raw.depth_m < 0.0) {
-            read_.report.refuse("negative_depth", rows_[i].line, rowText(raw));
+        if (!geo::isOnEarth(rows[i].place)) {
+            read_.report.refuse("off_earth", lines_[i], rowText(rows[i]));
+        } else if (rows[i].shown < units::Depth()) {
+            read_.report.refuse("negative_depth", lines_[i], rowText(rows[i]));
         } else {
-            read_.soundings.push_back({place, units::Depth::metres(raw.depth_m), raw.time});
+            rows[kept++] = rows[i];
         }
     }
-    rows_ = {};
-    read_.passStarts = passStartsOf(read_.soundings, breaks);
-    read_.report.used = read_.soundings.size();
+    rows.resize(kept);
+    lines_ = {};
+    read_.passStarts = passStartsOf(rows, breaks);
+    read_.report.used = kept;
 }
 
 void SoundingCollector::noteOddDepths() {
-    std::vector<double> depths_m;
-    for (const soundings::Sounding& sounding : read_.soundings) {
-        depths_m.push_back(sounding.shown.inMetres());
-    }
     // Few stillwaters that are fished from a rowing boat have half of their soundings below 60 m.
     constexpr double oddMiddle_m = 60.0;
-    const double middle_m = middleOf(std::move(depths_m));
-    if (middle_m > oddMiddle_m) {
+    const auto deep = std::ranges::count_if(
+        read_.soundings, [](const Sounding& row) { return row.shown.inMetres() > oddMiddle_m; });
+    if (static_cast<std::size_t>(deep) * 2 > read_.soundings.size()) {
+        std::vector<double> depths_m(read_.soundings.size());
+        std::ranges::transform(read_.soundings, depths_m.begin(),
+                               [](const Sounding& row) { return row.shown.inMetres(); });
         read_.report.notes.push_back(fmt::format(
             "half of the depths are more than {} m: if the file is in feet, choose feet "
             "as its unit",
-            base::fixedText(middle_m, 0)));
+            base::fixedText(middleOf(depths_m), 0)));
     }
 }
 
@@ -170,7 +186,7 @@ base::Result<ReadSoundings> SoundingCollector::finish(const SoundingFileSettings
                                                       std::size_t positions, std::size_t depths) {
     turnElevations();
     turnSwapped(settings);
-    moveOver();
+    dropImpossible();
     if (read_.soundings.empty()) {
         return std::unexpected(nothingUsable(positions, depths));
     }

@@ -30,7 +30,7 @@ public:
     void take(const RawSounding& row, std::size_t line, std::string_view text);
     /// The track breaks here.
     void breakTrack();
-    [[nodiscard]] std::size_t size() const { return rows_.size(); }
+    [[nodiscard]] std::size_t size() const { return read_.soundings.size(); }
 
     /// \return unusableInput where no sounding is left; `positions` and `depths` are how many rows
     /// had one, for the message.
@@ -38,19 +38,18 @@ public:
                                                      std::size_t positions, std::size_t depths);
 
 private:
-    struct Row {
-        RawSounding raw;
-        std::size_t line = 0;
-    };
     void turnElevations();
+    [[nodiscard]] geo::LonLat middlePlace() const;
     void turnSwapped(const SoundingFileSettings& settings);
-    void moveOver();
+    void dropImpossible();
     void noteOddDepths();
     [[nodiscard]] base::Error nothingUsable(std::size_t positions, std::size_t depths) const;
 
     ReadSoundings read_;
     std::string where_;
-    std::vector<Row> rows_;
+    // Soundings are kept as they come in read_.soundings, swapped or negative as they may be: a
+    // file of millions of rows is held once.
+    std::vector<std::uint32_t> lines_; ///< Of each sounding; the last number there is beyond it.
     std::vector<std::size_t> breaks_;
 };
 

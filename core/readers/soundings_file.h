@@ -80,6 +80,9 @@ struct ReadSoundings {
     ReadingReport report;
 };
 
+/// No water on the Earth is deeper; what shows more is no depth in metres.
+inline constexpr double deepestOnEarth_m = 11000.0;
+
 /// A break in the track begins a new pass: more than this time, or, without times, this distance.
 inline constexpr double passGap_s = 10.0;
 inline constexpr double passGap_m = 60.0;

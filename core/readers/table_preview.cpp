@@ -14,6 +14,10 @@ std::optional<std::size_t> TablePreview::columnOf(ColumnRole role) const {
 std::string TablePreview::columnList() const {
     std::string list;
     for (const std::string& column : columns) {
+        constexpr std::size_t longest = 300;
+        if (list.size() + column.size() > longest) {
+            return list + "...";
+        }
         list += (list.empty() ? "" : ", ") + column;
     }
     return list;

@@ -22,6 +22,7 @@ base::Result<TableRecords> TableRecords::open(const std::filesystem::path& path,
     }
     std::vector<std::string_view> names;
     splitRow(line, ',', names);
+    records.cellCount_ = names.size();
     for (std::size_t i = 0; i < names.size(); ++i) {
         records.columns_.try_emplace(base::lowerCase(names[i]), i);
     }
@@ -44,7 +45,7 @@ bool TableRecords::next(ReadingReport& report) {
         ++report.read;
         row_ = line;
         splitRow(row_, ',', cells_);
-        if (cells_.size() == columns_.size()) {
+        if (cells_.size() == cellCount_) {
             return true;
         }
         report.refuse("wrong_columns", lines_.lineNumber(), row_);
@@ -57,9 +58,13 @@ std::string TableRecords::text(std::string_view column) const {
     if (at == columns_.end() || at->second >= cells_.size()) {
         return {};
     }
-    std::string text(cells_[at->second]);
-    for (std::size_t i = text.find("\"\""); i != std::string::npos; i = text.find("\"\"", i + 1)) {
-        text.erase(i, 1);
+    const std::string_view cell = cells_[at->second];
+    std::string text;
+    text.reserve(cell.size());
+    for (std::size_t i = 0; i < cell.size(); ++i) {
+        text += cell[i];
+        const bool isDoubled = cell[i] == '"' && i + 1 < cell.size() && cell[i + 1] == '"';
+        i += isDoubled ? 1U : 0U;
     }
     return text;
 }

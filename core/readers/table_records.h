@@ -41,6 +41,7 @@ private:
     LineReader lines_;
     std::string where_;
     std::map<std::string, std::size_t, std::less<>> columns_;
+    std::size_t cellCount_ = 0; ///< Of the header.
     std::string row_;
     std::vector<std::string_view> cells_;
 };

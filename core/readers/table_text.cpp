@@ -67,10 +67,13 @@ void splitRow(std::string_view line, char separator, std::vector<std::string_vie
     cells.clear();
     std::size_t from = 0;
     bool isQuoted = false;
+    bool isBlank = true; // Nothing but blanks in the cell so far.
     for (std::size_t i = 0; i <= line.size(); ++i) {
         if (i < line.size() && line[i] == '"') {
-            // Within a cell it is the sign of seconds.
-            isQuoted = !isQuoted && base::trimmed(line.substr(from, i - from)).empty();
+            isQuoted = !isQuoted && isBlank; // Within a cell it is the sign of seconds.
+            isBlank = false;
+        } else if (i < line.size()) {
+            isBlank = isBlank && (line[i] == ' ' || line[i] == '\t');
         }
         if (i < line.size() && (isQuoted || line[i] != separator)) {
             continue;
@@ -80,6 +83,7 @@ void splitRow(std::string_view line, char separator, std::vector<std::string_vie
             cells.push_back(withoutQuotes(cell));
         }
         from = i + 1;
+        isBlank = true;
     }
 }
 

@@ -67,6 +67,63 @@ TEST_F(BadInput, EmptyFileIsNamed) {
     expectRefused(sketch("empty.nmea"), 3, "empty.nmea");
 }
 
+/// A good file with bad rows in it: drawn all the same, each kind of bad row counted in the report.
+TEST_F(BadInput, BadRowsInAGoodFileAreCountedInTheReport) {
+    writeText(at("mixed.csv"), bowl() +
+                                   "3.1,55.2\n3.1,55.2,4,5\n0,0,4\n3.1,55.2,nan\n"
+                                   "3.1,55.2,inf\n3.1,55.2,-4\n3.1,95.2,4\n3.1,55.2,4e9\n" +
+                                   std::string(10'000'000, 'x') + "\n" + std::string(3000, '\0') +
+                                   "\n3.1,55.");
+    const BatchRun run = sketch("mixed.csv");
+    ASSERT_EQ(run.exitCode, 0) << run.error;
+    const auto report = nlohmann::json::parse(run.out);
+    const auto& refused = report["soundings"]["bad_rows"];
+    EXPECT_EQ(report["soundings"]["first_bad_rows"]["wrong_columns"]["text"], "3.1,55.2");
+    EXPECT_EQ(refused["wrong_columns"], 5) << refused;
+    EXPECT_EQ(refused["zero_position"], 1);
+    EXPECT_EQ(refused["not_a_number"], 2);
+    EXPECT_EQ(refused["negative_depth"], 1);
+    EXPECT_EQ(refused["off_earth"], 1);
+    EXPECT_EQ(refused["impossible_depth"], 1);
+}
+
+TEST_F(BadInput, Utf16TablesAreDrawnLikeOthers) {
+    std::string wide;
+    for (const char c : bowl()) {
+        wide += std::string{c, '\0'};
+    }
+    writeText(at("wide.csv"), wide);
+    writeText(at("marked.csv"), "\xFF\xFE" + wide);
+    const auto waterOf = [this](const std::string& soundings) {
+        const BatchRun run = sketch(soundings);
+        EXPECT_EQ(run.exitCode, 0) << run.error;
+        return nlohmann::json::parse(run.out)["water"];
+    };
+    const auto good = waterOf("good.csv");
+    EXPECT_EQ(waterOf("wide.csv"), good);
+    EXPECT_EQ(waterOf("marked.csv"), good);
+}
+
+TEST_F(BadInput, TracksThatBlowUpAreRefusedOrReadUpToThere) {
+    std::string bomb = "<?xml version=\"1.0\"?><!DOCTYPE gpx [<!ENTITY a0 \"aaaaaaaaaa\">";
+    for (int i = 1; i < 10; ++i) {
+        bomb += "<!ENTITY a" + std::to_string(i) + " \"";
+        for (int k = 0; k < 10; ++k) {
+            bomb += "&a" + std::to_string(i - 1) + ";";
+        }
+        bomb += "\">";
+    }
+    writeText(at("bomb.gpx"),
+              bomb + "]><gpx><wpt lat=\"55.2\" lon=\"3.1\"><name>&a9;</name></wpt></gpx>");
+    expectRefused(sketch("bomb.gpx"), 3, "bomb.gpx");
+    std::string nested = "<gpx><wpt lat=\"55.2\" lon=\"3.1\">";
+    for (int i = 0; i < 1000000; ++i) {
+        nested += "<a>";
+    }
+    writeText(at("nested.gpx"), nested);
+    expectRefused(sketch("nested.gpx"), 3, "nested.gpx");
+}
+
 TEST_F(BadInput, MissingFileIsNamed) {
     expectRefused(sketch("not-there.nmea"), 3, "not-there.nmea");
 }

@@ -34,7 +34,8 @@ TEST(WriteAll, WritesEveryFileOfTheContractAndNothingElse) {
     EXPECT_EQ(namesIn(to),
               (std::set<std::string>{"bands.geojson", "contours.geojson", "depth.tif", "log.csv",
                                      "marks.gpx", "sections.geojson", "shoreline.geojson",
-                                     "soundings.csv", "trust.tif", "zones.geojson"}));
+                                     "soundings-b12.csv", "soundings-b12.geojson", "soundings.csv",
+                                     "trust.tif", "zones.geojson"}));
 }
 
 TEST(WriteAll, WritesTheDepthGridAsItIs) {
@@ -64,7 +65,8 @@ TEST(WriteAll, GivesNoFileForWhatWasNotDerived) {
     ASSERT_TRUE(outputs::writeAll(known.water, {}, {}, folder.path(), quiet).has_value());
     EXPECT_EQ(
         namesIn(folder.path()),
-        (std::set<std::string>{"log.csv", "marks.gpx", "shoreline.geojson", "soundings.csv"}));
+        (std::set<std::string>{"log.csv", "marks.gpx", "shoreline.geojson", "soundings-b12.csv",
+                               "soundings-b12.geojson", "soundings.csv"}));
 }
 
 TEST(WriteAll, SaysWhatKeepsItFromWriting) {

@@ -76,6 +76,12 @@ INSTANTIATE_TEST_SUITE_P(
         OpenFile{"ela227/soundings.csv", SoundingFileKind::table, 1039, 1039, {}, 11.07},
         OpenFile{
             "harbour_public_domain/soundings.csv", SoundingFileKind::table, 3665, 3665, {}, 32.6},
+        OpenFile{
+            "harbour_public_domain/raw_261005.csv", SoundingFileKind::table, 724, 724, {}, 1.4},
+        OpenFile{
+            "harbour_public_domain/raw_261033.csv", SoundingFileKind::table, 1701, 1701, {}, 32.6},
+        OpenFile{"caputh_de/shore_points.csv", SoundingFileKind::table, 44, 44, {}, 1.5},
+        OpenFile{"nmea_logs/underway_decoded.csv", SoundingFileKind::table, 7250, 7250, {}, 38.05},
         OpenFile{"pensacola_bay/soundings.csv",
                  SoundingFileKind::table,
                  2500,

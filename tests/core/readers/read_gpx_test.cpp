@@ -73,12 +73,41 @@ TEST(ReadGpx, SaysThatATrackHasNoDepth) {
     EXPECT_NE(read.error().what.find("2 positions but no depth"), std::string::npos);
 }
 
-TEST(ReadGpx, RefusesEntitiesThatBlowUp) {
-    const auto read = readText("<?xml version=\"1.0\"?><!DOCTYPE gpx [<!ENTITY a \"aaaaaaaaaa\">"
-                               "<!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;\">]>"
-                               "<gpx><wpt lat=\"1\" lon=\"2\"><name>&b;</name></wpt></gpx>");
-    ASSERT_FALSE(read);
-    EXPECT_NE(read.error().what.find("entities"), std::string::npos);
+/// Ten entities, each ten times the one before: 10 GB if they were written out.
+std::string entityBomb() {
+    std::string text = "<?xml version=\"1.0\"?>\n<!DOCTYPE gpx [\n<!ENTITY a0 \"aaaaaaaaaa\">\n";
+    for (int i = 1; i < 10; ++i) {
+        text += "<!ENTITY a" + std::to_string(i) + " \"";
+        for (int k = 0; k < 10; ++k) {
+            text += "&a" + std::to_string(i - 1) + ";";
+        }
+        text += "\">\n";
+    }
+    return text + "]>\n";
+}
+
+TEST(ReadGpx, WritesNoEntityOutAndUsesTheRest) {
+    const auto read = readText(
+        entityBomb() + "<gpx><trk><trkseg>" +
+        point("55.2", "<name>&a9;</name><extensions><depth>3.2</depth></extensions>") +
+        point("55.3", "<extensions><depth>&a9;</depth></extensions>") + "</trkseg></trk></gpx>");
+    ASSERT_TRUE(read) << read.error().sentence();
+    ASSERT_EQ(read->soundings.size(), 1U);
+    EXPECT_EQ(read->soundings[0].shown, units::Depth::metres(3.2));
+    EXPECT_EQ(read->report.refused.at("entity").count, 10U);
+    EXPECT_EQ(read->report.refused.at("entity").firstText, "a0");
+    EXPECT_EQ(read->report.refused.at("entity").firstLine, 3U);
+    EXPECT_EQ(read->report.refused.at("no_depth").count, 1U);
+}
+
+TEST(ReadGpx, LetsNoEntityGrowWithinAnAttribute) {
+    const auto read = readText(entityBomb() + "<gpx><trk><trkseg>" +
+                               point("55.2", "<extensions><depth>3.2</depth></extensions>") +
+                               "<trkpt lat=\"&a9;\" lon=\"3.1\"/></trkseg></trk></gpx>");
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_EQ(read->soundings.size(), 1U);
+    ASSERT_FALSE(read->report.notes.empty());
+    EXPECT_NE(read->report.notes[0].find("read up to line"), std::string::npos);
 }
 
 TEST(ReadGpx, GivesUpOnAMillionElementsInsideOneAnother) {
@@ -159,6 +188,44 @@ TEST(ReadShoreline, TellsOfSwappedCoordinates) {
                       std::nullopt, progress);
     ASSERT_FALSE(shore);
     EXPECT_NE(shore.error().whatToDo.find("swapped"), std::string::npos);
+}
+
+/// Squares about 3 E 55 N, from the largest in.
+std::string squares(int count) {
+    std::string text = R"({"type": "MultiPolygon", "coordinates": [)";
+    for (int i = 0; i < count; ++i) {
+        const double half = 0.2 - 0.19 * i / count;
+        const auto at = [half](int x, int y) {
+            return "[" + std::to_string(3.0 + x * half) + "," + std::to_string(55.0 + y * half) +
+                   "]";
+        };
+        text += std::string(i == 0 ? "[[" : ",[[") + at(-1, -1) + "," + at(1, -1) + "," + at(1, 1) +
+                "," + at(-1, 1) + "," + at(-1, -1) + "]]";
+    }
+    return text + "]}";
+}
+
+TEST(ReadShoreline, TellsWaterFromIslandHoweverOftenTheyAlternate) {
+    const support::ScratchFolder scratch;
+    base::Progress progress;
+    const auto shore =
+        readShoreline(scratch.file("rings.geojson", squares(1001)), std::nullopt, progress);
+    ASSERT_TRUE(shore) << shore.error().sentence();
+    ASSERT_EQ(shore->size(), 501U);
+    for (std::size_t i = 0; i < 500; ++i) {
+        ASSERT_EQ(shore->at(i).islands.size(), 1U);
+        EXPECT_GT(shore->at(i).islands[0][2].lat_deg, shore->at(i + 1).outer[2].lat_deg);
+    }
+    EXPECT_TRUE(shore->back().islands.empty());
+}
+
+TEST(ReadShoreline, RefusesMoreRingsThanAWaterHas) {
+    const support::ScratchFolder scratch;
+    base::Progress progress;
+    const auto shore =
+        readShoreline(scratch.file("rings.geojson", squares(20001)), std::nullopt, progress);
+    ASSERT_FALSE(shore);
+    EXPECT_NE(shore.error().what.find("20001 rings"), std::string::npos);
 }
 
 TEST(ReadShoreline, TakesIslandsThatStandAsPolygonsOfTheirOwn) {

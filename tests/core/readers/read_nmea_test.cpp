@@ -159,6 +159,121 @@ TEST(ReadNmea, SkipsTagBlocksTimesOtherSentencesAndJunk) {
     EXPECT_EQ(read->report.refusedCount(), 0U);
 }
 
+TEST(ReadNmea, PassesOverTagBlocksAlsoOfGroupsAndWithADollarInThem) {
+    const auto read =
+        readText("\\g:1-2-77,s:r3669961,c:1788594120*5D\\" + fix("074200", "0000", "050926") +
+                 "\\g:2-2-77*5B\\" + sentence("SDDPT,3.7,0.0") + "\\s:$GPRMC,d:$SDDPT*00\\" +
+                 fix("074201", "0010", "050926") + "\\c:1788594121*00\\" +
+                 sentence("SDDPT,3.9,0.0") + "\\s:cut off\r\n" + fix("074202", "0020", "050926") +
+                 "junk \\ " + sentence("SDDPT,4.1,0.0"));
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_EQ(read->soundings.size(), 3U);
+    EXPECT_EQ(read->report.refusedCount(), 0U) << read->report.refusedText();
+}
+
+TEST(ReadNmea, PassesOverTheTimeThatALoggerPutsBefore) {
+    for (const char* prefix : {"2026-09-05T07:42:00.3Z ", "[1788594120.123] ", "07:42:00,",
+                               "A;1788594120;", "12345\t"}) {
+        const auto read =
+            readText(prefix + fix("074200", "0000", "050926") + prefix + sentence("SDDPT,3.7,0.0"));
+        ASSERT_TRUE(read) << prefix;
+        EXPECT_EQ(read->soundings.size(), 1U) << prefix;
+        EXPECT_EQ(read->report.refusedCount(), 0U) << prefix;
+    }
+}
+
+TEST(ReadNmea, PassesOverSentencesThatSayNothingOfUse) {
+    const auto read = readText(fix("074200", "0000", "050926") +
+                               "$GPVTG,220.86,T,,M,2.550,N,4.724,K,A*34\r\n"
+                               "$GPVTG,220.86,T,,M,2.550,N,4.724,K,A*00\r\n" +
+                               sentence("GPVTG,270.0,,,") + sentence("SDDPT,3.7,0.0"));
+    ASSERT_TRUE(read);
+    EXPECT_EQ(read->soundings.size(), 1U);
+    EXPECT_EQ(read->report.read, 1U);
+}
+
+TEST(ReadNmea, SurvivesEveryByteBetweenTwoSentences) {
+    for (int c = 0; c < 256; ++c) {
+        const std::string junk(7, static_cast<char>(c));
+        const auto read =
+            readText(fix("074200", "0000", "050926") + junk + sentence("SDDPT,3.7,0.0") + junk +
+                     fix("074201", "0010", "050926"));
+        ASSERT_TRUE(read) << c;
+        EXPECT_EQ(read->soundings.size(), 1U) << c;
+    }
+}
+
+TEST(ReadNmea, GoesOverTheEndsOfMonthsByEachSentenceWithADate) {
+    struct RollOver {
+        const char* dayBefore; ///< ddmmyy
+        const char* iso;       ///< Of the day after.
+    };
+    for (const RollOver& over :
+         {RollOver{"280226", "2026-03-01"}, RollOver{"280228", "2028-02-29"},
+          RollOver{"300926", "2026-10-01"}, RollOver{"311226", "2027-01-01"}}) {
+        // By RMC for the day before, and nothing but the time of day after it.
+        const auto read = readText(
+            fix("235959.50", "0000", over.dayBefore) + sentence("SDDPT,3.7,0.0") +
+            sentence("GPGLL,5512.0010,N,00306.0000,E,000000.50,A,A") + sentence("SDDPT,3.8,0.0"));
+        ASSERT_TRUE(read) << over.iso;
+        ASSERT_EQ(read->soundings.size(), 2U) << over.iso;
+        EXPECT_EQ(units::isoText(*read->soundings[1].time),
+                  std::string(over.iso) + "T00:00:00.500Z");
+        EXPECT_EQ(read->passStarts.size(), 1U) << over.iso;
+    }
+}
+
+TEST(ReadNmea, TakesTheDateThatComesLateForAllThatWasBefore) {
+    const auto read =
+        readText(sentence("GPGLL,5512.0000,N,00306.0000,E,235959,A,A") + sentence("SDDPT,3.7,0.0") +
+                 sentence("GPGLL,5512.0010,N,00306.0000,E,000000,A,A") + sentence("SDDPT,3.8,0.0") +
+                 sentence("GPZDA,000001,01,01,2027,00,00") +
+                 sentence("GPGLL,5512.0020,N,00306.0000,E,000001,A,A"));
+    ASSERT_TRUE(read);
+    ASSERT_EQ(read->soundings.size(), 2U);
+    EXPECT_EQ(units::isoText(*read->soundings[0].time), "2026-12-31T23:59:59Z");
+    EXPECT_EQ(units::isoText(*read->soundings[1].time), "2027-01-01T00:00:00Z");
+}
+
+TEST(ReadNmea, SaysThatAReceiverMayBe1024WeeksBehindAndChangesNothing) {
+    // 2026-09-05 less 7168 days.
+    const auto behind = readText(fix("074200", "0000", "200107") + sentence("SDDPT,3.7,0.0"));
+    ASSERT_TRUE(behind);
+    EXPECT_EQ(units::isoText(*behind->soundings[0].time), "2007-01-20T07:42:00Z");
+    ASSERT_EQ(behind->report.notes.size(), 1U);
+    EXPECT_NE(behind->report.notes[0].find("2026-09-05"), std::string::npos);
+    const auto right = readText(fix("074200", "0000", "050926") + sentence("SDDPT,3.7,0.0"));
+    ASSERT_TRUE(right);
+    EXPECT_TRUE(right->report.notes.empty());
+}
+
+TEST(ReadNmea, PlacesUpToFiveSecondsBetweenFixesAndNoFarther) {
+    const auto between = [](const std::string& second) {
+        return readText(fix("074200", "0000", "050926") + sentence("SDDPT,1.0,0.0") +
+                        sentence("SDDPT,2.0,0.0") + fix(second, "0500", "050926"));
+    };
+    const auto near = between("074205");
+    const auto far = between("074206");
+    ASSERT_TRUE(near && far);
+    EXPECT_EQ(near->soundings.size(), 2U);
+    EXPECT_EQ(far->soundings.size(), 1U);
+    EXPECT_EQ(far->report.refused.at("no_position").count, 1U);
+}
+
+TEST(ReadNmea, ReadsALogOfThousandsOfTalkersInOneGo) {
+    std::string text = fix("074200", "0000", "050926");
+    const std::string letters = "ABCDEFGHIJKLMNOQRSTUVWXYZ0123456789"; // P is proprietary.
+    for (const char a : letters) {
+        for (const char b : letters) {
+            text += sentence(std::string{a, b} + "DPT,3.7,0.0");
+        }
+    }
+    const auto read = readText(text);
+    ASSERT_TRUE(read);
+    EXPECT_EQ(read->depthSources.size(), letters.size() * letters.size());
+    EXPECT_EQ(read->soundings.size(), 1U);
+}
+
 TEST(ReadNmea, MeansTheWaterTemperature) {
     const auto read = readText(fix("074200", "0000", "050926") + sentence("YXMTW,17.0,C") +
                                sentence("SDDPT,3.7,0.0") + sentence("YXMTW,18.0,C"));

@@ -80,6 +80,54 @@ TEST(ReadTable, UsesTheRestWhereRowsAreBroken) {
     EXPECT_EQ(refused.at("negative_depth").count, 1U);
 }
 
+TEST(ReadTable, ReadsFathomsByNameAndByChoice) {
+    const auto named = readText("lon,lat,depth (fathoms)\n3.1,55.2,2\n3.2,55.2,2.5\n");
+    ASSERT_TRUE(named);
+    EXPECT_EQ(named->soundings[0].shown, units::Depth::fathoms(2.0));
+    SoundingFileSettings settings;
+    settings.unit = DepthUnit::fathoms;
+    const auto chosen = readText("lon,lat,depth\n3.1,55.2,2\n3.2,55.2,2.5\n", settings);
+    ASSERT_TRUE(chosen);
+    EXPECT_EQ(chosen->soundings[1].shown, units::Depth::fathoms(2.5));
+}
+
+TEST(ReadTable, ReadsATableWithoutHeaderAndSaysWhatItTook) {
+    const auto read = readText("3.123456\t55.223456\t3.2\n3.123457\t55.223457\t3.4\n");
+    ASSERT_TRUE(read) << read.error().sentence();
+    ASSERT_EQ(read->soundings.size(), 2U);
+    EXPECT_EQ(read->soundings[1].place, (geo::LonLat{3.123457, 55.223457}));
+    EXPECT_EQ(read->soundings[1].shown, units::Depth::metres(3.4));
+    ASSERT_EQ(read->report.notes.size(), 1U);
+    EXPECT_NE(read->report.notes[0].find("without a header"), std::string::npos);
+}
+
+TEST(ReadTable, ReadsDecimalCommasInDegreesAndMinutes) {
+    const auto read =
+        readText("lat;lon;tiefe\n53 30,12 N;8 5,43 W;4,25\n53 30,13 N;8 5,44 W;4,5\n");
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_NEAR(read->soundings[0].place.lat_deg, 53.502, 1e-9);
+    EXPECT_NEAR(read->soundings[0].place.lon_deg, -8.0905, 1e-9);
+    EXPECT_EQ(read->soundings[0].shown, units::Depth::metres(4.25));
+}
+
+TEST(ReadTable, RefusesMinutesBeyondSixty) {
+    const auto read = readText("lat,lon,depth\n53 61.0 N,8 5.43 W,4\n53 30.0 N,8 5.43 W,5\n");
+    ASSERT_TRUE(read);
+    EXPECT_EQ(read->soundings.size(), 1U);
+    EXPECT_EQ(read->report.refused.at("not_a_number").count, 1U);
+}
+
+TEST(ReadTable, CountsProjectedPlacesThatAreNowhere) {
+    SoundingFileSettings settings;
+    settings.epsg = 32629;
+    const auto read = readText("x,y,z\n559557.9688,5939395.4780,3.5\n1e300,1e300,3.6\n", settings);
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_EQ(read->soundings.size(), 1U);
+    EXPECT_EQ(read->report.refused.at("off_earth").count, 1U);
+    settings.epsg = 999999;
+    EXPECT_FALSE(readText("x,y,z\n559557.9688,5939395.4780,3.5\n", settings));
+}
+
 TEST(ReadTable, TurnsHeightsIntoDepths) {
     const auto read = readText("lon,lat,z\n3.1,55.2,-4\n3.1,55.3,-5\n3.1,55.4,-6\n");
     ASSERT_TRUE(read);
