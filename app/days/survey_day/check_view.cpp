@@ -25,6 +25,8 @@ std::vector<QStringList> crossingRows(const reduction::CrossingCheck& check, con
     }
     return {
         {QStringLiteral("crossings"), Words::count(check.count)},
+        {QStringLiteral("mean difference, later less earlier"),
+         words.levelChange(units::Length::metres(check.mean_m))},
         {QStringLiteral("root mean square difference"),
          words.fineDepth(units::Depth::metres(check.rms_m))},
         {QStringLiteral("95 of 100 within"), words.fineDepth(units::Depth::metres(check.p95_m))},
