@@ -64,7 +64,6 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
 
 void BottomLine::say(const QString& sentence, bool isWrong) {
     whole_ = sentence;
-    said_->setWordWrap(isWrong); // What went wrong is read whole, on as many lines as it takes.
     said_->setProperty("wrong", isWrong);
     said_->style()->unpolish(said_);
     said_->style()->polish(said_);
@@ -73,9 +72,7 @@ void BottomLine::say(const QString& sentence, bool isWrong) {
 }
 
 void BottomLine::fit() {
-    said_->setText(said_->wordWrap()
-                       ? whole_
-                       : said_->fontMetrics().elidedText(whole_, Qt::ElideRight, said_->width()));
+    said_->setText(said_->fontMetrics().elidedText(whole_, Qt::ElideRight, said_->width()));
 }
 
 void BottomLine::showReadOut(const QString& line) {

@@ -18,8 +18,7 @@ class BottomLine : public QWidget {
 public:
     explicit BottomLine(jobs::JobRunner& jobs, QWidget* parent = nullptr);
 
-    /// Something to read; the whole of it is in the tooltip where the line is short. What is wrong
-    /// takes the lines that it needs.
+    /// Something to read; the whole of it is in the tooltip where the line is short.
     void say(const QString& sentence, bool isWrong = false);
     void showReadOut(const QString& line);
     [[nodiscard]] QString said() const { return whole_; }
