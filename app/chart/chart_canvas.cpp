@@ -23,7 +23,7 @@ namespace {
 constexpr double dragFrom_pixels = 4.0;
 constexpr double keyStep_pixels = 80.0;
 constexpr double keyZoom = 1.4;
-constexpr double nearScale_pixelsPerMetre = 7.0;
+constexpr double chosenRadius = 10.0;
 constexpr int settle_ms = 90;
 
 } // namespace
@@ -69,11 +69,10 @@ void ChartCanvas::showWholeWater() {
     changeView(wholeWater(content_, size()));
 }
 
-void ChartCanvas::showPlace(geo::WaterPoint place, bool isNear) {
+void ChartCanvas::showPlace(geo::WaterPoint place, double least_pixelsPerMetre) {
     ViewFrame view = view_.centredOn(place);
-    if (isNear && view.pixelsPerMetre() < nearScale_pixelsPerMetre) {
-        view =
-            view.zoomed(nearScale_pixelsPerMetre / view.pixelsPerMetre(), QRectF(rect()).center());
+    if (view.pixelsPerMetre() < least_pixelsPerMetre) {
+        view = view.zoomed(least_pixelsPerMetre / view.pixelsPerMetre(), QRectF(rect()).center());
     }
     setViewFrame(view);
 }
@@ -88,6 +87,11 @@ void ChartCanvas::setTool(ToolKind kind) {
 
 void ChartCanvas::setPointed(std::optional<geo::WaterPoint> place) {
     pointed_ = place;
+    update();
+}
+
+void ChartCanvas::setChosen(std::optional<geo::WaterPoint> place) {
+    chosen_ = place;
     update();
 }
 
@@ -145,6 +149,13 @@ void ChartCanvas::drawOverlay(QPainter& painter) {
         painter.drawLine(a, b);
         painter.setPen(QPen(palette.ink, 1.2, Qt::DashDotLine));
         painter.drawLine(a, b);
+    }
+    if (chosen_) {
+        painter.setBrush(Qt::NoBrush);
+        for (const QPen& pen : {QPen(palette.card, 4.6), QPen(palette.rust, 2.2)}) {
+            painter.setPen(pen);
+            painter.drawEllipse(view_.toScreen(*chosen_), chosenRadius, chosenRadius);
+        }
     }
     if (pointed_) {
         const QPointF at = view_.toScreen(*pointed_);
@@ -249,6 +260,8 @@ void ChartCanvas::click(QPointF pixel, Qt::KeyboardModifiers keys) {
         emit markClicked(*rank);
     } else if (const auto stay = stayAt(content_, view_, pixel)) {
         emit stayClicked(*stay);
+    } else if (const auto sounding = soundingAt(content_, view_, pixel)) {
+        emit soundingClicked(*sounding);
     } else if (const auto section = sectionAt(content_, view_, pixel)) {
         emit sectionClicked(*section);
     }

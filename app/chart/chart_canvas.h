@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/sounding_pick.h"
 #include "app/chart/tools/tool.h"
 #include "app/chart/view_frame.h"
 
@@ -29,13 +30,15 @@ public:
     [[nodiscard]] const ViewFrame& viewFrame() const { return view_; }
     void setViewFrame(const ViewFrame& view);
     void showWholeWater();
-    /// Brings the place into the middle, near enough to see a boat if `isNear`.
-    void showPlace(geo::WaterPoint place, bool isNear);
+    /// Brings the place into the middle, enlarged to `least_pixelsPerMetre` where it is smaller.
+    void showPlace(geo::WaterPoint place, double least_pixelsPerMetre = 0.0);
 
     [[nodiscard]] ToolKind tool() const { return toolKind_; }
     void setTool(ToolKind kind);
     /// What is pointed at elsewhere (in the side view): a small cross.
     void setPointed(std::optional<geo::WaterPoint> place);
+    /// What was chosen to be looked at, a sounding or a crossing: a ring round it.
+    void setChosen(std::optional<geo::WaterPoint> place);
     /// The line of the cut that the side view shows.
     void setCut(std::optional<LineMade> cut);
 
@@ -47,6 +50,7 @@ signals:
     void clicked(geo::WaterPoint place, Qt::KeyboardModifiers keys);
     void markClicked(int rank);
     void markDragged(int rank, geo::WaterPoint to);
+    void soundingClicked(chart::SoundingPick sounding);
     void sectionClicked(int section);
     void stayClicked(logbook::StayId stay);
     void lineDrawn(geo::WaterPoint from, geo::WaterPoint to);
@@ -89,6 +93,7 @@ private:
     ToolKind toolKind_ = ToolKind::pan;
     std::unique_ptr<Tool> tool_;
     std::optional<geo::WaterPoint> pointed_;
+    std::optional<geo::WaterPoint> chosen_;
     std::optional<LineMade> cut_;
     std::optional<Grip> grip_;
     QPixmap sheet_; ///< The layers as last painted, in the view `sheetView_`.

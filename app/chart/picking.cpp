@@ -16,6 +16,8 @@ double apart(QPointF a, QPointF b) {
 }
 
 constexpr double slack = 3.0; // pixels beyond the ring that still count
+constexpr double soundingWithin = 6.0;
+constexpr double signAhead = 3.0; // pixels by which a sign is nearer than a dot
 
 } // namespace
 
@@ -51,6 +53,35 @@ std::optional<logbook::StayId> stayAt(const ChartContent& content, const ViewFra
         if (distance <= stayRadius(stay, 1.0) + slack && distance < least) {
             least = distance;
             nearest = stay.id;
+        }
+    }
+    return nearest;
+}
+
+std::optional<SoundingPick> soundingAt(const ChartContent& content, const ViewFrame& view,
+                                       QPointF pixel) {
+    if (!content.derived.checked || !content.shown.contains(LayerKind::soundings)) {
+        return std::nullopt;
+    }
+    const double reach_m = soundingWithin / view.pixelsPerMetre();
+    const geo::WaterPoint under = view.toWater(pixel);
+    std::optional<SoundingPick> nearest;
+    double least = soundingWithin;
+    const auto& days = content.derived.checked->survey.days;
+    for (std::size_t day = 0; day < days.size(); ++day) {
+        const auto& points = days[day].points;
+        for (std::size_t i = 0; i < points.size(); ++i) {
+            if (std::abs(points[i].x_m - under.x_m) > reach_m ||
+                std::abs(points[i].y_m - under.y_m) > reach_m) {
+                continue;
+            }
+            const bool isAside = days[day].verdicts[i] != soundings::Verdict::kept;
+            const double distance =
+                apart(view.toScreen(points[i]), pixel) - (isAside ? signAhead : 0.0);
+            if (distance < least) {
+                least = distance;
+                nearest = {static_cast<int>(day), i};
+            }
         }
     }
     return nearest;

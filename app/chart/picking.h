@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/sounding_pick.h"
 #include "app/chart/view_frame.h"
 
 #include <optional>
@@ -15,6 +16,9 @@ namespace chart {
                                         QPointF pixel);
 [[nodiscard]] std::optional<logbook::StayId> stayAt(const ChartContent& content,
                                                     const ViewFrame& view, QPointF pixel);
+/// What is set aside goes before what is kept: its sign covers the dots of its neighbours.
+[[nodiscard]] std::optional<SoundingPick> soundingAt(const ChartContent& content,
+                                                     const ViewFrame& view, QPointF pixel);
 [[nodiscard]] std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view,
                                            QPointF pixel);
 

@@ -29,6 +29,18 @@ std::optional<int> markStillThere(const chart::ChartContent& before, const water
     return now->marks.front().rank;
 }
 
+/// Whether the days are still those that were looked over, and the sounding is one of them.
+bool isSounding(const chart::ChartContent& content, chart::SoundingPick pick) {
+    const auto day = static_cast<std::size_t>(pick.day);
+    if (!content.water || !content.derived.checked) {
+        return false;
+    }
+    const auto& reduced = content.derived.checked->survey.days;
+    return reduced.size() == content.water->days.size() && day < reduced.size() &&
+           content.water->days[day].soundings.size() == reduced[day].points.size() &&
+           pick.sounding < reduced[day].points.size();
+}
+
 } // namespace
 
 ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& preferences,
@@ -47,6 +59,7 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
         content_.selectedSection.reset();
         content_.selectedZone.reset();
         content_.selectedStay.reset();
+        chooseSounding(std::nullopt, false);
         takeFromOpenWater();
     });
     connect(&open_, &open_water::OpenWater::changed, this, &ChartLink::takeFromOpenWater);
@@ -73,6 +86,9 @@ void ChartLink::takeFromOpenWater() {
     content_.derived = derived;
     content_.planned = open_.planned();
     content_.words = wording::Words(preferences_.units());
+    if (sounding_ && !isSounding(content_, *sounding_)) {
+        chooseSounding(std::nullopt, false);
+    }
     emit contentChanged();
 }
 
@@ -163,6 +179,21 @@ void ChartLink::selectStay(std::optional<logbook::StayId> stay) {
     if (replace(content_.selectedStay, stay)) {
         emit contentChanged();
     }
+}
+
+void ChartLink::chooseSounding(std::optional<chart::SoundingPick> sounding, bool isToBeShown) {
+    const bool isThere = sounding && isSounding(content_, *sounding);
+    if (replace(sounding_, isThere ? sounding : std::nullopt) || isToBeShown) {
+        emit soundingChosen(isToBeShown);
+    }
+}
+
+std::optional<geo::WaterPoint> ChartLink::chosenPlace() const {
+    if (!sounding_ || !isSounding(content_, *sounding_)) {
+        return std::nullopt;
+    }
+    const auto& days = content_.derived.checked->survey.days;
+    return days[static_cast<std::size_t>(sounding_->day)].points[sounding_->sounding];
 }
 
 void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {

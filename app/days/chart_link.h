@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/sounding_pick.h"
 #include "app/chart/tools/tool.h"
 #include "app/open_water/open_water.h"
 #include "app/preferences/preferences.h"
@@ -31,6 +32,12 @@ public:
     void selectSection(std::optional<int> section);
     void selectZone(std::optional<int> zone);
     void selectStay(std::optional<logbook::StayId> stay);
+    /// Chooses one sounding to be looked at in chart and side view. \param isToBeShown brings it
+    /// into the middle of both; without, they lie still where it can be seen.
+    void chooseSounding(std::optional<chart::SoundingPick> sounding, bool isToBeShown);
+    [[nodiscard]] std::optional<chart::SoundingPick> chosenSounding() const { return sounding_; }
+    /// Where it lies; nothing where none is chosen.
+    [[nodiscard]] std::optional<geo::WaterPoint> chosenPlace() const;
     void setNextLines(std::shared_ptr<const surface::SurveyTrip> lines);
     void setDayTrack(std::shared_ptr<const rates::Track> track);
     void setSectionRates(std::shared_ptr<const rates::RateTable> rates);
@@ -60,6 +67,7 @@ signals:
     void contentChanged();
     void lookedAt(geo::WaterPoint place);
     void lookedAlong(int day);
+    void soundingChosen(bool isToBeShown);
     void askingChanged();
 
 private:
@@ -68,6 +76,7 @@ private:
     open_water::OpenWater& open_;
     preferences::Preferences& preferences_;
     chart::ChartContent content_;
+    std::optional<chart::SoundingPick> sounding_;
     QString prompt_;
     chart::ToolKind tool_ = chart::ToolKind::pan;
     std::function<bool(geo::WaterPoint)> take_;

@@ -16,6 +16,7 @@ namespace {
 
 constexpr double answersWithin_m = 40.0; // of the cut, or of the track, to a place on the chart
 constexpr double shortestTrack_m = 40.0;
+constexpr double stretch_m = 240.0; // of track round a sounding that is to be shown
 
 } // namespace
 
@@ -46,6 +47,42 @@ void SideView::showTrack(int day) {
     renew();
 }
 
+void SideView::setChosen(std::optional<chart::SoundingPick> sounding, bool isToBeShown) {
+    if (!sounding) {
+        profile_.chosen.reset();
+        update();
+        return;
+    }
+    const auto* track = std::get_if<DayTrack>(&shown_);
+    if (track == nullptr || track->day != sounding->day) {
+        showTrack(sounding->day);
+    }
+    const auto& points = profile_.profile.points;
+    if (sounding->sounding < points.size()) {
+        profile_.chosen = sounding->sounding;
+        bringIntoSight(points[sounding->sounding].along_m, isToBeShown);
+    }
+    update();
+}
+
+double SideView::wholeTrack_m() const {
+    return std::max(profile_.profile.length_m(), shortestTrack_m);
+}
+
+void SideView::bringIntoSight(double along_m, bool isToBeShown) {
+    const double now = profile_.to_m - profile_.from_m;
+    const double span =
+        std::min(isToBeShown && now > 2.0 * stretch_m ? stretch_m : now, wholeTrack_m());
+    const double edge = isToBeShown ? 0.15 * now : 0.0;
+    const bool isInSight =
+        along_m >= profile_.from_m + edge && along_m <= profile_.to_m - edge && span == now;
+    if (!isInSight) {
+        profile_.from_m =
+            std::clamp(along_m - 0.5 * span, 0.0, std::max(wholeTrack_m() - span, 0.0));
+        profile_.to_m = profile_.from_m + span;
+    }
+}
+
 void SideView::showNothing() {
     shown_ = std::monostate();
     renew();
@@ -68,7 +105,7 @@ void SideView::renew() {
         profile_.isGrey = content_.isGrey;
         if (isFirst) {
             profile_.from_m = 0.0;
-            profile_.to_m = std::max(profile_.profile.length_m(), shortestTrack_m);
+            profile_.to_m = wholeTrack_m();
         }
     }
     update();
@@ -105,7 +142,7 @@ void SideView::paintEvent(QPaintEvent* event) {
 void SideView::mouseMoveEvent(QMouseEvent* event) {
     const double x = event->position().x();
     if (showsTrack()) {
-        profile_.pointed = profile_.profile.nearestAlong(frameOf(profile_, page()).alongAt(x));
+        profile_.pointed = pointUnder(profile_, page(), event->position());
         if (profile_.pointed) {
             emit pointedAt(profile_.profile.points[*profile_.pointed].at);
         }
@@ -120,8 +157,11 @@ void SideView::mouseMoveEvent(QMouseEvent* event) {
 
 void SideView::mouseReleaseEvent(QMouseEvent* event) {
     const auto* track = std::get_if<DayTrack>(&shown_);
-    if (track != nullptr && event->button() == Qt::LeftButton && profile_.pointed) {
-        emit soundingClicked(track->day, profile_.profile.points[*profile_.pointed].sounding);
+    if (track == nullptr || event->button() != Qt::LeftButton) {
+        return;
+    }
+    if (const auto under = pointUnder(profile_, page(), event->position())) {
+        emit soundingClicked({track->day, profile_.profile.points[*under].sounding});
     }
 }
 
@@ -132,7 +172,7 @@ void SideView::wheelEvent(QWheelEvent* event) {
     }
     // The track is long: the wheel enlarges it about the pointer, sideways it moves along.
     const SideFrame frame = frameOf(profile_, page());
-    const double whole = std::max(profile_.profile.length_m(), shortestTrack_m);
+    const double whole = wholeTrack_m();
     const double fixed = frame.alongAt(event->position().x());
     const double shift = -event->angleDelta().x() / 120.0 * 0.1 * (frame.to_m - frame.from_m);
     const double factor = std::pow(0.8, event->angleDelta().y() / 120.0);

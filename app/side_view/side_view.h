@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/chart/sounding_pick.h"
 #include "app/side_view/side_scene.h"
 #include "app/side_view/track_profile.h"
 
@@ -23,6 +24,9 @@ public:
     void showMark(int rank);
     void showCut(geo::WaterPoint from, geo::WaterPoint to);
     void showTrack(int day); ///< Position of the survey day.
+    /// Marks one sounding on the track of its day. \param isToBeShown brings the stretch of track
+    /// round it before the eye. Nothing unmarks.
+    void setChosen(std::optional<chart::SoundingPick> sounding, bool isToBeShown);
     void showNothing();
     /// What the chart points at.
     void setPointed(std::optional<geo::WaterPoint> place);
@@ -37,8 +41,8 @@ signals:
     void pointedAt(std::optional<geo::WaterPoint> place); ///< Nothing when the pointer leaves.
     /// The path that is shown now; empty where none is.
     void cutChanged(const geo::Path& path);
-    /// A sounding of the track was clicked: to set it aside or take it back.
-    void soundingClicked(int day, std::size_t sounding);
+    /// A sounding of the track was clicked, to be looked at.
+    void soundingClicked(chart::SoundingPick sounding);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -58,6 +62,8 @@ private:
         int day = 0;
     };
     void renew();
+    void bringIntoSight(double along_m, bool isToBeShown);
+    [[nodiscard]] double wholeTrack_m() const;
     [[nodiscard]] QRectF page() const { return {rect()}; }
 
     chart::ChartContent content_;

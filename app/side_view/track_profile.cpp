@@ -4,6 +4,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/palette.h"
 #include "app/chart/set_aside_sign.h"
+#include "app/wording/spoken_names.h"
 
 #include <QPainterPath>
 
@@ -18,10 +19,25 @@ bool isPlaceWrong(soundings::Verdict verdict) {
     return chart::familyOf(verdict) == chart::ReasonFamily::position;
 }
 
-QString wordFor(soundings::Verdict verdict) {
-    const auto name = soundings::nameOf(verdict);
-    QString word = QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-    return word.replace(QLatin1Char('_'), QLatin1Char(' '));
+/// Where a point is drawn: what is deeper than the page stands on its edge, so that it is not lost.
+QPointF pixelOf(const ProfilePoint& point, const SideFrame& frame, double scale) {
+    QPointF at = frame.at(point.along_m, point.depth_m);
+    at.setY(std::min(at.y(), frame.box.bottom() - 6.0 * scale));
+    return at;
+}
+
+void paintChosen(QPainter& painter, const ProfileScene& scene, const SideFrame& frame,
+                 const chart::Palette& palette, double scale) {
+    if (!scene.chosen || *scene.chosen >= scene.profile.points.size()) {
+        return;
+    }
+    const ProfilePoint& point = scene.profile.points[*scene.chosen];
+    const QPointF at = pixelOf(point, frame, scale);
+    painter.setBrush(Qt::NoBrush);
+    for (const QPen& pen : {QPen(palette.card, 4.4 * scale), QPen(palette.rust, 2.2 * scale)}) {
+        painter.setPen(pen);
+        painter.drawEllipse(at, 8.5 * scale, 8.5 * scale);
+    }
 }
 
 void paintPointed(QPainter& painter, const ProfileScene& scene, const SideFrame& frame,
@@ -30,12 +46,12 @@ void paintPointed(QPainter& painter, const ProfileScene& scene, const SideFrame&
         return;
     }
     const ProfilePoint& point = scene.profile.points[*scene.pointed];
-    const QPointF at = frame.at(point.along_m, point.depth_m);
+    const QPointF at = pixelOf(point, frame, scale);
     painter.setPen(QPen(palette.rust, 1.0 * scale, Qt::DashLine));
     painter.drawLine(frame.at(point.along_m, 0.0), at);
     QString text = scene.words.depth(units::Depth::metres(point.depth_m));
     if (point.verdict != soundings::Verdict::kept) {
-        text += QStringLiteral("  set aside: %1").arg(wordFor(point.verdict));
+        text += QStringLiteral("  set aside: %1").arg(wording::spoken(point.verdict));
     }
     const QFont font = chart::typeface(chart::TypeSize::small, scale, chart::TypeStyle::bold);
     const double half = 0.5 * chart::boxOf(font, text, {}).width() + 8.0 * scale;
@@ -106,6 +122,29 @@ SideFrame frameOf(const ProfileScene& scene, const QRectF& box) {
     return {box, scene.from_m, std::max(scene.to_m, scene.from_m + 1.0), 0.16 * deepest, deepest};
 }
 
+std::optional<std::size_t> pointUnder(const ProfileScene& scene, const QRectF& box, QPointF pixel) {
+    constexpr double within = 7.0; // pixels
+    const SideFrame frame = frameOf(scene, box);
+    const auto& points = scene.profile.points;
+    const double reach_m = within / frame.pixelsPerMetreAlong();
+    const double along_m = frame.alongAt(pixel.x());
+    std::optional<std::size_t> found;
+    double least = within;
+    const auto first =
+        std::lower_bound(points.begin(), points.end(), along_m - reach_m,
+                         [](const ProfilePoint& p, double along) { return p.along_m < along; });
+    for (auto point = first; point != points.end() && point->along_m <= along_m + reach_m;
+         ++point) {
+        const QPointF way = pixelOf(*point, frame, 1.0) - pixel;
+        const double apart = std::hypot(way.x(), way.y());
+        if (apart < least) {
+            least = apart;
+            found = static_cast<std::size_t>(point - points.begin());
+        }
+    }
+    return found ? found : scene.profile.nearestAlong(along_m);
+}
+
 void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& box, double scale) {
     const chart::Palette& palette = chart::Palette::of(scene.isGrey);
     const SideFrame frame = frameOf(scene, box);
@@ -122,15 +161,13 @@ void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& bo
         if (point.along_m < frame.from_m - 50.0 || point.along_m > frame.to_m + 50.0) {
             continue;
         }
-        QPointF at = frame.at(point.along_m, point.depth_m);
         const auto family = chart::familyOf(point.verdict);
         if (!family) {
-            bottom.append(at);
+            bottom.append(frame.at(point.along_m, point.depth_m));
             continue;
         }
-        // What is deeper than the page stands on its edge, so that it is not lost.
-        at.setY(std::min(at.y(), box.bottom() - 6.0 * scale));
-        chart::addSign(aside[static_cast<std::size_t>(*family)], *family, at, 3.2 * scale);
+        chart::addSign(aside[static_cast<std::size_t>(*family)], *family,
+                       pixelOf(point, frame, scale), 3.2 * scale);
     }
     if (bottom.size() >= 2) {
         QPolygonF ground = bottom;
@@ -157,6 +194,7 @@ void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& bo
     chart::drawText(painter, font,
                     {box.right() - 0.5 * plain.width() - 8.0 * scale, box.top() + 11.0 * scale},
                     legend, {palette.faintInk, palette.card}, 2.0 * scale);
+    paintChosen(painter, scene, frame, palette, scale);
     paintPointed(painter, scene, frame, palette, scale);
     painter.restore();
 }

@@ -40,9 +40,13 @@ struct ProfileScene {
     wording::Words words{wording::Words()};
     bool isGrey = false;
     std::optional<std::size_t> pointed; ///< Position in the profile's points.
+    std::optional<std::size_t> chosen;  ///< The same, of the one that is looked at.
 };
 
 [[nodiscard]] SideFrame frameOf(const ProfileScene& scene, const QRectF& box);
+/// The point drawn nearest to a pixel; where none is near, the one nearest along the track.
+[[nodiscard]] std::optional<std::size_t> pointUnder(const ProfileScene& scene, const QRectF& box,
+                                                    QPointF pixel);
 /// The bottom under the track; what is set aside with the signs that the chart uses.
 void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& box,
                   double scale = 1.0);

@@ -25,6 +25,7 @@ namespace window {
 namespace {
 
 constexpr int stepsWidth = 400;
+constexpr double soundingScale_pixelsPerMetre = 1.6; // neighbours along the track can be told apart
 constexpr auto waterSuffix = ".gpkg";
 
 } // namespace
@@ -110,10 +111,21 @@ void MainWindow::wireChart() {
     connect(&link_, &days::ChartLink::lookedAt, canvas_, [this](geo::WaterPoint p) {
         // The paper lies still as long as the place can be seen on it.
         if (!canvas_->viewFrame().box().holds(p)) {
-            canvas_->showPlace(p, false);
+            canvas_->showPlace(p);
         }
     });
     connect(&link_, &days::ChartLink::lookedAlong, side_, &side_view::SideView::showTrack);
+    connect(&link_, &days::ChartLink::soundingChosen, this, [this](bool isToBeShown) {
+        const auto place = link_.chosenPlace();
+        canvas_->setChosen(place);
+        if (place && isToBeShown) {
+            canvas_->showPlace(*place, soundingScale_pixelsPerMetre);
+        }
+        side_->setChosen(link_.chosenSounding(), isToBeShown);
+    });
+    const auto choose = [this](chart::SoundingPick pick) { link_.chooseSounding(pick, false); };
+    connect(canvas_, &ChartCanvas::soundingClicked, &link_, choose);
+    connect(side_, &side_view::SideView::soundingClicked, &link_, choose);
     connect(&link_, &days::ChartLink::askingChanged, this, &MainWindow::tellAsking);
     connect(canvas_, &ChartCanvas::placePicked, &link_, &days::ChartLink::givePlace);
     connect(canvas_, &ChartCanvas::ringDrawn, &link_, &days::ChartLink::giveRing);

@@ -5,9 +5,11 @@
 #include "app/chart/chart_canvas.h"
 #include "app/days/looking_back/looking_back_day.h"
 #include "app/days/step_panel.h"
+#include "app/days/survey_day/set_aside_part.h"
 #include "app/days/survey_day/survey_day.h"
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/paper/day_sheet.h"
+#include "app/side_view/side_view.h"
 #include "app/widgets/amount_field.h"
 #include "app/widgets/plain_table.h"
 #include "app/window/bottom_line.h"
@@ -153,6 +155,38 @@ private slots:
         QCOMPARE(kept(), before);
     }
 
+    void whatWasSetAsideIsGoneThroughOneByOne() {
+        window_->showDay(0);
+        survey_->steps().openStep(2);
+        auto* reasons = survey_->findChild<days::survey_day::SetAsidePart*>()
+                            ->findChild<widgets::PlainTable*>();
+        QVERIFY(reasons != nullptr && reasons->rowCount() > 0);
+        QTest::mouseClick(reasons->viewport(), Qt::LeftButton, {},
+                          reasons->visualItemRect(reasons->item(0, 0)).center());
+        QVERIFY(says(QStringLiteral("1 of ")));
+        const auto* side = window_->findChild<side_view::SideView*>();
+        QVERIFY(side->showsTrack() && side->profile().chosen);
+        const std::size_t first = *side->profile().chosen;
+        // The button is seen to go down before it acts.
+        QTest::keyClick(window_.get(), Qt::Key_Right, Qt::AltModifier);
+        QTRY_VERIFY_WITH_TIMEOUT(says(QStringLiteral("2 of ")), 5000);
+        QVERIFY(*side->profile().chosen != first);
+        QTest::keyClick(window_.get(), Qt::Key_Left, Qt::AltModifier);
+        QTRY_VERIFY_WITH_TIMEOUT(says(QStringLiteral("1 of ")), 5000);
+        QCOMPARE(*side->profile().chosen, first);
+        QTest::qWait(300);
+        window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/set-aside.png"));
+        // Taken back at once, before the water is drawn again; undone as quickly.
+        const water::Water before = *open().water();
+        QTest::mouseClick(button(*survey_, QStringLiteral("Keep this one")), Qt::LeftButton);
+        QVERIFY(!(*open().water() == before));
+        QVERIFY(says(QStringLiteral("kept by hand")));
+        open().undoStack().undo();
+        QVERIFY(*open().water() == before);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+    }
+
     void tomorrowLeadsFromConditionsToAPrintedSheet() {
         QTest::keyClick(window_.get(), Qt::Key_2, Qt::ControlModifier);
         window_->showDay(1);
@@ -293,6 +327,14 @@ private slots:
 
 private:
     open_water::OpenWater& open() { return window_->open(); }
+
+    /// Whether some visible label of the survey day holds these words.
+    bool says(const QString& words) {
+        const auto labels = survey_->findChildren<QLabel*>();
+        return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) {
+            return label->isVisible() && label->text().contains(words);
+        });
+    }
 
     /// Goes round the middle of the chart with the button held.
     void goRound(const QString& what) {

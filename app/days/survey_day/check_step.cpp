@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/check_view.h"
+#include "app/days/survey_day/set_aside_part.h"
 #include "app/days/survey_day/steps.h"
 #include "app/edits/agree_offset.h"
-#include "app/edits/set_aside_soundings.h"
-#include "app/edits/take_back_soundings.h"
 #include "app/widgets/plain_table.h"
 
 #include <QHBoxLayout>
@@ -19,16 +18,8 @@ constexpr int rowsShown = 10;
 class CheckStep : public SurveyStep {
 public:
     explicit CheckStep(SurveyContext context) : SurveyStep(context) {
-        addHeading(tr("Set aside"));
-        setAside_ = new widgets::PlainTable({tr("Reason"), tr("Soundings")}, rowsShown, this);
+        setAside_ = new SetAsidePart(context);
         addWide(setAside_);
-        lasso_ = makeButton(tr("Set aside..."), QStringLiteral("Ctrl+D"),
-                            tr("Go round soundings that are wrong, with the button held"),
-                            [this] { askSoundings(edits::setAsideSoundings); });
-        takeBack_ = makeButton(tr("Take back..."), QStringLiteral("Ctrl+B"),
-                               tr("Go round soundings that are right although set aside"),
-                               [this] { askSoundings(edits::takeBackSoundings); });
-        addRow({lasso_, takeBack_});
         addHeading(tr("Where passes cross"));
         crossings_ = new widgets::PlainTable({tr("Crossings"), QString()}, rowsShown, this);
         addWide(crossings_);
@@ -45,9 +36,7 @@ public:
 protected:
     DayStepLine refreshFrom(const ViewInput& input) override {
         const CheckView view = checkViewOf(input);
-        setAside_->setRows(view.setAside);
-        lasso_->setEnabled(input.derived.checked != nullptr);
-        takeBack_->setEnabled(!view.setAside.empty());
+        setAside_->refresh();
         crossings_->setRows(view.crossings);
         layOffers(view.offers);
         setWords(gain_, view.gain);
@@ -66,22 +55,6 @@ protected:
     }
 
 private:
-    void askSoundings(void (*edit)(open_water::OpenWater&, const water::SoundingChoice&)) {
-        context_.chart.askRing(
-            tr("Go round the soundings with the button held"), chart::ToolKind::lasso,
-            [this, edit](const geo::Ring& ring) {
-                // Positions hold for the days as they were looked over.
-                if (!context_.open.isCurrent(water::Step::reduce)) {
-                    tell({base::ErrorKind::wrongUse,
-                          "the soundings are just being looked over again", "",
-                          "go round them once more when that is done"});
-                    return;
-                }
-                edit(context_.open,
-                     water::soundingsWithin(context_.open.derived().checked->survey, ring));
-            });
-    }
-
     void layOffers(const std::vector<CheckView::Offer>& offers) {
         QLayout* column = offers_->layout();
         while (QLayoutItem* item = column->takeAt(0)) {
@@ -109,9 +82,7 @@ private:
         }
     }
 
-    widgets::PlainTable* setAside_ = nullptr;
-    QPushButton* lasso_ = nullptr;
-    QPushButton* takeBack_ = nullptr;
+    SetAsidePart* setAside_ = nullptr;
     widgets::PlainTable* crossings_ = nullptr;
     QLabel* caution_ = nullptr;
     QWidget* offers_ = nullptr;

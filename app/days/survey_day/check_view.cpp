@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/check_view.h"
 
+#include "app/days/survey_day/set_aside_walk.h"
 #include "app/wording/spoken_names.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace days::survey_day {
@@ -19,28 +19,14 @@ QString plusMinus(double metres, const Words& words) {
     return QStringLiteral("±") + words.fineDepth(units::Depth::metres(metres));
 }
 
-std::vector<QStringList> setAsideRows(const reduction::ReducedSurvey& survey) {
-    std::vector<std::pair<std::size_t, QString>> counted;
-    for (const auto& [name, count] : survey.setAsideCounts()) {
-        const auto verdict = soundings::verdictNamed(name);
-        counted.emplace_back(count,
-                             verdict ? wording::spoken(*verdict) : QString::fromStdString(name));
-    }
-    std::ranges::stable_sort(counted, std::ranges::greater{},
-                             &decltype(counted)::value_type::first);
-    std::vector<QStringList> rows;
-    for (const auto& [count, words] : counted) {
-        rows.push_back({words, Words::count(count)});
-    }
-    return rows;
-}
-
 std::vector<QStringList> crossingRows(const reduction::CrossingCheck& check, const Words& words) {
     if (check.count == 0) {
         return {};
     }
     return {
         {QStringLiteral("crossings"), Words::count(check.count)},
+        {QStringLiteral("mean difference, later less earlier"),
+         words.levelChange(units::Length::metres(check.mean_m))},
         {QStringLiteral("root mean square difference"),
          words.fineDepth(units::Depth::metres(check.rms_m))},
         {QStringLiteral("95 of 100 within"), words.fineDepth(units::Depth::metres(check.p95_m))},
@@ -87,13 +73,17 @@ CheckView checkViewOf(const ViewInput& input) {
         view.state = QStringLiteral("nothing to look over yet");
         return view;
     }
-    const std::size_t aside = checked->survey.soundingCount() - checked->survey.keptCount();
+    std::size_t aside = 0;
+    for (const auto& [reason, count] : reasonsFor(input.water.days, checked->survey)) {
+        view.setAside.push_back({wording::spoken(reason), Words::count(count)});
+        view.reasons.push_back(reason);
+        aside += count;
+    }
     view.state = QStringLiteral("%1 set aside").arg(Words::count(aside));
     if (checked->check.count > 0) {
         view.state +=
             QStringLiteral(", crossings %1").arg(plusMinus(checked->check.rms_m, input.words));
     }
-    view.setAside = setAsideRows(checked->survey);
     view.crossings = crossingRows(checked->check, input.words);
     bool anyOffered = false;
     for (std::size_t i = 0; input.water.days.size() > 1 && i < input.water.days.size(); ++i) {

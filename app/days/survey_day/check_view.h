@@ -3,6 +3,7 @@
 
 #include "app/days/survey_day/view_input.h"
 #include "core/soundings/survey_day.h"
+#include "core/soundings/verdict.h"
 
 #include <QString>
 #include <QStringList>
@@ -22,8 +23,9 @@ struct CheckView {
         units::Length offset;
     };
     QString state;
-    std::vector<QStringList> setAside;  ///< Reason, count.
-    std::vector<QStringList> crossings; ///< What, value.
+    std::vector<QStringList> setAside;       ///< Reason, count; the most frequent first.
+    std::vector<soundings::Verdict> reasons; ///< Of these rows.
+    std::vector<QStringList> crossings;      ///< What, value.
     std::vector<Offer> offers;
     QString gain; ///< What agreeing to all of them would bring; empty where nothing is offered.
 };

@@ -22,11 +22,13 @@ class SurveyStep : public DayStep {
 public:
     explicit SurveyStep(SurveyContext context) : DayStep(context.day), stale_(context.stale) {}
 
-    DayStepLine refresh() final {
-        return refreshFrom({water(), context_.open.derived(), words(), stale_});
-    }
+    DayStepLine refresh() final { return refreshFrom(input()); }
 
 protected:
+    /// What the step is shown from at the moment.
+    [[nodiscard]] ViewInput input() const {
+        return {water(), context_.open.derived(), words(), stale_};
+    }
     /// Shows the water as it is now. \return the step's line when closed.
     virtual DayStepLine refreshFrom(const ViewInput& input) = 0;
     /// Tells the user what went wrong, if anything did.

@@ -45,7 +45,7 @@ water::Derived checkedTwoDays(double offset_m) {
         day.depth_m.resize(3);
         day.points.resize(3);
     }
-    checked->check = {.count = 61, .rms_m = 0.29};
+    checked->check = {.count = 61, .mean_m = -0.04, .rms_m = 0.29};
     checked->tie.offsets = {units::Length(), units::Length::metres(offset_m)};
     checked->tie.offsetErrors = {units::Length(), units::Length::metres(0.01)};
     checked->tie.isHeld = {true, false};
@@ -99,6 +99,15 @@ TEST(CheckView, CountsReasonsTheMostFrequentFirst) {
     EXPECT_EQ(view.setAside[0], (QStringList{"no echo", "2"}));
     EXPECT_EQ(view.setAside[1], (QStringList{"spike", "1"}));
     EXPECT_EQ(view.state, "3 set aside, crossings ±0.29 m");
+}
+
+TEST(CheckView, TellsTheMeanOfTheCrossingsWithItsSign) {
+    const water::Water water = twoDays();
+    const auto view = survey_day::checkViewOf({water, checkedTwoDays(0.4), metric, {}});
+    ASSERT_EQ(view.crossings.size(), 6U);
+    EXPECT_EQ(view.crossings[0], (QStringList{"crossings", "61"}));
+    EXPECT_EQ(view.crossings[1][1], "−0.04 m");
+    EXPECT_EQ(view.crossings[2][1], "0.29 m");
 }
 
 TEST(CheckView, OffersWhatTheCrossingsAskForAndSaysWhatItBrings) {

@@ -65,12 +65,25 @@ TEST_F(SideViewTest, TheTrackAnswersAndItsSoundingsCanBeClicked) {
     ASSERT_GT(points.size(), 100U);
     std::optional<std::size_t> clicked;
     QObject::connect(&view, &SideView::soundingClicked,
-                     [&](int, std::size_t sounding) { clicked = sounding; });
+                     [&](chart::SoundingPick pick) { clicked = pick.sounding; });
     pointTo({450, 100});
     ASSERT_TRUE(pointed);
     QTest::mouseClick(&view, Qt::LeftButton, {}, {450, 100});
     ASSERT_TRUE(clicked);
     EXPECT_EQ(points[*clicked].at, *pointed);
+}
+
+TEST_F(SideViewTest, AChosenSoundingIsRingedAndItsStretchOfTrackShown) {
+    view.showTrack(0);
+    const std::size_t last = view.profile().profile.points.size() - 1;
+    view.setChosen(chart::SoundingPick{0, last}, true);
+    const QImage with = view.grab().toImage();
+    const double along = view.profile().profile.points[last].along_m;
+    EXPECT_LE(view.profile().from_m, along);
+    EXPECT_GE(view.profile().to_m, along);
+    EXPECT_LT(view.profile().to_m - view.profile().from_m, 300.0);
+    view.setChosen(std::nullopt, false);
+    EXPECT_NE(view.grab().toImage(), with);
 }
 
 TEST(TrackProfile, APositionThatJumpedDoesNotLengthenTheTrack) {
