@@ -19,6 +19,7 @@
 #include "core/water/swap_parts.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QDir>
 #include <QLabel>
 #include <QMouseEvent>
@@ -129,6 +130,41 @@ private slots:
         QCOMPARE(open().water()->settings.bands.limit().inFeet(), 20.0);
         open().undoStack().undo();
         QCOMPARE(open().water()->settings.bands.limit().inFeet(), 30.0);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+    }
+
+    void leadLineIsPointedAtTypedChangedAndRemoved() {
+        window_->showDay(0);
+        survey_->steps().openStep(0);
+        const auto byLead = [this] { return open().water()->leadLine; };
+        const std::size_t before = byLead().size();
+        auto* depth = field<QLineEdit>(*survey_, QStringLiteral("Depth"));
+        auto* place = field<QLineEdit>(*survey_, QStringLiteral("Place"));
+        auto* bottom = field<QComboBox>(*survey_, QStringLiteral("Bottom"));
+        QVERIFY(depth != nullptr && place != nullptr && bottom != nullptr);
+        QPushButton* onChart = button(*survey_, QStringLiteral("Sound on chart"));
+        QVERIFY(!onChart->isEnabled()); // No depth yet.
+        QTest::keyClicks(depth, QStringLiteral("12ft"));
+        bottom->setCurrentIndex(2);
+        QVERIFY(onChart->isEnabled());
+        QTest::mouseClick(onChart, Qt::LeftButton);
+        auto* canvas = window_->findChild<chart::ChartCanvas*>();
+        QTest::mouseClick(canvas, Qt::LeftButton, {}, canvas->rect().center());
+        QTest::keyClick(canvas, Qt::Key_Escape);
+        QCOMPARE(byLead().size(), before + 1);
+        QVERIFY(std::abs(byLead().back().depth.inFeet() - 12.0) < 1e-9);
+        QVERIFY(byLead().back().bottom == soundings::Bottom::gravel);
+
+        place->setText(QStringLiteral("55.195, 3.104"));
+        depth->setText(QStringLiteral("3.6 m"));
+        QTest::mouseClick(button(*survey_, QStringLiteral("Add")), Qt::LeftButton);
+        QCOMPARE(byLead().size(), before + 2);
+        QVERIFY(byLead().back().place == (geo::LonLat{3.104, 55.195}));
+        QVERIFY(depth->text().isEmpty()); // Ready for the next.
+        open().undoStack().undo();
+        open().undoStack().undo();
+        QCOMPARE(byLead().size(), before);
         QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
                                  longEnough_ms);
     }

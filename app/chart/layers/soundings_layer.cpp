@@ -2,6 +2,7 @@
 #include "app/chart/layers/soundings_layer.h"
 
 #include "app/chart/boat_drawing.h"
+#include "app/chart/layers/name_beside.h"
 #include "app/chart/set_aside_sign.h"
 
 #include <cmath>
@@ -14,7 +15,46 @@ double apart(QPointF a, QPointF b) {
     return std::abs(a.x() - b.x()) + std::abs(a.y() - b.y());
 }
 
+/// What the lead felt, as charts write it (IHO INT 1, section J).
+QString abbreviationOf(soundings::Bottom bottom) {
+    switch (bottom) {
+    case soundings::Bottom::soft:
+        return QStringLiteral("so");
+    case soundings::Bottom::gravel:
+        return QStringLiteral("G");
+    case soundings::Bottom::rock:
+        return QStringLiteral("R");
+    case soundings::Bottom::weed:
+        return QStringLiteral("Wd");
+    }
+    return {};
+}
+
+/// A lead on its line: a plumb line down to a small filled drop.
+void drawLead(LayerContext& on, QPointF at) {
+    const double s = on.scale;
+    on.painter.setPen(QPen(on.palette.ink, 1.2 * s));
+    on.painter.drawLine(at + QPointF(0.0, -9.0 * s), at + QPointF(0.0, -2.5 * s));
+    on.painter.setBrush(on.palette.ink);
+    on.painter.drawPolygon(QPolygonF{at + QPointF(-2.6 * s, 2.5 * s), at + QPointF(0.0, -3.5 * s),
+                                     at + QPointF(2.6 * s, 2.5 * s)});
+}
+
 } // namespace
+
+void SoundingsLayer::letter(LayerContext& on) const {
+    if (!on.content.water || !on.content.water->frame) {
+        return;
+    }
+    const water::Water& water = *on.content.water;
+    for (const soundings::LeadLineSounding& one : water.leadLine) {
+        const QPointF at = on.view.toScreen(water.frame->toWater(one.place));
+        drawLead(on, at);
+        if (one.bottom) {
+            nameBeside(on, at, abbreviationOf(*one.bottom), TypeStyle::plain);
+        }
+    }
+}
 
 void SoundingsLayer::paint(LayerContext& on) const {
     if (!on.content.derived.checked) {

@@ -10,6 +10,8 @@ class SoundingsLayer : public Layer {
 public:
     [[nodiscard]] LayerKind kind() const override { return LayerKind::soundings; }
     void paint(LayerContext& on) const override;
+    /// Soundings by lead line, with what the lead felt.
+    void letter(LayerContext& on) const override;
 };
 
 } // namespace chart

@@ -2,12 +2,15 @@
 #include "app/days/survey_day/check_view.h"
 #include "app/days/survey_day/set_aside_part.h"
 #include "app/days/survey_day/steps.h"
+#include "app/edits/agree_delay.h"
 #include "app/edits/agree_offset.h"
 #include "app/widgets/plain_table.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+
+#include <functional>
 
 namespace days::survey_day {
 
@@ -38,7 +41,7 @@ protected:
         const CheckView view = checkViewOf(input);
         setAside_->refresh();
         crossings_->setRows(view.crossings);
-        layOffers(view.offers);
+        layOffers(view);
         setWords(gain_, view.gain);
         return {view.state, input.isStale(water::Step::reduce)};
     }
@@ -55,31 +58,47 @@ protected:
     }
 
 private:
-    void layOffers(const std::vector<CheckView::Offer>& offers) {
+    void layOffers(const CheckView& view) {
         QLayout* column = offers_->layout();
         while (QLayoutItem* item = column->takeAt(0)) {
             item->widget()->deleteLater();
             delete item;
         }
-        for (const CheckView::Offer& offer : offers) {
-            auto* row = new QWidget(offers_);
-            auto* across = new QHBoxLayout(row);
-            across->setContentsMargins(0, 0, 0, 0);
-            auto* words = new QLabel(offer.words, row);
-            words->setWordWrap(true);
-            across->addWidget(words, 1);
-            if (offer.isOffered || offer.isAgreed) {
-                auto* button = new QPushButton(offer.isAgreed ? tr("Take back") : tr("Agree"), row);
-                button->setToolTip(
-                    tr("Nothing is added to a day's depths before you agree; it can be undone"));
-                connect(button, &QPushButton::clicked, this, [this, offer] {
-                    edits::agreeOffset(context_.open, offer.day,
-                                       offer.isAgreed ? std::nullopt : std::optional(offer.offset));
-                });
-                across->addWidget(button);
-            }
-            column->addWidget(row);
+        for (const CheckView::Offer& offer : view.offers) {
+            layOffer(offer.words, offer.isOffered, offer.isAgreed,
+                     tr("Nothing is added to a day's depths before you agree; it can be undone"),
+                     [this, offer] {
+                         edits::agreeOffset(context_.open, offer.day,
+                                            offer.isAgreed ? std::nullopt
+                                                           : std::optional(offer.offset));
+                     });
         }
+        for (const CheckView::DelayOffer& offer : view.delays) {
+            layOffer(offer.words, offer.isOffered, offer.isAgreed,
+                     tr("No sounding is moved along its track before you agree; it can be undone"),
+                     [this, offer] {
+                         edits::agreeDelay(context_.open, offer.day,
+                                           offer.isAgreed ? std::nullopt
+                                                          : std::optional(offer.delay_s));
+                     });
+        }
+    }
+
+    void layOffer(const QString& text, bool isOffered, bool isAgreed, const QString& help,
+                  const std::function<void()>& act) {
+        auto* row = new QWidget(offers_);
+        auto* across = new QHBoxLayout(row);
+        across->setContentsMargins(0, 0, 0, 0);
+        auto* words = new QLabel(text, row);
+        words->setWordWrap(true);
+        across->addWidget(words, 1);
+        if (isOffered || isAgreed) {
+            auto* button = new QPushButton(isAgreed ? tr("Take back") : tr("Agree"), row);
+            button->setToolTip(help);
+            connect(button, &QPushButton::clicked, this, act);
+            across->addWidget(button);
+        }
+        offers_->layout()->addWidget(row);
     }
 
     SetAsidePart* setAside_ = nullptr;

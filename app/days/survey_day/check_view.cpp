@@ -64,6 +64,39 @@ CheckView::Offer offerFor(const soundings::SurveyDay& day, const reduction::DayT
     return offer;
 }
 
+/// Nothing where the day's positions keep up with its depths.
+std::optional<CheckView::DelayOffer> delayOfferFor(const soundings::SurveyDay& day,
+                                                   const reduction::PositionDelay& delay,
+                                                   const Words& words) {
+    CheckView::DelayOffer offer;
+    offer.day = day.id;
+    const QString name = QString::fromStdString(day.name);
+    const auto late = [](double delay_s) {
+        return delay_s < 0.0 ? QStringLiteral("early") : QStringLiteral("late");
+    };
+    if (day.agreedDelay_s) {
+        offer.isAgreed = true;
+        offer.delay_s = *day.agreedDelay_s;
+        offer.words =
+            QStringLiteral("%1: positions %2 s %3, as agreed")
+                .arg(name, QString::number(std::fabs(offer.delay_s), 'f', 1), late(offer.delay_s));
+        return offer;
+    }
+    if (!delay.isWorthTaking()) {
+        return std::nullopt;
+    }
+    offer.isOffered = true;
+    offer.delay_s = delay.delay_s;
+    offer.words =
+        QStringLiteral("%1: positions %2 s %3 (±%4 s), from %5 crossings on slopes; without, "
+                       "passes would differ by %6 instead of %7")
+            .arg(name, QString::number(std::fabs(delay.delay_s), 'f', 1), late(delay.delay_s),
+                 QString::number(2.0 * delay.error_s, 'f', 1), Words::count(delay.crossings),
+                 words.fineDepth(units::Depth::metres(delay.rmsAfter_m)),
+                 words.fineDepth(units::Depth::metres(delay.rmsBefore_m)));
+    return offer;
+}
+
 } // namespace
 
 CheckView checkViewOf(const ViewInput& input) {
@@ -89,6 +122,11 @@ CheckView checkViewOf(const ViewInput& input) {
     for (std::size_t i = 0; input.water.days.size() > 1 && i < input.water.days.size(); ++i) {
         view.offers.push_back(offerFor(input.water.days[i], checked->tie, i, input.words));
         anyOffered = anyOffered || view.offers.back().isOffered;
+    }
+    for (std::size_t i = 0; i < std::min(input.water.days.size(), checked->delays.size()); ++i) {
+        if (auto offer = delayOfferFor(input.water.days[i], checked->delays[i], input.words)) {
+            view.delays.push_back(std::move(*offer));
+        }
     }
     if (anyOffered) {
         view.gain =

@@ -22,11 +22,20 @@ struct CheckView {
         bool isOffered = false; ///< There is something to agree to.
         units::Length offset;
     };
+    /// How late the positions of one survey day are, as its crossings tell.
+    struct DelayOffer {
+        soundings::SurveyDayId day;
+        QString words; ///< "2026-09-12: positions 1.2 s late (±0.1 s), from 61 crossings".
+        bool isAgreed = false;
+        bool isOffered = false;
+        double delay_s = 0.0;
+    };
     QString state;
     std::vector<QStringList> setAside;       ///< Reason, count; the most frequent first.
     std::vector<soundings::Verdict> reasons; ///< Of these rows.
     std::vector<QStringList> crossings;      ///< What, value.
     std::vector<Offer> offers;
+    std::vector<DelayOffer> delays; ///< Only of days with something to agree to or to take back.
     QString gain; ///< What agreeing to all of them would bring; empty where nothing is offered.
 };
 

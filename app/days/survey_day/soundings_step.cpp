@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/lead_line_part.h"
 #include "app/days/survey_day/soundings_view.h"
 #include "app/days/survey_day/steps.h"
 #include "app/days/survey_day/survey_day_fields.h"
@@ -42,6 +43,8 @@ public:
                 remove_});
         source_ = addWords();
         layFields();
+        leadLine_ = new LeadLinePart(context);
+        addWide(leadLine_);
     }
 
 protected:
@@ -57,7 +60,17 @@ protected:
         }
         setWords(others_, view.others);
         showChosen();
+        leadLine_->refresh();
         return {view.state, false};
+    }
+    // The tracks and the leads come onto the chart with the step that is about them.
+    void showEvent(QShowEvent* event) override {
+        SurveyStep::showEvent(event);
+        context_.chart.setShown(chart::LayerKind::soundings, true);
+    }
+    void hideEvent(QHideEvent* event) override {
+        SurveyStep::hideEvent(event);
+        context_.chart.setShown(chart::LayerKind::soundings, false);
     }
 
 private:
@@ -150,6 +163,7 @@ private:
     QLabel* others_ = nullptr;
     QLabel* source_ = nullptr;
     QPushButton* remove_ = nullptr;
+    LeadLinePart* leadLine_ = nullptr;
     widgets::AmountField* level_ = nullptr;
     widgets::AmountField* temperature_ = nullptr;
     widgets::AmountField* draft_ = nullptr;

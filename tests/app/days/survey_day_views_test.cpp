@@ -2,6 +2,7 @@
 #include "app/days/survey_day/bands_view.h"
 #include "app/days/survey_day/check_view.h"
 #include "app/days/survey_day/drawing_view.h"
+#include "app/days/survey_day/lead_line_view.h"
 #include "app/days/survey_day/next_view.h"
 #include "app/days/survey_day/sections_view.h"
 #include "app/days/survey_day/shoreline_view.h"
@@ -82,6 +83,52 @@ TEST(SurveyDayFields, ShowAFineDraftAndLeaveTheUnknownEmpty) {
     EXPECT_TRUE(fields.level.isEmpty());
     EXPECT_TRUE(fields.waterTemperature.isEmpty());
     EXPECT_EQ(survey_day::surveyDayFieldsOf(day, imperial).draft, "0.82 ft");
+}
+
+TEST(LeadLineView, ShowsDepthBottomAndPlaceOfEach) {
+    water::Water water;
+    water.leadLine = {{soundings::LeadLineId(1),
+                       {3.1, 55.2},
+                       units::Depth::metres(3.6),
+                       soundings::Bottom::gravel},
+                      {soundings::LeadLineId(2), {3.1, 55.2}, units::Depth::metres(5.0), {}}};
+    const auto view = survey_day::leadLineViewOf({water, {}, metric, {}});
+    ASSERT_EQ(view.rows.size(), 2U);
+    EXPECT_EQ(view.rows[0][0], "3.6 m");
+    EXPECT_EQ(view.rows[0][1], "gravel");
+    EXPECT_TRUE(view.rows[1][1].isEmpty());
+}
+
+TEST(LeadLineView, AllowsForTheLevelOfTheDay) {
+    const auto chart = units::WaterLevel::metresOnGauge(1.0);
+    const auto high = units::WaterLevel::metresOnGauge(1.4);
+    EXPECT_NEAR(survey_day::belowChartLevel(units::Depth::metres(5.0), high, chart).inMetres(), 4.6,
+                1e-12);
+    EXPECT_EQ(survey_day::belowChartLevel(units::Depth::metres(5.0), {}, chart).inMetres(), 5.0);
+}
+
+TEST(LeadLineView, NamesEveryBottomAndFindsItAgain) {
+    for (int row = 0; row < survey_day::bottomNames().size(); ++row) {
+        EXPECT_EQ(survey_day::rowOf(survey_day::bottomAt(row)), row);
+    }
+}
+
+TEST(CheckView, OffersADelayOnlyWhereItIsWorthTaking) {
+    water::Water water = twoDays();
+    water::Derived derived = checkedTwoDays(0.0);
+    auto checked = std::make_shared<water::CheckedSurvey>(*derived.checked);
+    checked->delays = {{true, 1.24, 0.05, 61, 0.31, 0.12}, {true, 0.1, 0.05, 61, 0.31, 0.12}};
+    derived.checked = checked;
+    const auto view = survey_day::checkViewOf({water, derived, metric, {}});
+    ASSERT_EQ(view.delays.size(), 1U);
+    EXPECT_TRUE(view.delays[0].isOffered);
+    EXPECT_TRUE(view.delays[0].words.startsWith("first: positions 1.2 s late (±0.1 s), from 61"))
+        << view.delays[0].words.toStdString();
+    water.days[0].agreedDelay_s = -0.8;
+    const auto agreed = survey_day::checkViewOf({water, derived, metric, {}});
+    ASSERT_EQ(agreed.delays.size(), 1U);
+    EXPECT_TRUE(agreed.delays[0].isAgreed);
+    EXPECT_EQ(agreed.delays[0].words, "first: positions 0.8 s early, as agreed");
 }
 
 TEST(ShorelineView, WarnsThatAnAssumedShoreIsAGuess) {
