@@ -2,6 +2,7 @@
 #include "core/reduction/depth_faults.h"
 
 #include "core/reduction/robust.h"
+#include "core/reduction/series_looks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,44 +14,6 @@ namespace reduction {
 namespace {
 
 using soundings::Verdict;
-
-double floor_m(const AlongTrackSettings& settings, double depth_m) {
-    return settings.floor_m + settings.floorShare * depth_m;
-}
-
-/// What is still kept of a series, so that neighbours are true neighbours.
-TrackSeries keptOf(const TrackSeries& series, const std::vector<Verdict>& verdicts) {
-    TrackSeries kept;
-    for (std::size_t i = 0; i < series.size(); ++i) {
-        if (verdicts[i] == Verdict::kept) {
-            kept.index.push_back(i);
-            kept.along_m.push_back(series.along_m[i]);
-            kept.shown_m.push_back(series.shown_m[i]);
-        }
-    }
-    return kept;
-}
-
-/// Median of the depths in [first, last).
-double medianBetween(const TrackSeries& series, std::size_t first, std::size_t last) {
-    return medianOf({series.shown_m.begin() + static_cast<std::ptrdiff_t>(first),
-                     series.shown_m.begin() + static_cast<std::ptrdiff_t>(last)});
-}
-
-/// Typical rise over run near `i`, its own step and the next ones left out by the median.
-double slopeNear(const TrackSeries& series, std::size_t i) {
-    constexpr std::size_t reach = 12;
-    const std::size_t first = i > reach ? i - reach : 1;
-    const std::size_t last = std::min(series.size(), i + reach + 1);
-    std::vector<double> slopes;
-    for (std::size_t k = std::max<std::size_t>(first, 1); k < last; ++k) {
-        const double run_m = series.along_m[k] - series.along_m[k - 1];
-        if (run_m > 0.05) {
-            slopes.push_back(std::fabs(series.shown_m[k] - series.shown_m[k - 1]) / run_m);
-        }
-    }
-    return slopes.empty() ? 0.0 : medianOf(std::move(slopes));
-}
 
 /// One side of a stretch of faults: the bottom just before it, or just after it.
 struct Bank {
@@ -85,13 +48,16 @@ public:
         height_m_ = std::fabs(medianOf(std::move(heights_m)));
     }
 
-    /// Halved, the stretch joins the bottom on both sides; as shown it does not.
+    /// Halved, the stretch joins the bottom on both sides; as shown it does not. In a few feet of
+    /// water a long stretch of twice the depth is a gully as soon as an echo.
     [[nodiscard]] bool isDoubleEcho() const {
         constexpr double better = 0.35;
         constexpr double leastRise = 0.6; // Of the depth before; an echo of two doubles it.
+        const double least_m =
+            isLong() ? settings_->threshold * floor_m(*settings_, before_.depth_m) : 0.0;
         return areBanksNear() && leftByHalving() < better && joins(first_) && joins(last_ + 1) &&
                series_->shown_m[first_] > (1.0 + leastRise) * series_->shown_m[first_ - 1] &&
-               ratio_ > 1.4 && ratio_ < 2.6;
+               ratio_ > 1.4 && ratio_ < 2.6 && height_m_ > least_m;
     }
 
     /// What halving the stretch leaves of the steps at its ends, as a share.
@@ -119,12 +85,13 @@ private:
         return std::lerp(before_.depth_m, after_.depth_m, share);
     }
 
+    [[nodiscard]] bool isLong() const { return last_ - first_ >= 8; }
+
     /// No gap lies between the stretch and what it is judged by: over a gap the bottom may do
     /// anything. A long stretch needs more than one sounding on each side.
     [[nodiscard]] bool areBanksNear() const {
         const double farthest_m = std::fmax(12.0, 2.5 * usualStep_m_); // For each step.
-        constexpr std::size_t longAs = 8;
-        const std::size_t bank = last_ - first_ >= longAs ? 3 : 1;
+        const std::size_t bank = isLong() ? 3 : 1;
         return first_ >= bank && last_ + bank < series_->size() &&
                series_->along_m[first_] - series_->along_m[first_ - bank] <=
                    farthest_m * static_cast<double>(bank) &&
@@ -290,80 +257,7 @@ bool isSpikeAt(const TrackSeries& series, const AlongTrackSettings& settings, st
     return (i == 0 || contradicts(i - 1)) && (i + 1 == series.size() || contradicts(i + 1));
 }
 
-double firstStep_m(const TrackSeries& series, std::size_t last) {
-    return std::fabs(series.shown_m[last + 1] - series.shown_m[last]);
-}
-
-/// How far the bottom is soon after `last`: the middle of three, as one of them may be a spike.
-double stepAfter_m(const TrackSeries& series, std::size_t last) {
-    const double next_m = medianBetween(series, last + 1, std::min(series.size(), last + 4));
-    return std::fabs(next_m - series.shown_m[last]);
-}
-
-/// After the run [first, last] of one figure the bottom is elsewhere, all at once.
-bool leavesAJump(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first,
-                 std::size_t last) {
-    const double held_m = series.shown_m[first];
-    const double after_m = medianBetween(series, last + 1, std::min(series.size(), last + 8));
-    const double moved_m = std::fabs(after_m - held_m);
-    // A bottom that slopes on evenly has made a quarter of the way after one, half of it after two.
-    return (firstStep_m(series, last) > 0.6 * moved_m ||
-            stepAfter_m(series, last) > 0.65 * moved_m) &&
-           moved_m > 0.5 * settings.threshold * floor_m(settings, held_m);
-}
-
-/// The run ends in a step that the bottom nearby does not make, and going by how often two figures
-/// in a row are equal nearby, a run of this length does not come by chance.
-bool isNoChance(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t first,
-                std::size_t last) {
-    constexpr std::size_t reach = 200;
-    std::size_t equal = 0;
-    std::size_t pairs = 0;
-    const std::size_t from = first > reach ? first - reach : 1;
-    const std::size_t to = std::min(series.size(), last + reach);
-    for (std::size_t k = std::max<std::size_t>(from, 1); k < to; ++k) {
-        if (k <= first || k > last + 1) {
-            ++pairs;
-            equal += series.shown_m[k] == series.shown_m[k - 1] ? 1U : 0U;
-        }
-    }
-    constexpr std::size_t leastPairs = 50;
-    constexpr double noChance = 1e-6;
-    const double share = static_cast<double>(equal + 1) / static_cast<double>(pairs + 2);
-    const double slope = slopeNear(series, last + 13);
-    const auto isJumpOf = [&](double step_m, std::size_t end) {
-        constexpr double timesTheSlope = 2.0;
-        return step_m > 2.0 * floor_m(settings, series.shown_m[first]) &&
-               step_m > timesTheSlope * slope * (series.along_m[end] - series.along_m[last]);
-    };
-    return pairs >= leastPairs && std::pow(share, static_cast<double>(last - first)) < noChance &&
-           (isJumpOf(firstStep_m(series, last), last + 1) ||
-            isJumpOf(stepAfter_m(series, last), std::min(last + 2, series.size() - 1)));
-}
-
 } // namespace
-
-void findStuckDepths(const TrackSeries& series, const AlongTrackSettings& settings,
-                     std::vector<Verdict>& verdicts) {
-    const TrackSeries kept = keptOf(series, verdicts);
-    for (std::size_t first = 0; first < kept.size();) {
-        std::size_t last = first;
-        while (last + 1 < kept.size() && kept.shown_m[last + 1] == kept.shown_m[first]) {
-            ++last;
-        }
-        const bool isLong = last - first + 1 >= static_cast<std::size_t>(settings.stuckSoundings) &&
-                            kept.along_m[last] - kept.along_m[first] >= settings.stuckOver_m;
-        if (isLong && last + 1 < kept.size()) {
-            if (leavesAJump(kept, settings, first, last) ||
-                isNoChance(kept, settings, first, last)) {
-                for (std::size_t k = first + 1; k <= last; ++k) {
-                    verdicts[kept.index[k]] = Verdict::stuckDepth;
-                }
-            }
-        }
-        first = last + 1;
-    }
-}
 
 void findEchoFaults(const TrackSeries& series, const AlongTrackSettings& settings,
                     std::vector<Verdict>& verdicts) {
