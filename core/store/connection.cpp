@@ -25,6 +25,10 @@ base::Error errorOf(int code, std::string_view message, const std::filesystem::p
     case SQLITE_FORMAT:
         return {base::ErrorKind::damagedWater, "the water file is damaged", path.string(),
                 "take a copy that is whole"};
+    case SQLITE_ERROR: // What is asked is always well formed: it is the tables that are not ours.
+        return {base::ErrorKind::damagedWater,
+                fmt::format("the water file's tables are not as they should be ({})", message),
+                path.string(), "take a copy that is whole"};
     case SQLITE_FULL:
         return written("the disk is full; nothing was changed", path, "make room and save again");
     case SQLITE_READONLY:
