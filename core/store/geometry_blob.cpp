@@ -34,25 +34,22 @@ public:
         put(place.lon_deg);
         put(place.lat_deg);
     }
-    /// \param box null for a point, whose envelope is left out.
-    void putHeader(const LonLatBox* box) {
+    void putHeader(const LonLatBox& box) {
         constexpr std::uint8_t littleEndian = 1;
         constexpr std::uint8_t withBox = 1U << 1U;
         constexpr std::uint8_t withoutContent = 1U << 4U;
-        std::uint8_t flags = littleEndian;
-        if (box != nullptr) {
-            flags = static_cast<std::uint8_t>(flags | (box->isEmpty() ? withoutContent : withBox));
-        }
+        const auto flags =
+            static_cast<std::uint8_t>(littleEndian | (box.isEmpty() ? withoutContent : withBox));
         put('G');
         put('P');
         put(std::uint8_t{0});
         put(flags);
         put(wgs84);
-        if (box != nullptr && !box->isEmpty()) {
-            put(box->west_deg);
-            put(box->east_deg);
-            put(box->south_deg);
-            put(box->north_deg);
+        if (!box.isEmpty()) {
+            put(box.west_deg);
+            put(box.east_deg);
+            put(box.south_deg);
+            put(box.north_deg);
         }
     }
     void putType(std::uint32_t type) {
@@ -211,18 +208,26 @@ void LonLatBox::take(std::span<const geo::LonLatPiece> pieces) {
 }
 
 GeometryBlob blobOf(geo::LonLat point) {
-    Writer writer(headerSize + 21);
-    writer.putHeader(nullptr);
-    writer.putType(wkbPoint);
-    writer.put(point);
-    return writer.taken();
+    const PointBlob bytes = pointBlobOf(point);
+    return {bytes.begin(), bytes.end()};
+}
+
+PointBlob pointBlobOf(geo::LonLat point) {
+    // magic, version 0, flags (little endian, no envelope), EPSG 4326; WKB little endian, point
+    PointBlob bytes{std::byte{'G'}, std::byte{'P'}, std::byte{0}, std::byte{1}};
+    std::memcpy(bytes.data() + 4, &wgs84, sizeof wgs84);
+    bytes[headerSize] = std::byte{1};
+    std::memcpy(bytes.data() + headerSize + 1, &wkbPoint, sizeof wkbPoint);
+    std::memcpy(bytes.data() + headerSize + 5, &point.lon_deg, sizeof point.lon_deg);
+    std::memcpy(bytes.data() + headerSize + 13, &point.lat_deg, sizeof point.lat_deg);
+    return bytes;
 }
 
 GeometryBlob blobOf(std::span<const geo::LonLat> line) {
     LonLatBox box;
     box.take(line);
     Writer writer(headerSize + envelopeSize + 9 + 16 * line.size());
-    writer.putHeader(&box);
+    writer.putHeader(box);
     writer.putType(wkbLine);
     writer.putCount(line.size());
     for (const geo::LonLat& place : line) {
@@ -235,7 +240,7 @@ GeometryBlob blobOf(const geo::LonLatPiece& piece) {
     LonLatBox box;
     box.take(piece);
     Writer writer(headerSize + envelopeSize + sizeOf(piece));
-    writer.putHeader(&box);
+    writer.putHeader(box);
     writer.putPolygon(piece);
     return writer.taken();
 }
@@ -248,7 +253,7 @@ GeometryBlob blobOf(std::span<const geo::LonLatPiece> pieces) {
         size += sizeOf(piece);
     }
     Writer writer(size);
-    writer.putHeader(&box);
+    writer.putHeader(box);
     writer.putType(wkbMultiPolygon);
     writer.putCount(pieces.size());
     for (const geo::LonLatPiece& piece : pieces) {

@@ -3,6 +3,7 @@
 
 #include "core/geo/lon_lat.h"
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -17,6 +18,9 @@ namespace store {
 using GeometryBlob = std::vector<std::byte>;
 
 [[nodiscard]] GeometryBlob blobOf(geo::LonLat point);
+/// The same on the stack: there are millions of soundings.
+using PointBlob = std::array<std::byte, 29>;
+[[nodiscard]] PointBlob pointBlobOf(geo::LonLat point);
 /// An open line.
 [[nodiscard]] GeometryBlob blobOf(std::span<const geo::LonLat> line);
 /// One piece as a polygon; rings are closed on the way out and opened on the way in.

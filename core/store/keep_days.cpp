@@ -2,6 +2,7 @@
 #include "core/store/geopackage.h"
 #include "core/store/keep_parts.h"
 #include "core/store/kept_values.h"
+#include "core/store/reduction_rows.h"
 #include "core/water/stamp.h"
 
 #include <bit>
@@ -86,23 +87,35 @@ bool hasSoundings(Connection& connection, std::int64_t id, std::int64_t stamp) {
     return row.next() && row.wholeNumber(0) == stamp;
 }
 
-void keepSoundings(Connection& connection, const soundings::SurveyDay& day, Count& count) {
+void keepSoundings(Connection& connection, const soundings::SurveyDay& day,
+                   const reduction::ReducedDay* reduced, Count& count) {
     Statement clear(connection, "DELETE FROM soundings WHERE day_id=?");
     clear.run(day.id.number());
-    Statement insert(connection, "INSERT INTO soundings (geom, day_id, time, shown_depth_m) "
-                                 "VALUES (?,?,?,?)");
-    for (const soundings::Sounding& sounding : day.soundings) {
-        if (!connection.isFine()) {
-            return;
-        }
-        const GeometryBlob point = blobOf(sounding.place);
-        std::optional<std::string> time;
+    Statement insert(connection, "INSERT INTO soundings (geom, day_id, time, shown_depth_m, "
+                                 "reduced_depth_m, set_aside) VALUES (?,?,?,?,?,?)");
+    for (std::size_t i = 0; i < day.soundings.size() && connection.isFine(); ++i) {
+        const soundings::Sounding& sounding = day.soundings[i];
+        std::optional<KeptTime> time;
         if (sounding.time) {
-            time = keptTime(*sounding.time);
+            time.emplace(*sounding.time);
         }
-        insert.run(Blob(point), day.id.number(), time, sounding.shown.inMetres());
+        const ReductionRow row = reduced != nullptr ? reductionRowOf(*reduced, i) : ReductionRow();
+        insert.run(Blob(pointBlobOf(sounding.place)), day.id.number(),
+                   time ? std::optional(time->text()) : std::nullopt, sounding.shown.inMetres(),
+                   row.depth_m, row.setAside);
         count.more();
     }
+}
+
+/// What was reduced of the day, where it was these soundings.
+const reduction::ReducedDay* reducedOf(const reduction::ReducedSurvey* reduced,
+                                       const water::Water& water, std::size_t position) {
+    if (reduced == nullptr || reduced->days.size() != water.days.size()) {
+        return nullptr;
+    }
+    const reduction::ReducedDay& day = reduced->days[position];
+    const std::size_t count = water.days[position].soundings.size();
+    return day.depth_m.size() == count && day.verdicts.size() == count ? &day : nullptr;
 }
 
 void keepDay(Connection& connection, const soundings::SurveyDay& day, std::size_t position,
@@ -137,6 +150,14 @@ void keepDay(Connection& connection, const soundings::SurveyDay& day, std::size_
     row.run(day.id.number(), position, day.name, day.source, day.sounder.draft.inMetres(),
             day.sounder.assumedSoundSpeed.inMetresPerSecond(), day.sounder.measuresBySound, level_m,
             temperature_c, offset_m, day.agreedDelay_s, day.soundings.size(), stamp);
+}
+
+/// Which reduction the rows of the day hold.
+void noteReduction(Connection& connection, const soundings::SurveyDay& day,
+                   const reduction::ReducedDay* reduced) {
+    Statement note(connection, "UPDATE survey_days SET reduction_stamp=? WHERE id=?");
+    note.run(reduced != nullptr ? std::optional(reductionStampOf(*reduced)) : std::nullopt,
+             day.id.number());
 }
 
 void keepSmallTables(Connection& connection, const water::Water& water) {
@@ -223,7 +244,8 @@ void checkPositions(Connection& connection, const soundings::SurveyDay& day) {
 
 } // namespace
 
-void keepDays(Connection& connection, const water::Water& water, base::Progress& progress) {
+void keepDays(Connection& connection, const water::Water& water,
+              const reduction::ReducedSurvey* reduced, base::Progress& progress) {
     std::set<std::int64_t> wanted;
     for (const soundings::SurveyDay& day : water.days) {
         if (!day.id.isGiven() || !wanted.insert(day.id.number()).second) {
@@ -240,10 +262,13 @@ void keepDays(Connection& connection, const water::Water& water, base::Progress&
         const std::int64_t stamp = stampOf(day);
         if (hasSoundings(connection, day.id.number(), stamp)) {
             count.more(day.soundings.size());
+            keepDay(connection, day, position, stamp);
         } else {
-            keepSoundings(connection, day, count);
+            const reduction::ReducedDay* found = reducedOf(reduced, water, position);
+            keepSoundings(connection, day, found, count);
+            keepDay(connection, day, position, stamp);
+            noteReduction(connection, day, found);
         }
-        keepDay(connection, day, position, stamp);
         for (const soundings::Sounding& sounding : day.soundings) {
             box.take(sounding.place);
         }

@@ -2,6 +2,7 @@
 #include "core/store/keep_found.h"
 
 #include "core/store/geopackage.h"
+#include "core/store/reduction_rows.h"
 #include "core/store/statement.h"
 
 #include <bit>
@@ -21,13 +22,6 @@ std::vector<geo::LonLatPiece> onEarth(const std::vector<geo::Piece>& pieces,
     return made;
 }
 
-std::int64_t stampOf(const reduction::ReducedDay& day) {
-    water::Stamp stamp;
-    stamp.take(std::as_bytes(std::span(day.depth_m)));
-    stamp.take(std::as_bytes(std::span(day.verdicts)));
-    return std::bit_cast<std::int64_t>(stamp.value());
-}
-
 /// The fid of each of the day's soundings, in their order.
 std::vector<std::int64_t> fidsOf(Connection& connection, std::int64_t day) {
     std::vector<std::int64_t> fids;
@@ -41,7 +35,7 @@ std::vector<std::int64_t> fidsOf(Connection& connection, std::int64_t day) {
 
 void keepReducedDay(Connection& connection, std::int64_t id, const reduction::ReducedDay& day,
                     base::Progress& progress) {
-    const std::int64_t stamp = stampOf(day);
+    const std::int64_t stamp = reductionStampOf(day);
     Statement kept(connection, "SELECT reduction_stamp FROM survey_days WHERE id=?");
     kept.ask(id);
     if (!kept.next() || (!kept.isEmpty(0) && kept.wholeNumber(0) == stamp)) {
@@ -54,10 +48,8 @@ void keepReducedDay(Connection& connection, std::int64_t id, const reduction::Re
     }
     Statement update(connection, "UPDATE soundings SET reduced_depth_m=?, set_aside=? WHERE fid=?");
     for (std::size_t i = 0; i < fids.size(); ++i) {
-        const bool isKept = day.verdicts[i] == soundings::Verdict::kept;
-        update.run(std::isfinite(day.depth_m[i]) ? std::optional(day.depth_m[i]) : std::nullopt,
-                   isKept ? std::nullopt : std::optional(soundings::nameOf(day.verdicts[i])),
-                   fids[i]);
+        const ReductionRow row = reductionRowOf(day, i);
+        update.run(row.depth_m, row.setAside, fids[i]);
         if (progress.stopAsked()) {
             connection.fail(base::cancelled());
         }
@@ -154,6 +146,13 @@ void keepMarks(Connection& connection, std::span<const marks::Mark> marks) {
 }
 
 } // namespace
+
+std::int64_t reductionStampOf(const reduction::ReducedDay& day) {
+    water::Stamp stamp;
+    stamp.take(std::as_bytes(std::span(day.depth_m)));
+    stamp.take(std::as_bytes(std::span(day.verdicts)));
+    return std::bit_cast<std::int64_t>(stamp.value());
+}
 
 void keepFound(Connection& connection, const water::Water& water, const water::Derived& found,
                std::span<const marks::Mark> marks, base::Progress& progress) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/progress.h"
+#include "core/reduction/reduced_survey.h"
 #include "core/store/connection.h"
 #include "core/water/water.h"
 
@@ -16,8 +17,11 @@ void recallFacts(Connection& connection, water::Water& water);
 void keepShoreline(Connection& connection, const water::Water& water);
 void recallShoreline(Connection& connection, water::Water& water);
 
-/// Soundings of a day that has not changed stay as they are, with what was last reduced of them.
-void keepDays(Connection& connection, const water::Water& water, base::Progress& progress);
+/// Soundings of a day that has not changed stay as they are, with what was last reduced of them;
+/// others are written with what was reduced of them, where `reduced` holds as many days and
+/// soundings. \param reduced null where nothing was.
+void keepDays(Connection& connection, const water::Water& water,
+              const reduction::ReducedSurvey* reduced, base::Progress& progress);
 void recallDays(Connection& connection, water::Water& water, base::Progress& progress);
 
 void keepLeadLine(Connection& connection, const water::Water& water);

@@ -1,18 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/kept_values.h"
 
+#include <chrono>
+#include <cstdint>
 #include <limits>
 
 #include <fmt/format.h>
 
 namespace store {
 
-std::string keptTime(units::Moment moment) {
-    std::string text = units::isoText(moment);
-    if (moment == std::chrono::floor<std::chrono::seconds>(moment)) {
-        text.insert(text.size() - 1, ".000");
-    }
-    return text;
+KeptTime::KeptTime(units::Moment moment) : text_{} {
+    const auto midnight = std::chrono::floor<std::chrono::days>(moment);
+    const std::chrono::year_month_day day(midnight);
+    const std::chrono::hh_mm_ss time(moment - midnight);
+    char* to = text_.data();
+    const auto put = [&to](std::int64_t number, int digits, char after) {
+        for (int k = digits - 1; k >= 0; --k) {
+            to[k] = static_cast<char>('0' + number % 10);
+            number /= 10;
+        }
+        to[digits] = after;
+        to += digits + 1;
+    };
+    put(static_cast<int>(day.year()), 4, '-');
+    put(static_cast<unsigned>(day.month()), 2, '-');
+    put(static_cast<unsigned>(day.day()), 2, 'T');
+    put(time.hours().count(), 2, ':');
+    put(time.minutes().count(), 2, ':');
+    put(time.seconds().count(), 2, '.');
+    put(time.subseconds().count(), 3, 'Z');
 }
 
 units::Moment momentAt(Connection& connection, Statement& rows, int column) {

@@ -5,14 +5,28 @@
 #include "core/store/statement.h"
 #include "core/units/moment.h"
 
+#include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace store {
 
-/// A moment as GeoPackage's DATETIME: "2026-09-05T08:11:00.000Z".
-[[nodiscard]] std::string keptTime(units::Moment moment);
+/// A moment as GeoPackage's DATETIME, "2026-09-05T08:11:00.000Z", on the stack: there are millions
+/// of soundings. Years 0 to 9999.
+class KeptTime {
+public:
+    explicit KeptTime(units::Moment moment);
+    [[nodiscard]] std::string_view text() const { return {text_.data(), text_.size()}; }
+
+private:
+    std::array<char, 24> text_;
+};
+
+[[nodiscard]] inline std::string keptTime(units::Moment moment) {
+    return std::string(KeptTime(moment).text());
+}
 
 /// Columns of the present row of `rows` as values; what is none damages the connection and gives
 /// the default.

@@ -15,14 +15,14 @@ namespace store {
 namespace {
 
 void keepPart(Connection& connection, const water::Water& water, water::Part part,
-              base::Progress& progress) {
+              const reduction::ReducedSurvey* reduced, base::Progress& progress) {
     switch (part) {
     case water::Part::facts:
         return keepFacts(connection, water);
     case water::Part::shoreline:
         return keepShoreline(connection, water);
     case water::Part::days:
-        return keepDays(connection, water, progress);
+        return keepDays(connection, water, reduced, progress);
     case water::Part::leadLine:
         return keepLeadLine(connection, water);
     case water::Part::weedNotes:
@@ -65,7 +65,7 @@ base::Result<void> SqliteStore::save(const water::Water& water, std::span<const 
     progress.begin("saving the water file");
     Transaction transaction(*connection_);
     for (const water::Part part : parts) {
-        keepPart(*connection_, water, part, progress);
+        keepPart(*connection_, water, part, nullptr, progress);
     }
     if (progress.stopAsked()) {
         connection_->fail(base::cancelled());
@@ -95,6 +95,26 @@ base::Result<void> SqliteStore::saveFound(const water::Water& water, const water
     progress.begin("saving what was found");
     Transaction transaction(*connection_);
     keepFound(*connection_, water, found, marks, progress);
+    return transaction.commit();
+}
+
+base::Result<void> SqliteStore::saveWhole(const water::Water& water, const water::Derived& found,
+                                          std::span<const marks::Mark> marks,
+                                          base::Progress& progress) {
+    progress.begin("saving the water file");
+    Transaction transaction(*connection_);
+    for (const water::Part part : water::allParts) {
+        keepPart(*connection_, water, part, found.checked ? &found.checked->survey : nullptr,
+                 progress);
+    }
+    const auto stamp = found.stamps.find(water::Step::draw);
+    if (water.frame && found.drawn && stamp != found.stamps.end()) {
+        keepDrawing(*connection_, *found.drawn, *water.frame, stamp->second);
+    }
+    keepFound(*connection_, water, found, marks, progress);
+    if (progress.stopAsked()) {
+        connection_->fail(base::cancelled());
+    }
     return transaction.commit();
 }
 

@@ -32,6 +32,10 @@ public:
                                                const water::Derived& found,
                                                std::span<const marks::Mark> marks,
                                                base::Progress& progress) override;
+    [[nodiscard]] base::Result<void> saveWhole(const water::Water& water,
+                                               const water::Derived& found,
+                                               std::span<const marks::Mark> marks,
+                                               base::Progress& progress) override;
     [[nodiscard]] base::Result<CheckReport> check(base::Progress& progress) override;
 
 private:

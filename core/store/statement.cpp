@@ -65,7 +65,8 @@ void Statement::bind(int at, double value) {
 void Statement::bind(int at, std::string_view value) {
     if (connection_.isFine()) {
         check(sqlite3_bind_text64(statement_, at, value.data() == nullptr ? "" : value.data(),
-                                  value.size(), SQLITE_TRANSIENT, SQLITE_UTF8));
+                                  value.size(), outlivesValues_ ? SQLITE_TRANSIENT : SQLITE_STATIC,
+                                  SQLITE_UTF8));
     }
 }
 
@@ -76,7 +77,8 @@ void Statement::bind(int at, Blob value) {
     if (value.empty()) {
         check(sqlite3_bind_zeroblob(statement_, at, 0));
     } else {
-        check(sqlite3_bind_blob64(statement_, at, value.data(), value.size(), SQLITE_TRANSIENT));
+        check(sqlite3_bind_blob64(statement_, at, value.data(), value.size(),
+                                  outlivesValues_ ? SQLITE_TRANSIENT : SQLITE_STATIC));
     }
 }
 

@@ -34,6 +34,7 @@ public:
     template <class... Values>
     void run(const Values&... values) {
         reset();
+        outlivesValues_ = false;
         int at = 0;
         (bind(++at, values), ...);
         while (next()) {
@@ -44,6 +45,7 @@ public:
     template <class... Values>
     void ask(const Values&... values) {
         reset();
+        outlivesValues_ = true;
         int at = 0;
         (bind(++at, values), ...);
     }
@@ -89,6 +91,7 @@ private:
 
     Connection& connection_;
     sqlite3_stmt* statement_ = nullptr;
+    bool outlivesValues_ = true; ///< So that texts and blobs have to be copied.
 };
 
 } // namespace store

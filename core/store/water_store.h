@@ -85,6 +85,13 @@ public:
                                                        std::span<const marks::Mark> marks,
                                                        base::Progress& progress) = 0;
 
+    /// save() of all parts, saveDrawing() and saveFound() in one transaction: quicker for a file
+    /// that is filled at once, as each sounding is written once.
+    [[nodiscard]] virtual base::Result<void> saveWhole(const water::Water& water,
+                                                       const water::Derived& found,
+                                                       std::span<const marks::Mark> marks,
+                                                       base::Progress& progress) = 0;
+
     /// Whether the file is whole and agrees with itself. An error only where that cannot be told.
     [[nodiscard]] virtual base::Result<CheckReport> check(base::Progress& progress) = 0;
 };

@@ -6,24 +6,6 @@
 
 namespace store {
 
-namespace {
-
-base::Result<void> fill(WaterStore& store, const water::Water& water, const water::Derived& found,
-                        std::span<const marks::Mark> marks, base::Progress& progress) {
-    if (auto saved = store.save(water, water::allParts, progress); !saved) {
-        return saved;
-    }
-    const auto stamp = found.stamps.find(water::Step::draw);
-    if (water.frame && found.drawn && stamp != found.stamps.end()) {
-        if (auto saved = store.saveDrawing(*found.drawn, *water.frame, stamp->second); !saved) {
-            return saved;
-        }
-    }
-    return store.saveFound(water, found, marks, progress);
-}
-
-} // namespace
-
 base::Result<void> writeWater(const std::filesystem::path& path, const water::Water& water,
                               const water::Derived& found, std::span<const marks::Mark> marks,
                               base::Progress& progress) {
@@ -31,7 +13,7 @@ base::Result<void> writeWater(const std::filesystem::path& path, const water::Wa
     base::Result<void> filled;
     {
         auto store = create(pending.beside());
-        filled = store ? fill(**store, water, found, marks, progress)
+        filled = store ? (*store)->saveWhole(water, found, marks, progress)
                        : base::Result<void>(std::unexpected(store.error()));
     }
     if (!filled) {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/water_store.h"
 
+#include "core/store/statement.h"
 #include "core/store/write_water.h"
+#include "tests/support/found_water.h"
 #include "tests/support/random_water.h"
 #include "tests/support/scratch_folder.h"
 
@@ -189,6 +191,34 @@ TEST(WriteWater, ReplacesAnOlderFileWhole) {
     ASSERT_TRUE(store::writeWater(path, second, {}, {}, quiet).has_value());
     EXPECT_TRUE(loaded(path) == second);
     EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 1);
+}
+
+/// Every column of every sounding, and which reduction the file says they hold.
+std::string soundingRows(const std::filesystem::path& path) {
+    const auto connection = store::Connection::open(path, store::Connection::Access::existing);
+    store::Statement rows(
+        **connection,
+        "SELECT group_concat(quote(geom) || quote(day_id) || quote(time) || quote(shown_depth_m) "
+        "|| quote(reduced_depth_m) || quote(set_aside), char(10)) || "
+        "(SELECT group_concat(quote(reduction_stamp)) FROM survey_days) FROM soundings");
+    rows.ask();
+    return rows.next() ? rows.text(0) : std::string();
+}
+
+TEST(WriteWater, KeepsOfEachSoundingWhatSavingByPartsKeeps) {
+    const ScratchFolder folder;
+    const support::FoundWater found;
+    ASSERT_TRUE(store::writeWater(folder.path() / "whole.gpkg", found.water, found.found, {}, quiet)
+                    .has_value());
+    {
+        const auto store = store::create(folder.path() / "parts.gpkg");
+        ASSERT_TRUE(store.has_value());
+        ASSERT_TRUE((*store)->save(found.water, water::allParts, quiet).has_value());
+        ASSERT_TRUE((*store)->saveFound(found.water, found.found, {}, quiet).has_value());
+    }
+    const std::string rows = soundingRows(folder.path() / "whole.gpkg");
+    EXPECT_EQ(rows, soundingRows(folder.path() / "parts.gpkg"));
+    EXPECT_NE(rows.find("'spike'"), std::string::npos);
 }
 
 TEST(WriteWater, LeavesTheOlderFileWhenCancelled) {
