@@ -223,7 +223,24 @@ std::vector<double> residuals(const TrackSeries& series, std::size_t first, std:
     return left_m;
 }
 
+/// Its neighbours on both sides are farther off than `sigma_m` and any bottom explain: the foot of
+/// a bank has one of them on its own side.
+bool isAgainstBoth(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t i,
+                   double sigma_m) {
+    const auto contradicts = [&](std::size_t k) {
+        const double run_m = std::fabs(series.along_m[k] - series.along_m[i]);
+        return std::fabs(series.shown_m[k] - series.shown_m[i]) >
+               0.5 * settings.threshold * sigma_m + 0.5 * settings.steepest * run_m;
+    };
+    return (i == 0 || contradicts(i - 1)) && (i + 1 == series.size() || contradicts(i + 1));
+}
+
 bool isSpikeAt(const TrackSeries& series, const AlongTrackSettings& settings, std::size_t i) {
+    const double least_m = floor_m(settings, series.shown_m[i]);
+    // The spread is never less: most soundings need no window.
+    if (!isAgainstBoth(series, settings, i, least_m)) {
+        return false;
+    }
     constexpr std::size_t leastEachWay = 4;
     constexpr std::size_t mostEachWay = 12;
     std::size_t first = i;
@@ -242,19 +259,9 @@ bool isSpikeAt(const TrackSeries& series, const AlongTrackSettings& settings, st
         return false;
     }
     const std::vector<double> left_m = residuals(series, first, last, i);
-    const double sigma_m =
-        std::fmax(floor_m(settings, series.shown_m[i]), robustSigma(left_m, 0.0));
-    if (std::fabs(left_m[i - first]) <= settings.threshold * sigma_m) {
-        return false;
-    }
-    // The neighbours on both sides must contradict it too: the foot of a bank has one of them on
-    // its side.
-    const auto contradicts = [&](std::size_t k) {
-        const double run_m = std::fabs(series.along_m[k] - series.along_m[i]);
-        return std::fabs(series.shown_m[k] - series.shown_m[i]) >
-               0.5 * settings.threshold * sigma_m + 0.5 * settings.steepest * run_m;
-    };
-    return (i == 0 || contradicts(i - 1)) && (i + 1 == series.size() || contradicts(i + 1));
+    const double sigma_m = std::fmax(least_m, robustSigma(left_m, 0.0));
+    return std::fabs(left_m[i - first]) > settings.threshold * sigma_m &&
+           isAgainstBoth(series, settings, i, sigma_m);
 }
 
 } // namespace

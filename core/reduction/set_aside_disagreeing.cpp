@@ -16,29 +16,46 @@ namespace {
 
 using Kept = soundings::KeptSounding;
 
-/// Soundings by squares of ground as wide as `near_m`.
+/// Soundings by squares of ground as wide as `near_m`, as runs along their passes, so that the many
+/// of the own pass are stepped over at once.
 class Squares {
 public:
     Squares(std::span<const Kept> kept, double near_m) : near_m_(near_m) {
         for (std::size_t i = 0; i < kept.size(); ++i) {
-            members_[keyOf(column(kept[i].x_m), column(kept[i].y_m))].push_back(i);
+            auto& runs = runs_[keyOf(column(kept[i].x_m), column(kept[i].y_m))];
+            if (!runs.empty() && runs.back().end == i && runs.back().pass == kept[i].pass) {
+                ++runs.back().end;
+            } else {
+                runs.push_back({kept[i].pass, i, i + 1});
+            }
         }
     }
 
-    /// Calls `see(index)` for all within near_m of the place, and for some beyond.
+    /// Calls `see(index)` for all soundings of other passes within near_m of the place, and for
+    /// some beyond.
     template <class See>
-    void around(const Kept& at, See see) const {
+    void othersAround(const Kept& at, See see) const {
         for (std::int32_t dx = -1; dx <= 1; ++dx) {
             for (std::int32_t dy = -1; dy <= 1; ++dy) {
-                const auto found = members_.find(keyOf(column(at.x_m) + dx, column(at.y_m) + dy));
-                if (found != members_.end()) {
-                    std::ranges::for_each(found->second, see);
+                const auto found = runs_.find(keyOf(column(at.x_m) + dx, column(at.y_m) + dy));
+                if (found != runs_.end()) {
+                    for (const Run& run : found->second) {
+                        for (std::size_t i = run.begin; i < run.end && run.pass != at.pass; ++i) {
+                            see(i);
+                        }
+                    }
                 }
             }
         }
     }
 
 private:
+    struct Run {
+        int pass;
+        std::size_t begin;
+        std::size_t end;
+    };
+
     [[nodiscard]] std::int32_t column(double along_m) const {
         return static_cast<std::int32_t>(std::floor(along_m / near_m_));
     }
@@ -48,7 +65,7 @@ private:
     }
 
     double near_m_;
-    std::unordered_map<std::uint64_t, std::vector<std::size_t>> members_;
+    std::unordered_map<std::uint64_t, std::vector<Run>> runs_;
 };
 
 /// The nearest sounding of another pass.
@@ -91,10 +108,7 @@ public:
 private:
     void gatherNeighbours(std::size_t i) {
         neighbours_.clear();
-        squares_.around(kept_[i], [&](std::size_t k) {
-            if (kept_[k].pass == kept_[i].pass) {
-                return;
-            }
+        squares_.othersAround(kept_[i], [&](std::size_t k) {
             const double far_m =
                 std::hypot(kept_[k].x_m - kept_[i].x_m, kept_[k].y_m - kept_[i].y_m);
             if (far_m > settings_->near_m) {
