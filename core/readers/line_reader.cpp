@@ -24,6 +24,14 @@ void appendUtf8(std::string& text, std::uint32_t unit) {
     }
 }
 
+/// As find_first_of("\r\n"), which calls a function for each character.
+std::size_t endOfLine(std::string_view text) {
+    const auto* const end =
+        std::ranges::find_if(text, [](char c) { return c == '\n' || c == '\r'; });
+    return end == text.end() ? std::string_view::npos
+                             : static_cast<std::size_t>(end - text.begin());
+}
+
 } // namespace
 
 base::Result<LineReader> LineReader::open(const std::filesystem::path& path) {
@@ -131,7 +139,7 @@ bool LineReader::next(std::string_view& line) {
             skipLineFeed_ = false;
         }
         const std::string_view rest = std::string_view(buffer_).substr(at_);
-        const std::size_t end = rest.find_first_of("\r\n");
+        const std::size_t end = endOfLine(rest);
         const std::string_view part = rest.substr(0, end);
         hasAny = hasAny || !part.empty();
         const std::size_t room = longestLine - line_.size();

@@ -51,7 +51,10 @@ std::string_view nextSentence(std::string_view& rest) {
         at += rest[at] == '\\' ? std::max<std::size_t>(tagLength(rest.substr(at)), 1) : 1;
     }
     rest.remove_prefix(std::min(at, rest.size()));
-    const std::size_t end = rest.find_first_of("$!\\", 1);
+    std::size_t end = std::min<std::size_t>(1, rest.size());
+    while (end < rest.size() && rest[end] != '$' && rest[end] != '!' && rest[end] != '\\') {
+        ++end;
+    }
     const std::string_view sentence = rest.substr(0, end);
     rest.remove_prefix(sentence.size());
     return sentence;
