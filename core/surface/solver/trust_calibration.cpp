@@ -15,18 +15,64 @@ namespace {
 
 constexpr double around_m = 40.0;
 constexpr double widely_m = 300.0;
-constexpr double shareOfWide = 0.8;
+constexpr double shareOfWide = 0.5;
 /// Soundings from which on a water counts as densely sounded.
 constexpr std::size_t dense = 1800;
-constexpr double positionError_m = 1.0;
+constexpr double positionError_m = 2.0;
 constexpr double noneNear_m = 1e6;
-constexpr double growthBeyond = 0.75;
 constexpr double floorOfUnevenness = 0.01;
 constexpr double quantile = 0.95;
+constexpr double sigmas = 1.96; ///< Within which 95 of 100 of a normal distribution lie.
 constexpr std::size_t leastObservations = 40;
-constexpr std::size_t leastInClass = 60;
 constexpr int folds = 6;
 constexpr std::array<int, 3> stretches{20, 60, 150};
+constexpr std::array<double, 8> powersOfDistance{0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 1.0};
+constexpr std::array<double, 4> powersOfUnevenness{0.5, 0.75, 1.0, 1.25};
+
+/// How the error would grow for these powers, but for the factor.
+double growthOf(const TrustFacts& facts, double ofDistance, double ofUnevenness) {
+    return std::pow(std::max(facts.distance_m, 1.0), ofDistance) *
+           std::pow(facts.unevenness, ofUnevenness);
+}
+
+/// What is left of the error when that of the held-out sounding itself is taken off, at the size
+/// that it has in 95 of 100.
+double beyondNoise_m(const ErrorGrowth::Observation& o, double soundingError_m) {
+    return std::sqrt(std::max(0.0, o.error_m * o.error_m - std::pow(sigmas * soundingError_m, 2) -
+                                       std::pow(positionError_m * o.facts.slope, 2)));
+}
+
+/// The value that leaves 1 in 20 of what is to come above it.
+double upperOf(std::vector<double> values) {
+    const auto rank =
+        static_cast<std::ptrdiff_t>(std::ceil(quantile * static_cast<double>(values.size() + 1)));
+    const auto at = values.begin() + std::min(rank, std::ssize(values)) - 1;
+    std::nth_element(values.begin(), at, values.end());
+    return *at;
+}
+
+/// The distance that nine in ten of the observations keep within, in metres, at least 1.
+double farthestOf(const std::vector<ErrorGrowth::Observation>& observations) {
+    std::vector<double> distances_m;
+    for (const ErrorGrowth::Observation& o : observations) {
+        distances_m.push_back(o.facts.distance_m);
+    }
+    const auto at = distances_m.begin() + std::ssize(distances_m) * 9 / 10;
+    std::nth_element(distances_m.begin(), at, distances_m.end());
+    return std::max(*at, 1.0);
+}
+
+/// Least where 95 of 100 errors lie below their half-widths and these are no wider than need be
+/// (Koenker and Bassett 1978, Econometrica 46 (1)).
+double pinballLoss(const std::vector<double>& errors_m, const std::vector<double>& growth,
+                   double factor) {
+    double sum = 0.0;
+    for (std::size_t i = 0; i < errors_m.size(); ++i) {
+        const double beyond_m = errors_m[i] - factor * growth[i];
+        sum += beyond_m > 0.0 ? quantile * beyond_m : (quantile - 1.0) * beyond_m;
+    }
+    return sum;
+}
 
 } // namespace
 
@@ -43,7 +89,7 @@ Field unevennessOf(const ActiveCells& cells, const Field& depth_m) {
     cells.forEach([&](std::size_t p, std::size_t) {
         const double scatter =
             std::sqrt(std::max(0.0, uneven[p] - east[p] * east[p] - north[p] * north[p]));
-        uneven[p] = scatter + 0.5 * std::sqrt(uneven[p]) + floorOfUnevenness;
+        uneven[p] = std::sqrt(uneven[p]) + 0.5 * scatter + floorOfUnevenness;
     });
     const Field wide = Blur(cells, widely_m / 2.0).of(uneven);
     cells.forEach([&](std::size_t p, std::size_t) {
@@ -52,59 +98,45 @@ Field unevennessOf(const ActiveCells& cells, const Field& depth_m) {
     return uneven;
 }
 
-ErrorGrowth ErrorGrowth::from(std::vector<Observation> observations, double soundingError_m) {
+ErrorGrowth ErrorGrowth::from(const std::vector<Observation>& observations,
+                              double soundingError_m) {
     ErrorGrowth growth;
-    growth.floor_m_ = 1.96 * soundingError_m * (observations.size() < dense ? 1.0 : 0.5);
-    growth.knots_ = {{0.0, 0.0}};
+    growth.floor_m_ = sigmas * soundingError_m * (observations.size() < dense ? 1.0 : 0.5);
     if (observations.size() < leastObservations) {
-        growth.knots_.push_back({100.0, 60.0});
         return growth;
     }
-    std::stable_sort(
-        observations.begin(), observations.end(),
-        [](const Observation& a, const Observation& b) { return a.distance_m < b.distance_m; });
-    const std::size_t classes = std::clamp<std::size_t>(observations.size() / leastInClass, 1, 12);
-    std::vector<double> ratios;
-    for (std::size_t k = 0; k < classes; ++k) {
-        const std::size_t first = k * observations.size() / classes;
-        const std::size_t last = (k + 1) * observations.size() / classes;
-        ratios.clear();
-        double distance_m = 0.0;
-        for (std::size_t i = first; i < last; ++i) {
-            const Observation& o = observations[i];
-            const double beyondNoise = o.error_m * o.error_m - soundingError_m * soundingError_m -
-                                       std::pow(positionError_m * o.slope, 2);
-            ratios.push_back(std::sqrt(std::max(0.0, beyondNoise)) / o.unevenness);
-            distance_m += o.distance_m / static_cast<double>(last - first);
+    std::vector<double> errors_m;
+    for (const Observation& o : observations) {
+        errors_m.push_back(beyondNoise_m(o, soundingError_m));
+    }
+    growth.farthest_m_ = farthestOf(observations);
+    double least = INFINITY;
+    std::vector<double> shape(observations.size());
+    std::vector<double> ratios(observations.size());
+    for (const double p : powersOfDistance) {
+        for (const double a : powersOfUnevenness) {
+            for (std::size_t i = 0; i < observations.size(); ++i) {
+                shape[i] = growthOf(observations[i].facts, p, a);
+                ratios[i] = errors_m[i] / shape[i];
+            }
+            const double factor = upperOf(ratios);
+            const double loss = pinballLoss(errors_m, shape, factor);
+            if (loss < least) {
+                least = loss;
+                growth.factor_ = factor;
+                growth.ofDistance_ = p;
+                growth.ofUnevenness_ = a;
+            }
         }
-        // the rank that leaves 1 in 20 of what is to come above it, too
-        const auto rank = static_cast<std::ptrdiff_t>(
-            std::ceil(quantile * static_cast<double>(ratios.size() + 1)));
-        const auto at = ratios.begin() + std::min(rank, std::ssize(ratios)) - 1;
-        std::nth_element(ratios.begin(), at, ratios.end());
-        growth.knots_.push_back({distance_m, std::max(*at, growth.knots_.back().factor_m)});
     }
     return growth;
 }
 
-double ErrorGrowth::halfWidth_m(double distance_m, double unevenness) const {
-    double factor_m = 0.0;
-    const Knot& last = knots_.back();
-    if (distance_m >= last.distance_m) {
-        factor_m =
-            last.factor_m * std::pow(distance_m / std::max(last.distance_m, 1.0), growthBeyond);
-    } else if (distance_m < knots_[1].distance_m) {
-        factor_m = knots_[1].factor_m * std::sqrt(distance_m / knots_[1].distance_m);
-    } else {
-        const auto next = std::find_if(knots_.begin(), knots_.end(), [&](const Knot& knot) {
-            return knot.distance_m > distance_m;
-        });
-        const Knot& before = *std::prev(next);
-        const double share =
-            (distance_m - before.distance_m) / (next->distance_m - before.distance_m);
-        factor_m = before.factor_m + share * (next->factor_m - before.factor_m);
-    }
-    return std::hypot(floor_m_, unevenness * factor_m);
+double ErrorGrowth::halfWidth_m(const TrustFacts& facts) const {
+    const double beyond = std::max(facts.distance_m / farthest_m_, 1.0);
+    return std::hypot(floor_m_, positionError_m * facts.slope,
+                      factor_ * growthOf(facts, ofDistance_, ofUnevenness_) *
+                          std::pow(beyond, 1.0 - ofDistance_));
 }
 
 std::vector<ErrorGrowth::Observation>
@@ -139,10 +171,10 @@ observeErrors(const Ground& coarse, const TrendGround& trendGround, const geo::O
         for (const Sample& sample : samplesOf(coarse, soundings, fold.heldOut)) {
             const auto next = nearest.nearest(sample.point);
             observations.push_back(
-                {knownAt_m(next ? next->distance_m : noneNear_m,
-                           outline.distanceToShore_m(sample.point)),
-                 std::abs(std::max(0.0, sample.at.of(bottom.depth_m)) - sample.depth_m),
-                 sample.at.of(uneven), sample.at.of(bottom.lay.slope)});
+                {{knownAt_m(next ? next->distance_m : noneNear_m,
+                            outline.distanceToShore_m(sample.point)),
+                  sample.at.of(uneven), sample.at.of(bottom.lay.slope)},
+                 std::abs(std::max(0.0, sample.at.of(bottom.depth_m)) - sample.depth_m)});
         }
         progress.tell(static_cast<double>(k + 1) / static_cast<double>(turns + 1));
     }

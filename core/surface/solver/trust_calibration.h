@@ -4,43 +4,50 @@
 #include "core/surface/solver/bottom.h"
 #include "core/surface/solver/trend_ground.h"
 
+#include <algorithm>
 #include <vector>
 
 namespace surface::solver {
 
-/// How uneven the bottom is around each cell: the scatter of its gradient within 40 m, plus half of
-/// its root mean square, plus a floor of 1 %; never below 0.8 of its mean within 300 m, because
-/// where nothing was sounded the drawing is smoother than the bottom. Metres per metre.
+/// How uneven the bottom is around each cell: the root mean square of its gradient within 40 m,
+/// plus half of the gradient's scatter there, plus a floor of 1 %; never below half of its mean
+/// within 300 m, because where nothing was sounded the drawing is smoother than the bottom. Metres
+/// per metre.
 [[nodiscard]] Field unevennessOf(const ActiveCells& cells, const Field& depth_m);
 
-/// How error grows with the distance to the next thing known: half-width = sqrt((1.96 x sounding
-/// error)^2 + (unevenness x f(distance))^2), with half the sounding error on a water that is
-/// densely sounded.
+/// What the half-width of a place goes by.
+struct TrustFacts {
+    double distance_m = 0.0; ///< See knownAt_m().
+    double unevenness = 0.0;
+    double slope = 0.0; ///< Of the bottom there, metres per metre.
+};
+
+/// How error grows with the distance to the next thing known:
+/// half-width^2 = (1.96 x sounding error)^2 + (2 m x slope)^2 + (c x distance^p x unevenness^a)^2.
+/// The first counts half on a water that is densely sounded, where many soundings share a cell; the
+/// second is for positions that are off by a metre or two.
 class ErrorGrowth {
 public:
     /// An error at a place that was held out.
     struct Observation {
-        double distance_m;
-        double error_m;
-        double unevenness;
-        double slope; ///< Of the bottom there, metres per metre.
+        TrustFacts facts;
+        double error_m = 0.0;
     };
-    /// f from the 95 % quantiles of the errors over unevenness by classes of distance, made
-    /// monotone, the error of the held-out sounding itself taken off (noise, and a metre of
-    /// position on the slope). As the square root before the first class, as the 3/4 power beyond
-    /// the last. With fewer than 40 observations a common curve.
-    [[nodiscard]] static ErrorGrowth from(std::vector<Observation> observations,
+    /// p of 0.2 to 1 and a of 0.5 to 1.25 by the least pinball loss at 0.95, c so that 95 of 100
+    /// errors lie below, the error of the held-out soundings themselves taken off: one curve for
+    /// all distances, where quantiles by classes of distance would each be a matter of few
+    /// soundings. With fewer than 40 observations a common curve.
+    [[nodiscard]] static ErrorGrowth from(const std::vector<Observation>& observations,
                                           double soundingError_m);
 
-    [[nodiscard]] double halfWidth_m(double distance_m, double unevenness) const;
+    [[nodiscard]] double halfWidth_m(const TrustFacts& facts) const;
 
 private:
-    struct Knot {
-        double distance_m;
-        double factor_m;
-    };
-    std::vector<Knot> knots_;
-    double floor_m_ = 0.16; ///< Half-width at a sounding.
+    double factor_ = 6.0;       ///< c
+    double ofDistance_ = 0.5;   ///< p
+    double ofUnevenness_ = 1.0; ///< a
+    double farthest_m_ = 1e6;   ///< Beyond which nothing was held out to go by.
+    double floor_m_ = 0.16;     ///< Half-width at a sounding on a level bottom.
 };
 
 /// The distance that the trust goes by: to the nearest sounding or, the nearer, half as

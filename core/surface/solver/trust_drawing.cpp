@@ -53,8 +53,9 @@ base::Result<TrustGrid> drawTrust(const DrawnFrom& from, const Bottom& bottom,
                     const grid::Cell cell{col - ActiveCells::padding,
                                           run.row - ActiveCells::padding};
                     const double toSounding_m = nearest.nearest(frame.centre(cell))->distance_m;
-                    const double halfWidth_m = growth.halfWidth_m(
-                        knownAt_m(toSounding_m, from.ground.shore_m[p]), uneven[p]);
+                    const double halfWidth_m =
+                        growth.halfWidth_m({knownAt_m(toSounding_m, from.ground.shore_m[p]),
+                                            uneven[p], bottom.lay.slope[p]});
                     halfWidths_m[cell] = static_cast<float>(halfWidth_m);
                     names[cell] =
                         nameFor(toSounding_m, frame.cell_m(), halfWidth_m, bottom.depth_m[p]);

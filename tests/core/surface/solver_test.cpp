@@ -152,29 +152,63 @@ TEST(Spikes, AreFoundOnASlopeAndADropOffIsKept) {
     EXPECT_EQ(surface::solver::spikesIn(track), std::vector<std::size_t>{30});
 }
 
+/// Errors that grow with distance and with the unevenness of the bottom.
+class MadeUpErrors {
+public:
+    explicit MadeUpErrors(unsigned seed) : random_(seed) {}
+
+    ErrorGrowth::Observation next() {
+        const double d_m = distance_(random_);
+        const double uneven = unevenness_(random_);
+        const double error_m = normal_(random_) * 2.0 * uneven * std::sqrt(d_m);
+        return {{d_m, uneven, 0.0}, std::abs(error_m)};
+    }
+    std::vector<ErrorGrowth::Observation> many(int count) {
+        std::vector<ErrorGrowth::Observation> made;
+        std::generate_n(std::back_inserter(made), count, [this] { return next(); });
+        return made;
+    }
+
+private:
+    std::mt19937 random_;
+    std::uniform_real_distribution<double> distance_{1.0, 60.0};
+    std::uniform_real_distribution<double> unevenness_{0.02, 0.3};
+    std::normal_distribution<double> normal_{0.0, 1.0};
+};
+
+double coveredShare(const ErrorGrowth& growth,
+                    const std::vector<ErrorGrowth::Observation>& observations) {
+    const auto covered = std::ranges::count_if(
+        observations, [&](const auto& o) { return o.error_m <= growth.halfWidth_m(o.facts); });
+    return static_cast<double>(covered) / static_cast<double>(observations.size());
+}
+
 TEST(ErrorGrowth, CoversNineteenInTwentyOfErrorsMadeTheSameWay) {
-    constexpr unsigned seed = 7;
-    SCOPED_TRACE(testing::Message() << "seed " << seed);
-    std::mt19937 random(seed);
-    std::uniform_real_distribution<double> distance(0.0, 60.0);
-    std::normal_distribution<double> normal(0.0, 1.0);
-    const auto made = [&] {
-        const double d_m = distance(random);
-        return ErrorGrowth::Observation{d_m, std::abs(normal(random)) * 0.2 * std::sqrt(d_m), 0.1,
-                                        0.0};
-    };
-    std::vector<ErrorGrowth::Observation> observations;
-    for (int i = 0; i < 4000; ++i) {
-        observations.push_back(made());
+    for (const unsigned seed : {7U, 8U, 9U}) {
+        SCOPED_TRACE(testing::Message() << "seed " << seed);
+        MadeUpErrors errors(seed);
+        const ErrorGrowth growth = ErrorGrowth::from(errors.many(4000), 0.02);
+        const auto later = errors.many(4000);
+        EXPECT_NEAR(coveredShare(growth, later), 0.95, 0.015);
+        std::vector<ErrorGrowth::Observation> rough;
+        std::ranges::copy_if(later, std::back_inserter(rough),
+                             [](const auto& o) { return o.facts.unevenness > 0.2; });
+        EXPECT_NEAR(coveredShare(growth, rough), 0.95, 0.03) << "where the bottom is uneven";
+        EXPECT_GT(growth.halfWidth_m({200.0, 0.1, 0.0}), growth.halfWidth_m({60.0, 0.1, 0.0}));
     }
-    const ErrorGrowth growth = ErrorGrowth::from(observations, 0.02);
-    int covered = 0;
-    for (int i = 0; i < 4000; ++i) {
-        const ErrorGrowth::Observation o = made();
-        covered += o.error_m <= growth.halfWidth_m(o.distance_m, o.unevenness) ? 1 : 0;
-    }
-    EXPECT_NEAR(covered / 4000.0, 0.95, 0.02);
-    EXPECT_GT(growth.halfWidth_m(200.0, 0.1), growth.halfWidth_m(60.0, 0.1));
+}
+
+TEST(ErrorGrowth, AllowsForPositionsOnASlopeEvenAtASounding) {
+    MadeUpErrors errors(3);
+    const ErrorGrowth growth = ErrorGrowth::from(errors.many(500), 0.08);
+    EXPECT_GE(growth.halfWidth_m({0.0, 0.01, 0.0}), 1.96 * 0.08);
+    EXPECT_GE(growth.halfWidth_m({0.0, 0.01, 0.5}), 1.0);
+}
+
+TEST(ErrorGrowth, IsWideWhereNothingCanBeHeldOut) {
+    const ErrorGrowth growth = ErrorGrowth::from({}, 0.08);
+    EXPECT_GT(growth.halfWidth_m({100.0, 0.1, 0.05}), 5.0);
+    EXPECT_GT(growth.halfWidth_m({400.0, 0.1, 0.05}), growth.halfWidth_m({100.0, 0.1, 0.05}));
 }
 
 } // namespace
