@@ -94,6 +94,15 @@ grid::DepthGrid depthsOf(const Job& job, const solver::Ground& ground,
     return depth;
 }
 
+/// What the solver needs, most of all memory, is given back with the bottom.
+solver::Bottom bottomOf(const Job& job, const solver::Ground& ground, solver::Field trend) {
+    solver::BottomDrawer drawer(ground.cells,
+                                solver::shorePullsOf(job.outline, ground.cells, ground.frame()),
+                                job.bottom.threads);
+    return drawer.draw(trend, solver::samplesOf(ground, job.soundings, job.used), job.bottom,
+                       nullptr, job.progress);
+}
+
 base::Result<DrawnWater> draw(Job& job) {
     const Clock::time_point start = Clock::now();
     auto ground = solver::groundOf(job.outline, job.cell);
@@ -120,13 +129,9 @@ base::Result<DrawnWater> draw(Job& job) {
     job.bottom.stiffness = choice.stiffness;
     job.bottom.contourStiffness = choice.contourStiffness;
     job.progress.begin("drawing the bottom");
-    const solver::Field trend =
+    solver::Field trend =
         trendGround->onto(*ground, trendGround->trendFrom(job.soundings, job.used, job.progress));
-    solver::BottomDrawer drawer(ground->cells,
-                                solver::shorePullsOf(job.outline, ground->cells, ground->frame()),
-                                job.bottom.threads);
-    const std::vector<solver::Sample> samples = solver::samplesOf(*ground, job.soundings, job.used);
-    const solver::Bottom bottom = drawer.draw(trend, samples, job.bottom, nullptr, job.progress);
+    const solver::Bottom bottom = bottomOf(job, *ground, std::move(trend));
     if (bottom.wasStopped) {
         return std::unexpected(base::cancelled());
     }
@@ -138,7 +143,7 @@ base::Result<DrawnWater> draw(Job& job) {
     drawn.report.stiffness = choice.stiffness;
     drawn.report.contourStiffness = choice.contourStiffness;
     drawn.report.heldOut = choice.heldOut;
-    drawn.report.soundingsUsed = samples.size();
+    drawn.report.soundingsUsed = bottom.samples;
     drawn.report.passes = job.bottom.passes;
     drawn.report.iterations = bottom.iterations;
     drawn.report.drawSeconds = secondsSince(start);

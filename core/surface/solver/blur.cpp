@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace surface::solver {
 
@@ -50,11 +51,12 @@ Field Blur::sums(Field field) const {
     return field;
 }
 
-Field Blur::of(const Field& field) const {
-    Field result = sums(field);
-    Field blurred(field.size(), 0.0);
-    cells_->forEach([&](std::size_t p, std::size_t) { blurred[p] = result[p] / weights_[p]; });
-    return blurred;
+Field Blur::of(Field field) const {
+    field = sums(std::move(field));
+    for (std::size_t p = 0; p < field.size(); ++p) {
+        field[p] = cells_->isActive(p) ? field[p] / weights_[p] : 0.0;
+    }
+    return field;
 }
 
 } // namespace surface::solver

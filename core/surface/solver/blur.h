@@ -11,7 +11,7 @@ class Blur {
 public:
     Blur(const ActiveCells& cells, double deviation_m);
     /// The field must be 0 where no cell is active.
-    [[nodiscard]] Field of(const Field& field) const;
+    [[nodiscard]] Field of(Field field) const;
 
 private:
     [[nodiscard]] Field sums(Field field) const;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/progress.h"
+#include "core/surface/solver/bottom_operator.h"
 #include "core/surface/solver/conjugate_gradients.h"
 #include "core/surface/solver/lay_of_bottom.h"
 #include "core/surface/solver/shore_line.h"
@@ -27,6 +28,7 @@ struct BottomSettings {
 struct Bottom {
     Field depth_m;
     LayOfBottom lay;
+    std::size_t samples = 0; ///< Drawn from.
     int iterations = 0;
     bool wasStopped = false;
 };
@@ -53,7 +55,7 @@ private:
 
     const ActiveCells* cells_;
     std::vector<ShorePull> shore_;
-    StencilMatrix<double> matrix_;
+    BottomOperator operator_;
     Multigrid multigrid_;
     Field right_;
 };

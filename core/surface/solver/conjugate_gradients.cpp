@@ -25,15 +25,14 @@ double dot(const ActiveCells& cells, const Field& a, const Field& b) {
 
 } // namespace
 
-Ended conjugateGradients(const ActiveCells& cells, const StencilMatrix<double>& matrix,
-                         Multigrid& preconditioner, const Field& b, Field& x, double tolerance,
-                         int threads, const base::Progress& progress) {
-    Field residual(cells.places(), 0.0);
+Ended conjugateGradients(const ActiveCells& cells, const Apply& apply, Multigrid& preconditioner,
+                         Field& b, Field& x, double tolerance, const base::Progress& progress) {
+    Field& residual = b;
     Field direction(cells.places(), 0.0);
     Field product(cells.places(), 0.0);
     Field correction(cells.places(), 0.0);
-    multiply(cells, matrix, x, residual, threads);
-    cells.forEach([&](std::size_t p, std::size_t) { residual[p] = b[p] - residual[p]; });
+    apply(x, product);
+    cells.forEach([&](std::size_t p, std::size_t) { residual[p] -= product[p]; });
     double previous = 0.0;
     Ended ended;
     while (ended.iterations < mostIterations) {
@@ -48,7 +47,7 @@ Ended conjugateGradients(const ActiveCells& cells, const StencilMatrix<double>& 
         cells.forEach([&](std::size_t p, std::size_t) {
             direction[p] = correction[p] + beta * direction[p];
         });
-        multiply(cells, matrix, direction, product, threads);
+        apply(direction, product);
         const double bend = dot(cells, direction, product);
         const double pull = dot(cells, direction, residual);
         if (!(bend > 0.0) || !std::isfinite(pull)) {
@@ -69,6 +68,15 @@ Ended conjugateGradients(const ActiveCells& cells, const StencilMatrix<double>& 
         }
     }
     return ended;
+}
+
+Ended conjugateGradients(const ActiveCells& cells, const StencilMatrix<double>& matrix,
+                         Multigrid& preconditioner, const Field& b, Field& x, double tolerance,
+                         int threads, const base::Progress& progress) {
+    Field left = b;
+    return conjugateGradients(
+        cells, [&](const Field& from, Field& to) { multiply(cells, matrix, from, to, threads); },
+        preconditioner, left, x, tolerance, progress);
 }
 
 } // namespace surface::solver

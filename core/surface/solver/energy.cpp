@@ -5,7 +5,7 @@ namespace surface::solver {
 
 namespace {
 
-using Matrix = StencilMatrix<double>;
+using Matrix = StencilMatrix<float>; // for its steps
 
 template <std::size_t Count>
 bool allActive(const ActiveCells& cells, std::size_t at, const std::array<Step, Count>& steps) {
@@ -17,9 +17,10 @@ bool allActive(const ActiveCells& cells, std::size_t at, const std::array<Step, 
     return true;
 }
 
-template <std::size_t Count>
+template <class Number, std::size_t Count>
 void addIfInside(const ActiveCells& cells, std::size_t at, const std::array<Step, Count>& steps,
-                 const std::array<double, Count>& factors, double weight, Matrix& matrix) {
+                 const std::array<double, Count>& factors, double weight,
+                 StencilMatrix<Number>& matrix) {
     if (allActive(cells, at, steps)) {
         matrix.addSquare(cells, at, steps, factors, weight);
     }
@@ -39,7 +40,8 @@ constexpr std::array<Step, 9> around{Step{-1, -1}, Step{0, -1}, Step{1, -1},
 
 } // namespace
 
-void addBending(const ActiveCells& cells, double weight, Matrix& matrix) {
+template <class Number>
+void addBending(const ActiveCells& cells, double weight, StencilMatrix<Number>& matrix) {
     const double w = weight / (cells.cell_m() * cells.cell_m());
     cells.forEach([&](std::size_t p, std::size_t) {
         addIfInside(cells, p, alongX, second, w, matrix);
@@ -48,28 +50,31 @@ void addBending(const ActiveCells& cells, double weight, Matrix& matrix) {
     });
 }
 
-void addMembrane(const ActiveCells& cells, double weight, Matrix& matrix) {
+template <class Number>
+void addMembrane(const ActiveCells& cells, double weight, StencilMatrix<Number>& matrix) {
     cells.forEach([&](std::size_t p, std::size_t) {
         addIfInside(cells, p, toEast, first, weight, matrix);
         addIfInside(cells, p, toSouth, first, weight, matrix);
     });
 }
 
-void addSize(const ActiveCells& cells, double weight, Matrix& matrix) {
+template <class Number>
+void addSize(const ActiveCells& cells, double weight, StencilMatrix<Number>& matrix) {
     const double w = weight * cells.cell_m() * cells.cell_m();
     for (std::size_t k = 0; k < cells.unknowns(); ++k) {
-        matrix.row(k)[Matrix::middle] += w;
+        matrix.row(k)[Matrix::middle] += static_cast<Number>(w);
     }
 }
 
+template <class Number>
 void addContourBending(const ActiveCells& cells, const ContourDirections& directions, double weight,
-                       Matrix& matrix) {
+                       StencilMatrix<Number>& matrix) {
     const double w = weight / (cells.cell_m() * cells.cell_m());
     cells.forEach([&](std::size_t p, std::size_t) {
         const double xx = directions.xx[p];
         const double xy = directions.xy[p];
         const double yy = directions.yy[p];
-        if (xx + yy < 0.02 || !allActive(cells, p, around)) {
+        if (xx + yy < leastContour || !allActive(cells, p, around)) {
             return;
         }
         // rows run south, y runs north: the mixed difference changes its sign
@@ -77,6 +82,30 @@ void addContourBending(const ActiveCells& cells, const ContourDirections& direct
                                             0.5 * xy,  yy, -0.5 * xy};
         matrix.addSquare(cells, p, around, factors, w);
     });
+}
+
+template void addBending(const ActiveCells&, double, StencilMatrix<float>&);
+template void addBending(const ActiveCells&, double, StencilMatrix<double>&);
+template void addMembrane(const ActiveCells&, double, StencilMatrix<float>&);
+template void addMembrane(const ActiveCells&, double, StencilMatrix<double>&);
+template void addSize(const ActiveCells&, double, StencilMatrix<double>&);
+template void addContourBending(const ActiveCells&, const ContourDirections&, double,
+                                StencilMatrix<float>&);
+template void addContourBending(const ActiveCells&, const ContourDirections&, double,
+                                StencilMatrix<double>&);
+
+std::vector<std::uint8_t> wholeDifferences(const ActiveCells& cells) {
+    std::vector<std::uint8_t> bits(cells.places(), 0);
+    cells.forEach([&](std::size_t p, std::size_t) {
+        const auto bitOf = [&](const auto& steps, std::uint8_t bit) {
+            return allActive(cells, p, steps) ? bit : std::uint8_t{0};
+        };
+        bits[p] = static_cast<std::uint8_t>(
+            bitOf(alongX, whole::alongX) | bitOf(alongY, whole::alongY) |
+            bitOf(corner, whole::corner) | bitOf(toEast, whole::toEast) |
+            bitOf(toSouth, whole::toSouth) | bitOf(around, whole::around));
+    });
+    return bits;
 }
 
 } // namespace surface::solver

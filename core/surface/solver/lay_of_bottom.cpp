@@ -5,6 +5,7 @@
 #include "core/surface/solver/gradient.h"
 
 #include <cmath>
+#include <utility>
 
 namespace surface::solver {
 
@@ -16,17 +17,20 @@ constexpr double flat = 1e-5;
 } // namespace
 
 LayOfBottom layOf(const ActiveCells& cells, const Field& depth_m, double blur_m) {
-    const Gradient gradient = gradientOf(cells, depth_m);
-    Field xx(cells.places(), 0.0);
-    Field xy(cells.places(), 0.0);
-    Field yy(cells.places(), 0.0);
+    Gradient gradient = gradientOf(cells, depth_m);
+    LayOfBottom lay;
+    lay.contours.xy.assign(cells.places(), 0.0);
     cells.forEach([&](std::size_t p, std::size_t) {
-        xx[p] = gradient.east[p] * gradient.east[p];
-        xy[p] = gradient.east[p] * gradient.north[p];
-        yy[p] = gradient.north[p] * gradient.north[p];
+        lay.contours.xy[p] = gradient.east[p] * gradient.north[p];
+        gradient.east[p] *= gradient.east[p];
+        gradient.north[p] *= gradient.north[p];
     });
+    // on large waters a field is tens of megabytes: none is kept longer than it is needed
     const Blur blur(cells, blur_m);
-    LayOfBottom lay{{blur.of(xx), blur.of(xy), blur.of(yy)}, Field(cells.places(), 0.0)};
+    lay.contours.xx = blur.of(std::move(gradient.east));
+    lay.contours.yy = blur.of(std::move(gradient.north));
+    lay.contours.xy = blur.of(std::move(lay.contours.xy));
+    lay.slope.assign(cells.places(), 0.0);
     cells.forEach([&](std::size_t p, std::size_t) {
         const double a = lay.contours.xx[p];
         const double b = lay.contours.xy[p];

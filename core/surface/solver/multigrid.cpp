@@ -54,6 +54,10 @@ void Multigrid::setMatrix(const StencilMatrix<double>& matrix) {
     std::vector<float>& finest = levels_.front().matrix.numbers();
     std::transform(matrix.numbers().begin(), matrix.numbers().end(), finest.begin(),
                    [](double v) { return static_cast<float>(v); });
+    coarsen();
+}
+
+void Multigrid::coarsen() {
     for (std::size_t k = 1; k < levels_.size(); ++k) {
         makeCoarse(levels_[k - 1], levels_[k]);
     }

@@ -31,6 +31,10 @@ public:
     Multigrid(const ActiveCells& cells, int threads);
     /// Takes a new finest matrix over and makes the coarse ones.
     void setMatrix(const StencilMatrix<double>& matrix);
+    /// The finest matrix, to be filled in place; coarsen() has to follow.
+    [[nodiscard]] StencilMatrix<float>& finest() { return levels_.front().matrix; }
+    /// Makes the coarse matrices of the finest one.
+    void coarsen();
     /// correction = about A^-1 residual.
     void cycle(const Field& residual, Field& correction);
 

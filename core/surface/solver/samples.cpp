@@ -40,21 +40,27 @@ std::optional<Footprint> footprintOf(const ActiveCells& cells, const grid::GridF
     return at;
 }
 
+template <class Number>
 void addPull(const ActiveCells& cells, const Footprint& at, double value, double weight,
-             StencilMatrix<double>& matrix, Field& right) {
+             StencilMatrix<Number>& matrix, Field& right) {
     constexpr std::array<Step, 4> steps{Step{0, 0}, Step{1, 0}, Step{0, 1}, Step{1, 1}};
     for (std::size_t i = 0; i < 4; ++i) {
         if (at.weights[i] == 0.0) {
             continue;
         }
-        double* row = matrix.row(static_cast<std::size_t>(cells.unknownAt(at.places[i])));
+        Number* row = matrix.row(static_cast<std::size_t>(cells.unknownAt(at.places[i])));
         for (std::size_t j = 0; j < 4; ++j) {
             row[(steps[j].row - steps[i].row + 2) * 5 + steps[j].col - steps[i].col + 2] +=
-                weight * at.weights[i] * at.weights[j];
+                static_cast<Number>(weight * at.weights[i] * at.weights[j]);
         }
         right[at.places[i]] += weight * at.weights[i] * value;
     }
 }
+
+template void addPull(const ActiveCells&, const Footprint&, double, double, StencilMatrix<float>&,
+                      Field&);
+template void addPull(const ActiveCells&, const Footprint&, double, double, StencilMatrix<double>&,
+                      Field&);
 
 std::vector<double> thinningWeights(const std::vector<Sample>& samples, double block_m) {
     std::map<std::pair<std::int64_t, std::int64_t>, int> counts;

@@ -34,8 +34,9 @@ struct Sample {
 };
 
 /// Adds weight x (value at the footprint - value)^2 to the energy: its matrix and right side.
+template <class Number>
 void addPull(const ActiveCells& cells, const Footprint& at, double value, double weight,
-             StencilMatrix<double>& matrix, Field& right);
+             StencilMatrix<Number>& matrix, Field& right);
 
 /// For each sample 1 / (samples in the same block of `block_m`).
 [[nodiscard]] std::vector<double> thinningWeights(const std::vector<Sample>& samples,

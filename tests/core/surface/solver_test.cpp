@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/surface/solver/bottom_operator.h"
 #include "core/surface/solver/conjugate_gradients.h"
 #include "core/surface/solver/energy.h"
 #include "core/surface/solver/samples.h"
@@ -88,6 +89,47 @@ TEST(Solver, AgreesWithADirectSolution) {
     system.cells.forEach([&](std::size_t place, std::size_t unknown) {
         ASSERT_NEAR(x[place], exact[unknown], 0.005);
     });
+}
+
+TEST(BottomOperator, IsTheMatrixOfItsEnergyForAnyThreads) {
+    const support::MadeUpWater water = support::madeUpWater(
+        {{support::circle({0.0, 0.0}, 400.0), {support::circle({40.0, 0.0}, 60.0)}}},
+        [](geo::WaterPoint) { return 5.0; }, 4.0);
+    const ActiveCells cells = ActiveCells::of(water.mask);
+    std::mt19937 random(11);
+    std::uniform_real_distribution<double> any(-1.0, 1.0);
+    Field x(cells.places(), 0.0);
+    surface::solver::ContourDirections contours{x, x, x};
+    cells.forEach([&](std::size_t p, std::size_t) {
+        const double angle = 3.0 * any(random);
+        const double sure = p % 7 == 0 ? 0.0 : 0.5 + 0.5 * any(random);
+        x[p] = 10.0 * any(random);
+        contours.xx[p] = sure * std::cos(angle) * std::cos(angle);
+        contours.xy[p] = sure * std::cos(angle) * std::sin(angle);
+        contours.yy[p] = sure * std::sin(angle) * std::sin(angle);
+    });
+    Matrix matrix(cells);
+    Field right(cells.places(), 0.0);
+    surface::solver::BottomOperator bottom(cells);
+    surface::solver::addBending(cells, 300.0, matrix);
+    surface::solver::addMembrane(cells, 0.03, matrix);
+    surface::solver::addContourBending(cells, contours, 9000.0, matrix);
+    bottom.setBends(300.0, 0.03, 9000.0, &contours);
+    for (int k = 0; k < 50; ++k) {
+        const geo::WaterPoint p{350.0 * any(random), 15.0 * any(random) + 150.0};
+        const auto at = surface::solver::footprintOf(cells, water.mask.frame(), p);
+        surface::solver::addPull(cells, at.value(), 3.0, 100.0, matrix, right);
+        bottom.addPull(at.value(), 100.0);
+    }
+    Field wanted(cells.places(), 0.0);
+    surface::solver::multiply(cells, matrix, x, wanted, 1);
+    for (const int threads : {1, 2, 3}) {
+        Field product(cells.places(), 0.0);
+        bottom.multiply(x, product, threads);
+        cells.forEach([&](std::size_t p, std::size_t) {
+            ASSERT_NEAR(product[p], wanted[p], 1e-9 * 9000.0 * 10.0) << threads << " threads";
+        });
+    }
 }
 
 TEST(Energy, BendingOfAPlaneIsNothing) {
