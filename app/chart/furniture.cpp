@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/furniture.h"
 
+#include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
 #include "core/wind/beaufort.h"
@@ -240,6 +241,15 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
         pieces.push_back({QRectF(page.right() - edge * s - keyWidth(s),
                                  page.bottom() - edge * s - height, keyWidth(s), height),
                           drawKey});
+    }
+    const bool hasCrossings = on.content.derived.checked &&
+                              !on.content.derived.checked->crossings.empty() &&
+                              on.content.shown.contains(LayerKind::crossings);
+    const QSizeF card = crossingKeySize(s);
+    const double left = (2.0 * edge) * s + scaleWidth;
+    if (hasCrossings && left + card.width() < page.right() - 2.0 * edge * s - keyWidth(s)) {
+        pieces.push_back(
+            {{{left, page.bottom() - edge * s - card.height()}, card}, drawCrossingKey});
     }
     return pieces;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/picking.h"
 
+#include "app/chart/crossing_dot.h"
 #include "app/chart/mark_drawing.h"
 #include "app/chart/placed_things.h"
 #include "app/chart/stay_ring.h"
@@ -85,6 +86,24 @@ std::optional<SoundingPick> soundingAt(const ChartContent& content, const ViewFr
         }
     }
     return nearest;
+}
+
+std::optional<std::size_t> crossingAt(const ChartContent& content, const ViewFrame& view,
+                                      QPointF pixel) {
+    if (!content.derived.checked || !content.shown.contains(LayerKind::crossings)) {
+        return std::nullopt;
+    }
+    std::optional<std::size_t> largest;
+    double most = 0.0;
+    const auto& crossings = content.derived.checked->crossings;
+    for (std::size_t i = 0; i < crossings.size(); ++i) {
+        const double radius = dotOf(crossings[i], 1.0).radius;
+        if (radius > most && apart(view.toScreen(crossings[i].at), pixel) <= radius + 1.0) {
+            most = radius;
+            largest = i;
+        }
+    }
+    return largest;
 }
 
 std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view, QPointF pixel) {

@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/layers/crossings_layer.h"
 
+#include "app/chart/crossing_dot.h"
+
 #include <algorithm>
 #include <cmath>
 #include <vector>
 
 namespace chart {
-
-namespace {
-
-constexpr double fullAt_m = 0.6; // a difference that gets the full colour of its side
-
-} // namespace
 
 void CrossingsLayer::paint(LayerContext& on) const {
     if (!on.content.derived.checked) {
@@ -29,11 +25,8 @@ void CrossingsLayer::paint(LayerContext& on) const {
                          return std::abs(a->difference_m()) < std::abs(b->difference_m());
                      });
     for (const reduction::Crossing* crossing : seen) {
-        const double share = crossing->difference_m() / fullAt_m;
-        const double radius = (3.0 + 2.5 * std::min(std::abs(share), 1.0)) * on.scale;
-        on.painter.setPen(QPen(withAlpha(on.palette.ink, 0.75), 0.9 * on.scale));
-        on.painter.setBrush(on.palette.difference(share));
-        on.painter.drawEllipse(on.view.toScreen(crossing->at), radius, radius);
+        drawDot(on.painter, on.view.toScreen(crossing->at), dotOf(*crossing, on.scale), on.palette,
+                on.scale);
     }
 }
 

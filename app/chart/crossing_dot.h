@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/chart/layers/layer.h"
+#include "core/reduction/crossing.h"
+
+namespace chart {
+
+/// A crossing as it is drawn: the more its two depths differ, the larger and the stronger in
+/// colour; what differs by more than a yardstick allows stands in a ring. So it can be read
+/// without telling colours apart.
+struct CrossingDot {
+    double share = 0.0;    ///< Of the difference that gets the full size, -1 to 1.
+    double radius = 0.0;   ///< Without the ring.
+    bool isBeyond = false; ///< Beyond what two soundings of IHO S-44 order 2 may differ by.
+};
+
+[[nodiscard]] CrossingDot dotOf(const reduction::Crossing& crossing, double scale);
+void drawDot(QPainter& painter, QPointF at, const CrossingDot& dot, const Palette& palette,
+             double scale);
+
+/// What the dots mean, for the foot of the chart: how large its card is, and the card itself.
+[[nodiscard]] QSizeF crossingKeySize(double scale);
+void drawCrossingKey(LayerContext& on, const QRectF& box);
+
+} // namespace chart
