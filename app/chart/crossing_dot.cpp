@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <utility>
 
 namespace chart {
 
@@ -16,6 +18,7 @@ constexpr double fullAt_m = 0.6; // a difference that gets the full size and col
 constexpr double leastRadius = 2.6;
 constexpr double fullRadius = 6.4;
 constexpr double ringApart = 3.2;
+constexpr double roomAbout = 15.0; // pixels that a dot keeps from the next
 
 constexpr double keyWidth = 276.0;
 constexpr double keyHeight = 70.0;
@@ -63,6 +66,50 @@ void drawDot(QPainter& painter, QPointF at, const CrossingDot& dot, const Palett
     painter.setPen(QPen(withAlpha(palette.ink, 0.85), 0.9 * scale));
     painter.setBrush(palette.difference(dot.share));
     painter.drawEllipse(at, dot.radius, dot.radius);
+}
+
+std::vector<std::size_t> crossingsShown(const ChartContent& content, const ViewFrame& view,
+                                        double scale) {
+    if (!content.derived.checked) {
+        return {};
+    }
+    const auto& crossings = content.derived.checked->crossings;
+    const geo::Box sight = view.box();
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < crossings.size(); ++i) {
+        if (sight.holds(crossings[i].at)) {
+            order.push_back(i);
+        }
+    }
+    std::ranges::stable_sort(order, std::ranges::greater{}, [&crossings](std::size_t i) {
+        return std::abs(crossings[i].difference_m());
+    });
+    // Taken ones by squares of the page as large as the room that each keeps about it.
+    const double room = roomAbout * scale;
+    std::map<std::pair<int, int>, std::vector<QPointF>> taken;
+    std::vector<std::size_t> shown;
+    for (const std::size_t i : order) {
+        const QPointF at = view.toScreen(crossings[i].at);
+        const int col = static_cast<int>(std::floor(at.x() / room));
+        const int row = static_cast<int>(std::floor(at.y() / room));
+        bool isCrowded = false;
+        for (int c = col - 1; c <= col + 1; ++c) {
+            for (int r = row - 1; r <= row + 1; ++r) {
+                const auto square = taken.find({c, r});
+                isCrowded = isCrowded || (square != taken.end() &&
+                                          std::ranges::any_of(square->second, [&](QPointF other) {
+                                              const QPointF way = other - at;
+                                              return std::hypot(way.x(), way.y()) < room;
+                                          }));
+            }
+        }
+        if (!isCrowded) {
+            taken[{col, row}].push_back(at);
+            shown.push_back(i);
+        }
+    }
+    std::ranges::reverse(shown);
+    return shown;
 }
 
 QSizeF crossingKeySize(double scale) {

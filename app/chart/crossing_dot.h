@@ -4,6 +4,9 @@
 #include "app/chart/layers/layer.h"
 #include "core/reduction/crossing.h"
 
+#include <cstddef>
+#include <vector>
+
 namespace chart {
 
 /// A crossing as it is drawn: the more its two depths differ, the larger and the stronger in
@@ -18,6 +21,11 @@ struct CrossingDot {
 [[nodiscard]] CrossingDot dotOf(const reduction::Crossing& crossing, double scale);
 void drawDot(QPainter& painter, QPointF at, const CrossingDot& dot, const Palette& palette,
              double scale);
+
+/// The crossings in sight that are drawn, by their positions among all; the largest differences
+/// last, to be drawn on top. Where they crowd, what differs most stands for its neighbours.
+[[nodiscard]] std::vector<std::size_t> crossingsShown(const ChartContent& content,
+                                                      const ViewFrame& view, double scale);
 
 /// What the dots mean, for the foot of the chart: how large its card is, and the card itself.
 [[nodiscard]] QSizeF crossingKeySize(double scale);

@@ -93,17 +93,17 @@ std::optional<std::size_t> crossingAt(const ChartContent& content, const ViewFra
     if (!content.derived.checked || !content.shown.contains(LayerKind::crossings)) {
         return std::nullopt;
     }
-    std::optional<std::size_t> largest;
-    double most = 0.0;
+    std::optional<std::size_t> nearest;
+    double least = 1e9;
     const auto& crossings = content.derived.checked->crossings;
-    for (std::size_t i = 0; i < crossings.size(); ++i) {
-        const double radius = dotOf(crossings[i], 1.0).radius;
-        if (radius > most && apart(view.toScreen(crossings[i].at), pixel) <= radius + 1.0) {
-            most = radius;
-            largest = i;
+    for (const std::size_t i : crossingsShown(content, view, 1.0)) {
+        const double distance = apart(view.toScreen(crossings[i].at), pixel);
+        if (distance <= dotOf(crossings[i], 1.0).radius + 1.0 && distance < least) {
+            least = distance;
+            nearest = i;
         }
     }
-    return largest;
+    return nearest;
 }
 
 std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view, QPointF pixel) {

@@ -41,6 +41,8 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
         row->addWidget(widget);
         widget->hide();
     }
+    // As high as with its button, so that the chart lies still when something runs.
+    said_->setMinimumHeight(stop_->sizeHint().height());
     column->addLayout(row);
 
     connect(stop_, &QToolButton::clicked, &jobs, &jobs::JobRunner::cancelAll);

@@ -45,6 +45,9 @@ protected:
         SurveyStep::showEvent(event);
         context_.chart.setShown(chart::LayerKind::soundings, true);
         context_.chart.setShown(chart::LayerKind::crossings, true);
+        if (!water().days.empty()) {
+            context_.chart.lookAlong(0);
+        }
     }
     void hideEvent(QHideEvent* event) override {
         SurveyStep::hideEvent(event);

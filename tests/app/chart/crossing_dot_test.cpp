@@ -69,6 +69,21 @@ TEST(CrossingDot, IsExplainedOnTheChartWhileItIsShown) {
     }
 }
 
+TEST(CrossingsShown, WhatDiffersMostStandsForItsNeighboursWhereTheyCrowd) {
+    chart::ChartContent content = withCrossings();
+    auto checked = std::make_shared<water::CheckedSurvey>(*content.derived.checked);
+    checked->crossings.clear();
+    for (const double x_m : {0.0, 1.0, 2.0, 60.0}) {
+        checked->crossings.push_back(differing(x_m == 1.0 ? -0.5 : 0.1));
+        checked->crossings.back().at = {x_m, 0.0};
+    }
+    content.derived.checked = checked;
+    const chart::ViewFrame far = chart::wholeWater(content, {900, 640}).centredOn({0.0, 0.0});
+    EXPECT_EQ(chart::crossingsShown(content, far, 1.0), (std::vector<std::size_t>{3, 1}));
+    const chart::ViewFrame near = far.zoomed(20.0 / far.pixelsPerMetre(), {450, 320});
+    EXPECT_EQ(chart::crossingsShown(content, near, 1.0), (std::vector<std::size_t>{2, 0, 1}));
+}
+
 TEST(CrossingAt, FindsTheDotUnderThePointerOnlyWhileItIsShown) {
     chart::ChartContent content = withCrossings();
     const chart::ViewFrame view = chart::wholeWater(content, {900, 640});

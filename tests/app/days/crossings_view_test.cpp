@@ -73,13 +73,11 @@ TEST_F(CrossingsViewTest, NamesTheDaysShortAndOnceWhereBothAreTheSame) {
 }
 
 TEST_F(CrossingsViewTest, NamesTheSectionOrElseThePlace) {
-    ASSERT_TRUE(derived_.sections != nullptr);
-    const auto& section = derived_.sections->sections.front();
-    auto checked = std::make_shared<water::CheckedSurvey>(*derived_.checked);
-    checked->crossings[1].at = section.middle;
-    derived_.checked = checked;
+    auto map = std::make_shared<sections::SectionMap>(*derived_.sections);
+    map->sectionOfCell[map->sectionOfCell.frame().cellOf({50.0, 0.0})] = 2;
+    derived_.sections = map;
     const auto view = survey_day::crossingsViewOf(input());
-    EXPECT_EQ(view.worst[0][0].toStdString(), section.name);
+    EXPECT_EQ(view.worst[0][0].toStdString(), map->sections[2].name);
     EXPECT_TRUE(view.worst[1][0].endsWith(" E")) << view.worst[1][0].toStdString(); // on land
 }
 
