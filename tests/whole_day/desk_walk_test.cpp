@@ -443,7 +443,7 @@ private slots:
 
     void cleanupTestCase() { window_.reset(); }
 
-private:
+private: // NOLINT(readability-redundant-access-specifiers): those before are slots
     open_water::OpenWater& open() { return window_->open(); }
 
     /// Whether some visible label of the survey day holds these words.

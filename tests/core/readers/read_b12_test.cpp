@@ -22,7 +22,9 @@ TEST(ReadB12, ATextTableIsKnownByTheHeaderThatIsLaidDown) {
 TEST(ReadB12, ATableThatOnlyLooksLikeItStaysATable) {
     const support::ScratchFolder scratch;
     for (const std::string header : {"lon,lat,depth,time", "LON,LAT,DEPTH,TIME,TEMP", "3,55,4,0"}) {
-        const auto kind = readKindOf(scratch.file("table.csv", header + "\n" + rows));
+        std::string text = header;
+        text.append("\n").append(rows);
+        const auto kind = readKindOf(scratch.file("table.csv", text));
         ASSERT_TRUE(kind) << header;
         EXPECT_EQ(*kind, SoundingFileKind::table) << header;
     }
