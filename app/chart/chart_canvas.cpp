@@ -260,6 +260,8 @@ void ChartCanvas::click(QPointF pixel, Qt::KeyboardModifiers keys) {
         emit markClicked(*rank);
     } else if (const auto stay = stayAt(content_, view_, pixel)) {
         emit stayClicked(*stay);
+    } else if (const auto crossing = crossingAt(content_, view_, pixel)) {
+        emit crossingClicked(*crossing);
     } else if (const auto sounding = soundingAt(content_, view_, pixel)) {
         emit soundingClicked(*sounding);
     } else if (const auto section = sectionAt(content_, view_, pixel)) {

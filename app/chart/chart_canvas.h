@@ -51,6 +51,7 @@ signals:
     void markClicked(int rank);
     void markDragged(int rank, geo::WaterPoint to);
     void soundingClicked(chart::SoundingPick sounding);
+    void crossingClicked(std::size_t crossing); ///< Position among all.
     void sectionClicked(int section);
     void stayClicked(logbook::StayId stay);
     void lineDrawn(geo::WaterPoint from, geo::WaterPoint to);

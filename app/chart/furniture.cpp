@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/furniture.h"
 
+#include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
 #include "core/wind/beaufort.h"
@@ -10,6 +11,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
+#include <optional>
 
 namespace chart {
 
@@ -155,29 +158,51 @@ void drawKey(LayerContext& on, const QRectF& box) {
              QStringLiteral("a guess"), on.palette.ink);
 }
 
-/// Where a card of `size` hides the least water: at the upper left, the upper right below north, or
-/// the lower left above the scale.
-QRectF driest(const LayerContext& on, QSizeF size) {
+double scaleWidthOf(const LayerContext& on) {
+    const units::Length length =
+        roundLength(on.content.words, on.view.pixelsPerMetre(), 150.0 * on.scale);
+    return std::max(length.inMetres() * on.view.pixelsPerMetre() + 20.0 * on.scale,
+                    74.0 * on.scale);
+}
+
+/// Where a card of `size` hides the least water and none of `others`: at the upper left, the upper
+/// right below north, the lower left above the scale, or at the foot beside it. Nothing where there
+/// is no room.
+std::optional<QRectF> driest(const LayerContext& on, QSizeF size,
+                             const std::vector<FurniturePiece>& others) {
     const double s = on.scale;
-    const QSizeF page = on.view.size();
-    const std::array corners{QPointF(edge * s, edge * s),
-                             QPointF(page.width() - size.width() - (edge + 36.0) * s, edge * s),
-                             QPointF(edge * s, page.height() - size.height() - (edge + 46.0) * s)};
-    const auto waterIn = [&](QPointF corner) {
+    const QRectF page(QPointF(0.0, 0.0), on.view.size());
+    const double left = edge * s;
+    const double foot = page.bottom() - edge * s - size.height();
+    const std::array corners{
+        QPointF(left, edge * s), QPointF(page.right() - size.width() - (edge + 36.0) * s, edge * s),
+        QPointF(left, foot - 46.0 * s), QPointF(2.0 * edge * s + scaleWidthOf(on), foot)};
+    const auto waterIn = [&](const QRectF& card) {
         int wet = 0;
         for (int i = 0; i <= 8; ++i) {
             for (int j = 0; j <= 4; ++j) {
-                const QPointF at(corner.x() + size.width() * i / 8.0,
-                                 corner.y() + size.height() * j / 4.0);
+                const QPointF at(card.x() + card.width() * i / 8.0,
+                                 card.y() + card.height() * j / 4.0);
                 wet += on.content.derived.outline->contains(on.view.toWater(at)) ? 1 : 0;
             }
         }
         return wet;
     };
-    const auto best = std::min_element(corners.begin(), corners.end(), [&](QPointF a, QPointF b) {
-        return waterIn(a) < waterIn(b);
-    });
-    return {*best, size};
+    std::optional<QRectF> best;
+    int least = std::numeric_limits<int>::max();
+    for (const QPointF corner : corners) {
+        const QRectF card(corner, size);
+        const bool isFree =
+            page.contains(card) && std::ranges::none_of(others, [&](const FurniturePiece& piece) {
+                return piece.box.intersects(card);
+            });
+        const int wet = isFree ? waterIn(card) : least;
+        if (wet < least) {
+            least = wet;
+            best = card;
+        }
+    }
+    return best;
 }
 
 double keyHeight(const LayerContext& on) {
@@ -223,23 +248,30 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
     }
     pieces.push_back(
         {QRectF(page.right() - (edge + 26.0) * s, edge * s, 20.0 * s, 42.0 * s), drawNorth});
-    const units::Length length = roundLength(on.content.words, on.view.pixelsPerMetre(), 150.0 * s);
-    const double scaleWidth =
-        std::max(length.inMetres() * on.view.pixelsPerMetre() + 20.0 * s, 74.0 * s);
     pieces.push_back(
-        {QRectF(edge * s, page.bottom() - (edge + 38.0) * s, scaleWidth, 38.0 * s), drawScale});
-    if (on.content.planned) {
-        const QFont font = typeface(TypeSize::small, s);
-        const logbook::Wind& wind = on.content.planned->plan.day.wind;
-        const double text = std::max(boxOf(font, on.content.words.wind(wind), {}).width(),
-                                     boxOf(font, windLine(wind), {}).width());
-        pieces.push_back({driest(on, {text + 66.0 * s, 52.0 * s}), drawWind});
-    }
+        {QRectF(edge * s, page.bottom() - (edge + 38.0) * s, scaleWidthOf(on), 38.0 * s),
+         drawScale});
     const double height = keyHeight(on);
     if (on.content.derived.form && page.height() > height + 90.0 * s) {
         pieces.push_back({QRectF(page.right() - edge * s - keyWidth(s),
                                  page.bottom() - edge * s - height, keyWidth(s), height),
                           drawKey});
+    }
+    const auto add = [&](QSizeF size, auto draw) {
+        if (const auto card = driest(on, size, pieces)) {
+            pieces.push_back({*card, draw});
+        }
+    };
+    if (on.content.planned) {
+        const QFont font = typeface(TypeSize::small, s);
+        const logbook::Wind& wind = on.content.planned->plan.day.wind;
+        const double text = std::max(boxOf(font, on.content.words.wind(wind), {}).width(),
+                                     boxOf(font, windLine(wind), {}).width());
+        add({text + 66.0 * s, 52.0 * s}, drawWind);
+    }
+    if (on.content.derived.checked && !on.content.derived.checked->crossings.empty() &&
+        on.content.shown.contains(LayerKind::crossings)) {
+        add(crossingKeySize(s), drawCrossingKey);
     }
     return pieces;
 }

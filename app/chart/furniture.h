@@ -14,7 +14,8 @@ struct FurniturePiece {
     std::function<void(LayerContext&, const QRectF&)> draw;
 };
 
-/// North and wind at the upper corners, the scale at the lower left, the key at the lower right.
+/// North at the upper right, the scale at the lower left, the key at the lower right; the wind and
+/// what crossings mean where they hide the least water.
 /// What there is nothing to say for is left out.
 [[nodiscard]] std::vector<FurniturePiece> furnitureOf(const LayerContext& on);
 

@@ -29,7 +29,8 @@ public:
     [[nodiscard]] QColor depthAt(double share) const;
     /// The step of the ramp for one of `count` bands.
     [[nodiscard]] QColor band(std::size_t index, std::size_t count) const;
-    /// Later pass minus earlier over `full` or more is the full colour of its side; 0 is paper.
+    /// Later pass minus earlier, as a share of a full difference: paper at 0, the full colour of
+    /// its side at -1 and 1. Of the grey twin only how much it is can be read.
     [[nodiscard]] QColor difference(double share) const;
     /// Letters on `ground`, which is lightened where neither ink nor paper would stand on it.
     [[nodiscard]] Lettering lettersOn(const QColor& ground) const;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/picking.h"
 
+#include "app/chart/crossing_dot.h"
 #include "app/chart/mark_drawing.h"
 #include "app/chart/placed_things.h"
 #include "app/chart/stay_ring.h"
@@ -82,6 +83,24 @@ std::optional<SoundingPick> soundingAt(const ChartContent& content, const ViewFr
                 least = distance;
                 nearest = {static_cast<int>(day), i};
             }
+        }
+    }
+    return nearest;
+}
+
+std::optional<std::size_t> crossingAt(const ChartContent& content, const ViewFrame& view,
+                                      QPointF pixel) {
+    if (!content.derived.checked || !content.shown.contains(LayerKind::crossings)) {
+        return std::nullopt;
+    }
+    std::optional<std::size_t> nearest;
+    double least = 1e9;
+    const auto& crossings = content.derived.checked->crossings;
+    for (const std::size_t i : crossingsShown(content, view, 1.0)) {
+        const double distance = apart(view.toScreen(crossings[i].at), pixel);
+        if (distance <= dotOf(crossings[i], 1.0).radius + 1.0 && distance < least) {
+            least = distance;
+            nearest = i;
         }
     }
     return nearest;

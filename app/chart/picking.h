@@ -19,6 +19,9 @@ namespace chart {
 /// What is set aside goes before what is kept: its sign covers the dots of its neighbours.
 [[nodiscard]] std::optional<SoundingPick> soundingAt(const ChartContent& content,
                                                      const ViewFrame& view, QPointF pixel);
+/// The crossing whose dot is there, by its position among all.
+[[nodiscard]] std::optional<std::size_t> crossingAt(const ChartContent& content,
+                                                    const ViewFrame& view, QPointF pixel);
 [[nodiscard]] std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view,
                                            QPointF pixel);
 

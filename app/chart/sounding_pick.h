@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/reduction/reduced_survey.h"
+
 #include <cstddef>
+#include <optional>
 
 namespace chart {
 
@@ -15,5 +18,9 @@ struct SoundingPick {
         return a.day != b.day ? a.day < b.day : a.sounding < b.sounding;
     }
 };
+
+/// The sounding at a position among all kept ones, as keptSoundings() counts them.
+[[nodiscard]] std::optional<SoundingPick> pickOfKept(const reduction::ReducedSurvey& survey,
+                                                     std::size_t kept);
 
 } // namespace chart

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/chart_link.h"
 
+#include "app/chart/verdict_now.h"
+
 namespace days {
 
 using chart::LayerKind;
@@ -29,16 +31,31 @@ std::optional<int> markStillThere(const chart::ChartContent& before, const water
     return now->marks.front().rank;
 }
 
-/// Whether the days are still those that were looked over, and the sounding is one of them.
+/// Whether the sounding is one of those that were looked over.
 bool isSounding(const chart::ChartContent& content, chart::SoundingPick pick) {
-    const auto day = static_cast<std::size_t>(pick.day);
-    if (!content.water || !content.derived.checked) {
+    if (!chart::isLookedOver(content)) {
         return false;
     }
+    const auto day = static_cast<std::size_t>(pick.day);
     const auto& reduced = content.derived.checked->survey.days;
-    return reduced.size() == content.water->days.size() && day < reduced.size() &&
-           content.water->days[day].soundings.size() == reduced[day].points.size() &&
-           pick.sounding < reduced[day].points.size();
+    return day < reduced.size() && pick.sounding < reduced[day].points.size();
+}
+
+/// Of `choice`, what the act would change: nothing is set aside twice. Nothing at all where the
+/// days are no longer those that were looked over.
+water::SoundingChoice changeable(const chart::ChartContent& content, water::SoundingChoice choice,
+                                 side_view::BrushAct act) {
+    if (!chart::isLookedOver(content)) {
+        return {};
+    }
+    for (std::size_t d = 0; d < choice.size(); ++d) {
+        const auto verdicts = chart::verdictsNow(content, d);
+        std::erase_if(choice[d], [&](std::size_t i) {
+            return (verdicts[i] == soundings::Verdict::kept) !=
+                   (act == side_view::BrushAct::setAside);
+        });
+    }
+    return choice;
 }
 
 } // namespace
@@ -82,12 +99,16 @@ void ChartLink::takeFromOpenWater() {
     if (open_.planned() != content_.planned) {
         content_.selectedMark = markStillThere(content_, open_.planned().get());
     }
+    const bool areOtherCrossings = derived.checked != content_.derived.checked;
     content_.water = open_.water();
     content_.derived = derived;
     content_.planned = open_.planned();
     content_.words = wording::Words(preferences_.units());
     if (sounding_ && !isSounding(content_, *sounding_)) {
         chooseSounding(std::nullopt, false);
+    }
+    if (areOtherCrossings) {
+        chooseCrossing(std::nullopt, false); // Its number means another one by now.
     }
     emit contentChanged();
 }
@@ -100,29 +121,39 @@ void ChartLink::setShown(LayerKind kind, bool isShown) {
     }
 }
 
-void ChartLink::askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take) {
+void ChartLink::ask(const QString& prompt, chart::ToolKind tool) {
     prompt_ = prompt;
-    tool_ = chart::ToolKind::note;
-    take_ = std::move(take);
+    tool_ = tool;
+    take_ = nullptr;
     takeRing_ = nullptr;
+    brush_.reset();
+    takeSoundings_ = nullptr;
+}
+
+void ChartLink::askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take) {
+    ask(prompt, chart::ToolKind::note);
+    take_ = std::move(take);
     emit askingChanged();
 }
 
 void ChartLink::askRing(const QString& prompt, chart::ToolKind tool,
                         std::function<void(const geo::Ring&)> take) {
-    prompt_ = prompt;
-    tool_ = tool;
-    take_ = nullptr;
+    ask(prompt, tool);
     takeRing_ = std::move(take);
+    emit askingChanged();
+}
+
+void ChartLink::askSoundings(const QString& prompt, side_view::BrushAct act,
+                             std::function<void(const water::SoundingChoice&)> take) {
+    ask(prompt, chart::ToolKind::lasso);
+    brush_ = act;
+    takeSoundings_ = std::move(take);
     emit askingChanged();
 }
 
 void ChartLink::stopAsking() {
     if (isAsking()) {
-        tool_ = chart::ToolKind::pan;
-        take_ = nullptr;
-        takeRing_ = nullptr;
-        prompt_.clear();
+        ask({}, chart::ToolKind::pan);
         emit askingChanged();
     }
 }
@@ -140,6 +171,20 @@ void ChartLink::giveRing(const geo::Ring& ring) {
     if (const auto take = takeRing_) {
         stopAsking();
         take(ring);
+    } else if (const auto takeSoundings = takeSoundings_; takeSoundings && brush_) {
+        const auto& checked = content_.derived.checked;
+        takeSoundings(changeable(content_,
+                                 checked ? water::soundingsWithin(checked->survey, ring)
+                                         : water::SoundingChoice(),
+                                 *brush_));
+    }
+}
+
+void ChartLink::giveSoundings(int day, const std::vector<std::size_t>& soundings) {
+    if (const auto takeSoundings = takeSoundings_; takeSoundings && brush_ && content_.water) {
+        water::SoundingChoice choice(content_.water->days.size());
+        choice.at(static_cast<std::size_t>(day)) = soundings;
+        takeSoundings(changeable(content_, std::move(choice), *brush_));
     }
 }
 
@@ -183,17 +228,50 @@ void ChartLink::selectStay(std::optional<logbook::StayId> stay) {
 
 void ChartLink::chooseSounding(std::optional<chart::SoundingPick> sounding, bool isToBeShown) {
     const bool isThere = sounding && isSounding(content_, *sounding);
-    if (replace(sounding_, isThere ? sounding : std::nullopt) || isToBeShown) {
+    const bool hasChanged = replace(sounding_, isThere ? sounding : std::nullopt);
+    if (sounding_ && replace(crossing_, std::optional<std::size_t>())) {
+        emit crossingChosen(false);
+    }
+    if (hasChanged || isToBeShown) {
         emit soundingChosen(isToBeShown);
     }
 }
 
+void ChartLink::chooseCrossing(std::optional<std::size_t> crossing, bool isToBeShown) {
+    const auto& checked = content_.derived.checked;
+    const bool isThere = crossing && checked && *crossing < checked->crossings.size();
+    const bool hasChanged = replace(crossing_, isThere ? crossing : std::nullopt);
+    if (crossing_ && replace(sounding_, std::optional<chart::SoundingPick>())) {
+        emit soundingChosen(false);
+    }
+    if (hasChanged || isToBeShown) {
+        emit crossingChosen(isToBeShown);
+    }
+}
+
+void ChartLink::stopLookingAlong() {
+    chooseSounding(std::nullopt, false);
+    chooseCrossing(std::nullopt, false);
+    emit lookedAlong(std::nullopt);
+}
+
 std::optional<geo::WaterPoint> ChartLink::chosenPlace() const {
+    if (crossing_) {
+        return content_.derived.checked->crossings[*crossing_].at;
+    }
     if (!sounding_ || !isSounding(content_, *sounding_)) {
         return std::nullopt;
     }
     const auto& days = content_.derived.checked->survey.days;
     return days[static_cast<std::size_t>(sounding_->day)].points[sounding_->sounding];
+}
+
+std::optional<chart::SoundingPick> ChartLink::chosenOnTrack() const {
+    if (crossing_) {
+        const water::CheckedSurvey& checked = *content_.derived.checked;
+        return chart::pickOfKept(checked.survey, checked.crossings[*crossing_].soundingB);
+    }
+    return sounding_;
 }
 
 void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {

@@ -6,6 +6,8 @@
 #include "app/chart/tools/tool.h"
 #include "app/open_water/open_water.h"
 #include "app/preferences/preferences.h"
+#include "app/side_view/brush.h"
+#include "core/water/soundings_within.h"
 
 #include <QObject>
 #include <QString>
@@ -36,8 +38,14 @@ public:
     /// into the middle of both; without, they lie still where it can be seen.
     void chooseSounding(std::optional<chart::SoundingPick> sounding, bool isToBeShown);
     [[nodiscard]] std::optional<chart::SoundingPick> chosenSounding() const { return sounding_; }
-    /// Where it lies; nothing where none is chosen.
+    /// The same for a crossing, by its position among all; only one thing is chosen at a time.
+    void chooseCrossing(std::optional<std::size_t> crossing, bool isToBeShown);
+    [[nodiscard]] std::optional<std::size_t> chosenCrossing() const { return crossing_; }
+    /// Where what was chosen lies; nothing where nothing is.
     [[nodiscard]] std::optional<geo::WaterPoint> chosenPlace() const;
+    /// The sounding beside it in the side view: itself, or the one before the crossing on its later
+    /// pass.
+    [[nodiscard]] std::optional<chart::SoundingPick> chosenOnTrack() const;
     void setNextLines(std::shared_ptr<const surface::SurveyTrip> lines);
     void setDayTrack(std::shared_ptr<const rates::Track> track);
     void setSectionRates(std::shared_ptr<const rates::RateTable> rates);
@@ -45,6 +53,8 @@ public:
     void lookAt(geo::WaterPoint place) { emit lookedAt(place); }
     /// Asks the side view to show the depths along the track of a survey day, by its position.
     void lookAlong(int day) { emit lookedAlong(day); }
+    /// Nothing of the tracks is looked at any more, nor any sounding or crossing of them.
+    void stopLookingAlong();
 
     /// Asks the user to point at places of the chart; `take` is given one after the other until it
     /// says that it has enough (false), something else is asked, or asking is stopped.
@@ -53,34 +63,46 @@ public:
     /// with the button held (ToolKind::lasso).
     void askRing(const QString& prompt, chart::ToolKind tool,
                  std::function<void(const geo::Ring&)> take);
+    /// Asks for soundings until asking is stopped: gone round on the chart, or brushed over in the
+    /// side view, with the button held. `take` is given those that the act can change.
+    void askSoundings(const QString& prompt, side_view::BrushAct act,
+                      std::function<void(const water::SoundingChoice&)> take);
     void stopAsking();
     [[nodiscard]] bool isAsking() const { return tool_ != chart::ToolKind::pan; }
     /// What the hand needs for what is being asked.
     [[nodiscard]] chart::ToolKind tool() const { return tool_; }
     /// What is being asked, for the bottom line.
     [[nodiscard]] const QString& prompt() const { return prompt_; }
-    /// The user has pointed, or gone round.
+    /// The brush for the side view while soundings are asked for.
+    [[nodiscard]] std::optional<side_view::BrushAct> brush() const { return brush_; }
+    /// The user has pointed, gone round, or brushed over.
     void givePlace(geo::WaterPoint place);
     void giveRing(const geo::Ring& ring);
+    void giveSoundings(int day, const std::vector<std::size_t>& soundings);
 
 signals:
     void contentChanged();
     void lookedAt(geo::WaterPoint place);
-    void lookedAlong(int day);
+    void lookedAlong(std::optional<int> day);
     void soundingChosen(bool isToBeShown);
+    void crossingChosen(bool isToBeShown);
     void askingChanged();
 
 private:
     void takeFromOpenWater();
+    void ask(const QString& prompt, chart::ToolKind tool);
 
     open_water::OpenWater& open_;
     preferences::Preferences& preferences_;
     chart::ChartContent content_;
     std::optional<chart::SoundingPick> sounding_;
+    std::optional<std::size_t> crossing_;
     QString prompt_;
     chart::ToolKind tool_ = chart::ToolKind::pan;
     std::function<bool(geo::WaterPoint)> take_;
     std::function<void(const geo::Ring&)> takeRing_;
+    std::optional<side_view::BrushAct> brush_;
+    std::function<void(const water::SoundingChoice&)> takeSoundings_;
 };
 
 } // namespace days

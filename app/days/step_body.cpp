@@ -8,6 +8,12 @@
 
 namespace days {
 
+namespace {
+
+constexpr int labelWidth = 112; // of most labels, so that the fields of a step begin alike
+
+} // namespace
+
 StepBody::StepBody(QWidget* parent) : QWidget(parent), column_(new QVBoxLayout(this)) {
     column_->setContentsMargins(10, 8, 4, 12);
     column_->setSpacing(8);
@@ -49,7 +55,7 @@ void StepBody::addField(const QString& label, QWidget* field, const QString& hel
     field->setAccessibleName(label);
     auto* name = new QLabel(label, this);
     name->setToolTip(help);
-    name->setMinimumWidth(104);
+    name->setMinimumWidth(labelWidth);
     form_->addRow(name, field);
 }
 

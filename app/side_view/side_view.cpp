@@ -2,6 +2,8 @@
 #include "app/side_view/side_view.h"
 
 #include "app/chart/lettering.h"
+#include "app/chart/verdict_now.h"
+#include "app/side_view/brush_stroke.h"
 
 #include <QMouseEvent>
 #include <QPainter>
@@ -9,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace side_view {
 
@@ -43,8 +46,20 @@ void SideView::showCut(geo::WaterPoint from, geo::WaterPoint to) {
 
 void SideView::showTrack(int day) {
     shown_ = DayTrack{day};
+    const auto brush = profile_.brush;
     profile_ = {};
     renew();
+    setBrush(brush ? std::optional(brush->act) : std::nullopt);
+}
+
+void SideView::setBrush(std::optional<BrushAct> act) {
+    profile_.brush = act ? std::optional(Brush{*act, {}, false, {}}) : std::nullopt;
+    showCursor();
+    update();
+}
+
+void SideView::showCursor() {
+    setCursor(showsTrack() && profile_.brush ? Qt::CrossCursor : Qt::ArrowCursor);
 }
 
 void SideView::setChosen(std::optional<chart::SoundingPick> sounding, bool isToBeShown) {
@@ -95,21 +110,32 @@ void SideView::renew() {
     } else if (const auto* line = std::get_if<LineCut>(&shown_)) {
         scene_ = sceneAlong(content_, line->path);
     } else if (const auto* track = std::get_if<DayTrack>(&shown_)) {
-        const auto day = static_cast<std::size_t>(std::max(track->day, 0));
-        const bool isThere =
-            content_.derived.checked && day < content_.derived.checked->survey.days.size();
-        const bool isFirst = profile_.profile.points.empty();
-        profile_.profile =
-            isThere ? makeTrackProfile(content_.derived.checked->survey.days[day]) : TrackProfile();
-        profile_.words = content_.words;
-        profile_.isGrey = content_.isGrey;
-        if (isFirst) {
-            profile_.from_m = 0.0;
-            profile_.to_m = wholeTrack_m();
-        }
+        renewTrack(track->day);
     }
+    showCursor();
     update();
     emit cutChanged(scene_.cut.path);
+}
+
+void SideView::renewTrack(int day) {
+    const auto& checked = content_.derived.checked;
+    const auto position = static_cast<std::size_t>(std::max(day, 0));
+    const std::size_t before = profile_.profile.points.size();
+    profile_.profile = {};
+    if (checked && position < checked->survey.days.size()) {
+        reduction::ReducedDay reduced = checked->survey.days[position];
+        reduced.verdicts = chart::verdictsNow(content_, position);
+        profile_.profile = makeTrackProfile(reduced);
+    }
+    profile_.words = content_.words;
+    profile_.isGrey = content_.isGrey;
+    if (before == 0) {
+        profile_.from_m = 0.0;
+        profile_.to_m = wholeTrack_m();
+    }
+    if (profile_.brush && profile_.profile.points.size() != before) {
+        profile_.brush->met.clear(); // Other soundings than those it was drawn over.
+    }
 }
 
 void SideView::setPointed(std::optional<geo::WaterPoint> place) {
@@ -139,8 +165,22 @@ void SideView::paintEvent(QPaintEvent* event) {
     }
 }
 
+void SideView::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton && showsTrack() && profile_.brush) {
+        profile_.brush->isHeld = true;
+        profile_.brush->at = event->position();
+        drawOn(profile_, page(), event->position());
+        update();
+    }
+}
+
 void SideView::mouseMoveEvent(QMouseEvent* event) {
     const double x = event->position().x();
+    if (profile_.brush && profile_.brush->isHeld) {
+        drawOn(profile_, page(), event->position());
+    } else if (profile_.brush) {
+        profile_.brush->at = event->position();
+    }
     if (showsTrack()) {
         profile_.pointed = pointUnder(profile_, page(), event->position());
         if (profile_.pointed) {
@@ -160,8 +200,22 @@ void SideView::mouseReleaseEvent(QMouseEvent* event) {
     if (track == nullptr || event->button() != Qt::LeftButton) {
         return;
     }
-    if (const auto under = pointUnder(profile_, page(), event->position())) {
+    if (profile_.brush && profile_.brush->isHeld) {
+        endStroke(track->day);
+    } else if (const auto under = pointUnder(profile_, page(), event->position())) {
         emit soundingClicked({track->day, profile_.profile.points[*under].sounding});
+    }
+}
+
+void SideView::endStroke(int day) {
+    std::vector<std::size_t> met;
+    for (const std::size_t i : std::exchange(profile_.brush->met, {})) {
+        met.push_back(profile_.profile.points[i].sounding);
+    }
+    profile_.brush->isHeld = false;
+    update();
+    if (!met.empty()) {
+        emit soundingsBrushed(day, met);
     }
 }
 
@@ -188,6 +242,9 @@ void SideView::leaveEvent(QEvent* event) {
     static_cast<void>(event);
     scene_.pointed_m.reset();
     profile_.pointed.reset();
+    if (profile_.brush) {
+        profile_.brush->at.reset();
+    }
     update();
     emit pointedAt(std::nullopt);
 }

@@ -28,6 +28,9 @@ public:
     /// round it before the eye. Nothing unmarks.
     void setChosen(std::optional<chart::SoundingPick> sounding, bool isToBeShown);
     void showNothing();
+    /// Puts a brush into the hand: it is drawn over soundings of a track with the button held, and
+    /// goes on to the next stroke until it is taken away again (nothing).
+    void setBrush(std::optional<BrushAct> act);
     /// What the chart points at.
     void setPointed(std::optional<geo::WaterPoint> place);
 
@@ -43,9 +46,12 @@ signals:
     void cutChanged(const geo::Path& path);
     /// A sounding of the track was clicked, to be looked at.
     void soundingClicked(chart::SoundingPick sounding);
+    /// A stroke of the brush is done; it met these, ascending, of the survey day at `day`.
+    void soundingsBrushed(int day, const std::vector<std::size_t>& soundings);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
@@ -62,6 +68,9 @@ private:
         int day = 0;
     };
     void renew();
+    void renewTrack(int day);
+    void showCursor();
+    void endStroke(int day);
     void bringIntoSight(double along_m, bool isToBeShown);
     [[nodiscard]] double wholeTrack_m() const;
     [[nodiscard]] QRectF page() const { return {rect()}; }

@@ -4,6 +4,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/palette.h"
 #include "app/chart/set_aside_sign.h"
+#include "app/side_view/brush_stroke.h"
 #include "app/wording/spoken_names.h"
 
 #include <QPainterPath>
@@ -17,13 +18,6 @@ namespace {
 
 bool isPlaceWrong(soundings::Verdict verdict) {
     return chart::familyOf(verdict) == chart::ReasonFamily::position;
-}
-
-/// Where a point is drawn: what is deeper than the page stands on its edge, so that it is not lost.
-QPointF pixelOf(const ProfilePoint& point, const SideFrame& frame, double scale) {
-    QPointF at = frame.at(point.along_m, point.depth_m);
-    at.setY(std::min(at.y(), frame.box.bottom() - 6.0 * scale));
-    return at;
 }
 
 void paintChosen(QPainter& painter, const ProfileScene& scene, const SideFrame& frame,
@@ -122,6 +116,12 @@ SideFrame frameOf(const ProfileScene& scene, const QRectF& box) {
     return {box, scene.from_m, std::max(scene.to_m, scene.from_m + 1.0), 0.16 * deepest, deepest};
 }
 
+QPointF pixelOf(const ProfilePoint& point, const SideFrame& frame, double scale) {
+    QPointF at = frame.at(point.along_m, point.depth_m);
+    at.setY(std::min(at.y(), frame.box.bottom() - 6.0 * scale));
+    return at;
+}
+
 std::optional<std::size_t> pointUnder(const ProfileScene& scene, const QRectF& box, QPointF pixel) {
     constexpr double within = 7.0; // pixels
     const SideFrame frame = frameOf(scene, box);
@@ -195,7 +195,11 @@ void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& bo
                     {box.right() - 0.5 * plain.width() - 8.0 * scale, box.top() + 11.0 * scale},
                     legend, {palette.faintInk, palette.card}, 2.0 * scale);
     paintChosen(painter, scene, frame, palette, scale);
-    paintPointed(painter, scene, frame, palette, scale);
+    if (scene.brush) {
+        paintBrush(painter, scene, box, scale);
+    } else {
+        paintPointed(painter, scene, frame, palette, scale);
+    }
     painter.restore();
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/side_view/brush.h"
 #include "app/side_view/side_frame.h"
 
 #include <QPainter>
@@ -41,9 +42,12 @@ struct ProfileScene {
     bool isGrey = false;
     std::optional<std::size_t> pointed; ///< Position in the profile's points.
     std::optional<std::size_t> chosen;  ///< The same, of the one that is looked at.
+    std::optional<Brush> brush;         ///< While soundings are set aside or taken back by hand.
 };
 
 [[nodiscard]] SideFrame frameOf(const ProfileScene& scene, const QRectF& box);
+/// Where a point is drawn: what is deeper than the page stands on its edge, so that it is not lost.
+[[nodiscard]] QPointF pixelOf(const ProfilePoint& point, const SideFrame& frame, double scale);
 /// The point drawn nearest to a pixel; where none is near, the one nearest along the track.
 [[nodiscard]] std::optional<std::size_t> pointUnder(const ProfileScene& scene, const QRectF& box,
                                                     QPointF pixel);

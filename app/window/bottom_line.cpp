@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/bottom_line.h"
 
+#include "app/window/said_label.h"
+
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
@@ -23,10 +25,8 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
     readOut_->setText(QStringLiteral(" "));
     column->addWidget(readOut_);
     auto* row = new QHBoxLayout;
-    said_ = new QLabel(this);
+    said_ = new SaidLabel(this);
     said_->setObjectName(QStringLiteral("said"));
-    said_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    said_->setMinimumWidth(120);
     row->addWidget(said_, 1);
     running_ = new QLabel(this);
     running_->setProperty("voice", "second");
@@ -41,6 +41,8 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
         row->addWidget(widget);
         widget->hide();
     }
+    // As high as with its button, so that the chart lies still when something runs.
+    said_->setMinimumHeight(stop_->sizeHint().height());
     column->addLayout(row);
 
     connect(stop_, &QToolButton::clicked, &jobs, &jobs::JobRunner::cancelAll);
@@ -48,7 +50,6 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
         for (QWidget* widget : std::initializer_list<QWidget*>{running_, bar_, stop_}) {
             widget->setVisible(isRunning);
         }
-        fit();
     };
     connect(&jobs, &jobs::JobRunner::started, this, [this, showRunning](const QString& title) {
         running_->setText(title);
@@ -63,25 +64,18 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
 }
 
 void BottomLine::say(const QString& sentence, bool isWrong) {
-    whole_ = sentence;
     said_->setProperty("wrong", isWrong);
     said_->style()->unpolish(said_);
     said_->style()->polish(said_);
-    said_->setToolTip(sentence);
-    fit();
+    said_->say(sentence);
 }
 
-void BottomLine::fit() {
-    said_->setText(said_->fontMetrics().elidedText(whole_, Qt::ElideRight, said_->width()));
+QString BottomLine::said() const {
+    return said_->said();
 }
 
 void BottomLine::showReadOut(const QString& line) {
     readOut_->setText(line.isEmpty() ? QStringLiteral(" ") : line);
-}
-
-void BottomLine::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    fit();
 }
 
 } // namespace window

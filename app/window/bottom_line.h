@@ -11,6 +11,8 @@ class QToolButton;
 
 namespace window {
 
+class SaidLabel;
+
 /// The line below: what just happened, went wrong or is being asked; what lies under the pointer;
 /// what is running, how far it is, and a way to stop it.
 class BottomLine : public QWidget {
@@ -18,23 +20,17 @@ class BottomLine : public QWidget {
 public:
     explicit BottomLine(jobs::JobRunner& jobs, QWidget* parent = nullptr);
 
-    /// Something to read; the whole of it is in the tooltip where the line is short.
+    /// Something to read, in two lines where it is long.
     void say(const QString& sentence, bool isWrong = false);
     void showReadOut(const QString& line);
-    [[nodiscard]] QString said() const { return whole_; }
-
-protected:
-    void resizeEvent(QResizeEvent* event) override;
+    [[nodiscard]] QString said() const;
 
 private:
-    void fit();
-
-    QLabel* said_;
+    SaidLabel* said_;
     QLabel* readOut_;
     QLabel* running_;
     QProgressBar* bar_;
     QToolButton* stop_;
-    QString whole_;
 };
 
 } // namespace window

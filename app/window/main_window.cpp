@@ -47,6 +47,7 @@ MainWindow::MainWindow() : link_(open_, preferences_) {
 }
 
 MainWindow::~MainWindow() {
+    hide(); // The steps clear the chart as they are hidden: while it is still there.
     open_.finishKeeping();
 }
 
@@ -114,18 +115,29 @@ void MainWindow::wireChart() {
             canvas_->showPlace(p);
         }
     });
-    connect(&link_, &days::ChartLink::lookedAlong, side_, &side_view::SideView::showTrack);
-    connect(&link_, &days::ChartLink::soundingChosen, this, [this](bool isToBeShown) {
+    connect(&link_, &days::ChartLink::lookedAlong, this, [this](std::optional<int> day) {
+        if (day) {
+            side_->showTrack(*day);
+        } else if (side_->showsTrack()) {
+            showCutOfMark();
+        }
+    });
+    const auto showChosen = [this](bool isToBeShown) {
         const auto place = link_.chosenPlace();
         canvas_->setChosen(place);
         if (place && isToBeShown) {
             canvas_->showPlace(*place, soundingScale_pixelsPerMetre);
         }
-        side_->setChosen(link_.chosenSounding(), isToBeShown);
-    });
+        side_->setChosen(link_.chosenOnTrack(), isToBeShown);
+    };
+    connect(&link_, &days::ChartLink::soundingChosen, this, showChosen);
+    connect(&link_, &days::ChartLink::crossingChosen, this, showChosen);
+    connect(canvas_, &ChartCanvas::crossingClicked, &link_,
+            [this](std::size_t crossing) { link_.chooseCrossing(crossing, false); });
     const auto choose = [this](chart::SoundingPick pick) { link_.chooseSounding(pick, false); };
     connect(canvas_, &ChartCanvas::soundingClicked, &link_, choose);
     connect(side_, &side_view::SideView::soundingClicked, &link_, choose);
+    connect(side_, &side_view::SideView::soundingsBrushed, &link_, &days::ChartLink::giveSoundings);
     connect(&link_, &days::ChartLink::askingChanged, this, &MainWindow::tellAsking);
     connect(canvas_, &ChartCanvas::placePicked, &link_, &days::ChartLink::givePlace);
     connect(canvas_, &ChartCanvas::ringDrawn, &link_, &days::ChartLink::giveRing);
@@ -162,8 +174,9 @@ void MainWindow::wireWater() {
     connect(&open_, &OpenWater::failed, this, [this](const base::Error& error) {
         bottom_->say(QString::fromStdString(error.sentence()), true);
     });
-    connect(&open_, &OpenWater::happened, this,
-            [this](const QString& sentence) { bottom_->say(sentence); });
+    connect(&open_, &OpenWater::happened, this, [this](const QString& sentence) {
+        bottom_->say(link_.isAsking() ? sentence + QStringLiteral(" ") + asked() : sentence);
+    });
     connect(&open_, &OpenWater::derivedChanged, this, &MainWindow::tellDrawn);
     connect(&open_, &OpenWater::plannedChanged, this, &MainWindow::tellPlanned);
     connect(&open_, &OpenWater::opened, this, [this] {
@@ -185,15 +198,24 @@ void MainWindow::takeContent() {
     if (content.selectedMark != cutMark_ || content.planned != cutPlan_) {
         cutPlan_ = content.planned;
         cutMark_ = content.selectedMark;
-        if (cutMark_) {
-            side_->showMark(*cutMark_);
+        // A track that is being looked over stays; the cut comes when it is left.
+        if (cutMark_ && !(survey_->isVisible() && side_->showsTrack())) {
+            showCutOfMark();
         }
+    }
+}
+
+void MainWindow::showCutOfMark() {
+    if (cutMark_) {
+        side_->showMark(*cutMark_);
+    } else {
+        side_->showNothing();
     }
 }
 
 void MainWindow::tellDrawn() {
     const water::Derived& derived = open_.derived();
-    if (!derived.failures.empty() || !derived.drawn) {
+    if (!derived.failures.empty() || !derived.drawn || link_.isAsking()) {
         return;
     }
     const wording::Words words(preferences_.units());
@@ -218,7 +240,19 @@ void MainWindow::tellPlanned() {
 
 void MainWindow::tellAsking() {
     canvas_->setTool(link_.tool());
-    bottom_->say(link_.isAsking() ? link_.prompt() + tr("  (Escape when done)") : QString());
+    if (link_.isAsking()) {
+        canvas_->setFocus(); // So that Escape is heard at once.
+    }
+    if (link_.brush() && !side_->showsTrack()) {
+        const auto chosen = link_.chosenSounding();
+        side_->showTrack(chosen ? chosen->day : 0);
+    }
+    side_->setBrush(link_.brush());
+    bottom_->say(asked());
+}
+
+QString MainWindow::asked() const {
+    return link_.isAsking() ? link_.prompt() + tr(" (Escape when done).") : QString();
 }
 
 void MainWindow::openWater(const QString& path) {

@@ -63,9 +63,11 @@ private:
     void showKeys();
     void showAbout();
     void takeContent();
+    void showCutOfMark();
     void tellDrawn();
     void tellPlanned();
     void tellAsking();
+    [[nodiscard]] QString asked() const; ///< What the chart is being asked; empty for nothing.
 
     preferences::Preferences preferences_;
     open_water::OpenWater open_;

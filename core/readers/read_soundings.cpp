@@ -45,6 +45,12 @@ bool isCrowdsourced(const std::string& head) {
             head.find("convention") != std::string::npos);
 }
 
+/// The header that IHO B-12 lays down for its text form, in capitals as it is written there. In
+/// small letters it may be anybody's table, in feet or in local time.
+bool isCrowdsourcedTable(std::string_view start) {
+    return base::trimmed(start.substr(0, start.find('\n'))) == "LON,LAT,DEPTH,TIME";
+}
+
 /// Text has hardly any control characters.
 bool isBinary(std::string_view line) {
     const auto controls = std::ranges::count_if(
@@ -90,7 +96,7 @@ base::Result<SoundingFileKind> kindOfHead(LineReader& lines, const std::filesyst
                           path.string(),
                           "give an NMEA 0183 log, GPX, a text table, or a vector file");
     }
-    return SoundingFileKind::table;
+    return isCrowdsourcedTable(start) ? SoundingFileKind::b12 : SoundingFileKind::table;
 }
 
 } // namespace

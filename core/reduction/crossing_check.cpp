@@ -16,6 +16,23 @@ double order2_m(double depth_m) {
     return std::hypot(1.0, 0.023 * depth_m);
 }
 
+namespace {
+
+bool isWithin(const Crossing& crossing, double (*limit_m)(double depth_m)) {
+    const double depth_m = 0.5 * (crossing.depthA_m + crossing.depthB_m);
+    return std::fabs(crossing.difference_m()) <= std::numbers::sqrt2 * limit_m(depth_m);
+}
+
+} // namespace
+
+bool isWithinOrder1b(const Crossing& crossing) {
+    return isWithin(crossing, order1b_m);
+}
+
+bool isWithinOrder2(const Crossing& crossing) {
+    return isWithin(crossing, order2_m);
+}
+
 CrossingCheck checkOf(std::span<const Crossing> crossings) {
     CrossingCheck check;
     check.count = crossings.size();
@@ -29,12 +46,11 @@ CrossingCheck checkOf(std::span<const Crossing> crossings) {
     std::size_t within2 = 0;
     for (const Crossing& crossing : crossings) {
         const double difference_m = crossing.difference_m();
-        const double depth_m = 0.5 * (crossing.depthA_m + crossing.depthB_m);
         sum_m += difference_m;
         squares_m2 += difference_m * difference_m;
         apart_m.push_back(std::fabs(difference_m));
-        within1b += apart_m.back() <= std::numbers::sqrt2 * order1b_m(depth_m) ? 1U : 0U;
-        within2 += apart_m.back() <= std::numbers::sqrt2 * order2_m(depth_m) ? 1U : 0U;
+        within1b += isWithinOrder1b(crossing) ? 1U : 0U;
+        within2 += isWithinOrder2(crossing) ? 1U : 0U;
     }
     const auto count = static_cast<double>(crossings.size());
     check.mean_m = sum_m / count;

@@ -27,15 +27,6 @@ namespace {
 
 constexpr double assumedShore_m = 15.0;
 
-reduction::ReductionSettings reductionOf(const Water& water) {
-    reduction::ReductionSettings settings;
-    settings.chartLevel = water.chartLevel;
-    for (const soundings::SurveyDay& day : water.days) {
-        settings.dayOffsets.push_back(day.agreedOffset.value_or(units::Length()));
-    }
-    return settings;
-}
-
 /// Depths reduced and the faults along the tracks set aside: all that can be told without a shore.
 Result<reduction::ReducedSurvey> reduceAlongTracks(const Water& water, Progress& progress) {
     auto survey = reduction::correctDepths(water.days, *water.frame, reductionOf(water), progress);
@@ -94,6 +85,15 @@ std::vector<units::Depth> contourLevels(const contours::Bands& bands, units::Dep
 }
 
 } // namespace
+
+reduction::ReductionSettings reductionOf(const Water& water) {
+    reduction::ReductionSettings settings;
+    settings.chartLevel = water.chartLevel;
+    for (const soundings::SurveyDay& day : water.days) {
+        settings.dayOffsets.push_back(day.agreedOffset.value_or(units::Length()));
+    }
+    return settings;
+}
 
 Result<WaterOutline> outlineOf(const Water& water) {
     if (water.shoreline.empty()) {

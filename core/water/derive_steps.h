@@ -3,6 +3,7 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
+#include "core/reduction/reduction_terms.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
 
@@ -13,6 +14,9 @@ struct WaterOutline {
     geo::Outline outline;
     bool isAssumed = false;
 };
+
+/// What the water says of its depths: chart level, and what its days agreed to.
+[[nodiscard]] reduction::ReductionSettings reductionOf(const Water& water);
 
 /// The shoreline, or where there is none, a line assumed 15 m outside the soundings.
 /// \return the error of Outline::make(); unusableInput where there are too few soundings to assume

@@ -223,6 +223,76 @@ private slots:
                                  longEnough_ms);
     }
 
+    void soundingsAreBrushedAsideInTheSideViewUntilEscape() {
+        window_->showDay(0);
+        survey_->steps().openStep(2);
+        const auto byHand = [this] {
+            std::size_t count = 0;
+            for (const soundings::SurveyDay& day : open().water()->days) {
+                count += day.setAsideByHand.size();
+            }
+            return count;
+        };
+        const water::Water before = *open().water();
+        QPushButton* aside = button(*survey_, QStringLiteral("Set aside..."));
+        QTest::mouseClick(aside, Qt::LeftButton);
+        auto* side = window_->findChild<side_view::SideView*>();
+        auto* canvas = window_->findChild<chart::ChartCanvas*>();
+        QVERIFY(side->showsTrack() && side->profile().brush && aside->isChecked());
+        QVERIFY(canvas->tool() == chart::ToolKind::lasso);
+        QVERIFY(window_->bottomLine().said().contains(QStringLiteral("To set aside")));
+        brushAcross(*side);
+        const std::size_t once = byHand();
+        QVERIFY(once > 0);
+        QVERIFY(window_->bottomLine().said().contains(
+            QStringLiteral("%L1 set aside.").arg(static_cast<qulonglong>(once))));
+        // What was brushed looks so at once, and the brush stays in the hand.
+        QVERIFY(side->profile().brush && aside->isChecked());
+        window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/brush.png"));
+        QTest::mouseClick(button(*survey_, QStringLiteral("Take back...")), Qt::LeftButton);
+        QVERIFY(!aside->isChecked());
+        brushAcross(*side);
+        QVERIFY(byHand() < once);
+        QTest::keyClick(canvas, Qt::Key_Escape);
+        QVERIFY(!side->profile().brush && canvas->tool() == chart::ToolKind::pan);
+        open().undoStack().undo();
+        QCOMPARE(byHand(), once); // Each stroke is one act.
+        open().undoStack().undo();
+        QVERIFY(*open().water() == before);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
+                                 longEnough_ms);
+    }
+
+    void worstCrossingsLeadToTheirPlacesAndBack() {
+        window_->showDay(0);
+        survey_->steps().openStep(2);
+        auto* worst = field<widgets::PlainTable>(*survey_, QStringLiteral("Worst crossings"));
+        QVERIFY(worst != nullptr);
+        QCOMPARE(worst->rowCount(), 10);
+        emit worst->rowChosen(3);
+        QCOMPARE(worst->chosen(), 3);
+        QVERIFY(says(QStringLiteral("on the earlier pass")));
+        auto* canvas = window_->findChild<chart::ChartCanvas*>();
+        auto* side = window_->findChild<side_view::SideView*>();
+        QVERIFY(side->showsTrack() && side->profile().chosen);
+        QTest::qWait(300);
+        window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/crossings.png"));
+        // The one shown is in the middle of the chart; another place chooses none, it again does.
+        emit worst->rowChosen(0);
+        QCOMPARE(worst->chosen(), 0);
+        emit worst->rowChosen(3);
+        QTest::mouseClick(canvas, Qt::LeftButton, {}, canvas->rect().center());
+        QCOMPARE(worst->chosen(), 3);
+    }
+
+    void leavingTheStepClearsTheTrackFromTheSideView() {
+        const auto* side = window_->findChild<side_view::SideView*>();
+        QVERIFY(side->showsTrack());
+        survey_->steps().openStep(3);
+        QVERIFY(!side->showsTrack());
+        QVERIFY(!says(QStringLiteral("on the earlier pass")));
+    }
+
     void tomorrowLeadsFromConditionsToAPrintedSheet() {
         QTest::keyClick(window_.get(), Qt::Key_2, Qt::ControlModifier);
         window_->showDay(1);
@@ -242,6 +312,18 @@ private slots:
         }
         tomorrow_->steps().openStep(3);
         window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/tomorrow.png"));
+        // A track looked at on the survey day gives way to the cut of the mark again.
+        const auto* side = window_->findChild<side_view::SideView*>();
+        QVERIFY(side->scene().mark);
+        const int rank = side->scene().mark->rank;
+        window_->showDay(0);
+        survey_->steps().openStep(0);
+        auto* dayTable = survey_->findChild<widgets::PlainTable*>();
+        emit dayTable->rowChosen(1);
+        QVERIFY(side->showsTrack());
+        window_->showDay(1);
+        QVERIFY(!side->showsTrack() && side->scene().mark);
+        QCOMPARE(side->scene().mark->rank, rank);
         chart::ChartContent content = window_->findChild<chart::ChartCanvas*>()->content();
         const QString sheet = folder_.filePath(QStringLiteral("sheet.pdf"));
         const auto pages = paper::saveDaySheet(sheet.toStdString(), content);
@@ -361,7 +443,7 @@ private slots:
 
     void cleanupTestCase() { window_.reset(); }
 
-private:
+private: // NOLINT(readability-redundant-access-specifiers): those before are slots
     open_water::OpenWater& open() { return window_->open(); }
 
     /// Whether some visible label of the survey day holds these words.
@@ -388,6 +470,17 @@ private:
             QCoreApplication::sendEvent(canvas, &move);
         }
         QTest::mouseRelease(canvas, Qt::LeftButton, {}, from);
+    }
+
+    /// Draws the brush across the middle of the side view, down through the water.
+    static void brushAcross(side_view::SideView& side) {
+        const QPointF from(0.4 * side.width(), 0.2 * side.height());
+        const QPointF to(0.5 * side.width(), 0.9 * side.height());
+        QTest::mousePress(&side, Qt::LeftButton, {}, from.toPoint());
+        QMouseEvent move(QEvent::MouseMove, to, side.mapToGlobal(to), Qt::NoButton, Qt::LeftButton,
+                         {});
+        QCoreApplication::sendEvent(&side, &move);
+        QTest::mouseRelease(&side, Qt::LeftButton, {}, to.toPoint());
     }
 
     void nameASection() {

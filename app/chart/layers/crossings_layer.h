@@ -5,7 +5,7 @@
 
 namespace chart {
 
-/// Where two passes cross, coloured by how far their depths differ.
+/// Where two passes cross: a dot for each, by how far their depths differ.
 class CrossingsLayer : public Layer {
 public:
     [[nodiscard]] LayerKind kind() const override { return LayerKind::crossings; }

@@ -4,6 +4,7 @@
 #include "app/chart/boat_drawing.h"
 #include "app/chart/layers/name_beside.h"
 #include "app/chart/set_aside_sign.h"
+#include "app/chart/verdict_now.h"
 
 #include <cmath>
 
@@ -64,7 +65,10 @@ void SoundingsLayer::paint(LayerContext& on) const {
     const geo::Box sight = on.view.box();
     QPolygonF kept;
     std::array<QPainterPath, allReasonFamilies.size()> aside;
-    for (const reduction::ReducedDay& day : on.content.derived.checked->survey.days) {
+    const auto& days = on.content.derived.checked->survey.days;
+    for (std::size_t d = 0; d < days.size(); ++d) {
+        const reduction::ReducedDay& day = days[d];
+        const std::vector<soundings::Verdict> verdicts = verdictsNow(on.content, d);
         QPointF last(-1e9, -1e9);
         QPointF lastAside(-1e9, -1e9);
         for (std::size_t i = 0; i < day.points.size(); ++i) {
@@ -72,7 +76,7 @@ void SoundingsLayer::paint(LayerContext& on) const {
                 continue;
             }
             const QPointF at = on.view.toScreen(day.points[i]);
-            if (const auto family = familyOf(day.verdicts[i])) {
+            if (const auto family = familyOf(verdicts[i])) {
                 if (apart(at, lastAside) >= 5.0 * on.scale) {
                     addSign(aside[static_cast<std::size_t>(*family)], *family, at, 3.2 * on.scale);
                     lastAside = at;

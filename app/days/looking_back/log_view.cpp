@@ -72,10 +72,10 @@ std::vector<LogRow> logRows(const logbook::Log& log, const units::Clock& clock,
     return rows;
 }
 
-QString rateWords(const std::optional<rates::Rate>& rate, const Words& words) {
+QString rateWords(const std::optional<rates::Rate>& rate) {
     return rate ? QStringLiteral("%1 (%2 to %3)")
-                      .arg(words.rate(rate->per10RodHours), words.rate(rate->low),
-                           words.rate(rate->high))
+                      .arg(Words::rate(rate->per10RodHours), Words::rate(rate->low),
+                           Words::rate(rate->high))
                 : QString();
 }
 
@@ -85,7 +85,7 @@ std::vector<QStringList> producedRows(const rates::RateTable& table, const Words
         rows.push_back({name, QString::number(row.rodHours, 'f', 0), QString::number(row.stays),
                         QString::number(row.blanks), QString::number(row.runs),
                         QString::number(row.fish), row.best ? words.weight(*row.best) : QString(),
-                        row.shrunk ? words.rate(row.shrunk->per10RodHours) : QString()});
+                        row.shrunk ? Words::rate(row.shrunk->per10RodHours) : QString()});
     };
     for (const rates::RateRow& row : table.rows) {
         add(row, QString::fromStdString(row.name));

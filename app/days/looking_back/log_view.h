@@ -34,8 +34,7 @@ struct LogRow {
 [[nodiscard]] std::vector<QStringList> producedRows(const rates::RateTable& table,
                                                     const wording::Words& words);
 /// "1.4 (0.7 to 2.6)"; empty where there was no effort.
-[[nodiscard]] QString rateWords(const std::optional<rates::Rate>& rate,
-                                const wording::Words& words);
+[[nodiscard]] QString rateWords(const std::optional<rates::Rate>& rate);
 /// Trips, stays, blanks, fish by month, oldest first.
 [[nodiscard]] std::vector<QStringList> seasonRows(const logbook::Log& log,
                                                   const units::Clock& clock);

@@ -53,8 +53,7 @@ public:
         if (!rates_) {
             return {water().log.empty() ? tr("nothing logged yet") : tr("not counted yet"), false};
         }
-        return {tr("%1 fish per 10 rod-hours").arg(rateWords(rates_->overall.rate, words())),
-                false};
+        return {tr("%1 fish per 10 rod-hours").arg(rateWords(rates_->overall.rate)), false};
     }
 
 private:

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/check_view.h"
+#include "app/days/survey_day/crossings_part.h"
 #include "app/days/survey_day/set_aside_part.h"
 #include "app/days/survey_day/steps.h"
 #include "app/edits/agree_delay.h"
 #include "app/edits/agree_offset.h"
-#include "app/widgets/plain_table.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -16,18 +16,13 @@ namespace days::survey_day {
 
 namespace {
 
-constexpr int rowsShown = 10;
-
 class CheckStep : public SurveyStep {
 public:
     explicit CheckStep(SurveyContext context) : SurveyStep(context) {
         setAside_ = new SetAsidePart(context);
         addWide(setAside_);
-        addHeading(tr("Where passes cross"));
-        crossings_ = new widgets::PlainTable({tr("Crossings"), QString()}, rowsShown, this);
+        crossings_ = new CrossingsPart(context);
         addWide(crossings_);
-        caution_ = addWords();
-        setWords(caution_, tr("A yardstick, no hydrographic survey."));
         addHeading(tr("Days against each other"));
         offers_ = new QWidget(this);
         new QVBoxLayout(offers_);
@@ -40,7 +35,7 @@ protected:
     DayStepLine refreshFrom(const ViewInput& input) override {
         const CheckView view = checkViewOf(input);
         setAside_->refresh();
-        crossings_->setRows(view.crossings);
+        crossings_->refresh();
         layOffers(view);
         setWords(gain_, view.gain);
         return {view.state, input.isStale(water::Step::reduce)};
@@ -50,9 +45,13 @@ protected:
         SurveyStep::showEvent(event);
         context_.chart.setShown(chart::LayerKind::soundings, true);
         context_.chart.setShown(chart::LayerKind::crossings, true);
+        if (!water().days.empty()) {
+            context_.chart.lookAlong(0);
+        }
     }
     void hideEvent(QHideEvent* event) override {
         SurveyStep::hideEvent(event);
+        context_.chart.stopLookingAlong();
         context_.chart.setShown(chart::LayerKind::soundings, false);
         context_.chart.setShown(chart::LayerKind::crossings, false);
     }
@@ -102,8 +101,7 @@ private:
     }
 
     SetAsidePart* setAside_ = nullptr;
-    widgets::PlainTable* crossings_ = nullptr;
-    QLabel* caution_ = nullptr;
+    CrossingsPart* crossings_ = nullptr;
     QWidget* offers_ = nullptr;
     QLabel* gain_ = nullptr;
 };

@@ -19,21 +19,6 @@ QString plusMinus(double metres, const Words& words) {
     return QStringLiteral("±") + words.fineDepth(units::Depth::metres(metres));
 }
 
-std::vector<QStringList> crossingRows(const reduction::CrossingCheck& check, const Words& words) {
-    if (check.count == 0) {
-        return {};
-    }
-    return {
-        {QStringLiteral("crossings"), Words::count(check.count)},
-        {QStringLiteral("mean difference, later less earlier"),
-         words.levelChange(units::Length::metres(check.mean_m))},
-        {QStringLiteral("root mean square difference"),
-         words.fineDepth(units::Depth::metres(check.rms_m))},
-        {QStringLiteral("95 of 100 within"), words.fineDepth(units::Depth::metres(check.p95_m))},
-        {QStringLiteral("within IHO S-44 order 1b"), Words::share(check.withinOrder1b)},
-        {QStringLiteral("within IHO S-44 order 2"), Words::share(check.withinOrder2)}};
-}
-
 CheckView::Offer offerFor(const soundings::SurveyDay& day, const reduction::DayTie& tie,
                           std::size_t i, const Words& words) {
     CheckView::Offer offer;
@@ -117,7 +102,6 @@ CheckView checkViewOf(const ViewInput& input) {
         view.state +=
             QStringLiteral(", crossings %1").arg(plusMinus(checked->check.rms_m, input.words));
     }
-    view.crossings = crossingRows(checked->check, input.words);
     bool anyOffered = false;
     for (std::size_t i = 0; input.water.days.size() > 1 && i < input.water.days.size(); ++i) {
         view.offers.push_back(offerFor(input.water.days[i], checked->tie, i, input.words));

@@ -33,7 +33,6 @@ struct CheckView {
     QString state;
     std::vector<QStringList> setAside;       ///< Reason, count; the most frequent first.
     std::vector<soundings::Verdict> reasons; ///< Of these rows.
-    std::vector<QStringList> crossings;      ///< What, value.
     std::vector<Offer> offers;
     std::vector<DelayOffer> delays; ///< Only of days with something to agree to or to take back.
     QString gain; ///< What agreeing to all of them would bring; empty where nothing is offered.

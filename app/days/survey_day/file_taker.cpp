@@ -169,15 +169,26 @@ void FileTaker::takeSoundings(const QString& path) {
     const bool isCertain =
         !*preview || (isFound(readers::ColumnRole::x) && isFound(readers::ColumnRole::y) &&
                       isFound(readers::ColumnRole::depth) && (*preview)->isUnitTold);
-    if (!isCertain) {
-        ColumnDialog dialog(fileName(path), **preview, window_);
-        if (dialog.exec() != QDialog::Accepted) {
-            done(tr("%1 was left out.").arg(fileName(path)));
-            return;
-        }
-        settings = dialog.settings(settings);
+    if (isCertain) {
+        readSoundings(path, settings);
+    } else {
+        askColumns(path, **preview, settings);
     }
-    readSoundings(path, settings);
+}
+
+void FileTaker::askColumns(const QString& path, const readers::TablePreview& preview,
+                           const readers::SoundingFileSettings& settings) {
+    // Only the next file waits for the answer; what runs in the background goes on meanwhile.
+    auto* dialog = new ColumnDialog(fileName(path), preview, window_);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::finished, this, [this, dialog, path, settings](int answer) {
+        if (answer == QDialog::Accepted) {
+            readSoundings(path, dialog->settings(settings));
+        } else {
+            done(tr("%1 was left out.").arg(fileName(path)));
+        }
+    });
+    dialog->open();
 }
 
 void FileTaker::readSoundings(const QString& path, const readers::SoundingFileSettings& settings) {

@@ -43,6 +43,8 @@ private:
     void takeNext();
     void takeFile(const Waiting& file);
     void takeSoundings(const QString& path);
+    void askColumns(const QString& path, const readers::TablePreview& preview,
+                    const readers::SoundingFileSettings& settings);
     void readSoundings(const QString& path, const readers::SoundingFileSettings& settings);
     void takeDay(const QString& path, base::Result<water::DayBroughtIn> brought);
     void takeShoreline(const QString& path);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/set_aside_part.h"
 
+#include "app/chart/verdict_now.h"
 #include "app/days/survey_day/sounding_view.h"
 #include "app/edits/set_aside_soundings.h"
 #include "app/edits/take_back_soundings.h"
@@ -14,6 +15,8 @@
 #include <algorithm>
 
 namespace days::survey_day {
+
+using side_view::BrushAct;
 
 namespace {
 
@@ -60,11 +63,20 @@ void SetAsidePart::layWalk() {
 void SetAsidePart::layHands() {
     addHeading(tr("Many at once"));
     ring_ = makeButton(tr("Set aside..."), QStringLiteral("Ctrl+D"),
-                       tr("Go round soundings that are wrong, with the button held"),
-                       [this] { askSoundings(edits::setAsideSoundings); });
+                       tr("Go round soundings that are wrong on the chart, or brush over them in "
+                          "the side view"),
+                       [this] { askSoundings(BrushAct::setAside); });
     takeBack_ = makeButton(tr("Take back..."), QStringLiteral("Ctrl+B"),
-                           tr("Go round soundings that are right although set aside"),
-                           [this] { askSoundings(edits::takeBackSoundings); });
+                           tr("Go round soundings that are right although set aside on the chart, "
+                              "or brush over them in the side view"),
+                           [this] { askSoundings(BrushAct::takeBack); });
+    for (QPushButton* hand : {ring_, takeBack_}) {
+        hand->setCheckable(true);
+    }
+    connect(&context_.chart, &ChartLink::askingChanged, this, [this] {
+        ring_->setChecked(context_.chart.brush() == BrushAct::setAside);
+        takeBack_->setChecked(context_.chart.brush() == BrushAct::takeBack);
+    });
     addRow({ring_, takeBack_});
 }
 
@@ -110,19 +122,45 @@ void SetAsidePart::judge(Edit edit) {
     }
 }
 
-void SetAsidePart::askSoundings(Edit edit) {
-    context_.chart.askRing(
-        tr("Go round the soundings with the button held"), chart::ToolKind::lasso,
-        [this, edit](const geo::Ring& ring) {
-            // Positions hold for the days as they were looked over.
-            if (!context_.open.isCurrent(water::Step::reduce)) {
-                tell({base::ErrorKind::wrongUse, "the soundings are just being looked over again",
-                      "", "go round them once more when that is done"});
-                return;
-            }
-            edit(context_.open,
-                 water::soundingsWithin(context_.open.derived().checked->survey, ring));
-        });
+void SetAsidePart::askSoundings(BrushAct act) {
+    if (context_.chart.brush() == act) {
+        context_.chart.stopAsking(); // The same button again.
+        return;
+    }
+    context_.chart.askSoundings(
+        act == BrushAct::setAside
+            ? tr("To set aside: with the button held, go round soundings on the chart or brush "
+                 "over them in the side view")
+            : tr("To take back: with the button held, go round soundings on the chart or brush "
+                 "over them in the side view"),
+        act, [this, act](const water::SoundingChoice& choice) { take(act, choice); });
+}
+
+void SetAsidePart::take(BrushAct act, const water::SoundingChoice& choice) {
+    // Positions hold for the days as they were looked over.
+    if (!chart::isLookedOver(context_.chart.content())) {
+        tell({base::ErrorKind::wrongUse, "the soundings are just being looked over again", "",
+              "go over them once more when that is done"});
+        return;
+    }
+    std::size_t count = 0;
+    for (const auto& day : choice) {
+        count += day.size();
+    }
+    if (count > 0) {
+        (act == BrushAct::setAside ? edits::setAsideSoundings
+                                   : edits::takeBackSoundings)(context_.open, choice);
+    }
+    emit context_.open.happened(
+        (act == BrushAct::setAside ? tr("%1 set aside.") : tr("%1 taken back."))
+            .arg(wording::Words::count(count)));
+}
+
+void SetAsidePart::hideEvent(QHideEvent* event) {
+    SurveyStep::hideEvent(event);
+    if (context_.chart.brush()) {
+        context_.chart.stopAsking();
+    }
 }
 
 void SetAsidePart::showSounding() {

@@ -21,6 +21,7 @@ public:
 
 protected:
     DayStepLine refreshFrom(const ViewInput& input) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     using Edit = void (*)(open_water::OpenWater&, const water::SoundingChoice&);
@@ -30,7 +31,8 @@ private:
     void chooseReason(int row);
     void step(bool isForward);
     void judge(Edit edit);
-    void askSoundings(Edit edit);
+    void askSoundings(side_view::BrushAct act);
+    void take(side_view::BrushAct act, const water::SoundingChoice& choice);
     void showSounding();
     [[nodiscard]] SetAsideWalk walk() const;
 

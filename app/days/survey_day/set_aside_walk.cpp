@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/set_aside_walk.h"
 
+#include "app/chart/verdict_now.h"
 #include "app/wording/spoken_names.h"
 #include "app/wording/words.h"
 
@@ -12,24 +13,12 @@ namespace days::survey_day {
 using chart::SoundingPick;
 using soundings::Verdict;
 
-Verdict verdictNow(const soundings::SurveyDay& day, const reduction::ReducedDay& judged,
-                   std::size_t i) {
-    if (std::ranges::binary_search(day.setAsideByHand, i)) {
-        return Verdict::byHand;
-    }
-    // Taken back by hand, be it from a rule or from the user's own hand before.
-    if (judged.verdicts[i] == Verdict::byHand || std::ranges::binary_search(day.keptByHand, i)) {
-        return Verdict::kept;
-    }
-    return judged.verdicts[i];
-}
-
 std::vector<std::pair<Verdict, std::size_t>>
 reasonsFor(const std::vector<soundings::SurveyDay>& days, const reduction::ReducedSurvey& survey) {
     std::array<std::size_t, soundings::allVerdicts.size()> counts{};
     for (std::size_t d = 0; d < std::min(days.size(), survey.days.size()); ++d) {
         for (std::size_t i = 0; i < survey.days[d].verdicts.size(); ++i) {
-            ++counts[static_cast<std::size_t>(verdictNow(days[d], survey.days[d], i))];
+            ++counts[static_cast<std::size_t>(chart::verdictNow(days[d], survey.days[d], i))];
         }
     }
     std::vector<std::pair<Verdict, std::size_t>> reasons;
@@ -48,7 +37,7 @@ SetAsideWalk::SetAsideWalk(const std::vector<soundings::SurveyDay>& days,
                            const reduction::ReducedSurvey& survey, Verdict reason) {
     for (std::size_t d = 0; d < std::min(days.size(), survey.days.size()); ++d) {
         for (std::size_t i = 0; i < survey.days[d].verdicts.size(); ++i) {
-            if (verdictNow(days[d], survey.days[d], i) == reason) {
+            if (chart::verdictNow(days[d], survey.days[d], i) == reason) {
                 picks_.push_back({static_cast<int>(d), i});
             }
         }

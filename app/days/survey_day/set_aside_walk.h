@@ -15,11 +15,6 @@
 
 namespace days::survey_day {
 
-/// What is held of one sounding at the moment: what the user said by hand, at once, else what the
-/// rules found when the soundings were last looked over. \param i in range of `judged`.
-[[nodiscard]] soundings::Verdict verdictNow(const soundings::SurveyDay& day,
-                                            const reduction::ReducedDay& judged, std::size_t i);
-
 /// Reasons with how many soundings each has set aside, the most frequent first.
 [[nodiscard]] std::vector<std::pair<soundings::Verdict, std::size_t>>
 reasonsFor(const std::vector<soundings::SurveyDay>& days, const reduction::ReducedSurvey& survey);

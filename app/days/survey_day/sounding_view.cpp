@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/sounding_view.h"
 
-#include "app/days/survey_day/set_aside_walk.h"
+#include "app/chart/verdict_now.h"
 #include "app/wording/adding_up.h"
 #include "app/wording/spoken_names.h"
 #include "core/water/sounding_terms.h"
@@ -84,7 +84,8 @@ std::optional<SoundingView> soundingViewOf(const ViewInput& input, chart::Soundi
     view.title = titleOf(days[day], sounding, input.water.clock);
     view.place = Words::place(sounding.place);
     view.terms = termRows(input.water, days[day], day, pick.sounding, input.words);
-    view.held = verdictNow(days[day], input.derived.checked->survey.days[day], pick.sounding);
+    view.held =
+        chart::verdictNow(days[day], input.derived.checked->survey.days[day], pick.sounding);
     const bool isByHand = std::ranges::binary_search(days[day].keptByHand, pick.sounding);
     view.verdict = view.held != soundings::Verdict::kept
                        ? QStringLiteral("set aside: %1").arg(wording::spoken(view.held))

@@ -70,6 +70,7 @@ protected:
     }
     void hideEvent(QHideEvent* event) override {
         SurveyStep::hideEvent(event);
+        context_.chart.stopLookingAlong();
         context_.chart.setShown(chart::LayerKind::soundings, false);
     }
 
@@ -119,7 +120,7 @@ private:
             tr("Sounder's speed"),
             tr("Speed of sound that the sounder reckons with; 1500 m/s unless its manual says "
                "otherwise"),
-            {}, tr("a speed from 1300 to 1700 m/s"), [units](const QString& text, SurveyDay& day) {
+            {}, tr("a speed from 1300 to 1700 m/s"), [](const QString& text, SurveyDay& day) {
                 const auto speed = wording::speedTyped(text, preferences::UnitSystem::metric);
                 day.sounder.assumedSoundSpeed = speed.value_or(units::Speed());
                 return speed && speed->inMetresPerSecond() >= 1300.0 &&

@@ -22,7 +22,6 @@ public:
 
     [[nodiscard]] StepPanel& steps() { return *panel_; }
 
-public slots:
     /// The chart's hand has put a mark elsewhere: it is pinned there.
     void moveMark(int rank, geo::WaterPoint place);
 

@@ -148,15 +148,6 @@ TEST(CheckView, CountsReasonsTheMostFrequentFirst) {
     EXPECT_EQ(view.state, "3 set aside, crossings ±0.29 m");
 }
 
-TEST(CheckView, TellsTheMeanOfTheCrossingsWithItsSign) {
-    const water::Water water = twoDays();
-    const auto view = survey_day::checkViewOf({water, checkedTwoDays(0.4), metric, {}});
-    ASSERT_EQ(view.crossings.size(), 6U);
-    EXPECT_EQ(view.crossings[0], (QStringList{"crossings", "61"}));
-    EXPECT_EQ(view.crossings[1][1], "−0.04 m");
-    EXPECT_EQ(view.crossings[2][1], "0.29 m");
-}
-
 TEST(CheckView, OffersWhatTheCrossingsAskForAndSaysWhatItBrings) {
     const water::Water water = twoDays();
     const auto view = survey_day::checkViewOf({water, checkedTwoDays(0.4), metric, {}});

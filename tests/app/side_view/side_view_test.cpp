@@ -14,76 +14,76 @@ using side_view::SideView;
 class SideViewTest : public testing::Test {
 protected:
     void SetUp() override {
-        view.resize(900, 190);
-        view.setContent(support::starContent());
-        QObject::connect(&view, &SideView::pointedAt, [this](auto place) { pointed = place; });
+        view_.resize(900, 190);
+        view_.setContent(support::starContent());
+        QObject::connect(&view_, &SideView::pointedAt, [this](auto place) { pointed_ = place; });
     }
     void pointTo(QPointF pixel) {
-        QMouseEvent move(QEvent::MouseMove, pixel, view.mapToGlobal(pixel), Qt::NoButton,
+        QMouseEvent move(QEvent::MouseMove, pixel, view_.mapToGlobal(pixel), Qt::NoButton,
                          Qt::NoButton, Qt::NoModifier);
-        QCoreApplication::sendEvent(&view, &move);
+        QCoreApplication::sendEvent(&view_, &move);
     }
-    SideView view;
-    std::optional<geo::WaterPoint> pointed;
+    SideView view_;
+    std::optional<geo::WaterPoint> pointed_;
 };
 
 TEST_F(SideViewTest, PointingIsToldAsAPlaceOnTheCut) {
-    view.showCut({-100, 0}, {100, 0});
+    view_.showCut({-100, 0}, {100, 0});
     pointTo({450, 100});
-    ASSERT_TRUE(pointed);
-    EXPECT_NEAR(pointed->x_m, 0.0, 1.0);
-    EXPECT_NEAR(pointed->y_m, 0.0, 1e-6);
+    ASSERT_TRUE(pointed_);
+    EXPECT_NEAR(pointed_->x_m, 0.0, 1.0);
+    EXPECT_NEAR(pointed_->y_m, 0.0, 1e-6);
 }
 
 TEST_F(SideViewTest, AnswersToThePlaceTheChartPointsAt) {
-    view.showCut({-100, 0}, {100, 0});
-    view.setPointed(geo::WaterPoint{25.0, 10.0});
-    ASSERT_TRUE(view.scene().pointed_m);
-    EXPECT_NEAR(*view.scene().pointed_m, 125.0, 1e-6);
-    view.setPointed(geo::WaterPoint{25.0, 300.0}); // far off the cut
-    EXPECT_FALSE(view.scene().pointed_m);
+    view_.showCut({-100, 0}, {100, 0});
+    view_.setPointed(geo::WaterPoint{25.0, 10.0});
+    ASSERT_TRUE(view_.scene().pointed_m);
+    EXPECT_NEAR(*view_.scene().pointed_m, 125.0, 1e-6);
+    view_.setPointed(geo::WaterPoint{25.0, 300.0}); // far off the cut
+    EXPECT_FALSE(view_.scene().pointed_m);
 }
 
 TEST_F(SideViewTest, ShowsTheRigOfAMark) {
-    view.showMark(1);
-    ASSERT_TRUE(view.scene().mark);
-    const QImage with = view.grab().toImage();
-    view.showCut(view.scene().cut.path.front(), view.scene().cut.path.back());
-    EXPECT_FALSE(view.scene().mark);
-    EXPECT_NE(view.grab().toImage(), with);
+    view_.showMark(1);
+    ASSERT_TRUE(view_.scene().mark);
+    const QImage with = view_.grab().toImage();
+    view_.showCut(view_.scene().cut.path.front(), view_.scene().cut.path.back());
+    EXPECT_FALSE(view_.scene().mark);
+    EXPECT_NE(view_.grab().toImage(), with);
 }
 
 TEST_F(SideViewTest, AMarkThatIsGoneLeavesAnEmptySheet) {
-    view.showMark(99);
-    EXPECT_TRUE(view.scene().cut.isEmpty());
-    EXPECT_FALSE(view.grab().isNull());
+    view_.showMark(99);
+    EXPECT_TRUE(view_.scene().cut.isEmpty());
+    EXPECT_FALSE(view_.grab().isNull());
 }
 
 TEST_F(SideViewTest, TheTrackAnswersAndItsSoundingsCanBeClicked) {
-    view.showTrack(0);
-    const auto& points = view.profile().profile.points;
+    view_.showTrack(0);
+    const auto& points = view_.profile().profile.points;
     ASSERT_GT(points.size(), 100U);
     std::optional<std::size_t> clicked;
-    QObject::connect(&view, &SideView::soundingClicked,
+    QObject::connect(&view_, &SideView::soundingClicked,
                      [&](chart::SoundingPick pick) { clicked = pick.sounding; });
     pointTo({450, 100});
-    ASSERT_TRUE(pointed);
-    QTest::mouseClick(&view, Qt::LeftButton, {}, {450, 100});
+    ASSERT_TRUE(pointed_);
+    QTest::mouseClick(&view_, Qt::LeftButton, {}, {450, 100});
     ASSERT_TRUE(clicked);
-    EXPECT_EQ(points[*clicked].at, *pointed);
+    EXPECT_EQ(points[*clicked].at, *pointed_);
 }
 
 TEST_F(SideViewTest, AChosenSoundingIsRingedAndItsStretchOfTrackShown) {
-    view.showTrack(0);
-    const std::size_t last = view.profile().profile.points.size() - 1;
-    view.setChosen(chart::SoundingPick{0, last}, true);
-    const QImage with = view.grab().toImage();
-    const double along = view.profile().profile.points[last].along_m;
-    EXPECT_LE(view.profile().from_m, along);
-    EXPECT_GE(view.profile().to_m, along);
-    EXPECT_LT(view.profile().to_m - view.profile().from_m, 300.0);
-    view.setChosen(std::nullopt, false);
-    EXPECT_NE(view.grab().toImage(), with);
+    view_.showTrack(0);
+    const std::size_t last = view_.profile().profile.points.size() - 1;
+    view_.setChosen(chart::SoundingPick{0, last}, true);
+    const QImage with = view_.grab().toImage();
+    const double along = view_.profile().profile.points[last].along_m;
+    EXPECT_LE(view_.profile().from_m, along);
+    EXPECT_GE(view_.profile().to_m, along);
+    EXPECT_LT(view_.profile().to_m - view_.profile().from_m, 300.0);
+    view_.setChosen(std::nullopt, false);
+    EXPECT_NE(view_.grab().toImage(), with);
 }
 
 TEST(TrackProfile, APositionThatJumpedDoesNotLengthenTheTrack) {

@@ -112,7 +112,7 @@ INSTANTIATE_TEST_SUITE_P(
         OpenFile{"b12_csb/11f79484.geojson", SoundingFileKind::b12, 975, 975, {}, 129.5},
         OpenFile{"b12_csb/650436ee.geojson", SoundingFileKind::b12, 1231, 1231, {}, 4.64},
         OpenFile{"b12_csb/da599ce9.geojson", SoundingFileKind::b12, 1268, 1268, {}, 9.8},
-        OpenFile{"b12_csb/11f79484_made.csv", SoundingFileKind::table, 975, 975, {}, 129.5}));
+        OpenFile{"b12_csb/11f79484_made.csv", SoundingFileKind::b12, 975, 975, {}, 129.5}));
 
 TEST(OpenData, DecodesALogWithoutDateAsTheExpectedAnswerHasIt) {
     const auto path = openData("nmea_logs/underway_gll_zda_dbt.nmea");

@@ -195,9 +195,10 @@ TEST(ReadNmea, PassesOverSentencesThatSayNothingOfUse) {
 TEST(ReadNmea, SurvivesEveryByteBetweenTwoSentences) {
     for (int c = 0; c < 256; ++c) {
         const std::string junk(7, static_cast<char>(c));
-        const auto read =
-            readText(fix("074200", "0000", "050926") + junk + sentence("SDDPT,3.7,0.0") + junk +
-                     fix("074201", "0010", "050926"));
+        std::string text = fix("074200", "0000", "050926");
+        text.append(junk).append(sentence("SDDPT,3.7,0.0"));
+        text.append(junk).append(fix("074201", "0010", "050926"));
+        const auto read = readText(text);
         ASSERT_TRUE(read) << c;
         EXPECT_EQ(read->soundings.size(), 1U) << c;
     }
