@@ -46,6 +46,64 @@ HeldOutError summed(std::vector<double> errors) {
     return error;
 }
 
+/// The folds made ready, and what each pair of settings leaves there.
+class Trials {
+public:
+    Trials(const Ground& coarse, const TrendGround& trendGround, const geo::Outline& outline,
+           std::span<const soundings::KeptSounding> soundings,
+           std::span<const std::size_t> positions, const BottomSettings& settings,
+           base::Progress& progress)
+        : drawer_(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()),
+                  settings.threads),
+          settings_(settings), progress_(&progress) {
+        for (const int which : foldsTried) {
+            const Fold fold = foldOf(soundings, positions, stretch, folds, which);
+            Trial& trial = trials_.emplace_back();
+            trial.trend =
+                trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress));
+            trial.kept = samplesOf(coarse, soundings, fold.kept);
+            trial.heldOut = samplesOf(coarse, soundings, fold.heldOut);
+        }
+    }
+
+    /// Draws with these settings and keeps them in `choice` where they are the best so far.
+    /// \return whether they are.
+    bool isBetter(double stiffness, double contourStiffness, StiffnessChoice& choice) {
+        settings_.stiffness = stiffness;
+        settings_.contourStiffness = contourStiffness;
+        std::vector<double> errors;
+        for (Trial& trial : trials_) {
+            Bottom bottom = drawer_.draw(trial.trend, trial.kept, settings_,
+                                         trial.last ? &*trial.last : nullptr, *progress_);
+            choice.wasStopped = choice.wasStopped || bottom.wasStopped;
+            if (choice.wasStopped) {
+                return false;
+            }
+            const std::vector<double> more = errorsOf(trial, bottom);
+            errors.insert(errors.end(), more.begin(), more.end());
+            trial.last = std::move(bottom);
+        }
+        constexpr double usual = 6.0; // Tries.
+        progress_->tell(std::min(1.0, ++tried_ / usual));
+        const HeldOutError error = summed(std::move(errors));
+        constexpr double clearly = 0.995; // Less is chance.
+        if (choice.heldOut && error.mean_m >= clearly * choice.heldOut->mean_m) {
+            return false;
+        }
+        choice.stiffness = stiffness;
+        choice.contourStiffness = contourStiffness;
+        choice.heldOut = error;
+        return true;
+    }
+
+private:
+    BottomDrawer drawer_;
+    std::vector<Trial> trials_;
+    BottomSettings settings_;
+    base::Progress* progress_;
+    double tried_ = 0.0;
+};
+
 } // namespace
 
 StiffnessChoice chooseStiffness(const Ground& coarse, const TrendGround& trendGround,
@@ -61,46 +119,22 @@ StiffnessChoice chooseStiffness(const Ground& coarse, const TrendGround& trendGr
     if (positions.size() < leastSoundings) {
         return choice;
     }
-    std::vector<Trial> trials;
-    for (const int which : foldsTried) {
-        const Fold fold = foldOf(soundings, positions, stretch, folds, which);
-        Trial& trial = trials.emplace_back();
-        trial.trend =
-            trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress));
-        trial.kept = samplesOf(coarse, soundings, fold.kept);
-        trial.heldOut = samplesOf(coarse, soundings, fold.heldOut);
+    Trials trials(coarse, trendGround, outline, soundings, positions, settings, progress);
+    trials.isBetter(choice.stiffness, choice.contourStiffness, choice);
+    if (!stiffness) {
+        // one after the other as long as it gets better, towards soft, and if that is no good
+        // towards stiff
+        bool isSofter = trials.isBetter(100.0, choice.contourStiffness, choice);
+        for (const double a : {1000.0, 3000.0}) {
+            if (isSofter || choice.wasStopped) {
+                break;
+            }
+            isSofter = !trials.isBetter(a, choice.contourStiffness, choice);
+        }
     }
-    const std::vector<double> as =
-        stiffness ? std::vector{*stiffness} : std::vector{300.0, 100.0, 1000.0, 3000.0};
-    const std::vector<double> bs =
-        contourStiffness ? std::vector{*contourStiffness} : std::vector{30.0, 10.0, 100.0};
-    BottomDrawer drawer(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()),
-                        settings.threads);
-    std::size_t done = 0;
-    for (const double a : as) {
-        for (const double b : bs) {
-            BottomSettings tried = settings;
-            tried.stiffness = a;
-            tried.contourStiffness = b;
-            std::vector<double> errors;
-            for (Trial& trial : trials) {
-                Bottom bottom = drawer.draw(trial.trend, trial.kept, tried,
-                                            trial.last ? &*trial.last : nullptr, progress);
-                if (bottom.wasStopped) {
-                    choice.wasStopped = true;
-                    return choice;
-                }
-                const std::vector<double> more = errorsOf(trial, bottom);
-                errors.insert(errors.end(), more.begin(), more.end());
-                trial.last = std::move(bottom);
-            }
-            const HeldOutError error = summed(std::move(errors));
-            if (!choice.heldOut || error.mean_m < choice.heldOut->mean_m) {
-                choice.stiffness = a;
-                choice.contourStiffness = b;
-                choice.heldOut = error;
-            }
-            progress.tell(static_cast<double>(++done) / static_cast<double>(as.size() * bs.size()));
+    for (const double b : {10.0, 100.0}) {
+        if (!contourStiffness && !choice.wasStopped) {
+            trials.isBetter(choice.stiffness, b, choice);
         }
     }
     return choice;
