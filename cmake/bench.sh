@@ -7,12 +7,14 @@ cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
 export LC_ALL=C.UTF-8
 source cmake/steps.sh
 
-command -v ogr2ogr >/dev/null || fail "there is no peer to compare with" "no ogr2ogr found" "install gdal-bin"
+for peer in ogr2ogr gmt; do
+    command -v $peer >/dev/null || fail "there is no peer to compare with" "no $peer found" "install gdal-bin and gmt"
+done
 build bench
 suites=("$@")
-if ((${#suites[@]} == 0)); then suites=(soundings); fi
+if ((${#suites[@]} == 0)); then suites=(soundings surface); fi
 for suite in "${suites[@]}"; do
-    [[ -x build/bench/bin/bench_$suite ]] || fail "there is no benchmark '$suite'" "build/bench/bin" "say one of: soundings"
+    [[ -x build/bench/bin/bench_$suite ]] || fail "there is no benchmark '$suite'" "build/bench/bin" "say one of: soundings surface"
     say "benchmark $suite (build/bench/$suite.json)"
     "build/bench/bin/bench_$suite" --benchmark_out="build/bench/$suite.json" --benchmark_counters_tabular=true
 done

@@ -21,6 +21,8 @@ constexpr std::size_t dense = 1800;
 constexpr double positionError_m = 2.0;
 constexpr double noneNear_m = 1e6;
 constexpr double floorOfUnevenness = 0.01;
+/// However even the bottom is where it was sounded, this may be missed for each metre beyond.
+constexpr double unseen = 0.005;
 constexpr double quantile = 0.95;
 constexpr double sigmas = 1.96; ///< Within which 95 of 100 of a normal distribution lie.
 constexpr std::size_t leastObservations = 40;
@@ -136,7 +138,8 @@ double ErrorGrowth::halfWidth_m(const TrustFacts& facts) const {
     const double beyond = std::max(facts.distance_m / farthest_m_, 1.0);
     return std::hypot(floor_m_, positionError_m * facts.slope,
                       factor_ * growthOf(facts, ofDistance_, ofUnevenness_) *
-                          std::pow(beyond, 1.0 - ofDistance_));
+                              std::pow(beyond, 1.0 - ofDistance_) +
+                          unseen * farthest_m_ * (beyond - 1.0));
 }
 
 std::vector<ErrorGrowth::Observation>

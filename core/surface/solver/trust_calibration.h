@@ -36,7 +36,8 @@ public:
     /// p of 0.2 to 1 and a of 0.5 to 1.25 by the least pinball loss at 0.95, c so that 95 of 100
     /// errors lie below, the error of the held-out soundings themselves taken off: one curve for
     /// all distances, where quantiles by classes of distance would each be a matter of few
-    /// soundings. With fewer than 40 observations a common curve.
+    /// soundings. In proportion to the distance, and half a percent of it more, beyond what nine in
+    /// ten were held out at: nobody knows. With fewer than 40 observations a common curve.
     [[nodiscard]] static ErrorGrowth from(const std::vector<Observation>& observations,
                                           double soundingError_m);
 

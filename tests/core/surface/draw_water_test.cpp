@@ -159,6 +159,76 @@ TEST(DrawWater, TakesFewSoundingsOnALineInOneCellOrAtOddsWithEachOther) {
     }
 }
 
+TEST(DrawWater, FindsAParaboloidAndAPlaneBankAgainFromLines) {
+    const support::MadeUpWater bowl = support::madeUpWater(
+        {{support::circle({0.0, 0.0}, 300.0), {}}},
+        [](geo::WaterPoint p) {
+            return 12.0 * (1.0 - (p.x_m * p.x_m + p.y_m * p.y_m) / (300.0 * 300.0));
+        },
+        5.0);
+    const auto drawnBowl = drawn(bowl, tracks::lines(bowl, 50.0, 3.0));
+    ASSERT_TRUE(drawnBowl.has_value()) << drawnBowl.error().sentence();
+    EXPECT_LT(errorOf(*drawnBowl, bowl), 0.1);
+
+    // a long water whose two banks are planes of 4 % that meet in the middle
+    const support::MadeUpWater roof = support::madeUpWater(
+        {{support::rectangle(-600.0, -200.0, 600.0, 200.0), {}}},
+        [](geo::WaterPoint p) {
+            return 0.04 * std::min(200.0 - std::abs(p.y_m), 600.0 - std::abs(p.x_m));
+        },
+        5.0);
+    const auto drawnRoof = drawn(roof, tracks::lines(roof, 40.0, 3.0));
+    ASSERT_TRUE(drawnRoof.has_value()) << drawnRoof.error().sentence();
+    EXPECT_LT(errorOf(*drawnRoof, roof), 0.12);
+    for (const double y_m : {-150.0, -90.0, 60.0, 130.0}) {
+        EXPECT_NEAR(depthAt(*drawnRoof, {2.5, y_m}), 0.04 * (200.0 - std::abs(y_m)), 0.1);
+    }
+}
+
+TEST(DrawWater, TakesSoundingsOnTheShoreAlone) {
+    const support::MadeUpWater water = support::cone(200.0, 8.0, 5.0);
+    std::vector<soundings::KeptSounding> soundings;
+    for (double angle = 0.0; angle < 6.28; angle += 0.05) {
+        soundings.push_back(tracks::at({199.0 * std::cos(angle), 199.0 * std::sin(angle)}, 0.1));
+    }
+    const auto result = drawn(water, soundings);
+    ASSERT_TRUE(result.has_value()) << result.error().sentence();
+    EXPECT_LE(result->depth.deepest().value_or(units::Depth{}).inMetres(), 0.7);
+    const auto middle = result->trust.halfWidthAt(geo::WaterPoint{0.0, 0.0});
+    ASSERT_TRUE(middle.has_value());
+    EXPECT_GT(middle->inMetres(),
+              2.0 * result->trust.halfWidthAt(geo::WaterPoint{195.0, 0.0})->inMetres());
+}
+
+TEST(DrawWater, KeepsTwoBasinsApartThatAreJoinedByAMetreOfWater) {
+    // deep in the west, shallow in the east, a neck one metre wide and 30 m long between them
+    const std::vector<geo::WaterPoint> shore{{-300.0, -100.0}, {-15.0, -100.0}, {-15.0, -0.5},
+                                             {15.0, -0.5},     {15.0, -100.0},  {300.0, -100.0},
+                                             {300.0, 100.0},   {15.0, 100.0},   {15.0, 0.5},
+                                             {-15.0, 0.5},     {-15.0, 100.0},  {-300.0, 100.0}};
+    const support::MadeUpWater water = support::madeUpWater(
+        {{shore, {}}}, [](geo::WaterPoint p) { return p.x_m < 0.0 ? 12.0 : 1.5; }, 5.0);
+    const auto result = drawn(water, tracks::lines(water, 25.0, 3.0));
+    ASSERT_TRUE(result.has_value()) << result.error().sentence();
+    EXPECT_NEAR(depthAt(*result, {-40.0, 20.0}), 12.0, 1.0);
+    EXPECT_NEAR(depthAt(*result, {40.0, 20.0}), 1.5, 0.3);
+}
+
+TEST(DrawWater, DrawsRoundTwoHundredIslands) {
+    std::vector<std::vector<geo::WaterPoint>> islands;
+    for (int k = 0; k < 200; ++k) {
+        const geo::WaterPoint middle{-475.0 + 50.0 * (k % 20), -225.0 + 50.0 * (k / 20)};
+        islands.push_back(support::circle(middle, 12.0));
+    }
+    const support::MadeUpWater water = support::madeUpWater(
+        {{support::rectangle(-510.0, -260.0, 510.0, 260.0), islands}},
+        [](geo::WaterPoint) { return 4.0; }, 5.0);
+    const auto result = drawn(water, tracks::lines(water, 25.0, 3.0));
+    ASSERT_TRUE(result.has_value()) << result.error().sentence();
+    EXPECT_FALSE(result->depth.has(result->depth.frame().cellOf({-475.0, -225.0})));
+    EXPECT_NEAR(depthAt(*result, {-450.0, -200.0}), 4.0, 1.0);
+}
+
 TEST(DrawWater, NeverDrawsMuchDeeperThanWasSoundedNearby) {
     const support::MadeUpWater water = support::cone(300.0, 12.0, 5.0);
     std::vector<soundings::KeptSounding> soundings;
