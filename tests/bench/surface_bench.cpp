@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Drawing the water, settings chosen and trust included, beside gmt surface on as many cells in the
-// same run.
+// Drawing a case of the gridding bench, settings chosen and trust included, beside gmt surface on
+// the same cells in the same run; and how soon a drawing stops.
 #include "core/surface/draw_water.h"
+#include "lake.h"
 #include "own_process.h"
 
 #include <chrono>
 #include <cmath>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <random>
@@ -20,84 +22,142 @@ namespace {
 
 using std::filesystem::path;
 
-constexpr double half_m = 900.0; ///< Of the side of a square water of 324 ha.
-
-/// A made-up bottom: a basin with a hump, bars and a bank.
-double depthAt(double x_m, double y_m) {
-    const double basin = 1.0 - std::pow(std::max(std::abs(x_m), std::abs(y_m)) / half_m, 3);
-    const double hump = 5.0 * std::exp(-(x_m * x_m + y_m * y_m) / 3e4);
-    return std::max(0.0, 16.0 * basin + std::sin(x_m / 60.0) * std::cos(y_m / 45.0) - hump);
+base::Result<bench::Lake> lakeToDraw() {
+    const char* shared = std::getenv("MEREMARK_SHARED_DIR");
+    return bench::readLake((shared == nullptr ? "../shared" : std::string(shared)) +
+                           "/bench/cases/A-lines");
 }
 
-/// Sounded along lines 50 m apart and three across, `count` soundings evenly along them.
-std::vector<soundings::KeptSounding> survey(const geo::WaterFrame& frame, std::size_t count) {
-    std::mt19937 random(4);
-    std::normal_distribution<double> noise_m(0.0, 0.06);
-    constexpr int lines = 36;
-    constexpr int crossLines = 3;
-    std::vector<soundings::KeptSounding> made;
-    const auto each = static_cast<int>(count / (lines + crossLines));
-    for (int line = 0; line < lines + crossLines; ++line) {
-        for (int k = 0; k < each; ++k) {
-            const double along_m = half_m * (1.96 * (k + 0.5) / each - 0.98);
-            const double beside_m =
-                line < lines ? 50.0 * line - half_m + 25.0 : 600.0 * (line - lines) - 600.0;
-            soundings::KeptSounding s;
-            s.x_m = line < lines ? along_m : beside_m;
-            s.y_m = line < lines ? beside_m : along_m;
-            s.place = frame.toEarth(geo::WaterPoint{s.x_m, s.y_m});
-            s.depth_m = std::max(0.1, depthAt(s.x_m, s.y_m) + noise_m(random));
-            s.pass = line;
-            made.push_back(s);
+/// So many soundings: more between those of the case, each with a noise of its own.
+void fillUp(std::vector<soundings::KeptSounding>& soundings, std::size_t count) {
+    const std::size_t each = count / soundings.size();
+    std::mt19937 random(1);
+    std::normal_distribution<double> noise_m(0.0, 0.05);
+    std::vector<soundings::KeptSounding> more;
+    for (std::size_t i = 0; i < soundings.size(); ++i) {
+        more.push_back(soundings[i]);
+        const bool goesOn = i + 1 < soundings.size() && soundings[i + 1].pass == soundings[i].pass;
+        for (std::size_t k = 1; k < each && goesOn; ++k) {
+            const double share = static_cast<double>(k) / static_cast<double>(each);
+            soundings::KeptSounding s = soundings[i];
+            s.x_m = std::lerp(s.x_m, soundings[i + 1].x_m, share);
+            s.y_m = std::lerp(s.y_m, soundings[i + 1].y_m, share);
+            s.depth_m = std::max(0.0, std::lerp(s.depth_m, soundings[i + 1].depth_m, share) +
+                                          noise_m(random));
+            more.push_back(s);
         }
     }
-    return made;
+    soundings = std::move(more);
 }
 
-/// Medians of the soundings for each cell, and depth 0 every 5 m of the shore: what a
-/// general-purpose gridder is given.
-void writePoints(const path& file, const std::vector<soundings::KeptSounding>& soundings) {
-    std::ofstream out(file);
-    for (const soundings::KeptSounding& s : soundings) {
+double cellFor(const geo::Outline& outline, std::int64_t cells) {
+    return std::sqrt(outline.area().inSquareMetres() / static_cast<double>(cells));
+}
+
+surface::DrawSettings settingsOf(double cell_m) {
+    surface::DrawSettings settings;
+    settings.cell = units::Length::metres(cell_m);
+    return settings;
+}
+
+/// What a general-purpose gridder is given.
+struct PeerFiles {
+    path soundings; ///< x y depth
+    path shore;     ///< x y 0, every 5 m
+    std::string region;
+};
+
+PeerFiles writeForPeer(const bench::Lake& lake, const path& folder, double cell_m) {
+    PeerFiles files{folder / "soundings.xyz", folder / "shore.xyz", {}};
+    std::ofstream out(files.soundings);
+    for (const soundings::KeptSounding& s : lake.soundings) {
         out << fmt::format("{:.2f} {:.2f} {:.2f}\n", s.x_m, s.y_m, s.depth_m);
     }
-    for (double along_m = -half_m; along_m < half_m; along_m += 5.0) {
-        for (const double side_m : {-half_m, half_m}) {
-            out << fmt::format("{0} {1} 0\n{1} {0} 0\n", along_m, side_m);
+    std::ofstream shore(files.shore);
+    const auto putRing = [&](const geo::Ring& ring) {
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const geo::WaterPoint a = ring[i];
+            const geo::WaterPoint b = ring[(i + 1) % ring.size()];
+            const int steps = std::max(1, static_cast<int>(geo::distance_m(a, b) / 5.0));
+            for (int k = 0; k < steps; ++k) {
+                shore << fmt::format("{:.2f} {:.2f} 0\n", std::lerp(a.x_m, b.x_m, 1.0 * k / steps),
+                                     std::lerp(a.y_m, b.y_m, 1.0 * k / steps));
+            }
+        }
+    };
+    for (const geo::Piece& piece : lake.outline.pieces()) {
+        putRing(piece.outer);
+        for (const geo::Ring& island : piece.islands) {
+            putRing(island);
         }
     }
+    const geo::Box& box = lake.outline.box();
+    const auto down = [cell_m](double v) { return std::floor(v / cell_m) * cell_m; };
+    files.region =
+        fmt::format("-R{}/{}/{}/{}", down(box.west_m - cell_m), down(box.east_m) + cell_m,
+                    down(box.south_m - cell_m), down(box.north_m) + cell_m);
+    return files;
 }
 
-int becomeGmt(const path& points, const path& to, const std::string& region,
-              const std::string& cell, const char* what) {
-    const std::string grid = "-G" + to.string();
-    const std::string from = points.string();
-    if (std::string(what) == "blockmedian") {
-        const int file = open(to.c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
-        dup2(file, STDOUT_FILENO);
-        execlp("gmt", "gmt", what, from.c_str(), region.c_str(), cell.c_str(), nullptr);
-    } else {
-        execlp("gmt", "gmt", what, from.c_str(), region.c_str(), cell.c_str(), "-T0.25",
-               grid.c_str(), nullptr);
-    }
+/// Replaces the process by blockmedian of gmt, its medians in `to`.
+int becomeBlockMedian(const PeerFiles& files, const std::string& cell, const path& to) {
+    const int file = open(to.c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
+    dup2(file, STDOUT_FILENO);
+    execlp("gmt", "gmt", "blockmedian", files.soundings.c_str(), files.region.c_str(), cell.c_str(),
+           nullptr);
     return 127;
 }
 
-geo::WaterFrame frameHere() {
-    const std::vector<geo::LonLat> places{{10.0, 52.0}, {10.001, 52.0}, {10.0, 52.001}};
-    return *geo::WaterFrame::around(places);
+/// Replaces the process by surface of gmt with the tension that it is best at here.
+int becomeSurface(const PeerFiles& files, const std::string& cell, const path& medians,
+                  const path& to) {
+    const std::string grid = "-G" + to.string();
+    execlp("gmt", "gmt", "surface", medians.c_str(), files.shore.c_str(), files.region.c_str(),
+           cell.c_str(), "-T0", grid.c_str(), nullptr);
+    return 127;
 }
 
-geo::Outline squareIn(const geo::WaterFrame& frame) {
-    const geo::Piece square{
-        {{-half_m, -half_m}, {half_m, -half_m}, {half_m, half_m}, {-half_m, half_m}}, {}};
-    return *geo::Outline::make(std::vector{square}, frame);
-}
-
-surface::DrawSettings settingsFor(std::int64_t cells) {
-    surface::DrawSettings settings;
-    settings.cell = units::Length::metres(2.0 * half_m / std::sqrt(static_cast<double>(cells)));
-    return settings;
+/// Arguments: cells, soundings (0: those of the case).
+void drawTheWater(benchmark::State& state) {
+    auto lake = lakeToDraw();
+    if (!lake) {
+        state.SkipWithError(lake.error().sentence().c_str());
+        return;
+    }
+    if (state.range(1) > 0) {
+        fillUp(lake->soundings, static_cast<std::size_t>(state.range(1)));
+    }
+    const double cell_m = cellFor(lake->outline, state.range(0));
+    const std::string cell = fmt::format("-I{}", cell_m);
+    const path folder =
+        std::filesystem::temp_directory_path() / fmt::format("meremark-bench-{}", getpid());
+    std::filesystem::create_directories(folder);
+    const PeerFiles files = writeForPeer(*lake, folder, cell_m);
+    bench::Taken ours;
+    bench::Taken peer;
+    for (auto _ : state) {
+        ours = bench::inOwnProcess([&] {
+            base::Progress progress;
+            return surface::drawWater(lake->outline, lake->soundings, settingsOf(cell_m), progress)
+                       ? 0
+                       : 1;
+        });
+        const path medians = folder / "medians.xyz";
+        const bench::Taken halved =
+            bench::inOwnProcess([&] { return becomeBlockMedian(files, cell, medians); });
+        peer = bench::inOwnProcess(
+            [&] { return becomeSurface(files, cell, medians, folder / "surface.nc"); });
+        if (!ours.isDone || !halved.isDone || !peer.isDone) {
+            state.SkipWithError(ours.isDone ? "gmt failed" : "ours failed");
+            break;
+        }
+        state.SetIterationTime(ours.seconds);
+    }
+    std::filesystem::remove_all(folder);
+    state.counters["soundings"] = static_cast<double>(lake->soundings.size());
+    state.counters["surface s"] = peer.seconds;
+    state.counters["of surface's time"] = ours.seconds / peer.seconds;
+    state.counters["MiB"] = ours.most_MiB;
 }
 
 /// Stops some time after it was made, and knows when.
@@ -118,22 +178,24 @@ private:
 
 /// How long the user waits after asking to stop, at forty moments of a drawing. Argument: cells.
 void stopTheDrawing(benchmark::State& state) {
-    const geo::WaterFrame frame = frameHere();
-    const geo::Outline outline = squareIn(frame);
-    const auto soundings = survey(frame, 35'000);
-    const surface::DrawSettings settings = settingsFor(state.range(0));
+    const auto lake = lakeToDraw();
+    if (!lake) {
+        state.SkipWithError(lake.error().sentence().c_str());
+        return;
+    }
+    const auto settings = settingsOf(cellFor(lake->outline, state.range(0)));
     const auto draw = [&](base::Progress& progress) {
-        return surface::drawWater(outline, soundings, settings, progress).has_value();
+        return surface::drawWater(lake->outline, lake->soundings, settings, progress).has_value();
     };
     Stopping never(std::chrono::hours(1));
     const auto start = Stopping::Clock::now();
     draw(never);
-    const double whole_s = std::chrono::duration<double>(Stopping::Clock::now() - start).count();
+    const std::chrono::duration<double> whole = Stopping::Clock::now() - start;
     double longest_s = 0.0;
     double at = 0.0;
     for (auto _ : state) {
         for (double share = 0.0125; share < 1.0; share += 0.025) {
-            Stopping stopping(std::chrono::duration<double>(share * whole_s));
+            Stopping stopping(share * whole);
             if (!draw(stopping) && stopping.since_s() > longest_s) {
                 longest_s = stopping.since_s();
                 at = share;
@@ -144,63 +206,22 @@ void stopTheDrawing(benchmark::State& state) {
     state.counters["at share"] = at;
 }
 
-/// Arguments: cells, soundings.
-void drawTheWater(benchmark::State& state) {
-    const surface::DrawSettings settings = settingsFor(state.range(0));
-    const double cell_m = settings.cell->inMetres();
-    const geo::WaterFrame frame = frameHere();
-    const geo::Outline outline = squareIn(frame);
-    const auto soundings = survey(frame, static_cast<std::size_t>(state.range(1)));
-    const path folder =
-        std::filesystem::temp_directory_path() / fmt::format("meremark-bench-{}", getpid());
-    std::filesystem::create_directories(folder);
-    const std::string region = fmt::format("-R{0}/{1}/{0}/{1}", -half_m, half_m);
-    const std::string cell = fmt::format("-I{}+e/{}+e", cell_m, cell_m);
-    writePoints(folder / "all.xyz", soundings);
-    bench::Taken ours;
-    bench::Taken peer;
-    for (auto _ : state) {
-        ours = bench::inOwnProcess([&] {
-            base::Progress progress;
-            return surface::drawWater(outline, soundings, settings, progress) ? 0 : 1;
-        });
-        const bench::Taken medians = bench::inOwnProcess([&] {
-            return becomeGmt(folder / "all.xyz", folder / "medians.xyz", region, cell,
-                             "blockmedian");
-        });
-        peer = bench::inOwnProcess([&] {
-            return becomeGmt(folder / "medians.xyz", folder / "surface.nc", region, cell,
-                             "surface");
-        });
-        if (!ours.isDone || !medians.isDone || !peer.isDone) {
-            state.SkipWithError(ours.isDone ? "gmt failed" : "ours failed");
-            break;
-        }
-        state.SetIterationTime(ours.seconds);
-    }
-    std::filesystem::remove_all(folder);
-    state.counters["surface s"] = peer.seconds;
-    state.counters["of surface's time"] = ours.seconds / peer.seconds;
-    state.counters["MiB"] = ours.most_MiB;
-    state.counters["surface MiB"] = peer.most_MiB;
-}
-
 } // namespace
 
+BENCHMARK(drawTheWater)
+    ->Args({100'000, 0})
+    ->Args({250'000, 0})
+    ->Args({500'000, 0})
+    ->Args({1'000'000, 0})
+    ->Args({2'000'000, 0})
+    ->Args({4'000'000, 0})
+    ->Args({4'000'000, 1'000'000})
+    ->Unit(benchmark::kSecond)
+    ->Iterations(1)
+    ->UseManualTime();
 BENCHMARK(stopTheDrawing)
     ->Arg(130'000)
     ->Arg(1'000'000)
     ->Unit(benchmark::kMillisecond)
-    ->Iterations(1)
-    ->UseManualTime();
-BENCHMARK(drawTheWater)
-    ->Args({100'000, 35'000})
-    ->Args({250'000, 35'000})
-    ->Args({500'000, 35'000})
-    ->Args({1'000'000, 35'000})
-    ->Args({2'000'000, 35'000})
-    ->Args({4'000'000, 35'000})
-    ->Args({4'000'000, 1'000'000})
-    ->Unit(benchmark::kSecond)
     ->Iterations(1)
     ->UseManualTime();

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/geo/outline.h"
+#include "core/soundings/sounding.h"
+
+#include <string>
+#include <vector>
+
+namespace bench {
+
+/// A case of the gridding bench.
+struct Lake {
+    geo::WaterFrame frame;
+    geo::Outline outline;
+    std::vector<soundings::KeptSounding> soundings;
+};
+
+/// Reads shore.geojson and soundings.csv (lon, lat, depth_m) of a case's folder; a new pass begins
+/// where the track jumps by more than 30 m. \return unusableInput where they are not there.
+[[nodiscard]] base::Result<Lake> readLake(const std::string& folder);
+
+} // namespace bench
