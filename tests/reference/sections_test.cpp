@@ -12,6 +12,7 @@
 #include <filesystem>
 #include <numbers>
 #include <numeric>
+#include <random>
 
 #include <gtest/gtest.h>
 
@@ -69,44 +70,81 @@ sections::SectionMap divided(const Lake& lake) {
         .value();
 }
 
-/// K-means of every third fishable cell, then every cell to its nearest middle. The first middles
-/// are spread evenly over the list of cells.
-grid::PieceGrid kMeans(const Lake& lake, std::size_t count) {
-    const grid::GridFrame& f = lake.depth.frame();
-    std::vector<geo::WaterPoint> middles;
-    for (std::size_t k = 0; k < count; ++k) {
-        const std::size_t at = (2 * k + 1) * lake.fishable.size() / (2 * count);
-        middles.push_back(f.centre(f.cellAt(lake.fishable[at])));
+/// K-means of the fishable cells from several random starts (each middle drawn with a probability
+/// as the squared distance from those before: k-means++, Arthur and Vassilvitskii 2007); the start
+/// that ends with the least sum of squared distances counts. Every third cell speaks for three.
+class KMeans {
+public:
+    KMeans(const Lake& lake, std::size_t count, unsigned seed) : middles_(count) {
+        const grid::GridFrame& f = lake.depth.frame();
+        for (std::size_t i = 0; i < lake.fishable.size(); i += 3) {
+            places_.push_back(f.centre(f.cellAt(lake.fishable[i])));
+        }
+        start(seed);
+        for (int round = 0; round < 40; ++round) {
+            improve();
+        }
     }
-    const auto nearest = [&](geo::WaterPoint p) {
+
+    [[nodiscard]] double sum() const { return sum_; }
+    [[nodiscard]] std::size_t nearest(geo::WaterPoint p) const {
         std::size_t best = 0;
-        double best_m2 = INFINITY;
-        for (std::size_t k = 0; k < count; ++k) {
-            const double dx = p.x_m - middles[k].x_m;
-            const double dy = p.y_m - middles[k].y_m;
-            if (const double d = dx * dx + dy * dy; d < best_m2) {
-                best_m2 = d;
-                best = k;
-            }
+        for (std::size_t k = 1; k < middles_.size(); ++k) {
+            best = squared(p, middles_[k]) < squared(p, middles_[best]) ? k : best;
         }
         return best;
-    };
-    for (int round = 0; round < 40; ++round) {
-        std::vector<std::array<double, 3>> sums(count);
-        for (std::size_t i = 0; i < lake.fishable.size(); i += 3) {
-            const geo::WaterPoint p = f.centre(f.cellAt(lake.fishable[i]));
-            auto& sum = sums[nearest(p)];
-            sum = {sum[0] + p.x_m, sum[1] + p.y_m, sum[2] + 1.0};
-        }
-        for (std::size_t k = 0; k < count; ++k) {
-            if (sums[k][2] > 0.0) {
-                middles[k] = {sums[k][0] / sums[k][2], sums[k][1] / sums[k][2]};
+    }
+
+private:
+    static double squared(geo::WaterPoint a, geo::WaterPoint b) {
+        return (a.x_m - b.x_m) * (a.x_m - b.x_m) + (a.y_m - b.y_m) * (a.y_m - b.y_m);
+    }
+
+    void start(unsigned seed) {
+        std::mt19937 random(seed);
+        std::vector<double> away(places_.size(), 1.0);
+        for (std::size_t k = 0; k < middles_.size(); ++k) {
+            std::discrete_distribution<std::size_t> draw(away.begin(), away.end());
+            middles_[k] = places_[draw(random)];
+            for (std::size_t i = 0; i < places_.size(); ++i) {
+                const double d = squared(places_[i], middles_[k]);
+                away[i] = k == 0 ? d : std::min(away[i], d);
             }
         }
     }
+
+    void improve() {
+        std::vector<std::array<double, 3>> sums(middles_.size());
+        sum_ = 0.0;
+        for (const geo::WaterPoint p : places_) {
+            const std::size_t k = nearest(p);
+            sum_ += squared(p, middles_[k]);
+            sums[k] = {sums[k][0] + p.x_m, sums[k][1] + p.y_m, sums[k][2] + 1.0};
+        }
+        for (std::size_t k = 0; k < middles_.size(); ++k) {
+            if (sums[k][2] > 0.0) {
+                middles_[k] = {sums[k][0] / sums[k][2], sums[k][1] / sums[k][2]};
+            }
+        }
+    }
+
+    std::vector<geo::WaterPoint> places_;
+    std::vector<geo::WaterPoint> middles_;
+    double sum_ = 0.0;
+};
+
+grid::PieceGrid kMeans(const Lake& lake, std::size_t count) {
+    KMeans best(lake, count, 1);
+    for (const unsigned seed : {2U, 3U}) {
+        KMeans other(lake, count, seed);
+        if (other.sum() < best.sum()) {
+            best = std::move(other);
+        }
+    }
+    const grid::GridFrame& f = lake.depth.frame();
     grid::PieceGrid pieces(f, -1);
     for (const std::size_t i : lake.fishable) {
-        pieces[i] = static_cast<std::int32_t>(nearest(f.centre(f.cellAt(i))));
+        pieces[i] = static_cast<std::int32_t>(best.nearest(f.centre(f.cellAt(i))));
     }
     return pieces;
 }
