@@ -197,8 +197,10 @@ TEST(MapWeed, FadesWithTheSeason) {
 }
 
 // Simulated beds: weed where a smooth random field plus the fall with depth says so.
-TEST(MapWeed, FindsSimulatedBedsFromFortyNotesAndDepth) {
-    const unsigned seed = 20251;
+class SimulatedBeds : public testing::TestWithParam<unsigned> {};
+
+TEST_P(SimulatedBeds, AreFoundFromFortyNotesAndFromClarityAlone) {
+    const unsigned seed = GetParam();
     SCOPED_TRACE("seed " + std::to_string(seed));
     std::mt19937 random(seed);
     std::uniform_real_distribution<double> place(-380.0, 380.0);
@@ -234,6 +236,9 @@ TEST(MapWeed, FindsSimulatedBedsFromFortyNotesAndDepth) {
     EXPECT_GE(score(mapped(water, notes, Depth::metres(2.0)).value()), 0.85);
     EXPECT_GE(score(mapped(water, {}, Depth::metres(2.0)).value()), 0.75);
 }
+
+INSTANTIATE_TEST_SUITE_P(MapWeed, SimulatedBeds,
+                         testing::Values(20251U, 1U, 2U, 3U, 4U, 5U, 6U, 7U));
 
 TEST(MapWeed, RefusesSettingsOutOfTheirRangeAndStopsWhenAsked) {
     const MadeUpWater water = support::cone(60.0, 5.0, 5.0);
