@@ -100,7 +100,7 @@ double robustSpread_m(const Grid<float>& rise_m) {
 } // namespace
 
 PositionIndex PositionIndex::of(const grid::DepthGrid& depth, units::Length inner,
-                                units::Length outer) {
+                                units::Length outer, int every) {
     constexpr double leastShare = 0.25; // of the ring that must hold depths
     const GridFrame& f = depth.frame();
     PositionIndex out;
@@ -113,10 +113,10 @@ PositionIndex PositionIndex::of(const grid::DepthGrid& depth, units::Length inne
     }
     const RowSums sums(depth);
     for (std::size_t i = 0; i < depth.size(); ++i) {
-        if (!depth.has(i)) {
+        const Cell c = f.cellAt(i);
+        if (!depth.has(i) || c.col % every != 0 || c.row % every != 0) {
             continue;
         }
-        const Cell c = f.cellAt(i);
         double sum_m = 0.0;
         int count = 0;
         for (const RingRow& r : ring) {
