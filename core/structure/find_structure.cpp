@@ -87,7 +87,7 @@ StructureReport thresholds(const grid::DepthGrid& depth, const SlopeGrid& slope,
                            const StructureSettings& settings) {
     constexpr double commonDropOff_percent = 10.0;
     constexpr double upperQuintile = 0.8;
-    constexpr double gentleShare = 0.4; // of the slope of a drop-off
+    constexpr double gentleShare = 0.5; // of the slope of a drop-off: where a sharp bend is blurred
     constexpr double leastHigh_m = 0.3;
     constexpr double leastScale_cells = 3.0;
     StructureReport r;
