@@ -24,7 +24,7 @@ struct SectionSettings {
     /// the same water (median of 4 pi A / P^2), 0.3 to 1. Where they do not, depth counts less:
     /// round a bank that falls steeply, sections of even depth would be ribbons, and no boat fishes
     /// through a ribbon from a few anchor marks.
-    double leastCompactness = 0.8;
+    double leastCompactness = 0.84;
 };
 
 } // namespace sections
