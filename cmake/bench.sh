@@ -12,9 +12,9 @@ for peer in ogr2ogr gmt; do
 done
 build bench
 suites=("$@")
-if ((${#suites[@]} == 0)); then suites=(soundings surface); fi
+if ((${#suites[@]} == 0)); then suites=(soundings surface zones); fi
 for suite in "${suites[@]}"; do
-    [[ -x build/bench/bin/bench_$suite ]] || fail "there is no benchmark '$suite'" "build/bench/bin" "say one of: soundings surface"
+    [[ -x build/bench/bin/bench_$suite ]] || fail "there is no benchmark '$suite'" "build/bench/bin" "say one of: soundings surface zones"
     say "benchmark $suite (build/bench/$suite.json)"
     "build/bench/bin/bench_$suite" --benchmark_out="build/bench/$suite.json" --benchmark_counters_tabular=true
 done

@@ -52,11 +52,10 @@ public:
 
     std::vector<Arc> arcs() {
         std::vector<Arc> out;
+        const std::vector<Corner> touched = cornersOnBorders();
         for (const bool nodesOnly : {true, false}) {
-            for (int row = 0; row < rows_; ++row) {
-                for (int col = 0; col < cols_; ++col) {
-                    startAt({col, row}, nodesOnly, out);
-                }
+            for (const Corner c : touched) {
+                startAt(c, nodesOnly, out);
             }
         }
         return out;
@@ -71,6 +70,24 @@ private:
     [[nodiscard]] std::int32_t pieceAt(int col, int row) const {
         const Cell c{col, row};
         return pieces_.frame().holds(c) ? std::max(pieces_[c], -1) : -1;
+    }
+    /// Corners whose four cells are not all of one piece, row by row.
+    [[nodiscard]] std::vector<Corner> cornersOnBorders() const {
+        std::vector<Corner> out;
+        for (int row = 0; row < rows_; ++row) {
+            std::int32_t northWest = -1;
+            std::int32_t southWest = -1;
+            for (int col = 0; col < cols_; ++col) {
+                const std::int32_t northEast = pieceAt(col, row - 1);
+                const std::int32_t southEast = pieceAt(col, row);
+                if (northWest != northEast || southWest != southEast || northEast != southEast) {
+                    out.push_back({col, row});
+                }
+                northWest = northEast;
+                southWest = southEast;
+            }
+        }
+        return out;
     }
     /// The piece to the left of a step from `c`.
     [[nodiscard]] std::int32_t leftOf(Corner c, int direction) const {

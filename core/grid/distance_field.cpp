@@ -99,6 +99,24 @@ private:
     std::vector<double> out_;
 };
 
+constexpr std::int32_t noneInColumn = 1 << 28;
+
+/// How many rows each cell is from the nearest source of its own column.
+std::vector<std::int32_t> cellsInColumn(const Grid<std::uint8_t>& isSource) {
+    const auto cols = static_cast<std::size_t>(isSource.frame().cols());
+    const std::size_t size = isSource.size();
+    std::vector<std::int32_t> away(size, noneInColumn);
+    for (std::size_t i = 0; i < size; ++i) {
+        away[i] = isSource[i] != 0 ? 0 : i < cols ? noneInColumn : away[i - cols] + 1;
+    }
+    for (std::size_t i = size; i-- > 0;) {
+        if (i + cols < size) {
+            away[i] = std::min(away[i], away[i + cols] + 1);
+        }
+    }
+    return away;
+}
+
 } // namespace
 
 Grid<float> distanceOverWater_m(const Mask& mask, std::span<const Cell> sources, float farthest_m) {
@@ -152,21 +170,15 @@ Grid<float> straightDistance_m(const Grid<std::uint8_t>& isSource) {
     const auto cols = static_cast<std::size_t>(f.cols());
     const auto rows = static_cast<std::size_t>(f.rows());
     constexpr double far = 1e12;
-    std::vector<double> squared(isSource.size());
-    Envelope envelope(std::max(cols, rows));
-    std::vector<double> line(std::max(cols, rows));
-    for (std::size_t col = 0; col < cols; ++col) {
-        for (std::size_t row = 0; row < rows; ++row) {
-            line[row] = isSource[row * cols + col] != 0 ? 0.0 : far;
-        }
-        const auto& out = envelope.of(line, rows);
-        for (std::size_t row = 0; row < rows; ++row) {
-            squared[row * cols + col] = out[row];
-        }
-    }
+    const std::vector<std::int32_t> inColumn = cellsInColumn(isSource);
+    Envelope envelope(cols);
+    std::vector<double> line(cols);
     Grid<float> distance_m(f, infinite);
     for (std::size_t row = 0; row < rows; ++row) {
-        std::copy_n(squared.begin() + static_cast<std::ptrdiff_t>(row * cols), cols, line.begin());
+        for (std::size_t col = 0; col < cols; ++col) {
+            const auto away = static_cast<double>(inColumn[row * cols + col]);
+            line[col] = inColumn[row * cols + col] < noneInColumn ? away * away : far;
+        }
         const auto& out = envelope.of(line, cols);
         for (std::size_t col = 0; col < cols; ++col) {
             if (out[col] < 0.5 * far) {

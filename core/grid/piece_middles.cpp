@@ -10,18 +10,21 @@ namespace grid {
 Grid<float> distanceToBorder_m(const PieceGrid& pieces) {
     const GridFrame& f = pieces.frame();
     Grid<std::uint8_t> isBorder(f, 0);
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const Cell c = f.cellAt(i);
-        for (const Cell n : {Cell{c.col, c.row - 1}, Cell{c.col - 1, c.row}, Cell{c.col + 1, c.row},
-                             Cell{c.col, c.row + 1}}) {
-            if (!f.holds(n) || pieces[n] != pieces[i]) {
-                isBorder[i] = 1;
-            }
+    const auto cols = static_cast<std::size_t>(f.cols());
+    std::size_t i = 0;
+    for (int row = 0; row < f.rows(); ++row) {
+        for (int col = 0; col < f.cols(); ++col, ++i) {
+            const bool isAtEdge =
+                row == 0 || col == 0 || row + 1 == f.rows() || col + 1 == f.cols();
+            isBorder[i] = isAtEdge || pieces[i - cols] != pieces[i] || pieces[i - 1] != pieces[i] ||
+                                  pieces[i + 1] != pieces[i] || pieces[i + cols] != pieces[i]
+                              ? 1
+                              : 0;
         }
     }
     Grid<float> distance_m = straightDistance_m(isBorder);
     const auto half_m = static_cast<float>(0.5 * f.cell_m());
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
+    for (i = 0; i < pieces.size(); ++i) {
         distance_m[i] = pieces[i] < 0 ? 0.0F : distance_m[i] + half_m;
     }
     return distance_m;
@@ -52,6 +55,9 @@ std::vector<geo::WaterPoint> middlesOf(const PieceGrid& pieces, std::size_t coun
     std::vector<geo::WaterPoint> out(count, {f.west_m(), f.north_m()});
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         if (const std::size_t p = pieceAt(i); p < count) {
+            if (static_cast<double>(clearance_m[i]) <= best[p]) {
+                continue; // the pull can only lower it
+            }
             const geo::WaterPoint at = f.centre(f.cellAt(i));
             const double score =
                 static_cast<double>(clearance_m[i]) - pullToMean * geo::distance_m(at, mean[p]);

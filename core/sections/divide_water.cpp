@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sections/divide_water.h"
 
+#include "core/sections/join_crumbs.h"
+#include "core/sections/lay_parts.h"
 #include "core/sections/section_card.h"
-#include "core/sections/smooth_borders.h"
-#include "core/sections/split_graph.h"
-#include "core/sections/water_graph.h"
+#include "core/sections/weigh_depth.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,10 +18,9 @@ using base::Result;
 
 namespace {
 
-/// Lumps that a section of the wanted size is made of: enough for smooth borders, few enough to be
-/// quick.
-constexpr double lumpsInSection = 400.0;
-constexpr int smoothingPasses = 4;
+/// Lumps that a section of the wanted size is made of: enough to find its place and rough shape,
+/// few enough to be quick. Its borders then settle cell by cell.
+constexpr double lumpsInSection = 64.0;
 
 Result<void> checkSettings(const DivideInput& input, const SectionSettings& settings) {
     const double wanted_m2 = settings.wantedArea.inSquareMetres();
@@ -30,8 +29,12 @@ Result<void> checkSettings(const DivideInput& input, const SectionSettings& sett
                           "the wanted size of a section must be between 0.01 and 1000 ha",
                           "sections", "4 ha is common");
     }
-    if (!(settings.leastPocket >= 0.0 && settings.leastPocket <= 0.5) ||
-        !(settings.featureWeight >= 0.0 && settings.featureWeight <= 10.0)) {
+    const auto isWithin = [](double value, double low, double high) {
+        return value >= low && value <= high;
+    };
+    if (!isWithin(settings.leastPocket, 0.0, 0.5) ||
+        !isWithin(settings.leastCompactness, 0.3, 1.0) ||
+        !isWithin(settings.depthWeight, 0.0, 20.0)) {
         return base::fail(ErrorKind::wrongUse, "a setting of the sections is out of its range",
                           "sections", "take the usual ones");
     }
@@ -94,46 +97,6 @@ Result<void> checkFishable(const Fishable& fishable, const DivideInput& input) {
         "sections", "choose a deeper limit");
 }
 
-/// The part of each cell, numbered anew without the pockets that are too small to be sections.
-grid::PieceGrid piecesOf(const WaterGraph& graph,
-                         const std::vector<std::vector<std::int32_t>>& parts, double least_m2,
-                         std::size_t& count) {
-    std::vector<std::int32_t> numberOfNode(graph.nodes.size(), -1);
-    count = 0;
-    std::size_t largest = 0;
-    double largest_m2 = -1.0;
-    for (std::size_t p = 0; p < parts.size(); ++p) {
-        double area_m2 = 0.0;
-        for (const std::int32_t n : parts[p]) {
-            area_m2 += graph.nodes[static_cast<std::size_t>(n)].area_m2;
-        }
-        if (area_m2 > largest_m2) {
-            largest_m2 = area_m2;
-            largest = p;
-        }
-        if (area_m2 >= least_m2) {
-            for (const std::int32_t n : parts[p]) {
-                numberOfNode[static_cast<std::size_t>(n)] = static_cast<std::int32_t>(count);
-            }
-            ++count;
-        }
-    }
-    // Where every pocket is small, the largest is the section.
-    if (count == 0) {
-        for (const std::int32_t n : parts[largest]) {
-            numberOfNode[static_cast<std::size_t>(n)] = 0;
-        }
-        count = 1;
-    }
-    grid::PieceGrid pieces(graph.nodeOfCell.frame(), -1);
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        if (graph.nodeOfCell[i] >= 0) {
-            pieces[i] = numberOfNode[static_cast<std::size_t>(graph.nodeOfCell[i])];
-        }
-    }
-    return pieces;
-}
-
 } // namespace
 
 Result<SectionMap> divideWater(const DivideInput& input, const SectionSettings& settings,
@@ -149,19 +112,25 @@ Result<SectionMap> divideWater(const DivideInput& input, const SectionSettings& 
     const double lump_m = std::sqrt(wanted_m2 / lumpsInSection);
     const int blockCells =
         std::max(1, static_cast<int>(std::lround(lump_m / input.mask.frame().cell_m())));
-    const WaterGraph graph =
-        graphOf(input.depth, input.mask, fishable.cells, blockCells, settings.featureWeight);
+    const WaterGraph graph = graphOf(input.depth, input.mask, fishable.cells, blockCells);
     progress.tell(0.3);
-    const PartSizes sizes{.wanted_m2 = wanted_m2};
-    const auto parts = splitGraph(graph, sizes, progress);
+    const GraphParts parts = layParts(graph, {.wanted_m2 = wanted_m2});
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }
-    progress.tell(0.7);
-    std::size_t count = 0;
-    grid::PieceGrid pieces = piecesOf(graph, parts, settings.leastPocket * wanted_m2, count);
-    smoothBorders(pieces, smoothingPasses);
-    return sectionsFrom(pieces, count, input);
+    progress.tell(0.5);
+    SettledPieces settled = weighDepth(graph, input.depth, input.mask, parts.partOfNode,
+                                       parts.count, settings, progress);
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    progress.tell(0.8);
+    const std::size_t count =
+        joinCrumbs(settled.pieceOfCell, parts.count, input.mask, settings.leastPocket * wanted_m2);
+    SectionMap map = sectionsFrom(settled.pieceOfCell, count, input);
+    map.report = {settled.depthWeight, settled.figures.compactness, settled.straight.compactness,
+                  settled.figures.explained, settled.straight.explained};
+    return map;
 }
 
 } // namespace sections

@@ -44,11 +44,22 @@ struct SectionName {
     friend bool operator==(const SectionName&, const SectionName&) = default;
 };
 
+/// How the division came about and how well it came out.
+struct DivisionReport {
+    double depthWeight = 0.0; ///< How much even depth counted against compact shape.
+    double compactness = 0.0; ///< Median of 4 pi A / P^2 of the sections.
+    double straightCompactness =
+        0.0;                ///< The same for pieces cut by straight distance; 0: not asked.
+    double explained = 0.0; ///< Share of the variance of depth that lies between the sections.
+    double straightExplained = 0.0; ///< The same for pieces cut by straight distance.
+};
+
 /// All sections over one grid.
 struct SectionMap {
     std::vector<Section> sections;
     grid::Grid<SectionNumber>
         sectionOfCell; ///< noSection where the water is too deep, closed, or land.
+    DivisionReport report;
 };
 
 } // namespace sections

@@ -78,9 +78,11 @@ void fillLines(SectionMap& map, const DivideInput& input) {
     }
     if (input.structure != nullptr) {
         for (const structure::Zone& zone : input.structure->zones) {
-            for (const geo::Path& edge : zone.topEdges) {
-                for (std::size_t k = 1; k < edge.size(); ++k) {
-                    giveLength(edge[k - 1], edge[k], map, dropOff_m);
+            for (const std::vector<geo::Path>* lines : {&zone.topEdges, &zone.shoreTops}) {
+                for (const geo::Path& edge : *lines) {
+                    for (std::size_t k = 1; k < edge.size(); ++k) {
+                        giveLength(edge[k - 1], edge[k], map, dropOff_m);
+                    }
                 }
             }
         }

@@ -12,7 +12,7 @@ using geo::WaterPoint;
 
 namespace {
 
-enum class Border { top, foot, neither };
+enum class Border { top, foot, shoreTop, neither };
 
 /// East and north parts of a direction.
 struct Step {
@@ -68,10 +68,13 @@ Border borderAt(const SlopeGrid& slope, WaterPoint a, WaterPoint b) {
     const double cell_m = slope.frame().cell_m();
     const auto down = downhill(slope, moved(middle, outward, -0.6 * cell_m));
     const auto beyond = slope.percentAt(slope.frame().cellOf(moved(middle, outward, 1.5 * cell_m)));
-    if (!down || !beyond) {
+    if (!down) {
         return Border::neither;
     }
     const double across = down->east * outward.east + down->north * outward.north;
+    if (!beyond) {
+        return across < -least ? Border::shoreTop : Border::neither;
+    }
     return across < -least ? Border::top : across > least ? Border::foot : Border::neither;
 }
 
@@ -145,23 +148,45 @@ geo::Path withoutEnds(const geo::Path& line, double end_m) {
             line.begin() + static_cast<std::ptrdiff_t>(last) + 1};
 }
 
+/// The line moved to its left, into the water.
+geo::Path movedInward(const geo::Path& line, double by_m) {
+    geo::Path out;
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        const WaterPoint a = line[i == 0 ? 0 : i - 1];
+        const WaterPoint b = line[std::min(i + 1, line.size() - 1)];
+        const double length_m = std::max(geo::distance_m(a, b), 1e-9);
+        const Step inward{-(b.y_m - a.y_m) / length_m, (b.x_m - a.x_m) / length_m};
+        out.push_back(moved(line[i], inward, by_m));
+    }
+    return out;
+}
+
 } // namespace
 
 void addEdgeLines(Zone& dropOff, const SlopeGrid& slope, units::Length reach, units::Length least) {
-    for (const Border wanted : {Border::top, Border::foot}) {
-        const std::vector<geo::Path> runs = linesAlongBorder(
-            dropOff.pieces, slope.frame().cell_m(),
-            [&](WaterPoint a, WaterPoint b) { return borderAt(slope, a, b) == wanted; });
+    const double cell_m = slope.frame().cell_m();
+    for (const Border wanted : {Border::top, Border::foot, Border::shoreTop}) {
+        const std::vector<geo::Path> runs =
+            linesAlongBorder(dropOff.pieces, cell_m, [&](WaterPoint a, WaterPoint b) {
+                return borderAt(slope, a, b) == wanted;
+            });
         for (const geo::Path& run : runs) {
-            if (geo::lengthOf(run) >= least) {
+            if (geo::lengthOf(run) < least) {
+                continue;
+            }
+            if (wanted == Border::shoreTop) {
+                dropOff.shoreTops.push_back(movedInward(run, 0.5 * cell_m));
+            } else {
                 (wanted == Border::top ? dropOff.topEdges : dropOff.feet)
-                    .push_back(fitted(withoutEnds(run, 1.2 * slope.frame().cell_m()), slope,
-                                      reach.inMetres(), wanted == Border::top ? 1.0 : -1.0));
+                    .push_back(fitted(withoutEnds(run, 1.2 * cell_m), slope, reach.inMetres(),
+                                      wanted == Border::top ? 1.0 : -1.0));
             }
         }
     }
-    for (const geo::Path& line : dropOff.topEdges) {
-        dropOff.edgeLength += geo::lengthOf(line);
+    for (const std::vector<geo::Path>* lines : {&dropOff.topEdges, &dropOff.shoreTops}) {
+        for (const geo::Path& line : *lines) {
+            dropOff.edgeLength += geo::lengthOf(line);
+        }
     }
 }
 

@@ -75,11 +75,19 @@ double quantile(const Grid<float>& values, double share) {
     return static_cast<double>(*at);
 }
 
+/// Robust spread of the broad position index, from places a twelfth of the broad scale apart: the
+/// ring hardly changes over less.
+double broadSpread_m(const grid::DepthGrid& depth, const StructureReport& r) {
+    const double apart_m = r.broadScale.inMetres() / 12.0;
+    const int every = std::max(1, static_cast<int>(std::lround(apart_m / depth.frame().cell_m())));
+    return PositionIndex::of(depth, r.fineScale, r.broadScale, every).spread_m();
+}
+
 StructureReport thresholds(const grid::DepthGrid& depth, const SlopeGrid& slope,
                            const StructureSettings& settings) {
     constexpr double commonDropOff_percent = 10.0;
     constexpr double upperQuintile = 0.8;
-    constexpr double gentleShare = 0.4; // of the slope of a drop-off
+    constexpr double gentleShare = 0.5; // of the slope of a drop-off: where a sharp bend is blurred
     constexpr double leastHigh_m = 0.3;
     constexpr double leastScale_cells = 3.0;
     StructureReport r;
@@ -90,8 +98,8 @@ StructureReport thresholds(const grid::DepthGrid& depth, const SlopeGrid& slope,
         std::max(commonDropOff_percent, quantile(slope.percent(), upperQuintile)));
     r.dropOffDownTo_percent = settings.dropOffHold * r.dropOffFrom_percent;
     r.gentleBelow_percent = gentleShare * r.dropOffFrom_percent;
-    r.highGround = settings.highGround.value_or(Length::metres(
-        std::max(leastHigh_m, PositionIndex::of(depth, r.fineScale, r.broadScale).spread_m())));
+    r.highGround = settings.highGround.value_or(
+        Length::metres(std::max(leastHigh_m, broadSpread_m(depth, r))));
     r.leastArea = settings.leastArea;
     return r;
 }

@@ -100,7 +100,7 @@ double robustSpread_m(const Grid<float>& rise_m) {
 } // namespace
 
 PositionIndex PositionIndex::of(const grid::DepthGrid& depth, units::Length inner,
-                                units::Length outer) {
+                                units::Length outer, int every) {
     constexpr double leastShare = 0.25; // of the ring that must hold depths
     const GridFrame& f = depth.frame();
     PositionIndex out;
@@ -112,11 +112,7 @@ PositionIndex PositionIndex::of(const grid::DepthGrid& depth, units::Length inne
         whole += (r.outer >= 0 ? 2 * r.outer + 1 : 0) - (r.inner >= 0 ? 2 * r.inner + 1 : 0);
     }
     const RowSums sums(depth);
-    for (std::size_t i = 0; i < depth.size(); ++i) {
-        if (!depth.has(i)) {
-            continue;
-        }
-        const Cell c = f.cellAt(i);
+    const auto look = [&](Cell c) {
         double sum_m = 0.0;
         int count = 0;
         for (const RingRow& r : ring) {
@@ -124,7 +120,14 @@ PositionIndex PositionIndex::of(const grid::DepthGrid& depth, units::Length inne
             sums.add(c, r.row, r.inner, -1, sum_m, count);
         }
         if (count > 0 && count >= leastShare * whole) {
-            out.rise_m_[i] = static_cast<float>(sum_m / count) - depth.raw_m()[i];
+            out.rise_m_[c] = static_cast<float>(sum_m / count) - depth.raw_m()[f.index(c)];
+        }
+    };
+    for (int row = 0; row < f.rows(); row += every) {
+        for (int col = 0; col < f.cols(); col += every) {
+            if (depth.has(f.index({col, row}))) {
+                look({col, row});
+            }
         }
     }
     out.spread_m_ = robustSpread_m(out.rise_m_);

@@ -15,9 +15,10 @@ public:
     PositionIndex() = default;
     /// Mean depth of the ring of cells between `inner` and `outer` from the cell's centre, less the
     /// cell's own depth. Cells without depth count neither way; NaN where fewer than a quarter of
-    /// the ring hold a depth. Cost: cells times the ring's height in cells.
+    /// the ring hold a depth. Cost: cells times the ring's height in cells. \param every 1, or more
+    /// to work out only every so many columns and rows, the rest NaN: enough for the spread.
     [[nodiscard]] static PositionIndex of(const grid::DepthGrid& depth, units::Length inner,
-                                          units::Length outer);
+                                          units::Length outer, int every = 1);
 
     [[nodiscard]] const grid::GridFrame& frame() const { return rise_m_.frame(); }
     /// Metres above the mean of the ring; nothing where it is not known.

@@ -58,7 +58,10 @@ struct Zone {
     /// kinds.
     std::vector<geo::Path> topEdges;
     std::vector<geo::Path> feet;
-    units::Length edgeLength; ///< Length of the top edges.
+    /// Drop-offs that begin at the shore itself: the line along the shore from which they fall,
+    /// half a cell inside the water. No edge to lay a bait on, but where the drop-off is.
+    std::vector<geo::Path> shoreTops;
+    units::Length edgeLength; ///< Length of the top edges, at the shore too.
     double meanTrust_m = 0.0; ///< Mean 95 % half-width of its cells.
 };
 

@@ -5,6 +5,7 @@
 #include "core/grid/distance_field.h"
 #include "core/structure/border_lines.h"
 #include "core/structure/zone_assembly.h"
+#include "core/weed/finding_reach.h"
 #include "core/weed/growth_limit.h"
 #include "core/weed/weed_evidence.h"
 
@@ -106,17 +107,17 @@ void addFinding(Sums& sums, const Finding& finding, const grid::DepthGrid& depth
     constexpr double farthest = 3.0; // standard deviations
     const GridFrame& f = depth.frame();
     const double reach_m = s.noteReach.inMetres();
-    const int window = static_cast<int>(std::ceil(farthest * reach_m / f.cell_m()));
-    const Cell at = f.cellOf(finding.place);
-    for (int row = std::max(0, at.row - window); row <= std::min(f.rows() - 1, at.row + window);
-         ++row) {
-        for (int col = std::max(0, at.col - window); col <= std::min(f.cols() - 1, at.col + window);
-             ++col) {
+    const FindingReach near(depth, finding.place, farthest * reach_m);
+    for (int row = near.first().row; row <= near.last().row; ++row) {
+        for (int col = near.first().col; col <= near.last().col; ++col) {
             const std::size_t i = f.index({col, row});
             if (!depth.has(i)) {
                 continue;
             }
-            const double away_m = geo::distance_m(f.centre({col, row}), finding.place);
+            const double away_m = near.away_m({col, row});
+            if (away_m > farthest * reach_m) {
+                continue;
+            }
             const double deeper_m = static_cast<double>(depth.raw_m()[i]) - finding.depth_m;
             const double w = finding.weight * gauss(away_m / reach_m) *
                              gauss(deeper_m / s.noteDepthReach.inMetres());

@@ -22,7 +22,8 @@ namespace weed {
 /// cells where weed is more likely than not; their borders with open water are weed edges.
 ///
 /// Without notes the map rests on depth and clarity alone. Without a Secchi depth no bed is drawn
-/// where no note speaks for it, and WeedMap::growthLimit is absent. Distances are straight.
+/// where no note speaks for it, and WeedMap::growthLimit is absent. Distances are over water: a
+/// note says nothing about the other side of a spit.
 /// \param depth below chart level, on the mask's frame. Notes outside the water are counted and
 /// otherwise left alone. \return wrongUse for a setting out of its range, a Secchi depth that is
 /// not positive, or frames that differ; cancelled.

@@ -105,6 +105,38 @@ TEST(FindStructure, FindsAStepAsADropOffBetweenShelfAndFlat) {
     }
 }
 
+/// A basin whose bank falls 6 m from the shore itself over 40 m, flat below.
+MadeUpWater steepBank(double radius_m, double cell_m) {
+    return support::madeUpWater(
+        {{support::circle({0, 0}, radius_m), {}}},
+        [radius_m](geo::WaterPoint p) {
+            const double in_m = radius_m - std::hypot(p.x_m, p.y_m);
+            return 6.0 * std::clamp(in_m / 40.0, 0.0, 1.0);
+        },
+        cell_m);
+}
+
+TEST(FindStructure, GivesADropOffAtTheShoreItsTopAlongTheShoreAndItsFoot) {
+    for (const double cell_m : {2.5, 5.0}) {
+        const ZoneMap map = found(steepBank(200.0, cell_m)).value();
+        const std::vector<Zone> drops = of(map, ZoneKind::dropOff);
+        ASSERT_EQ(drops.size(), 1U) << cell_m;
+        EXPECT_TRUE(drops[0].topEdges.empty());
+        ASSERT_FALSE(drops[0].shoreTops.empty());
+        ASSERT_EQ(drops[0].feet.size(), 1U);
+        EXPECT_NEAR(drops[0].edgeLength.inMetres(), 2.0 * std::numbers::pi * 200.0, 63.0);
+        for (const geo::Path& top : drops[0].shoreTops) {
+            for (const geo::WaterPoint p : top) {
+                EXPECT_NEAR(std::hypot(p.x_m, p.y_m), 200.0, 1.5 * cell_m);
+                EXPECT_TRUE(map.zoneOfCell.frame().holds(map.zoneOfCell.frame().cellOf(p)));
+            }
+        }
+        for (const geo::WaterPoint p : drops[0].feet[0]) {
+            EXPECT_NEAR(std::hypot(p.x_m, p.y_m), 160.0, cell_m);
+        }
+    }
+}
+
 TEST(FindStructure, FindsAPlateauWhereDeepWaterIsAllRound) {
     const MadeUpWater water = support::madeUpWater(
         {{support::rectangle(-400.0, -400.0, 400.0, 400.0), {}}},

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sections/weigh_depth.h"
+
+#include "core/sections/cell_ground.h"
+#include "core/sections/lump_ground.h"
+#include "core/sections/recut_pairs.h"
+#include "core/sections/settle_borders.h"
+#include "core/sections/straight_pieces.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace sections {
+
+namespace {
+
+/// Variance of depth that straight pieces leave, as a share of the whole: counted as not less than
+/// this. Where they tell shallow from deep as well as that, shape may count for more.
+constexpr double leastLeft = 0.4;
+
+class Weighing {
+public:
+    Weighing(const WaterGraph& graph, const grid::DepthGrid& depth, const grid::Mask& mask,
+             const std::vector<std::int32_t>& partOfNode, std::size_t count,
+             const SectionSettings& settings, base::Progress& progress)
+        : graph_(graph), depth_(depth), mask_(mask), start_(partOfNode), count_(count),
+          progress_(progress) {
+        cost_.wanted_m2 = settings.wantedArea.inSquareMetres();
+        least_m2_ = settings.leastPocket * cost_.wanted_m2;
+    }
+
+    /// What a ruler makes of the water; from then on depth is measured against that.
+    PartFigures straight() {
+        const std::vector<PartSums> pieces = straightPieces(graph_, depth_, mask_, start_, count_);
+        const PartFigures figures = figuresOf(pieces, least_m2_);
+        PartSums whole;
+        for (const PartSums& piece : pieces) {
+            whole.add(piece);
+        }
+        constexpr double least_m2 = 0.01; // a bottom as level as that has no depths to tell apart
+        const double left = std::max(1.0 - figures.explained, leastLeft);
+        cost_.depthVariance_m2 = std::max(left * whole.depthScatter_m4() / whole.area_m2, least_m2);
+        return figures;
+    }
+
+    SettledPieces settledWith(double depthWeight) {
+        cost_.depth = depthWeight;
+        std::vector<std::int32_t> part = start_;
+        std::vector<PartSums> sums = sumsOfParts(graph_, part, count_);
+        LumpGround lumps(graph_, part);
+        std::vector<std::size_t> first(graph_.nodes.size());
+        std::iota(first.begin(), first.end(), std::size_t{0});
+        BorderSettling(lumps, sums, cost_).run(first, progress_);
+        recutPairs(graph_, part, sums, cost_, progress_);
+        BorderSettling(lumps, sums, cost_).run(first, progress_);
+        SettledPieces out{grid::PieceGrid(depth_.frame(), -1), depthWeight, {}, {}};
+        for (std::size_t n = 0; n < part.size(); ++n) {
+            for (const std::size_t i : graph_.cellsOfNode[n]) {
+                out.pieceOfCell[i] = part[n];
+            }
+        }
+        CellGround cells(depth_, mask_, out.pieceOfCell);
+        BorderSettling(cells, sums, cost_).run(borderCells(part), progress_);
+        out.figures = figuresOf(sums, least_m2_);
+        return out;
+    }
+
+private:
+    /// Cells of the lumps that touch another part.
+    [[nodiscard]] std::vector<std::size_t>
+    borderCells(const std::vector<std::int32_t>& part) const {
+        std::vector<std::size_t> cells;
+        for (std::size_t n = 0; n < part.size(); ++n) {
+            const std::vector<WaterStep>& steps = graph_.nodes[n].steps;
+            if (std::any_of(steps.begin(), steps.end(), [&](const WaterStep& step) {
+                    return part[static_cast<std::size_t>(step.to)] != part[n];
+                })) {
+                cells.insert(cells.end(), graph_.cellsOfNode[n].begin(),
+                             graph_.cellsOfNode[n].end());
+            }
+        }
+        return cells;
+    }
+
+    const WaterGraph& graph_;
+    const grid::DepthGrid& depth_;
+    const grid::Mask& mask_;
+    const std::vector<std::int32_t>& start_;
+    std::size_t count_;
+    base::Progress& progress_;
+    PartCost cost_;
+    double least_m2_ = 0.0;
+};
+
+/// Steps in which depth is given more or less weight, and how many of them.
+constexpr double lighter = 0.9;
+constexpr int mostSteps = 10;
+
+/// True where sections tell shallow from deep clearly better than straight pieces do, by a third or
+/// by a third of what those leave.
+bool explainsEnough(const PartFigures& figures, const PartFigures& straight) {
+    constexpr double third = 0.35; // a little more, to be sure of it
+    return figures.explained >= std::min((1.0 + third) * straight.explained,
+                                         straight.explained + third * (1.0 - straight.explained));
+}
+
+} // namespace
+
+SettledPieces weighDepth(const WaterGraph& graph, const grid::DepthGrid& depth,
+                         const grid::Mask& mask, const std::vector<std::int32_t>& partOfNode,
+                         std::size_t count, const SectionSettings& settings,
+                         base::Progress& progress) {
+    Weighing weighing(graph, depth, mask, partOfNode, count, settings, progress);
+    const PartFigures straight = weighing.straight();
+    SettledPieces out = weighing.settledWith(settings.depthWeight);
+    const auto isCompact = [&](const SettledPieces& pieces) {
+        return pieces.figures.compactness >= settings.leastCompactness * straight.compactness;
+    };
+    if (isCompact(out)) {
+        for (int k = 0; k < mostSteps && !explainsEnough(out.figures, straight); ++k) {
+            SettledPieces tried = weighing.settledWith(out.depthWeight / lighter);
+            if (progress.stopAsked() || !isCompact(tried)) {
+                break;
+            }
+            out = std::move(tried);
+        }
+    }
+    for (int k = 1; k <= mostSteps && !isCompact(out) && !progress.stopAsked(); ++k) {
+        out = weighing.settledWith(k < mostSteps ? lighter * out.depthWeight : 0.0);
+    }
+    out.straight = straight;
+    return out;
+}
+
+} // namespace sections

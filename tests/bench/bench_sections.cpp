@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Divides a depth grid into sections: bench_sections DEPTH.tif LABELS.tif [HECTARES [LIMIT_M
+// [DEPTH_WEIGHT]]] LABELS holds the section of each cell, from 0; tests/bench/score_sections.py
+// judges them.
+#include "core/gdal/raster_file.h"
+#include "core/sections/divide_water.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+#include <string>
+
+#include <fmt/format.h>
+
+namespace {
+
+struct Given {
+    grid::DepthGrid depth;
+    grid::Mask mask;
+    std::string wkt;
+};
+
+base::Result<Given> given(const std::string& path) {
+    auto raster = gdal::readRasterFile(path);
+    if (!raster) {
+        return std::unexpected(raster.error());
+    }
+    const grid::GridFrame frame(raster->transform[0], raster->transform[3], raster->transform[1],
+                                raster->cols, raster->rows);
+    Given out{grid::DepthGrid(frame), {}, raster->wkt};
+    grid::Grid<std::uint8_t> active(frame, 0);
+    for (std::size_t i = 0; i < frame.size(); ++i) {
+        if (const float depth_m = raster->bands.front()[i]; !std::isnan(depth_m)) {
+            out.depth.raw_m()[i] = std::max(depth_m, 0.0F);
+            active[i] = 1;
+        }
+    }
+    out.mask = grid::Mask::from(active);
+    return out;
+}
+
+base::Result<void> run(const std::string& depthPath, const std::string& labelsPath,
+                       double wanted_ha, double limit_m, double depthWeight) {
+    auto water = given(depthPath);
+    if (!water) {
+        return std::unexpected(water.error());
+    }
+    const geo::WaterFrame frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
+    const geo::Box box = water->depth.frame().box();
+    const auto outline = geo::Outline::make(std::vector{geo::Piece{{{box.west_m, box.south_m},
+                                                                    {box.east_m, box.south_m},
+                                                                    {box.east_m, box.north_m},
+                                                                    {box.west_m, box.north_m}},
+                                                                   {}}},
+                                            frame);
+    const auto bands =
+        contours::Bands::make({units::Depth::metres(2.0)}, units::Depth::metres(limit_m));
+    if (!outline || !bands) {
+        return std::unexpected(outline ? bands.error() : outline.error());
+    }
+    sections::SectionSettings settings;
+    settings.wantedArea = units::Area::hectares(wanted_ha);
+    settings.depthWeight = depthWeight;
+    base::Progress progress;
+    const auto start = std::chrono::steady_clock::now();
+    const auto map = sections::divideWater({.depth = water->depth,
+                                            .mask = water->mask,
+                                            .outline = *outline,
+                                            .frame = frame,
+                                            .bands = *bands},
+                                           settings, progress);
+    if (!map) {
+        return std::unexpected(map.error());
+    }
+    const double took_s =
+        std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    const sections::DivisionReport& r = map->report;
+    fmt::print("{} sections in {:.3f} s, depth weight {}, compactness {:.3f} ({:.3f} straight), "
+               "explained {:.3f} ({:.3f} straight)\n",
+               map->sections.size(), took_s, r.depthWeight, r.compactness, r.straightCompactness,
+               r.explained, r.straightExplained);
+    std::vector<float> labels(map->sectionOfCell.size(), NAN);
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        if (map->sectionOfCell[i] != sections::noSection) {
+            labels[i] = static_cast<float>(map->sectionOfCell[i]);
+        }
+    }
+    const grid::GridFrame& f = map->sectionOfCell.frame();
+    return gdal::writeRasterFile(labelsPath, {f.west_m(), f.north_m(), f.cell_m(), f.cols(),
+                                              f.rows(), labels, -9999.0F, water->wkt, "section"});
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    if (argc < 3) {
+        std::fputs(
+            "usage: bench_sections DEPTH.tif LABELS.tif [HECTARES [LIMIT_M [DEPTH_WEIGHT]]]\n",
+            stderr);
+        return 2;
+    }
+    try {
+        const auto done =
+            run(argv[1], argv[2], argc > 3 ? std::stod(argv[3]) : 4.0,
+                argc > 4 ? std::stod(argv[4]) : 9.144, argc > 5 ? std::stod(argv[5]) : 1.0);
+        if (!done) {
+            fmt::print(stderr, "{}\n", done.error().sentence());
+            return 1;
+        }
+    } catch (const std::exception& e) {
+        std::fprintf(stderr, "%s\n", e.what());
+        return 1;
+    }
+    return 0;
+}
