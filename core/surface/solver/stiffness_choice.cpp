@@ -2,6 +2,7 @@
 #include "core/surface/solver/stiffness_choice.h"
 
 #include "core/surface/solver/held_out.h"
+#include "core/surface/solver/parallel_for.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,8 +17,9 @@ constexpr int stretch = 60;
 constexpr int folds = 6;
 constexpr std::array<int, 2> foldsTried{1, 4};
 
-/// One fold made ready: its trend on the coarse cells and its samples.
+/// One fold made ready: its trend on the coarse cells, its samples, and what draws it.
 struct Trial {
+    BottomDrawer drawer;
     Field trend;
     std::vector<Sample> kept;
     std::vector<Sample> heldOut;
@@ -53,35 +55,37 @@ public:
            std::span<const soundings::KeptSounding> soundings,
            std::span<const std::size_t> positions, const BottomSettings& settings,
            base::Progress& progress)
-        : drawer_(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()),
-                  settings.threads),
-          settings_(settings), progress_(&progress) {
+        : threads_(settings.threads), settings_(settings), progress_(&progress) {
+        settings_.threads = 1; // on such cells a thread for each fold is worth more
         for (const int which : foldsTried) {
             const Fold fold = foldOf(soundings, positions, stretch, folds, which);
-            Trial& trial = trials_.emplace_back();
-            trial.trend =
-                trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress));
-            trial.kept = samplesOf(coarse, soundings, fold.kept);
-            trial.heldOut = samplesOf(coarse, soundings, fold.heldOut);
+            trials_.push_back(
+                {BottomDrawer(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()), 1),
+                 trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress)),
+                 samplesOf(coarse, soundings, fold.kept),
+                 samplesOf(coarse, soundings, fold.heldOut), std::nullopt});
         }
     }
 
-    /// Draws with these settings and keeps them in `choice` where they are the best so far.
+    /// Draws with these settings and keeps them in `choice` where they are clearly the best so far.
     /// \return whether they are.
     bool isBetter(double stiffness, double contourStiffness, StiffnessChoice& choice) {
         settings_.stiffness = stiffness;
         settings_.contourStiffness = contourStiffness;
-        std::vector<double> errors;
-        for (Trial& trial : trials_) {
-            Bottom bottom = drawer_.draw(trial.trend, trial.kept, settings_,
-                                         trial.last ? &*trial.last : nullptr, *progress_);
-            choice.wasStopped = choice.wasStopped || bottom.wasStopped;
-            if (choice.wasStopped) {
-                return false;
+        parallelFor(threads_, trials_.size(), 1, [&](std::size_t first, std::size_t last) {
+            for (Trial& trial : std::span(trials_).subspan(first, last - first)) {
+                trial.last = trial.drawer.draw(trial.trend, trial.kept, settings_,
+                                               trial.last ? &*trial.last : nullptr, *progress_);
             }
-            const std::vector<double> more = errorsOf(trial, bottom);
+        });
+        std::vector<double> errors;
+        for (const Trial& trial : trials_) {
+            choice.wasStopped = choice.wasStopped || trial.last->wasStopped;
+            const std::vector<double> more = errorsOf(trial, *trial.last);
             errors.insert(errors.end(), more.begin(), more.end());
-            trial.last = std::move(bottom);
+        }
+        if (choice.wasStopped) {
+            return false;
         }
         constexpr double usual = 6.0; // Tries.
         progress_->tell(std::min(1.0, ++tried_ / usual));
@@ -97,8 +101,8 @@ public:
     }
 
 private:
-    BottomDrawer drawer_;
     std::vector<Trial> trials_;
+    int threads_;
     BottomSettings settings_;
     base::Progress* progress_;
     double tried_ = 0.0;

@@ -5,8 +5,10 @@
 #include "core/surface/solver/blur.h"
 #include "core/surface/solver/gradient.h"
 #include "core/surface/solver/held_out.h"
+#include "core/surface/solver/parallel_for.h"
 
 #include <algorithm>
+#include <atomic>
 #include <cmath>
 
 namespace surface::solver {
@@ -100,6 +102,33 @@ Field unevennessOf(const ActiveCells& cells, const Field& depth_m) {
     return uneven;
 }
 
+namespace {
+
+/// What was held out against what was drawn without it.
+std::vector<ErrorGrowth::Observation>
+observationsOf(const Ground& coarse, const geo::Outline& outline,
+               std::span<const soundings::KeptSounding> soundings, const Fold& fold,
+               const Bottom& bottom) {
+    const Field uneven = unevennessOf(coarse.cells, bottom.depth_m);
+    std::vector<geo::WaterPoint> kept;
+    for (const std::size_t i : fold.kept) {
+        kept.push_back({soundings[i].x_m, soundings[i].y_m});
+    }
+    const geo::NearestPoints nearest(kept);
+    std::vector<ErrorGrowth::Observation> observations;
+    for (const Sample& sample : samplesOf(coarse, soundings, fold.heldOut)) {
+        const auto next = nearest.nearest(sample.point);
+        observations.push_back(
+            {{knownAt_m(next ? next->distance_m : noneNear_m,
+                        outline.distanceToShore_m(sample.point)),
+              sample.at.of(uneven), sample.at.of(bottom.lay.slope)},
+             std::abs(std::max(0.0, sample.at.of(bottom.depth_m)) - sample.depth_m)});
+    }
+    return observations;
+}
+
+} // namespace
+
 ErrorGrowth ErrorGrowth::from(const std::vector<Observation>& observations,
                               double soundingError_m) {
     ErrorGrowth growth;
@@ -147,41 +176,34 @@ observeErrors(const Ground& coarse, const TrendGround& trendGround, const geo::O
               std::span<const soundings::KeptSounding> soundings,
               std::span<const std::size_t> positions, const BottomSettings& settings,
               base::Progress& progress) {
-    std::vector<ErrorGrowth::Observation> observations;
-    if (positions.size() < leastObservations) {
-        return observations;
-    }
-    BottomDrawer drawer(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()),
-                        settings.threads);
     const bool isDense = positions.size() >= dense;
     const std::size_t turns = isDense ? stretches.size() : folds;
-    for (std::size_t k = 0; k < turns; ++k) {
-        const Fold fold = foldOf(soundings, positions, isDense ? stretches[k] : 1, folds,
-                                 static_cast<int>(isDense ? 2 * k : k));
-        const Field trend =
-            trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress));
-        const Bottom bottom = drawer.draw(trend, samplesOf(coarse, soundings, fold.kept), settings,
-                                          nullptr, progress);
-        if (bottom.wasStopped) {
-            return {};
+    std::vector<std::vector<ErrorGrowth::Observation>> ofTurn(turns);
+    BottomSettings each = settings;
+    each.threads = 1; // on such cells a thread for each turn is worth more
+    const auto parts = positions.size() < leastObservations ? 0 : turns;
+    std::atomic<bool> wasStopped = false;
+    parallelFor(settings.threads, parts, 1, [&](std::size_t first, std::size_t last) {
+        BottomDrawer drawer(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()), 1);
+        for (std::size_t k = first; k < last; ++k) {
+            const Fold fold = foldOf(soundings, positions, isDense ? stretches[k] : 1, folds,
+                                     static_cast<int>(isDense ? 2 * k : k));
+            const Field trend =
+                trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress));
+            const Bottom bottom = drawer.draw(trend, samplesOf(coarse, soundings, fold.kept), each,
+                                              nullptr, progress);
+            if (bottom.wasStopped) {
+                wasStopped = true;
+                return;
+            }
+            ofTurn[k] = observationsOf(coarse, outline, soundings, fold, bottom);
         }
-        const Field uneven = unevennessOf(coarse.cells, bottom.depth_m);
-        std::vector<geo::WaterPoint> kept;
-        for (const std::size_t i : fold.kept) {
-            kept.push_back({soundings[i].x_m, soundings[i].y_m});
-        }
-        const geo::NearestPoints nearest(kept);
-        for (const Sample& sample : samplesOf(coarse, soundings, fold.heldOut)) {
-            const auto next = nearest.nearest(sample.point);
-            observations.push_back(
-                {{knownAt_m(next ? next->distance_m : noneNear_m,
-                            outline.distanceToShore_m(sample.point)),
-                  sample.at.of(uneven), sample.at.of(bottom.lay.slope)},
-                 std::abs(std::max(0.0, sample.at.of(bottom.depth_m)) - sample.depth_m)});
-        }
-        progress.tell(static_cast<double>(k + 1) / static_cast<double>(turns + 1));
+    });
+    std::vector<ErrorGrowth::Observation> observations;
+    for (const auto& some : ofTurn) {
+        observations.insert(observations.end(), some.begin(), some.end());
     }
-    return observations;
+    return wasStopped ? std::vector<ErrorGrowth::Observation>() : observations;
 }
 
 } // namespace surface::solver
