@@ -98,25 +98,52 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
         return steps;
     };
     EXPECT_EQ(touched([](Water& w) { w.days[0].sounder.draft = units::Depth::metres(0.3); }),
-              "reduce draw bands structure weed sections ");
+              "reduce draw bands level structure weed sections ");
     EXPECT_EQ(touched([](Water& w) { w.days[0].setAsideByHand = {3}; }),
-              "reduce draw bands structure weed sections ");
+              "reduce draw bands level structure weed sections ");
     EXPECT_EQ(touched([](Water& w) { w.settings.cell = units::Length::metres(3); }),
-              "draw bands structure weed sections ");
+              "draw bands level structure weed sections ");
     EXPECT_EQ(
         touched([](Water& w) {
             w.settings.bands =
                 contours::Bands::make({units::Depth::metres(3)}, units::Depth::metres(9)).value();
         }),
-        "bands structure sections ");
+        "bands level structure sections ");
     EXPECT_EQ(touched([](Water& w) { w.settings.secchi = units::Depth::metres(2); }),
               "weed sections ");
     EXPECT_EQ(touched([](Water& w) {
                   w.sectionNames.push_back({{3.1, 55.2}, "Neck"});
               }),
               "sections ");
+    EXPECT_EQ(
+        touched([](Water& w) { w.plan.day.levelChange = units::Length::metres(-0.4); }),
+        "level ");
     EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
     EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
+}
+
+TEST(Derive, TracesTheWaterAtTodaysLevelBesideThatOfTheChart) {
+    Water water = bowl();
+    base::Progress silent;
+    auto derived = derive(water, {}, Step::level, silent);
+    ASSERT_TRUE(derived) << derived.error().sentence();
+    EXPECT_EQ(derived->today, derived->form) << "at chart level they are the same";
+
+    water.plan.day.levelChange = units::Length::metres(-1.0);
+    const auto low = derive(water, *derived, Step::level, silent);
+    ASSERT_TRUE(low);
+    EXPECT_EQ(low->form, derived->form) << "a level changes nothing at chart level";
+    ASSERT_TRUE(low->today);
+    EXPECT_EQ(low->today->rise, units::Length::metres(-1.0));
+    EXPECT_LT(low->today->hypsography.area, low->form->hypsography.area);
+    EXPECT_FALSE(low->today->waterLeft.empty());
+
+    water.plan.day.levelChange = units::Length::metres(-50.0);
+    const auto dry = derive(water, *low, Step::level, silent);
+    ASSERT_TRUE(dry);
+    EXPECT_FALSE(dry->today);
+    EXPECT_TRUE(dry->failures.contains(Step::level));
+    EXPECT_TRUE(dry->form);
 }
 
 TEST(SwapParts, GivesBackExactlyWhatWasThere) {
