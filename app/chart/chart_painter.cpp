@@ -15,6 +15,7 @@
 #include "app/chart/layers/soundings_layer.h"
 #include "app/chart/layers/structure_layer.h"
 #include "app/chart/layers/weed_layer.h"
+#include "app/chart/todays_form.h"
 
 #include <array>
 #include <memory>
@@ -65,10 +66,17 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
     for (const LayerKind kind : allLayerKinds) {
         each(kind, [&](const Layer& layer) { layer.reserve(on); });
     }
+    const auto waterLeft = waterLeftOf(content.derived, view);
     for (const LayerKind kind : allLayerKinds) {
         // Furniture stands on top of the letters too.
         if (kind != LayerKind::furniture) {
-            each(kind, [&](const Layer& layer) { layer.paint(on); });
+            each(kind, [&](const Layer& layer) {
+                // What lies on the bottom ends where the water does.
+                if (waterLeft && (kind == LayerKind::structure || kind == LayerKind::weed)) {
+                    painter.setClipPath(*waterLeft, Qt::IntersectClip);
+                }
+                layer.paint(on);
+            });
         }
     }
     for (const LayerKind kind : letterOrder) {
@@ -93,7 +101,7 @@ geo::Box extentOf(const ChartContent& content) {
 }
 
 ViewFrame wholeWater(const ChartContent& content, QSizeF size, double scale) {
-    const bool hasKey = content.shown.contains(LayerKind::furniture) && content.derived.form;
+    const bool hasKey = content.shown.contains(LayerKind::furniture) && formOf(content.derived);
     const double right = hasKey ? keyWidth(scale) + 12.0 * scale : 0.0;
     const QSizeF room(std::max(size.width() - right, 1.0), size.height());
     return ViewFrame::showing(extentOf(content), room, 26.0 * scale)

@@ -67,9 +67,8 @@ void measure(const grid::DepthGrid& depth, const grid::Mask& mask, const Bands& 
     }
 }
 
-Result<std::vector<gdal::TracedPolygon>> traced(const grid::DepthGrid& depth,
-                                                std::span<const double> levels_m,
-                                                base::Progress& progress) {
+Result<std::vector<gdal::TracedPolygon>>
+traced(const grid::DepthGrid& depth, std::span<const double> levels_m, base::Progress& progress) {
     const grid::GridFrame& f = depth.frame();
     const std::vector<float> field = withMirroredRim(depth);
     return gdal::tracePolygons({f.west_m(), f.north_m(), f.cell_m(), f.cols(), f.rows(), field},

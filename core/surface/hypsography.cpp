@@ -18,8 +18,8 @@ HypsographyStep stepAt(const Hypsography& form, units::Depth depth) {
     if (form.steps.empty() || depth > form.maxDepth) {
         return at;
     }
-    const auto below = std::find_if(
-        form.steps.begin(), form.steps.end(), [depth](const HypsographyStep& step) {
+    const auto below =
+        std::find_if(form.steps.begin(), form.steps.end(), [depth](const HypsographyStep& step) {
             return step.depth.inMetres() > depth.inMetres() + sameDepth_m;
         });
     const HypsographyStep& above = below == form.steps.begin() ? *below : *(below - 1);

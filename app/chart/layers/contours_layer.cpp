@@ -4,6 +4,7 @@
 #include "app/chart/contour_runs.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
+#include "app/chart/todays_form.h"
 #include "app/chart/water_path.h"
 
 #include <QFontMetricsF>
@@ -77,7 +78,7 @@ std::vector<Seat> seatsOn(const QPolygonF& line, double width) {
 } // namespace
 
 void ContoursLayer::paint(LayerContext& on) const {
-    if (!on.content.derived.form) {
+    if (!formOf(on.content.derived)) {
         return;
     }
     const contours::Bands& bands = bandsOf(on.content);
@@ -99,7 +100,7 @@ void ContoursLayer::paint(LayerContext& on) const {
 }
 
 void ContoursLayer::letter(LayerContext& on) const {
-    if (!on.content.derived.form) {
+    if (!formOf(on.content.derived)) {
         return;
     }
     const contours::Bands& bands = bandsOf(on.content);

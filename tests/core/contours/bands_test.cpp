@@ -125,8 +125,7 @@ TEST(FindWater, AHumpThatFallsDryBecomesAnIsland) {
         }
     }
     base::Progress silent;
-    const auto left =
-        findWater(cone.depth.shiftedBy(units::Length::metres(-1.0)), silent).value();
+    const auto left = findWater(cone.depth.shiftedBy(units::Length::metres(-1.0)), silent).value();
     ASSERT_EQ(left.size(), 1U);
     ASSERT_EQ(left.front().islands.size(), 1U);
     for (const geo::WaterPoint p : left.front().islands.front()) {

@@ -55,8 +55,7 @@ TEST(Hypsography, RowsBeginAtTheSurfaceAndEndAboveTheDeepest) {
 
 TEST(Hypsography, NothingLiesBelowTheDeepest) {
     const Hypsography form = cone();
-    const surface::HypsographyStep at =
-        surface::stepAt(form, form.maxDepth + Depth::metres(0.01));
+    const surface::HypsographyStep at = surface::stepAt(form, form.maxDepth + Depth::metres(0.01));
     EXPECT_EQ(at.area.inSquareMetres(), 0.0);
     EXPECT_EQ(at.below.inCubicMetres(), 0.0);
     EXPECT_TRUE(surface::rowsEvery(Hypsography(), Length::metres(1.0)).empty());

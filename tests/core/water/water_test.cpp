@@ -115,9 +115,8 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
                   w.sectionNames.push_back({{3.1, 55.2}, "Neck"});
               }),
               "sections ");
-    EXPECT_EQ(
-        touched([](Water& w) { w.plan.day.levelChange = units::Length::metres(-0.4); }),
-        "level ");
+    EXPECT_EQ(touched([](Water& w) { w.plan.day.levelChange = units::Length::metres(-0.4); }),
+              "level ");
     EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
     EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
 }
