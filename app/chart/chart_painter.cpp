@@ -2,6 +2,7 @@
 #include "app/chart/chart_painter.h"
 
 #include "app/chart/furniture.h"
+#include "app/chart/layers/backdrop_layer.h"
 #include "app/chart/layers/closed_layer.h"
 #include "app/chart/layers/contours_layer.h"
 #include "app/chart/layers/crossings_layer.h"
@@ -28,13 +29,13 @@ using Layers = std::array<std::unique_ptr<Layer>, allLayerKinds.size()>;
 
 /// All layers in the order of LayerKind, from the bottom up.
 const Layers& layers() {
-    static const Layers all{std::make_unique<DepthLayer>(),     std::make_unique<ContoursLayer>(),
-                            std::make_unique<StructureLayer>(), std::make_unique<WeedLayer>(),
-                            std::make_unique<SectionsLayer>(),  std::make_unique<ClosedLayer>(),
-                            std::make_unique<SoundingsLayer>(), std::make_unique<CrossingsLayer>(),
-                            std::make_unique<NextLinesLayer>(), std::make_unique<PlacesLayer>(),
-                            std::make_unique<LogLayer>(),       std::make_unique<MarksLayer>(),
-                            std::make_unique<FurnitureLayer>()};
+    static const Layers all{std::make_unique<BackdropLayer>(),  std::make_unique<DepthLayer>(),
+                            std::make_unique<ContoursLayer>(),  std::make_unique<StructureLayer>(),
+                            std::make_unique<WeedLayer>(),      std::make_unique<SectionsLayer>(),
+                            std::make_unique<ClosedLayer>(),    std::make_unique<SoundingsLayer>(),
+                            std::make_unique<CrossingsLayer>(), std::make_unique<NextLinesLayer>(),
+                            std::make_unique<PlacesLayer>(),    std::make_unique<LogLayer>(),
+                            std::make_unique<MarksLayer>(),     std::make_unique<FurnitureLayer>()};
     return all;
 }
 
@@ -43,7 +44,7 @@ constexpr std::array letterOrder{LayerKind::furniture, LayerKind::marks,     Lay
                                  LayerKind::closed,    LayerKind::nextLines, LayerKind::places,
                                  LayerKind::structure, LayerKind::contours,  LayerKind::log,
                                  LayerKind::crossings, LayerKind::soundings, LayerKind::weed,
-                                 LayerKind::depth};
+                                 LayerKind::depth,     LayerKind::backdrop};
 static_assert(letterOrder.size() == allLayerKinds.size());
 
 } // namespace
@@ -88,6 +89,11 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
 }
 
 geo::Box extentOf(const ChartContent& content) {
+    const geo::Box water = waterBoxOf(content);
+    return water.isEmpty() && content.backdrop ? content.backdrop->whole : water;
+}
+
+geo::Box waterBoxOf(const ChartContent& content) {
     if (content.derived.outline) {
         return content.derived.outline->box();
     }

@@ -105,6 +105,7 @@ void ChartLink::askPlaces(const QString& prompt, std::function<bool(geo::WaterPo
     tool_ = chart::ToolKind::note;
     take_ = std::move(take);
     takeRing_ = nullptr;
+    takeShore_ = nullptr;
     emit askingChanged();
 }
 
@@ -114,6 +115,16 @@ void ChartLink::askRing(const QString& prompt, chart::ToolKind tool,
     tool_ = tool;
     take_ = nullptr;
     takeRing_ = std::move(take);
+    takeShore_ = nullptr;
+    emit askingChanged();
+}
+
+void ChartLink::askShore(const QString& prompt, std::function<void(const chart::ShoreMade&)> take) {
+    prompt_ = prompt;
+    tool_ = chart::ToolKind::shore;
+    take_ = nullptr;
+    takeRing_ = nullptr;
+    takeShore_ = std::move(take);
     emit askingChanged();
 }
 
@@ -122,6 +133,7 @@ void ChartLink::stopAsking() {
         tool_ = chart::ToolKind::pan;
         take_ = nullptr;
         takeRing_ = nullptr;
+        takeShore_ = nullptr;
         prompt_.clear();
         emit askingChanged();
     }
@@ -140,6 +152,12 @@ void ChartLink::giveRing(const geo::Ring& ring) {
     if (const auto take = takeRing_) {
         stopAsking();
         take(ring);
+    }
+}
+
+void ChartLink::giveShore(const chart::ShoreMade& made) {
+    if (const auto take = takeShore_) {
+        take(made);
     }
 }
 
@@ -198,6 +216,13 @@ std::optional<geo::WaterPoint> ChartLink::chosenPlace() const {
 
 void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {
     if (replace(content_.nextLines, std::move(lines))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setBackdrop(std::shared_ptr<const water::Backdrop> backdrop, double strength) {
+    const bool isOther = replace(content_.backdrop, std::move(backdrop));
+    if (replace(content_.backdropStrength, strength) || isOther) {
         emit contentChanged();
     }
 }

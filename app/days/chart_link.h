@@ -40,6 +40,7 @@ public:
     [[nodiscard]] std::optional<geo::WaterPoint> chosenPlace() const;
     void setNextLines(std::shared_ptr<const surface::SurveyTrip> lines);
     void setDayTrack(std::shared_ptr<const rates::Track> track);
+    void setBackdrop(std::shared_ptr<const water::Backdrop> backdrop, double strength);
     void setSectionRates(std::shared_ptr<const rates::RateTable> rates);
     /// Asks the canvas to show the place.
     void lookAt(geo::WaterPoint place) { emit lookedAt(place); }
@@ -53,15 +54,18 @@ public:
     /// with the button held (ToolKind::lasso).
     void askRing(const QString& prompt, chart::ToolKind tool,
                  std::function<void(const geo::Ring&)> take);
+    /// Lets the user take hold of the corners of the shoreline until asking is stopped.
+    void askShore(const QString& prompt, std::function<void(const chart::ShoreMade&)> take);
     void stopAsking();
     [[nodiscard]] bool isAsking() const { return tool_ != chart::ToolKind::pan; }
     /// What the hand needs for what is being asked.
     [[nodiscard]] chart::ToolKind tool() const { return tool_; }
     /// What is being asked, for the bottom line.
     [[nodiscard]] const QString& prompt() const { return prompt_; }
-    /// The user has pointed, or gone round.
+    /// The user has pointed, gone round, or reshaped the shore.
     void givePlace(geo::WaterPoint place);
     void giveRing(const geo::Ring& ring);
+    void giveShore(const chart::ShoreMade& made);
 
 signals:
     void contentChanged();
@@ -81,6 +85,7 @@ private:
     chart::ToolKind tool_ = chart::ToolKind::pan;
     std::function<bool(geo::WaterPoint)> take_;
     std::function<void(const geo::Ring&)> takeRing_;
+    std::function<void(const chart::ShoreMade&)> takeShore_;
 };
 
 } // namespace days

@@ -51,6 +51,7 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
     if (whole.shown.empty()) {
         whole.shown = chart::usualLayers();
     }
+    whole.backdrop.reset(); // Drawn for the screen, and somebody else's picture.
     const QRectF map = sheet.room().adjusted(0.0, headHeight, 0.0, 0.0);
     double denominator = 1.0;
     const chart::ViewFrame view = viewFor(whole, map.size(), denominator);

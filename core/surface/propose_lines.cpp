@@ -56,6 +56,8 @@ SurveyTrip tripOf(const solver::RoundTrip& round, const LineSettings& settings,
         line.end = chord.end;
         line.length = geo::distance(chord.start, chord.end);
         line.gain_m3 = map.gainOf_m3(chord.start, chord.end);
+        line.duration = std::chrono::seconds(
+            std::llround(line.length.inMetres() / settings.speed.inMetresPerSecond()));
         line.gainPerMetre_m2 = line.gain_m3 / line.length.inMetres();
         map.take(chord.start, chord.end);
         trip.lines.push_back(line);

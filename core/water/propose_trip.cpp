@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/propose_trip.h"
 
+#include "core/grid/water_way.h"
 #include "core/surface/propose_lines.h"
 #include "core/water/closed_cells.h"
 
@@ -36,6 +37,22 @@ base::Result<surface::DrawnWater> withoutClosedWater(const Water& water,
     return drawn;
 }
 
+/// All that the boat sails: over water to each line, along it, and back.
+geo::Path routeOf(const surface::SurveyTrip& trip, const grid::DepthGrid& depth,
+                  geo::WaterPoint launch) {
+    geo::Path route{launch};
+    const auto sailTo = [&](geo::WaterPoint to) {
+        const geo::Path way = grid::wayOverWater(depth, route.back(), to);
+        route.insert(route.end(), way.begin() + 1, way.end());
+    };
+    for (const surface::SurveyLine& line : trip.lines) {
+        sailTo(line.start);
+        route.push_back(line.end);
+    }
+    sailTo(launch);
+    return route;
+}
+
 } // namespace
 
 base::Result<surface::SurveyTrip> proposeTrip(const Water& water, const Derived& derived,
@@ -54,7 +71,11 @@ base::Result<surface::SurveyTrip> proposeTrip(const Water& water, const Derived&
     if (!open) {
         return std::unexpected(open.error());
     }
-    return surface::proposeLines(*open, *derived.outline, settings, progress);
+    auto trip = surface::proposeLines(*open, *derived.outline, settings, progress);
+    if (trip) {
+        trip->route = routeOf(*trip, open->depth, settings.launch);
+    }
+    return trip;
 }
 
 } // namespace water

@@ -2,6 +2,7 @@
 #include "app/chart/layers/depth_layer.h"
 
 #include "app/chart/depth_colours.h"
+#include "app/chart/layers/backdrop_layer.h"
 #include "app/chart/todays_form.h"
 #include "app/chart/trust_fade.h"
 #include "app/chart/water_path.h"
@@ -89,6 +90,8 @@ void DepthLayer::paint(LayerContext& on) const {
     const QPainterPath shore = screenPath(derived.outline->pieces(), on.view, 0.3);
     // The land along the shore in two steps of sand, on a coarser line: wide strokes are dear.
     const QPainterPath coarse = screenPath(derived.outline->pieces(), on.view, 3.0 * on.scale);
+    const double opacity = depthOpacity(on.content);
+    on.painter.setOpacity(opacity);
     for (const double width : {16.0, 7.0}) {
         on.painter.strokePath(coarse,
                               QPen(withAlpha(on.palette.sand, width > 10.0 ? 0.30 : 0.45),
@@ -111,6 +114,7 @@ void DepthLayer::paint(LayerContext& on) const {
         paintTrust(on);
     }
     on.painter.restore();
+    on.painter.setOpacity(1.0);
     QPen line(on.palette.ink, 1.8 * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
     if (waterLeft) {
         on.painter.save();

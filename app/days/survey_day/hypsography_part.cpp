@@ -138,9 +138,12 @@ void HypsographyPart::draw() {
     add(view_.chartVolume, volume, volumeColour, Qt::DashLine);
     add(view_.area, area, areaColour, Qt::SolidLine);
     add(view_.volume, volume, volumeColour, Qt::SolidLine);
-    for (QValueAxis* axis : {depth, area, volume}) {
+    for (QValueAxis* axis : {area, volume}) {
         axis->applyNiceNumbers();
     }
+    depth->setTickType(QValueAxis::TicksDynamic);
+    depth->setTickAnchor(0.0);
+    depth->setTickInterval(view_.depthTick);
     QChart* before = curve_->chart();
     curve_->setChart(chart);
     delete before;

@@ -14,19 +14,15 @@ using surface::Hypsography;
 using surface::HypsographyStep;
 using wording::Words;
 
-constexpr std::size_t mostRows = 30;
+constexpr double mostRows = 30.0;
+constexpr double mostTicks = 6.0;
 constexpr std::size_t curvePoints = 200;
 
-/// The finest round step of the user's unit that leaves the table short.
-units::Length stepFor(const Words& words, units::Depth deepest) {
+/// The finest round step of the user's unit of which fewer than `most` reach down to the deepest.
+double stepFor(const Words& words, units::Depth deepest, double most) {
     static constexpr std::array steps{0.1, 0.25, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0};
-    const auto lengthOf = [&words](double step) {
-        return words.isMetric() ? units::Length::metres(step) : units::Length::feet(step);
-    };
-    const auto fits = std::find_if(steps.begin(), steps.end() - 1, [&](double step) {
-        return deepest.inMetres() / lengthOf(step).inMetres() < static_cast<double>(mostRows);
-    });
-    return lengthOf(*fits);
+    return *std::find_if(steps.begin(), steps.end() - 1,
+                         [&](double step) { return words.depthAmount(deepest) / step < most; });
 }
 
 QString depthText(const Words& words, units::Depth depth) {
@@ -49,7 +45,11 @@ HypsographyView::Curve curveOf(const Hypsography& form, const Words& words, bool
 
 void addRows(HypsographyView& view, const Hypsography& chart, const Hypsography& today,
              const Words& words, bool areBoth) {
-    const units::Length step = stepFor(words, std::max(chart.maxDepth, today.maxDepth));
+    const units::Depth deepest = std::max(chart.maxDepth, today.maxDepth);
+    const double amount = stepFor(words, deepest, mostRows);
+    const units::Length step =
+        words.isMetric() ? units::Length::metres(amount) : units::Length::feet(amount);
+    view.depthTick = stepFor(words, deepest, mostTicks);
     const auto chartRows = surface::rowsEvery(chart, step);
     const auto todayRows = surface::rowsEvery(today, step);
     const std::size_t count =

@@ -22,7 +22,8 @@ struct HypsographyView {
     Curve volume;
     Curve chartArea; ///< At chart level; empty where that is today's.
     Curve chartVolume;
-    QString depthTitle; ///< "depth, m"
+    double depthTick = 1.0; ///< Between the lines of the depth scale.
+    QString depthTitle;     ///< "depth, m"
     QString areaTitle;
     QString volumeTitle;
     QString about; ///< What curve and table refer to.

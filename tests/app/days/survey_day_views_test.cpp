@@ -263,8 +263,8 @@ TEST(HypsographyView, CopiesAsATableOfBareNumbersUnderTheirUnits) {
 TEST(HypsographyView, HasBothLevelsSideBySideWhereTheyDiffer) {
     const water::Water water = support::starWater();
     const auto view = survey_day::hypsographyViewOf({water, lowStar(), imperial, {}});
-    EXPECT_EQ(view.columns, (QStringList{"Depth, ft", "Area, ac", "Volume, ac-ft", "today, ac",
-                                         "today, ac-ft"}));
+    EXPECT_EQ(view.columns,
+              (QStringList{"Depth, ft", "Area, ac", "Volume, ac-ft", "today, ac", "today, ac-ft"}));
     EXPECT_EQ(view.rows.front(), (QStringList{"0", "98.84", "648.6", "49.42", "324.3"}));
     EXPECT_EQ(view.rows.at(1).front(), "0.5"); // a round step of feet
     EXPECT_FALSE(view.chartArea.empty());
@@ -321,7 +321,7 @@ TEST(SectionsView, HasADetailForEveryRow) {
 }
 
 TEST(NextView, SaysHowLongTheTripIsAndWhatItBrings) {
-    EXPECT_EQ(survey_day::nextViewOf(nullptr, metric).state, "not asked yet");
+    EXPECT_EQ(survey_day::nextViewOf(nullptr, std::nullopt, metric).state, "not asked yet");
     surface::SurveyTrip trip;
     trip.lines = {{.start = {0.0, 0.0},
                    .end = {0.0, 200.0},
@@ -335,7 +335,7 @@ TEST(NextView, SaysHowLongTheTripIsAndWhatItBrings) {
     trip.distance = units::Length::metres(1500.0);
     trip.meanHalfWidthBefore = units::Length::metres(0.8);
     trip.meanHalfWidthAfter = units::Length::metres(0.6);
-    const auto view = survey_day::nextViewOf(&trip, metric);
+    const auto view = survey_day::nextViewOf(&trip, std::nullopt, metric);
     EXPECT_EQ(view.state, "2 lines, 1 h 35");
     EXPECT_TRUE(view.trip.contains("±0.80 m") && view.trip.contains("±0.60 m"));
     ASSERT_EQ(view.rows.size(), 2U);
