@@ -73,7 +73,9 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
         if (kind != LayerKind::furniture) {
             each(kind, [&](const Layer& layer) {
                 // What lies on the bottom ends where the water does.
-                if (waterLeft && (kind == LayerKind::structure || kind == LayerKind::weed)) {
+                const bool isOnBottom = kind == LayerKind::structure || kind == LayerKind::weed ||
+                                        kind == LayerKind::sections;
+                if (waterLeft && isOnBottom) {
                     painter.setClipPath(*waterLeft, Qt::IntersectClip);
                 }
                 layer.paint(on);

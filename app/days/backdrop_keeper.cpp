@@ -66,6 +66,7 @@ geo::Box BackdropKeeper::aroundWater() const {
 void BackdropKeeper::takeFromPreferences() {
     choice_ = {};
     place_.reset();
+    asked_.reset();
     const preferences::BackdropChoice kept = context_.preferences.backdropOf(context_.open.path());
     context_.chart.setBackdrop(nullptr, kept.strength);
     emit changed();
@@ -98,6 +99,7 @@ void BackdropKeeper::lay(const QString& path, const water::BackdropPlace& place)
     const bool isOther = path != choice_.path;
     choice_.path = path;
     place_ = place;
+    asked_.reset();
     if (!context_.open.water()->frame) {
         edits::change(context_.open, tr("Lay the chart round the backdrop"), {water::Part::facts},
                       [&](water::Water& water) { water.frame = place.frame; });
@@ -143,16 +145,18 @@ void BackdropKeeper::keep() {
 
 void BackdropKeeper::fetch() {
     const auto& now = context_.chart.content().backdrop;
-    if (!place_ || !choice_.isShown || (now && isEnough(now->window, view_))) {
+    const bool isThere = now && isEnough(now->window, view_);
+    if (!place_ || !choice_.isShown || isThere || (asked_ && isEnough(*asked_, view_))) {
         return;
     }
+    asked_ = windowFor(view_);
     context_.open.jobs().start<water::Backdrop>(
         tr("Fetching the backdrop"),
-        [path = choice_.path, place = *place_,
-         window = windowFor(view_)](base::Progress& progress) {
+        [path = choice_.path, place = *place_, window = *asked_](base::Progress& progress) {
             return water::showBackdrop(path.toStdString(), place, window, progress);
         },
         [this, path = choice_.path](base::Result<water::Backdrop> backdrop) {
+            asked_.reset();
             if (!backdrop) {
                 if (backdrop.error().kind != base::ErrorKind::cancelled) {
                     emit context_.open.failed(backdrop.error());

@@ -46,6 +46,7 @@ private:
     DayContext context_;
     preferences::BackdropChoice choice_;
     std::optional<water::BackdropPlace> place_;
+    std::optional<gdal::PictureWindow> asked_; ///< What is being fetched.
     chart::ViewFrame view_;
     QTimer rest_;
 };

@@ -18,13 +18,11 @@ std::vector<QStringList> formRows(const surface::Hypsography& chart,
     return {row("area", [&](const Form& f) { return words.area(f.area); }),
             row("volume", [&](const Form& f) { return words.volume(f.volume); }),
             row("mean depth", [&](const Form& f) { return words.depth(f.meanDepth); }),
-            row("greatest depth", [&](const Form& f) { return words.depth(f.maxDepth); }),
+            row("deepest", [&](const Form& f) { return words.depth(f.maxDepth); }),
             // The shoreline is known at chart level only.
-            {QStringLiteral("bank, islands included"), words.length(chart.shoreLength), QString()},
-            {QStringLiteral("shoreline development"),
-             QString::number(chart.shoreDevelopment, 'f', 2), QString()},
-            row("volume development",
-                [](const Form& f) { return QString::number(f.volumeDevelopment, 'f', 2); })};
+            {QStringLiteral("bank"), words.length(chart.shoreLength), QString()},
+            {QStringLiteral("shore development"), QString::number(chart.shoreDevelopment, 'f', 2),
+             QString()}};
 }
 
 /// In words, how smooth the bottom is drawn; the numbers are the steps that are tried.

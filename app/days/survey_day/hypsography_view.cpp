@@ -89,11 +89,14 @@ HypsographyView hypsographyViewOf(const ViewInput& input) {
     view.columns = {QStringLiteral("Depth, %1").arg(words.depthUnit()),
                     QStringLiteral("Area, %1").arg(words.areaUnit()),
                     QStringLiteral("Volume, %1").arg(words.volumeUnit())};
+    view.heads = view.columns;
     view.about = QStringLiteral("Area as deep as that or deeper, and volume below that depth, "
                                 "at chart level.");
     if (areBoth) {
-        view.columns << QStringLiteral("today, %1").arg(words.areaUnit())
-                     << QStringLiteral("today, %1").arg(words.volumeUnit());
+        view.columns << QStringLiteral("Area today, %1").arg(words.areaUnit())
+                     << QStringLiteral("Volume today, %1").arg(words.volumeUnit());
+        view.heads = {view.columns.front(), words.areaUnit(), words.volumeUnit(),
+                      QStringLiteral("today %1").arg(words.areaUnit()), words.volumeUnit()};
         view.about = QStringLiteral("Area as deep as that or deeper, and volume below that depth: "
                                     "at chart level (dashed), and today at %1 from it (drawn "
                                     "through).")

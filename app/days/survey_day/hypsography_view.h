@@ -16,7 +16,8 @@ struct HypsographyView {
     /// Amount and depth, from the surface down.
     using Curve = std::vector<QPointF>;
 
-    QStringList columns;           ///< "Depth, m", "ha", ...; two more where today's level differs.
+    QStringList columns;           ///< In full; two more where today's level is another.
+    QStringList heads;             ///< The same for a narrow table.
     std::vector<QStringList> rows; ///< Bare numbers.
     Curve area;                    ///< At today's level.
     Curve volume;

@@ -263,8 +263,8 @@ TEST(HypsographyView, CopiesAsATableOfBareNumbersUnderTheirUnits) {
 TEST(HypsographyView, HasBothLevelsSideBySideWhereTheyDiffer) {
     const water::Water water = support::starWater();
     const auto view = survey_day::hypsographyViewOf({water, lowStar(), imperial, {}});
-    EXPECT_EQ(view.columns,
-              (QStringList{"Depth, ft", "Area, ac", "Volume, ac-ft", "today, ac", "today, ac-ft"}));
+    EXPECT_EQ(view.columns, (QStringList{"Depth, ft", "Area, ac", "Volume, ac-ft", "Area today, ac",
+                                         "Volume today, ac-ft"}));
     EXPECT_EQ(view.rows.front(), (QStringList{"0", "98.84", "648.6", "49.42", "324.3"}));
     EXPECT_EQ(view.rows.at(1).front(), "0.5"); // a round step of feet
     EXPECT_FALSE(view.chartArea.empty());
