@@ -335,7 +335,14 @@ TEST(NextView, SaysHowLongTheTripIsAndWhatItBrings) {
     trip.distance = units::Length::metres(1500.0);
     trip.meanHalfWidthBefore = units::Length::metres(0.8);
     trip.meanHalfWidthAfter = units::Length::metres(0.6);
-    const auto view = survey_day::nextViewOf(&trip, std::nullopt, metric);
+    trip.lines[0].duration = std::chrono::seconds(133);
+    trip.lines[1].duration = std::chrono::seconds(20);
+    const auto frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
+    const auto view = survey_day::nextViewOf(&trip, frame, metric, 0);
+    EXPECT_EQ(view.rows.at(0).at(3), "2");
+    EXPECT_EQ(view.rows.at(1).at(3), "1") << "no line takes no time";
+    EXPECT_EQ(view.line, "Line 1: From 55.20000 N  3.10000 E to 55.20180 N  3.10000 E.");
+    EXPECT_TRUE(survey_day::nextViewOf(&trip, frame, metric).line.isEmpty());
     EXPECT_EQ(view.state, "2 lines, 1 h 35");
     EXPECT_TRUE(view.trip.contains("±0.80 m") && view.trip.contains("±0.60 m"));
     ASSERT_EQ(view.rows.size(), 2U);

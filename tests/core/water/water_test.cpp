@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/check_plausible.h"
 #include "core/water/derive.h"
+#include "core/water/propose_trip.h"
 #include "core/water/stamp.h"
 #include "core/water/swap_parts.h"
 #include "core/water/water.h"
@@ -143,6 +144,44 @@ TEST(Derive, TracesTheWaterAtTodaysLevelBesideThatOfTheChart) {
     EXPECT_FALSE(dry->today);
     EXPECT_TRUE(dry->failures.contains(Step::level));
     EXPECT_TRUE(dry->form);
+}
+
+TEST(ProposeTrip, SailsFromTheLaunchAlongEveryLineAndBackWithinTheTime) {
+    Water water = bowl();
+    water.settings.cell = units::Length::metres(5.0);
+    // An uneven bottom, sounded in the western half only.
+    water.days[0].soundings.clear();
+    for (int line = 0; line < 12; ++line) {
+        for (int i = 0; i < 60; ++i) {
+            const double lon_deg = 3.0963 + 6e-5 * i;
+            const double lat_deg = 55.1982 + 3.2e-4 * line;
+            water.days[0].soundings.push_back(
+                {{lon_deg, lat_deg},
+                 units::Depth::metres(5.0 + 2.0 * std::sin(9000.0 * lon_deg) *
+                                                std::cos(17000.0 * lat_deg)),
+                 std::nullopt});
+        }
+    }
+    water.plan.launch = geo::LonLat{3.0961, 55.2};
+    base::Progress silent;
+    const auto derived = derive(water, {}, Step::draw, silent);
+    ASSERT_TRUE(derived && derived->drawn);
+    const auto trip = proposeTrip(water, *derived, std::chrono::minutes(40), silent);
+    ASSERT_TRUE(trip) << trip.error().sentence();
+    EXPECT_LE(trip->duration, std::chrono::minutes(40));
+    const geo::WaterPoint launch = water.frame->toWater(*water.plan.launch);
+    EXPECT_EQ(trip->route.front(), launch);
+    EXPECT_EQ(trip->route.back(), launch);
+    std::size_t at = 0;
+    for (const surface::SurveyLine& line : trip->lines) {
+        while (at < trip->route.size() && trip->route[at] != line.start) {
+            ++at;
+        }
+        ASSERT_LT(at + 1, trip->route.size()) << "every line in its order";
+        EXPECT_EQ(trip->route[++at], line.end);
+    }
+    EXPECT_NEAR(geo::lengthOf(trip->route).inMetres(), trip->distance.inMetres(),
+                0.1 * trip->distance.inMetres() + 30.0);
 }
 
 TEST(SwapParts, GivesBackExactlyWhatWasThere) {
