@@ -6,6 +6,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/mark_drawing.h"
 #include "app/chart/picking.h"
+#include "app/chart/tools/cut_line_tool.h"
 
 #include <QInputDevice>
 #include <QKeyEvent>
@@ -150,12 +151,7 @@ void ChartCanvas::drawOverlay(QPainter& painter) {
     const Palette& palette = Palette::of(content_.isGrey);
     painter.setRenderHint(QPainter::Antialiasing, true);
     if (cut_) {
-        const QPointF a = view_.toScreen(cut_->from);
-        const QPointF b = view_.toScreen(cut_->to);
-        painter.setPen(QPen(withAlpha(palette.card, 0.8), 3.6));
-        painter.drawLine(a, b);
-        painter.setPen(QPen(palette.ink, 1.2, Qt::DashDotLine));
-        painter.drawLine(a, b);
+        paintCut(painter, view_, *cut_, palette);
     }
     if (chosen_) {
         painter.setBrush(Qt::NoBrush);

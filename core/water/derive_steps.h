@@ -29,8 +29,9 @@ checkSurvey(const Water& water, const geo::Outline& outline, base::Progress& pro
 
 /// Contours at the band edges and at round depths between them, bands, area and volume, all below
 /// a level that stands `rise` above chart level.
-[[nodiscard]] base::Result<WaterForm>
-formOf(const contours::Bands& bands, const surface::DrawnWater& drawn, const geo::Outline& outline,
-       units::Length rise, base::Progress& progress);
+[[nodiscard]] base::Result<WaterForm> formOf(const contours::Bands& bands,
+                                             const surface::DrawnWater& drawn,
+                                             const geo::Outline& outline, units::Length rise,
+                                             base::Progress& progress);
 
 } // namespace water

@@ -146,6 +146,17 @@ TEST(Derive, TracesTheWaterAtTodaysLevelBesideThatOfTheChart) {
     EXPECT_TRUE(dry->form);
 }
 
+TEST(Derive, AShoreAloneCanBeSeenBeforeThereAreSoundings) {
+    Water water = bowl();
+    water.days.clear();
+    base::Progress silent;
+    const auto derived = derive(water, {}, Step::reduce, silent);
+    ASSERT_TRUE(derived) << derived.error().sentence();
+    EXPECT_TRUE(derived->failures.empty());
+    ASSERT_TRUE(derived->outline);
+    EXPECT_FALSE(derived->outlineIsAssumed);
+}
+
 TEST(ProposeTrip, SailsFromTheLaunchAlongEveryLineAndBackWithinTheTime) {
     Water water = bowl();
     water.settings.cell = units::Length::metres(5.0);
