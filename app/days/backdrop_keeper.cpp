@@ -67,7 +67,8 @@ void BackdropKeeper::takeFromPreferences() {
     choice_ = {};
     place_.reset();
     asked_.reset();
-    const preferences::BackdropChoice kept = context_.preferences.backdropOf(context_.open.path());
+    const preferences::BackdropChoice kept =
+        preferences::Preferences::backdropOf(context_.open.path());
     context_.chart.setBackdrop(nullptr, kept.strength);
     emit changed();
     if (!kept.path.isEmpty()) {
@@ -140,7 +141,7 @@ void BackdropKeeper::look(const chart::ViewFrame& view) {
 }
 
 void BackdropKeeper::keep() {
-    context_.preferences.setBackdrop(context_.open.path(), choice_);
+    preferences::Preferences::setBackdrop(context_.open.path(), choice_);
 }
 
 void BackdropKeeper::fetch() {

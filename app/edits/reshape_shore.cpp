@@ -67,10 +67,10 @@ Result<void> removeIslandAt(open_water::OpenWater& open, geo::WaterPoint at) {
                     });
 }
 
-Result<void> traceShore(open_water::OpenWater& open, const geo::Ring& ring) {
+Result<void> traceShore(open_water::OpenWater& open, const geo::Ring& shore) {
     return reshaped(open, QObject::tr("Trace shoreline"),
-                    [&](const Shoreline& shore, const geo::WaterFrame& frame) {
-                        return water::tracedAnew(shore, frame, ring);
+                    [&](const Shoreline& before, const geo::WaterFrame& frame) {
+                        return water::tracedAnew(before, frame, shore);
                     });
 }
 

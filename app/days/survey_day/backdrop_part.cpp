@@ -57,7 +57,7 @@ void BackdropPart::refresh() {
     const QSignalBlocker quietStrength(strength_);
     shown_->setChecked(hasFile &&
                        context_.chart.content().shown.contains(chart::LayerKind::backdrop));
-    strength_->setValue(static_cast<int>(keeper_.strength() * strongest + 0.5));
+    strength_->setValue(qRound(keeper_.strength() * strongest));
     for (QWidget* widget : {static_cast<QWidget*>(takeAway_), static_cast<QWidget*>(shown_),
                             static_cast<QWidget*>(strength_)}) {
         widget->setEnabled(hasFile);

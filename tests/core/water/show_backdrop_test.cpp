@@ -30,14 +30,14 @@ std::filesystem::path twoTone(const ScratchFolder& folder, double east_m = 0.0,
     raster.rows = 100;
     raster.values = values;
     raster.wkt = wkt;
-    const auto path = folder.path() / "two-tone.tif";
+    auto path = folder.path() / "two-tone.tif";
     EXPECT_TRUE(gdal::writeRasterFile(path, raster).has_value());
     return path;
 }
 
 std::filesystem::path textFile(const ScratchFolder& folder, const char* name,
                                const std::string& text) {
-    const auto path = folder.path() / name;
+    auto path = folder.path() / name;
     std::ofstream(path) << text;
     return path;
 }
