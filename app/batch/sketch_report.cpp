@@ -114,7 +114,8 @@ Json waterPart(const surface::Hypsography& form) {
 
 Json hypsographyPart(const surface::Hypsography& form) {
     Json rows = Json::array();
-    for (const surface::HypsographyStep& step : form.steps) {
+    for (const surface::HypsographyStep& step :
+         surface::rowsEvery(form, units::Length::metres(1.0))) {
         rows.push_back({{"depth_m", rounded(step.depth.inMetres(), 3)},
                         {"area_m2", rounded(step.area.inSquareMetres(), 1)},
                         {"volume_m3", rounded(step.below.inCubicMetres(), 1)}});

@@ -6,6 +6,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/mark_drawing.h"
 #include "app/chart/picking.h"
+#include "app/chart/tools/cut_line_tool.h"
 
 #include <QInputDevice>
 #include <QKeyEvent>
@@ -24,6 +25,7 @@ constexpr double dragFrom_pixels = 4.0;
 constexpr double keyStep_pixels = 80.0;
 constexpr double keyZoom = 1.4;
 constexpr double chosenRadius = 10.0;
+constexpr double toolReach_pixels = 9.0;
 constexpr int settle_ms = 90;
 
 } // namespace
@@ -55,6 +57,9 @@ void ChartCanvas::setContent(ChartContent content) {
     if (isOther || !hasOwnView_) {
         showWholeWater();
     }
+    if (tool_) {
+        tool_->takeContent(content_);
+    }
     isSheetStale_ = true;
     update();
 }
@@ -80,6 +85,9 @@ void ChartCanvas::showPlace(geo::WaterPoint place, double least_pixelsPerMetre) 
 void ChartCanvas::setTool(ToolKind kind) {
     toolKind_ = kind;
     tool_ = makeTool(kind);
+    if (tool_) {
+        tool_->takeContent(content_);
+    }
     grip_.reset();
     setCursor(tool_ ? tool_->cursor() : Qt::ArrowCursor);
     update();
@@ -143,12 +151,7 @@ void ChartCanvas::drawOverlay(QPainter& painter) {
     const Palette& palette = Palette::of(content_.isGrey);
     painter.setRenderHint(QPainter::Antialiasing, true);
     if (cut_) {
-        const QPointF a = view_.toScreen(cut_->from);
-        const QPointF b = view_.toScreen(cut_->to);
-        painter.setPen(QPen(withAlpha(palette.card, 0.8), 3.6));
-        painter.drawLine(a, b);
-        painter.setPen(QPen(palette.ink, 1.2, Qt::DashDotLine));
-        painter.drawLine(a, b);
+        paintCut(painter, view_, *cut_, palette);
     }
     if (chosen_) {
         painter.setBrush(Qt::NoBrush);
@@ -200,17 +203,22 @@ void ChartCanvas::mousePressEvent(QMouseEvent* event) {
     }
     setFocus(Qt::MouseFocusReason);
     if (tool_) {
+        tool_->setReach(toolReach_pixels / view_.pixelsPerMetre());
+    }
+    if (tool_ && tool_->wants(view_.toWater(event->position()))) {
         tell(tool_->press(view_.toWater(event->position())));
+        update();
         return;
     }
-    grip_ = Grip{event->position(), event->position(), markAt(content_, view_, event->position())};
+    grip_ = Grip{event->position(), event->position(),
+                 tool_ ? std::nullopt : markAt(content_, view_, event->position())};
 }
 
 void ChartCanvas::mouseMoveEvent(QMouseEvent* event) {
     const QPointF pixel = event->position();
     const bool isHeld = event->buttons().testFlag(Qt::LeftButton);
     emit pointedAt(view_.toWater(pixel));
-    if (tool_) {
+    if (tool_ && !grip_) {
         tell(tool_->move(view_.toWater(pixel), isHeld));
         update();
         return;
@@ -237,14 +245,21 @@ void ChartCanvas::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton) {
         return;
     }
-    if (tool_) {
+    if (tool_ && !grip_) {
         tell(tool_->release(view_.toWater(event->position())));
         update();
         return;
     }
     const std::optional<Grip> grip = std::exchange(grip_, std::nullopt);
-    setCursor(Qt::ArrowCursor);
+    setCursor(tool_ ? tool_->cursor() : Qt::ArrowCursor);
     if (!grip) {
+        return;
+    }
+    if (tool_) {
+        // A click beside everything lets go of what was chosen.
+        if (!grip->isDragging && tool_->drop()) {
+            update();
+        }
         return;
     }
     if (grip->isDragging && grip->mark) {
@@ -342,6 +357,12 @@ void ChartCanvas::keyPressEvent(QKeyEvent* event) {
         if (tool_ && tool_->stepBack()) {
             return update();
         }
+        [[fallthrough]];
+    case Qt::Key_Delete:
+        if (tool_) {
+            tell(tool_->remove());
+            return update();
+        }
         break;
     case Qt::Key_Escape:
         if (tool_ && tool_->drop()) {
@@ -369,6 +390,8 @@ void ChartCanvas::tell(const std::optional<Made>& made) {
         emit lineDrawn(line->from, line->to);
     } else if (const auto* ring = std::get_if<RingMade>(&*made)) {
         emit ringDrawn(ring->ring);
+    } else if (const auto* shore = std::get_if<ShoreMade>(&*made)) {
+        emit shoreReshaped(*shore);
     }
 }
 

@@ -6,6 +6,7 @@
 #include "core/rates/rate.h"
 #include "core/rates/track.h"
 #include "core/surface/survey_line.h"
+#include "core/water/backdrop.h"
 #include "core/water/derived.h"
 #include "core/water/planned_day.h"
 #include "core/water/water.h"
@@ -27,8 +28,10 @@ struct ChartContent {
     std::shared_ptr<const rates::Track>
         dayTrack; ///< The track of a fishing day; absent until brought in.
     std::shared_ptr<const rates::RateTable>
-        sectionRates;                ///< Rates by section; absent unless they are to be shown.
-    std::optional<int> selectedMark; ///< Rank.
+        sectionRates; ///< Rates by section; absent unless they are to be shown.
+    std::shared_ptr<const water::Backdrop> backdrop; ///< Absent until one is chosen.
+    double backdropStrength = 0.5;                   ///< 0: not to be seen, 1: as it is.
+    std::optional<int> selectedMark;                 ///< Rank.
     std::optional<int> selectedSection;
     std::optional<int> selectedZone; ///< Structure zones first, then weed zones.
     std::optional<logbook::StayId> selectedStay;

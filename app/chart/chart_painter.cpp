@@ -2,6 +2,7 @@
 #include "app/chart/chart_painter.h"
 
 #include "app/chart/furniture.h"
+#include "app/chart/layers/backdrop_layer.h"
 #include "app/chart/layers/closed_layer.h"
 #include "app/chart/layers/contours_layer.h"
 #include "app/chart/layers/crossings_layer.h"
@@ -15,6 +16,7 @@
 #include "app/chart/layers/soundings_layer.h"
 #include "app/chart/layers/structure_layer.h"
 #include "app/chart/layers/weed_layer.h"
+#include "app/chart/todays_form.h"
 
 #include <array>
 #include <memory>
@@ -27,13 +29,13 @@ using Layers = std::array<std::unique_ptr<Layer>, allLayerKinds.size()>;
 
 /// All layers in the order of LayerKind, from the bottom up.
 const Layers& layers() {
-    static const Layers all{std::make_unique<DepthLayer>(),     std::make_unique<ContoursLayer>(),
-                            std::make_unique<StructureLayer>(), std::make_unique<WeedLayer>(),
-                            std::make_unique<SectionsLayer>(),  std::make_unique<ClosedLayer>(),
-                            std::make_unique<SoundingsLayer>(), std::make_unique<CrossingsLayer>(),
-                            std::make_unique<NextLinesLayer>(), std::make_unique<PlacesLayer>(),
-                            std::make_unique<LogLayer>(),       std::make_unique<MarksLayer>(),
-                            std::make_unique<FurnitureLayer>()};
+    static const Layers all{std::make_unique<BackdropLayer>(),  std::make_unique<DepthLayer>(),
+                            std::make_unique<ContoursLayer>(),  std::make_unique<StructureLayer>(),
+                            std::make_unique<WeedLayer>(),      std::make_unique<SectionsLayer>(),
+                            std::make_unique<ClosedLayer>(),    std::make_unique<SoundingsLayer>(),
+                            std::make_unique<CrossingsLayer>(), std::make_unique<NextLinesLayer>(),
+                            std::make_unique<PlacesLayer>(),    std::make_unique<LogLayer>(),
+                            std::make_unique<MarksLayer>(),     std::make_unique<FurnitureLayer>()};
     return all;
 }
 
@@ -42,7 +44,7 @@ constexpr std::array letterOrder{LayerKind::furniture, LayerKind::marks,     Lay
                                  LayerKind::closed,    LayerKind::nextLines, LayerKind::places,
                                  LayerKind::structure, LayerKind::contours,  LayerKind::log,
                                  LayerKind::crossings, LayerKind::soundings, LayerKind::weed,
-                                 LayerKind::depth};
+                                 LayerKind::depth,     LayerKind::backdrop};
 static_assert(letterOrder.size() == allLayerKinds.size());
 
 } // namespace
@@ -65,10 +67,19 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
     for (const LayerKind kind : allLayerKinds) {
         each(kind, [&](const Layer& layer) { layer.reserve(on); });
     }
+    const auto waterLeft = waterLeftOf(content.derived, view);
     for (const LayerKind kind : allLayerKinds) {
         // Furniture stands on top of the letters too.
         if (kind != LayerKind::furniture) {
-            each(kind, [&](const Layer& layer) { layer.paint(on); });
+            each(kind, [&](const Layer& layer) {
+                // What lies on the bottom ends where the water does.
+                const bool isOnBottom = kind == LayerKind::structure || kind == LayerKind::weed ||
+                                        kind == LayerKind::sections;
+                if (waterLeft && isOnBottom) {
+                    painter.setClipPath(*waterLeft, Qt::IntersectClip);
+                }
+                layer.paint(on);
+            });
         }
     }
     for (const LayerKind kind : letterOrder) {
@@ -80,6 +91,11 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
 }
 
 geo::Box extentOf(const ChartContent& content) {
+    const geo::Box water = waterBoxOf(content);
+    return water.isEmpty() && content.backdrop ? content.backdrop->whole : water;
+}
+
+geo::Box waterBoxOf(const ChartContent& content) {
     if (content.derived.outline) {
         return content.derived.outline->box();
     }
@@ -93,7 +109,7 @@ geo::Box extentOf(const ChartContent& content) {
 }
 
 ViewFrame wholeWater(const ChartContent& content, QSizeF size, double scale) {
-    const bool hasKey = content.shown.contains(LayerKind::furniture) && content.derived.form;
+    const bool hasKey = content.shown.contains(LayerKind::furniture) && formOf(content.derived);
     const double right = hasKey ? keyWidth(scale) + 12.0 * scale : 0.0;
     const QSizeF room(std::max(size.width() - right, 1.0), size.height());
     return ViewFrame::showing(extentOf(content), room, 26.0 * scale)

@@ -19,7 +19,10 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
 /// The same layers' furniture left free at the edges: the whole water beside the key.
 [[nodiscard]] ViewFrame wholeWater(const ChartContent& content, QSizeF size, double scale = 1.0);
 
-/// What can be seen of the content at all: the shore, else the soundings.
+/// Where the water lies, as far as is known: the shore, else the soundings.
+[[nodiscard]] geo::Box waterBoxOf(const ChartContent& content);
+
+/// What can be seen of the content at all: the water, else the backdrop.
 [[nodiscard]] geo::Box extentOf(const ChartContent& content);
 
 /// What is shown where nobody chose: everything but soundings, crossings and the log.

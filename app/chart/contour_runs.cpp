@@ -2,6 +2,7 @@
 #include "app/chart/contour_runs.h"
 
 #include "app/chart/pointer_cache.h"
+#include "app/chart/todays_form.h"
 #include "app/chart/trust_fade.h"
 #include "app/chart/water_path.h"
 
@@ -34,7 +35,7 @@ void addRuns(std::vector<ContourRun>& runs, const contours::Contour& contour,
 
 std::shared_ptr<const std::vector<ContourRun>> contourRuns(const water::Derived& derived) {
     static PointerCache<water::WaterForm, std::vector<ContourRun>> cache;
-    return cache.of(derived.form, [&derived](const water::WaterForm& form) {
+    return cache.of(formOf(derived), [&derived](const water::WaterForm& form) {
         const auto fade = derived.drawn ? TrustFade::of(derived.drawn, false) : nullptr;
         std::vector<ContourRun> runs;
         for (const contours::Contour& contour : form.contours) {

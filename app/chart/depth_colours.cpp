@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/depth_colours.h"
 
+#include "app/chart/todays_form.h"
+
 namespace chart {
 
 const contours::Bands& bandsOf(const ChartContent& content) {
@@ -17,7 +19,11 @@ QColor groundAt(const ChartContent& content, const Palette& palette, geo::WaterP
         return palette.paper;
     }
     const auto depth = content.derived.drawn->depth.at(p);
-    return depth ? colourOf(palette, bandsOf(content), *depth) : palette.paper;
+    const auto& form = formOf(content.derived);
+    const units::Depth today = depth.value_or(units::Depth()) +
+                               units::Depth::fromLength(form ? form->rise : units::Length());
+    return depth && today.inMetres() >= 0.0 ? colourOf(palette, bandsOf(content), today)
+                                            : palette.paper;
 }
 
 QColor lineOn(const Palette& palette, const QColor& ground) {

@@ -60,7 +60,8 @@ void drawSketch(QPainter& painter, QPointF middle, const Palette& palette) {
 } // namespace
 
 bool isEmptyChart(const ChartContent& content) {
-    return !content.derived.drawn;
+    const bool hasBackdrop = content.backdrop && content.shown.contains(LayerKind::backdrop);
+    return !content.derived.drawn && !hasBackdrop;
 }
 
 void paintEmptyChart(QPainter& painter, const QRectF& page, const ChartContent& content) {

@@ -4,6 +4,7 @@
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
+#include "app/chart/todays_form.h"
 #include "core/wind/beaufort.h"
 
 #include <QPainterPath>
@@ -21,6 +22,12 @@ namespace {
 constexpr double edge = 16.0;      // from the edge of the page
 constexpr double rowHeight = 21.0; // of the key
 constexpr double keyPad = 10.0;
+constexpr double levelLine = 16.0; // height of the line that tells the level
+
+bool isAtOtherLevel(const ChartContent& content) {
+    const auto& form = formOf(content.derived);
+    return form && form->rise != units::Length();
+}
 
 QPen penOf(const QColor& colour, double width) {
     return {colour, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
@@ -125,6 +132,13 @@ void drawKey(LayerContext& on, const QRectF& box) {
     double y = box.top() + 16.0 * s;
     drawFrom(on, font, {left, y}, QStringLiteral("depth, %1").arg(words.depthUnit()),
              on.palette.faintInk);
+    if (isAtOtherLevel(on.content)) {
+        y += levelLine * s;
+        drawFrom(
+            on, font, {left, y},
+            QStringLiteral("level %1").arg(words.levelChange(formOf(on.content.derived)->rise)),
+            on.palette.faintInk);
+    }
     y += 14.0 * s;
     const double swatch = 26.0 * s;
     for (std::size_t i = 0; i < bands.count(); ++i) {
@@ -206,7 +220,8 @@ std::optional<QRectF> driest(const LayerContext& on, QSizeF size,
 }
 
 double keyHeight(const LayerContext& on) {
-    return (16.0 + 14.0 + 15.0 + 13.0 + 0.8 * rowHeight + keyPad +
+    return ((isAtOtherLevel(on.content) ? levelLine : 0.0) + 16.0 + 14.0 + 15.0 + 13.0 +
+            0.8 * rowHeight + keyPad +
             rowHeight * static_cast<double>(bandsOf(on.content).count())) *
            on.scale;
 }
@@ -252,7 +267,7 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
         {QRectF(edge * s, page.bottom() - (edge + 38.0) * s, scaleWidthOf(on), 38.0 * s),
          drawScale});
     const double height = keyHeight(on);
-    if (on.content.derived.form && page.height() > height + 90.0 * s) {
+    if (formOf(on.content.derived) && page.height() > height + 90.0 * s) {
         pieces.push_back({QRectF(page.right() - edge * s - keyWidth(s),
                                  page.bottom() - edge * s - height, keyWidth(s), height),
                           drawKey});

@@ -7,6 +7,7 @@ namespace chart {
 
 /// The layers of the chart, from the bottom up.
 enum class LayerKind {
+    backdrop,  ///< A picture or lines from a file, under everything.
     depth,     ///< Bands of the depth ramp, faded where the depth is a guess.
     contours,  ///< Lines of equal depth with their labels.
     structure, ///< Drop-offs, humps and the rest as drawn texture.
@@ -23,9 +24,9 @@ enum class LayerKind {
 };
 
 inline constexpr std::array allLayerKinds{
-    LayerKind::depth,     LayerKind::contours, LayerKind::structure, LayerKind::weed,
-    LayerKind::sections,  LayerKind::closed,   LayerKind::soundings, LayerKind::crossings,
-    LayerKind::nextLines, LayerKind::places,   LayerKind::log,       LayerKind::marks,
-    LayerKind::furniture};
+    LayerKind::backdrop,  LayerKind::depth,     LayerKind::contours, LayerKind::structure,
+    LayerKind::weed,      LayerKind::sections,  LayerKind::closed,   LayerKind::soundings,
+    LayerKind::crossings, LayerKind::nextLines, LayerKind::places,   LayerKind::log,
+    LayerKind::marks,     LayerKind::furniture};
 
 } // namespace chart

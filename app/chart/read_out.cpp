@@ -86,6 +86,9 @@ ReadOut readOutAt(const ChartContent& content, geo::WaterPoint p) {
 }
 
 units::Length riseOf(const ChartContent& content) {
+    if (content.derived.today) {
+        return content.derived.today->rise;
+    }
     if (content.planned) {
         return content.planned->plan.day.levelChange;
     }

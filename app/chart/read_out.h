@@ -25,7 +25,7 @@ struct ReadOut {
 
 [[nodiscard]] ReadOut readOutAt(const ChartContent& content, geo::WaterPoint p);
 
-/// Today's level above chart level: what the plan expects, else none.
+/// Today's level above chart level: that of the drawing, else what the plan expects, else none.
 [[nodiscard]] units::Length riseOf(const ChartContent& content);
 
 } // namespace chart

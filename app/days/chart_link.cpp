@@ -128,6 +128,7 @@ void ChartLink::ask(const QString& prompt, chart::ToolKind tool) {
     takeRing_ = nullptr;
     brush_.reset();
     takeSoundings_ = nullptr;
+    takeShore_ = nullptr;
 }
 
 void ChartLink::askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take) {
@@ -140,6 +141,12 @@ void ChartLink::askRing(const QString& prompt, chart::ToolKind tool,
                         std::function<void(const geo::Ring&)> take) {
     ask(prompt, tool);
     takeRing_ = std::move(take);
+    emit askingChanged();
+}
+
+void ChartLink::askShore(const QString& prompt, std::function<void(const chart::ShoreMade&)> take) {
+    ask(prompt, chart::ToolKind::shore);
+    takeShore_ = std::move(take);
     emit askingChanged();
 }
 
@@ -185,6 +192,12 @@ void ChartLink::giveSoundings(int day, const std::vector<std::size_t>& soundings
         water::SoundingChoice choice(content_.water->days.size());
         choice.at(static_cast<std::size_t>(day)) = soundings;
         takeSoundings(changeable(content_, std::move(choice), *brush_));
+    }
+}
+
+void ChartLink::giveShore(const chart::ShoreMade& made) {
+    if (const auto take = takeShore_) {
+        take(made);
     }
 }
 
@@ -276,6 +289,13 @@ std::optional<chart::SoundingPick> ChartLink::chosenOnTrack() const {
 
 void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {
     if (replace(content_.nextLines, std::move(lines))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setBackdrop(std::shared_ptr<const water::Backdrop> backdrop, double strength) {
+    const bool isOther = replace(content_.backdrop, std::move(backdrop));
+    if (replace(content_.backdropStrength, strength) || isOther) {
         emit contentChanged();
     }
 }

@@ -48,6 +48,7 @@ public:
     [[nodiscard]] std::optional<chart::SoundingPick> chosenOnTrack() const;
     void setNextLines(std::shared_ptr<const surface::SurveyTrip> lines);
     void setDayTrack(std::shared_ptr<const rates::Track> track);
+    void setBackdrop(std::shared_ptr<const water::Backdrop> backdrop, double strength);
     void setSectionRates(std::shared_ptr<const rates::RateTable> rates);
     /// Asks the canvas to show the place.
     void lookAt(geo::WaterPoint place) { emit lookedAt(place); }
@@ -67,6 +68,8 @@ public:
     /// side view, with the button held. `take` is given those that the act can change.
     void askSoundings(const QString& prompt, side_view::BrushAct act,
                       std::function<void(const water::SoundingChoice&)> take);
+    /// Lets the user take hold of the corners of the shoreline until asking is stopped.
+    void askShore(const QString& prompt, std::function<void(const chart::ShoreMade&)> take);
     void stopAsking();
     [[nodiscard]] bool isAsking() const { return tool_ != chart::ToolKind::pan; }
     /// What the hand needs for what is being asked.
@@ -75,10 +78,11 @@ public:
     [[nodiscard]] const QString& prompt() const { return prompt_; }
     /// The brush for the side view while soundings are asked for.
     [[nodiscard]] std::optional<side_view::BrushAct> brush() const { return brush_; }
-    /// The user has pointed, gone round, or brushed over.
+    /// The user has pointed, gone round, brushed over, or reshaped the shore.
     void givePlace(geo::WaterPoint place);
     void giveRing(const geo::Ring& ring);
     void giveSoundings(int day, const std::vector<std::size_t>& soundings);
+    void giveShore(const chart::ShoreMade& made);
 
 signals:
     void contentChanged();
@@ -103,6 +107,7 @@ private:
     std::function<void(const geo::Ring&)> takeRing_;
     std::optional<side_view::BrushAct> brush_;
     std::function<void(const water::SoundingChoice&)> takeSoundings_;
+    std::function<void(const chart::ShoreMade&)> takeShore_;
 };
 
 } // namespace days

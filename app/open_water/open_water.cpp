@@ -94,6 +94,8 @@ void OpenWater::takeStore(std::unique_ptr<store::WaterStore> store, Water water)
     emit opened();
     if (water_->frame && !water_->days.empty()) {
         deriveUpTo(Step::sections);
+    } else if (water_->frame && !water_->shoreline.empty()) {
+        deriveUpTo(Step::reduce);
     }
 }
 

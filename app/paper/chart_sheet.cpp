@@ -3,6 +3,7 @@
 
 #include "app/chart/chart_painter.h"
 #include "app/chart/furniture.h"
+#include "app/chart/todays_form.h"
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
 
@@ -41,7 +42,7 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
     }
     const bool isWide = box.width_m() > box.height_m();
     SheetWriter sheet(device, SheetLayout::a4(isWide),
-                      QStringLiteral("depths at chart level; not for navigation"));
+                      chart::levelOfDepths(content) + QStringLiteral("; not for navigation"));
     if (!sheet.isOpen()) {
         return base::fail(base::ErrorKind::unwritableOutput, "the page cannot be drawn",
                           "chart sheet", "choose another printer or file");
@@ -50,6 +51,7 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
     if (whole.shown.empty()) {
         whole.shown = chart::usualLayers();
     }
+    whole.backdrop.reset(); // Drawn for the screen, and somebody else's picture.
     const QRectF map = sheet.room().adjusted(0.0, headHeight, 0.0, 0.0);
     double denominator = 1.0;
     const chart::ViewFrame view = viewFor(whole, map.size(), denominator);

@@ -83,6 +83,7 @@ void writeChart(SheetWriter& sheet, const chart::ChartContent& content) {
         constexpr double scale = 0.82;
         chart::ChartContent small = content;
         small.shown = chart::usualLayers();
+        small.backdrop.reset();
         small.shown.erase(chart::LayerKind::nextLines);
         small.selectedMark.reset();
         QPainter& painter = sheet.painter();

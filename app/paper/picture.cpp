@@ -3,6 +3,7 @@
 
 #include "app/chart/chart_painter.h"
 #include "app/chart/lettering.h"
+#include "app/chart/todays_form.h"
 
 #include <algorithm>
 
@@ -14,8 +15,8 @@ constexpr double headHeight = 46.0;
 
 QString factsLine(const chart::ChartContent& content) {
     QStringList facts;
-    if (content.derived.form) {
-        const surface::Hypsography& form = content.derived.form->hypsography;
+    if (const auto& drawn = chart::formOf(content.derived)) {
+        const surface::Hypsography& form = drawn->hypsography;
         facts << content.words.area(form.area)
               << QStringLiteral("deepest %1").arg(content.words.depth(form.maxDepth))
               << QStringLiteral("mean %1").arg(content.words.depth(form.meanDepth));
@@ -24,7 +25,7 @@ QString factsLine(const chart::ChartContent& content) {
         facts << QStringLiteral("marks for %1")
                      .arg(wording::Words::day(content.planned->plan.day.day));
     }
-    facts << QStringLiteral("depths at chart level") << QStringLiteral("not for navigation");
+    facts << chart::levelOfDepths(content) << QStringLiteral("not for navigation");
     return facts.join(QStringLiteral("   "));
 }
 

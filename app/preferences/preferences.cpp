@@ -4,6 +4,8 @@
 #include <QFileInfo>
 #include <QSettings>
 
+#include <algorithm>
+
 namespace preferences {
 
 namespace {
@@ -11,6 +13,12 @@ namespace {
 constexpr auto unitsKey = "units";
 constexpr auto recentKey = "recentWaters";
 constexpr qsizetype mostRecent = 8;
+
+/// A settings key for a water's file; its slashes would mean groups.
+QString backdropKey(const QString& waterPath) {
+    return QStringLiteral("backdrops/") +
+           QString::fromLatin1(waterPath.toUtf8().toBase64(QByteArray::Base64UrlEncoding));
+}
 
 } // namespace
 
@@ -47,6 +55,28 @@ void Preferences::addRecentWater(const QString& path) {
         recent.removeLast();
     }
     QSettings().setValue(recentKey, recent);
+}
+
+BackdropChoice Preferences::backdropOf(const QString& waterPath) {
+    const QStringList kept = QSettings().value(backdropKey(waterPath)).toStringList();
+    BackdropChoice choice;
+    if (kept.size() == 3 && QFileInfo::exists(kept[0])) {
+        choice.path = kept[0];
+        choice.strength = std::clamp(kept[1].toDouble(), 0.0, 1.0);
+        choice.isShown = kept[2] == QLatin1String("shown");
+    }
+    return choice;
+}
+
+void Preferences::setBackdrop(const QString& waterPath, const BackdropChoice& choice) {
+    if (choice.path.isEmpty()) {
+        QSettings().remove(backdropKey(waterPath));
+        return;
+    }
+    QSettings().setValue(
+        backdropKey(waterPath),
+        QStringList{choice.path, QString::number(choice.strength),
+                    choice.isShown ? QStringLiteral("shown") : QStringLiteral("hidden")});
 }
 
 } // namespace preferences

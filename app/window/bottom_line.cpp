@@ -46,6 +46,8 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
     column->addLayout(row);
 
     connect(stop_, &QToolButton::clicked, &jobs, &jobs::JobRunner::cancelAll);
+    // As tall without a job as with one: else the chart would move with each.
+    said_->setMinimumHeight(stop_->sizeHint().height());
     const auto showRunning = [this](bool isRunning) {
         for (QWidget* widget : std::initializer_list<QWidget*>{running_, bar_, stop_}) {
             widget->setVisible(isRunning);

@@ -84,7 +84,7 @@ void MainWindow::fillRecent(QMenu* recent) {
 
 void MainWindow::layLayersMenu() {
     using chart::LayerKind;
-    const std::array<std::pair<LayerKind, QString>, 12> names{
+    const std::array<std::pair<LayerKind, QString>, 13> names{
         {{LayerKind::depth, tr("Depths")},
          {LayerKind::contours, tr("Contours")},
          {LayerKind::structure, tr("Structure")},
@@ -96,13 +96,16 @@ void MainWindow::layLayersMenu() {
          {LayerKind::nextLines, tr("Where to sound next")},
          {LayerKind::places, tr("Places")},
          {LayerKind::log, tr("Stays and fish")},
-         {LayerKind::marks, tr("Marks")}}};
+         {LayerKind::marks, tr("Marks")},
+         {LayerKind::backdrop, tr("Backdrop")}}};
     QMenu* menu = top_->layersMenu();
     for (std::size_t i = 0; i < names.size(); ++i) {
         const LayerKind kind = names[i].first;
         QAction* action = menu->addAction(names[i].second);
         action->setCheckable(true);
-        action->setShortcut(QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
+        action->setShortcut(kind == LayerKind::backdrop
+                                ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
+                                : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
         addAction(action);
         connect(action, &QAction::triggered, this,
                 [this, kind](bool isShown) { link_.setShown(kind, isShown); });

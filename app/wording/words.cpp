@@ -89,6 +89,26 @@ QString Words::area(units::Area area) const {
     return number(size, size < 0.1 ? 2 : size < 100.0 ? 1 : 0) + ' ' + areaUnit();
 }
 
+double Words::areaAmount(units::Area area) const {
+    return isMetric() ? area.inHectares() : area.inAcres();
+}
+
+double Words::volumeAmount(units::Volume volume) const {
+    return isMetric() ? volume.inCubicMetres() / 1000.0 : volume.inAcreFeet();
+}
+
+double Words::depthAmount(units::Depth depth) const {
+    return isMetric() ? depth.inMetres() : depth.inFeet();
+}
+
+QString Words::areaNumber(units::Area area) const {
+    return number(areaAmount(area), 2);
+}
+
+QString Words::volumeNumber(units::Volume volume) const {
+    return number(volumeAmount(volume), 1);
+}
+
 QString Words::volume(units::Volume volume) const {
     if (!isMetric()) {
         return count(static_cast<std::size_t>(std::llround(volume.inAcreFeet()))) +

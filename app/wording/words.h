@@ -67,6 +67,16 @@ public:
     [[nodiscard]] QString areaUnit() const {
         return isMetric() ? QStringLiteral("ha") : QStringLiteral("ac");
     }
+    /// Of volumeNumber(), in tables and curves.
+    [[nodiscard]] QString volumeUnit() const {
+        return isMetric() ? QStringLiteral("1000 m³") : QStringLiteral("ac-ft");
+    }
+    /// The bare amounts in these units, for curves and tables: "4.12" and 4.12.
+    [[nodiscard]] double areaAmount(units::Area area) const;
+    [[nodiscard]] double volumeAmount(units::Volume volume) const;
+    [[nodiscard]] double depthAmount(units::Depth depth) const;
+    [[nodiscard]] QString areaNumber(units::Area area) const;
+    [[nodiscard]] QString volumeNumber(units::Volume volume) const;
 
     friend bool operator==(const Words&, const Words&) = default;
 

@@ -4,7 +4,9 @@
 #include "core/gdal/trace.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <span>
 
 namespace contours {
 
@@ -49,6 +51,9 @@ void measure(const grid::DepthGrid& depth, const grid::Mask& mask, const Bands& 
             continue;
         }
         const double depth_m = static_cast<double>(depth.raw_m()[i]);
+        if (depth_m < 0.0) {
+            continue;
+        }
         const std::size_t band = bands.bandOf(units::Depth::metres(depth_m));
         found.bandOfCell[i] = static_cast<std::uint8_t>(band);
         const double wet_m2 = static_cast<double>(mask.share(i)) * depth.frame().cellArea_m2();
@@ -62,7 +67,23 @@ void measure(const grid::DepthGrid& depth, const grid::Mask& mask, const Bands& 
     }
 }
 
+Result<std::vector<gdal::TracedPolygon>>
+traced(const grid::DepthGrid& depth, std::span<const double> levels_m, base::Progress& progress) {
+    const grid::GridFrame& f = depth.frame();
+    const std::vector<float> field = withMirroredRim(depth);
+    return gdal::tracePolygons({f.west_m(), f.north_m(), f.cell_m(), f.cols(), f.rows(), field},
+                               levels_m, progress);
+}
+
 } // namespace
+
+Result<std::vector<geo::Piece>> findWater(const grid::DepthGrid& depth, base::Progress& progress) {
+    auto water = traced(depth, std::array{0.0, bottomless_m}, progress);
+    if (!water) {
+        return std::unexpected(water.error());
+    }
+    return water->empty() ? std::vector<geo::Piece>{} : std::move(water->front().pieces);
+}
 
 Result<BandsFound> findBands(const grid::DepthGrid& depth, const grid::Mask& mask,
                              const Bands& bands, base::Progress& progress) {
@@ -82,16 +103,13 @@ Result<BandsFound> findBands(const grid::DepthGrid& depth, const grid::Mask& mas
         levels_m.push_back(edge.inMetres());
     }
     levels_m.push_back(bottomless_m);
-    const grid::GridFrame& f = depth.frame();
-    const std::vector<float> field = withMirroredRim(depth);
-    auto traced = gdal::tracePolygons(
-        {f.west_m(), f.north_m(), f.cell_m(), f.cols(), f.rows(), field}, levels_m, progress);
-    if (!traced) {
-        return std::unexpected(traced.error());
+    auto areas = traced(depth, levels_m, progress);
+    if (!areas) {
+        return std::unexpected(areas.error());
     }
-    for (std::size_t band = 0; band < traced->size() && band < bands.count(); ++band) {
+    for (std::size_t band = 0; band < areas->size() && band < bands.count(); ++band) {
         found.polygons.push_back(
-            {bands.from(band), bands.to(band), std::move((*traced)[band].pieces)});
+            {bands.from(band), bands.to(band), std::move((*areas)[band].pieces)});
     }
     return found;
 }

@@ -13,8 +13,8 @@ namespace contours {
 
 /// The lines of equal depth at `levels`, shallow to deep, simplified by less than half a cell. They
 /// end at the shore and never run along it for its own sake.
-/// \param depth on the mask's frame. \return wrongUse where the frames differ or a level is not
-/// finite; cancelled.
+/// \param depth on the mask's frame, at the level asked for (DepthGrid::shiftedBy). \return
+/// wrongUse where the frames differ or a level is not finite; cancelled.
 [[nodiscard]] base::Result<std::vector<Contour>> traceContours(const grid::DepthGrid& depth,
                                                                const grid::Mask& mask,
                                                                std::span<const units::Depth> levels,

@@ -41,11 +41,18 @@ std::optional<units::Depth> DepthGrid::deepest() const {
                      : std::nullopt;
 }
 
-DepthGrid DepthGrid::raisedBy(units::Length rise) const {
+DepthGrid DepthGrid::shiftedBy(units::Length rise) const {
     DepthGrid out = *this;
     const auto rise_m = static_cast<float>(rise.inMetres());
     for (float& d_m : out.raw_m()) {
         d_m += rise_m;
+    }
+    return out;
+}
+
+DepthGrid DepthGrid::raisedBy(units::Length rise) const {
+    DepthGrid out = shiftedBy(rise);
+    for (float& d_m : out.raw_m()) {
         if (d_m <= 0.0F) {
             d_m = NAN;
         }

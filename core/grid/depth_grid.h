@@ -42,6 +42,9 @@ public:
     /// The same bottom under a level that stands `rise` higher: deeper by it everywhere; cells that
     /// fall dry hold no depth.
     [[nodiscard]] DepthGrid raisedBy(units::Length rise) const;
+    /// The same, but what falls dry keeps how far it stands above the water, as a depth below 0:
+    /// for lines and areas that are to end where the water does.
+    [[nodiscard]] DepthGrid shiftedBy(units::Length rise) const;
 
 private:
     Grid<float> depth_m_;

@@ -5,6 +5,7 @@
 #include "core/outputs/write_geojson.h"
 #include "core/outputs/write_geotiff.h"
 #include "core/outputs/write_gpx.h"
+#include "core/outputs/write_hypsography.h"
 #include "core/outputs/write_table.h"
 
 #include <functional>
@@ -63,6 +64,9 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
         });
         jobs.emplace_back([&] {
             return writeBandsGeojson(folder / "bands.geojson", derived.form->bandPolygons, frame);
+        });
+        jobs.emplace_back([&] {
+            return writeHypsographyTable(folder / "hypsography.csv", derived.form->hypsography);
         });
     }
     if (derived.structure || derived.weed) {

@@ -14,9 +14,10 @@ namespace outputs {
 
 /// Writes the water in open formats into `folder`, which is made where it is not there: depth.tif,
 /// trust.tif, soundings.csv, soundings-b12.geojson, soundings-b12.csv, shoreline.geojson,
-/// contours.geojson, bands.geojson, zones.geojson, sections.geojson, marks.gpx, log.csv. What has
-/// not been derived gives no file; an older file of that name is left. Each file appears whole or
-/// not at all. \return unwritableOutput, cancelled, wrongUse for a water without a frame.
+/// contours.geojson, bands.geojson, hypsography.csv, zones.geojson, sections.geojson, marks.gpx,
+/// log.csv; all depths below chart level. What has not been derived gives no file; an older file of
+/// that name is left. Each file appears whole or not at all. \return unwritableOutput, cancelled,
+/// wrongUse for a water without a frame.
 [[nodiscard]] base::Result<void> writeAll(const water::Water& water, const water::Derived& derived,
                                           const std::vector<marks::Mark>& marks,
                                           const std::filesystem::path& folder,

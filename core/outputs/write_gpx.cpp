@@ -91,20 +91,30 @@ base::Result<void> writeMarksGpx(const std::filesystem::path& path,
     return base::writeWholeFile(path, document(waterName, body));
 }
 
-base::Result<void> writeLinesGpx(const std::filesystem::path& path,
-                                 std::span<const surface::SurveyLine> lines,
-                                 const geo::WaterFrame& frame, std::string_view waterName) {
-    std::string body;
-    int number = 0;
-    for (const surface::SurveyLine& line : lines) {
-        ++number;
-        body += fmt::format("<rte><name>Line {0}</name><number>{0}</number>"
-                            "<rtept {1}><name>{0} start</name></rtept>"
-                            "<rtept {2}><name>{0} end</name></rtept></rte>\n",
-                            number, position(frame.toEarth(line.start)),
-                            position(frame.toEarth(line.end)));
+base::Result<void> writeTripGpx(const std::filesystem::path& path, const surface::SurveyTrip& trip,
+                                const geo::WaterFrame& frame, std::string_view waterName) {
+    std::string points;
+    const auto add = [&](geo::WaterPoint at, const std::string& name) {
+        points +=
+            fmt::format("<rtept {}><name>{}</name></rtept>\n", position(frame.toEarth(at)), name);
+    };
+    std::size_t line = 0;
+    bool isOnLine = false;
+    for (std::size_t i = 0; i < trip.route.size(); ++i) {
+        const geo::WaterPoint at = trip.route[i];
+        if (isOnLine) {
+            add(at, fmt::format("{} end", ++line));
+            isOnLine = false;
+        } else if (line < trip.lines.size() && at == trip.lines[line].start) {
+            add(at, fmt::format("{} start", line + 1));
+            isOnLine = true;
+        } else {
+            add(at, i == 0 || i + 1 == trip.route.size() ? "launch" : "turn");
+        }
     }
-    return base::writeWholeFile(path, document(waterName, body));
+    return base::writeWholeFile(
+        path, document(waterName,
+                       fmt::format("<rte><name>Where to sound next</name>\n{}</rte>\n", points)));
 }
 
 } // namespace outputs

@@ -20,11 +20,11 @@ namespace outputs {
                                                const geo::WaterFrame& frame,
                                                std::string_view waterName);
 
-/// Lines worth sounding as one GPX 1.1 route for each, in the order of the trip.
-/// \return unwritableOutput.
-[[nodiscard]] base::Result<void> writeLinesGpx(const std::filesystem::path& path,
-                                               std::span<const surface::SurveyLine> lines,
-                                               const geo::WaterFrame& frame,
-                                               std::string_view waterName);
+/// Where to sound next as one GPX 1.1 route to follow: from the launch along each line, "1 start"
+/// and "1 end", and back, with turning points on the ways between. \return unwritableOutput.
+[[nodiscard]] base::Result<void> writeTripGpx(const std::filesystem::path& path,
+                                              const surface::SurveyTrip& trip,
+                                              const geo::WaterFrame& frame,
+                                              std::string_view waterName);
 
 } // namespace outputs

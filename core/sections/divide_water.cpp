@@ -69,8 +69,9 @@ Fishable fishableOf(const DivideInput& input) {
             continue;
         }
         ++fishable.wet;
-        if (!input.bands.isFishable(
-                units::Depth::metres(static_cast<double>(input.depth.raw_m()[i])))) {
+        const auto depth_m = static_cast<double>(input.depth.raw_m()[i]);
+        // where the bottom is drawn at the surface there is nothing to fish in
+        if (depth_m <= 0.0 || !input.bands.isFishable(units::Depth::metres(depth_m))) {
             continue;
         }
         ++fishable.shallow;

@@ -27,7 +27,15 @@ struct Hypsography {
     units::Length shoreLength;          ///< At chart level, islands included.
     double shoreDevelopment = 0.0;      ///< Shore length over that of a circle of the same area.
     double volumeDevelopment = 0.0;     ///< 3 x mean over maximum depth; 1 for a cone.
-    std::vector<HypsographyStep> steps; ///< From depth 0 down, last one at or below the maximum.
+    std::vector<HypsographyStep> steps; ///< From depth 0 down, none deeper than the maximum.
 };
+
+/// Area and volume at any depth: the area straight between the steps, the volume what lies below it
+/// then. Nothing below the greatest depth.
+[[nodiscard]] HypsographyStep stepAt(const Hypsography& form, units::Depth depth);
+
+/// The table with one row every `apart` from depth 0 down to the greatest depth; at most a thousand
+/// rows. Empty where there are no steps, or `apart` is nothing.
+[[nodiscard]] std::vector<HypsographyStep> rowsEvery(const Hypsography& form, units::Length apart);
 
 } // namespace surface

@@ -12,7 +12,6 @@ namespace surface {
 namespace {
 
 constexpr double farthestLaunch_m = 200.0;
-constexpr std::size_t mostLines = 40;
 constexpr int mostMisfits = 6;
 
 /// The launch, moved to the middle of the nearest block of water where it lies on land.
@@ -56,6 +55,8 @@ SurveyTrip tripOf(const solver::RoundTrip& round, const LineSettings& settings,
         line.end = chord.end;
         line.length = geo::distance(chord.start, chord.end);
         line.gain_m3 = map.gainOf_m3(chord.start, chord.end);
+        line.duration = std::chrono::seconds(
+            std::llround(line.length.inMetres() / settings.speed.inMetresPerSecond()));
         line.gainPerMetre_m2 = line.gain_m3 / line.length.inMetres();
         map.take(chord.start, chord.end);
         trip.lines.push_back(line);
@@ -83,6 +84,8 @@ std::vector<std::string> problemsIn(const LineSettings& settings) {
            "the time must be 5 minutes to 24 hours");
     expect(speed >= 0.2 && speed <= 5.0, "the speed must be 0.2 to 5 m/s");
     expect(shortest_m >= 10.0 && shortest_m <= 5000.0, "the shortest line must be 10 to 5000 m");
+    expect(settings.mostLines >= 1 && settings.mostLines <= 100,
+           "there must be 1 to 100 lines at most");
     expect(off_m >= 0.0 && off_m <= 200.0, "lines must keep 0 to 200 m off the shore");
     expect(std::isfinite(settings.launch.x_m) && std::isfinite(settings.launch.y_m),
            "the launch must be a place");
@@ -111,8 +114,8 @@ base::Result<SurveyTrip> proposeLines(const DrawnWater& drawn, const geo::Outlin
                             static_cast<double>(std::chrono::seconds(settings.time).count());
     double longest_m = budget_m;
     int misfits = 0;
-    std::size_t lines = 0;
-    while (lines < mostLines && misfits < mostMisfits) {
+    int lines = 0;
+    while (lines < settings.mostLines && misfits < mostMisfits) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }

@@ -25,6 +25,9 @@ struct LineSettings {
     /// Shortest line worth proposing, 10 to 5000 m. 60 m: below it the turns cost more than the
     /// line gives.
     units::Length shortest = units::Length::metres(60.0);
+    /// Lines at most, 1 to 100. 20: what two hours give room for where lines have a sensible
+    /// length; more is a survey of its own.
+    int mostLines = 20;
     /// How far a line stays off the shore, 0 to 200 m. 5 m: the boat's draught and its turning.
     units::Length offShore = units::Length::metres(5.0);
 };

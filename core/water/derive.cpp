@@ -69,11 +69,27 @@ Result<void> makeDrawn(const Water& water, Derived& derived, Progress& progress)
 }
 
 Result<void> makeForm(const Water& water, Derived& derived, Progress& progress) {
-    auto form = shared(formOf(water.settings.bands, *derived.drawn, *derived.outline, progress));
+    auto form =
+        shared(formOf(water.settings.bands, *derived.drawn, *derived.outline, {}, progress));
     if (!form) {
         return std::unexpected(form.error());
     }
     derived.form = *form;
+    return {};
+}
+
+Result<void> makeToday(const Water& water, Derived& derived, Progress& progress) {
+    const units::Length rise = water.plan.day.levelChange;
+    if (rise == units::Length() && derived.form) {
+        derived.today = derived.form;
+        return {};
+    }
+    auto form =
+        shared(formOf(water.settings.bands, *derived.drawn, *derived.outline, rise, progress));
+    if (!form) {
+        return std::unexpected(form.error());
+    }
+    derived.today = *form;
     return {};
 }
 
@@ -153,6 +169,7 @@ constexpr std::array derivations{
     Derivation{Step::reduce, "Looking the soundings over", makeReduced},
     Derivation{Step::draw, "Drawing the water", makeDrawn},
     Derivation{Step::bands, "Tracing contours and bands", makeForm},
+    Derivation{Step::level, "Tracing the water at today's level", makeToday},
     Derivation{Step::structure, "Finding drop-offs, humps and shelves", makeStructure},
     Derivation{Step::weed, "Mapping the weed", makeWeed},
     Derivation{Step::sections, "Dividing the water into sections", makeSections},
@@ -170,6 +187,9 @@ void forget(Derived& derived, Step step) {
         break;
     case Step::bands:
         derived.form.reset();
+        break;
+    case Step::level:
+        derived.today.reset();
         break;
     case Step::structure:
         derived.structure.reset();

@@ -26,6 +26,8 @@ using base::Result;
 namespace {
 
 constexpr double assumedShore_m = 15.0;
+/// Fine enough that depths in feet can be read off between its steps.
+constexpr units::Length hypsographyStep = units::Length::metres(0.1);
 
 /// Depths reduced and the faults along the tracks set aside: all that can be told without a shore.
 Result<reduction::ReducedSurvey> reduceAlongTracks(const Water& water, Progress& progress) {
@@ -158,22 +160,34 @@ std::vector<soundings::KeptSounding> soundingsToDraw(const Water& water,
 }
 
 Result<WaterForm> formOf(const contours::Bands& bands, const surface::DrawnWater& drawn,
-                         const geo::Outline& outline, Progress& progress) {
+                         const geo::Outline& outline, units::Length rise, Progress& progress) {
     WaterForm form;
-    const units::Depth deepest = drawn.depth.deepest().value_or(units::Depth());
+    form.rise = rise;
+    const grid::DepthGrid depth = drawn.depth.shiftedBy(rise);
+    const units::Depth deepest = depth.deepest().value_or(units::Depth());
     auto contours =
-        contours::traceContours(drawn.depth, drawn.mask, contourLevels(bands, deepest), progress);
+        contours::traceContours(depth, drawn.mask, contourLevels(bands, deepest), progress);
     if (!contours) {
         return std::unexpected(contours.error());
     }
     form.contours = std::move(*contours);
-    auto found = contours::findBands(drawn.depth, drawn.mask, bands, progress);
+    auto found = contours::findBands(depth, drawn.mask, bands, progress);
     if (!found) {
         return std::unexpected(found.error());
     }
     form.bandPolygons = std::move(found->polygons);
     form.bandMeasures = std::move(found->measures);
-    auto hypsography = surface::measureWater(drawn.depth, drawn.mask, outline, {}, progress);
+    if (rise < units::Length()) {
+        auto left = contours::findWater(depth, progress);
+        if (!left) {
+            return std::unexpected(left.error());
+        }
+        form.waterLeft = std::move(*left);
+    }
+    surface::MeasureSettings settings;
+    settings.rise = rise;
+    settings.step = hypsographyStep;
+    auto hypsography = surface::measureWater(drawn.depth, drawn.mask, outline, settings, progress);
     if (!hypsography) {
         return std::unexpected(hypsography.error());
     }

@@ -31,9 +31,11 @@ checkSurvey(const Water& water, const geo::Outline& outline, base::Progress& pro
 [[nodiscard]] std::vector<soundings::KeptSounding> soundingsToDraw(const Water& water,
                                                                    const CheckedSurvey& checked);
 
-/// Contours at the band edges and at round depths between them, bands, area and volume.
+/// Contours at the band edges and at round depths between them, bands, area and volume, all below
+/// a level that stands `rise` above chart level.
 [[nodiscard]] base::Result<WaterForm> formOf(const contours::Bands& bands,
                                              const surface::DrawnWater& drawn,
-                                             const geo::Outline& outline, base::Progress& progress);
+                                             const geo::Outline& outline, units::Length rise,
+                                             base::Progress& progress);
 
 } // namespace water

@@ -9,6 +9,8 @@ std::string_view nameOf(Step step) {
         return "reduce";
     case Step::draw:
         return "draw";
+    case Step::level:
+        return "level";
     case Step::bands:
         return "bands";
     case Step::structure:

@@ -33,12 +33,13 @@ enum class Step {
     reduce,    ///< Depths to chart level, faults set aside, crossings.
     draw,      ///< The depth grid and its trust.
     bands,     ///< Contours, band polygons, area and volume.
+    level,     ///< The same at today's level.
     structure, ///< Drop-offs, humps and the rest.
     weed,
     sections,
 };
 
-inline constexpr std::array allSteps{Step::reduce,    Step::draw, Step::bands,
+inline constexpr std::array allSteps{Step::reduce,    Step::draw, Step::bands,   Step::level,
                                      Step::structure, Step::weed, Step::sections};
 
 /// "reduce", "draw" ... as the report's timing names them.
@@ -57,8 +58,13 @@ struct CheckedSurvey {
     double setAsideSeconds = 0.0; ///< Wall time that reducing and setting aside took.
 };
 
-/// The form of the water at chart level.
+/// The form of the water at one level; all depths are below that level.
 struct WaterForm {
+    units::Length rise; ///< How far the level stands above chart level; below it: negative.
+    /// The water as far as it reaches where the level stands below chart level, with what stands
+    /// out of it as islands. Empty from chart level up, where it reaches to the shoreline: of the
+    /// land beyond nothing is known.
+    std::vector<geo::Piece> waterLeft;
     std::vector<contours::Contour> contours;
     std::vector<contours::BandPolygons> bandPolygons;
     std::vector<contours::BandMeasure> bandMeasures;
@@ -72,7 +78,8 @@ struct Derived {
     bool outlineIsAssumed = false;               ///< True where there was no shore to use.
     std::shared_ptr<const CheckedSurvey> checked;
     std::shared_ptr<const surface::DrawnWater> drawn;
-    std::shared_ptr<const WaterForm> form;
+    std::shared_ptr<const WaterForm> form;  ///< At chart level.
+    std::shared_ptr<const WaterForm> today; ///< At the level of the plan; the same where that is 0.
     std::shared_ptr<const structure::ZoneMap> structure;
     std::shared_ptr<const weed::WeedMap> weed;
     std::shared_ptr<const sections::SectionMap> sections;

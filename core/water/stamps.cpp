@@ -88,6 +88,12 @@ Stamp bandsStamp(const Water& water) {
     return stamp;
 }
 
+Stamp levelStamp(const Water& water) {
+    Stamp stamp = stampOf(water, Step::bands);
+    stamp.take(water.plan.day.levelChange.inMetres());
+    return stamp;
+}
+
 Stamp structureStamp(const Water& water) {
     Stamp stamp = stampOf(water, Step::bands);
     if (water.plan.launch) {
@@ -133,6 +139,8 @@ Stamp stampOf(const Water& water, Step step) {
         return drawStamp(water);
     case Step::bands:
         return bandsStamp(water);
+    case Step::level:
+        return levelStamp(water);
     case Step::structure:
         return structureStamp(water);
     case Step::weed:

@@ -335,8 +335,8 @@ TEST_F(SampleDay, GivesEverythingInOpenFormats) {
     ASSERT_EQ(run.exitCode, 0) << run.error;
     for (const char* file :
          {"depth.tif", "trust.tif", "soundings.csv", "soundings-b12.geojson", "soundings-b12.csv",
-          "shoreline.geojson", "contours.geojson", "bands.geojson", "zones.geojson",
-          "sections.geojson", "marks.gpx", "log.csv"}) {
+          "shoreline.geojson", "contours.geojson", "bands.geojson", "hypsography.csv",
+          "zones.geojson", "sections.geojson", "marks.gpx", "log.csv"}) {
         EXPECT_GT(std::filesystem::file_size(folder_ / "given" / file), 100U) << file;
     }
     std::ifstream soundings(folder_ / "given" / "soundings.csv");

@@ -3,7 +3,9 @@
 
 #include "app/chart/contour_runs.h"
 #include "app/chart/depth_colours.h"
+#include "app/chart/layers/backdrop_layer.h"
 #include "app/chart/lettering.h"
+#include "app/chart/todays_form.h"
 #include "app/chart/water_path.h"
 
 #include <QFontMetricsF>
@@ -34,7 +36,8 @@ bool isWanted(const LayerContext& on, units::Depth depth) {
 /// What the line lies on: on an edge, between two bands, the deeper one; paler where a guess.
 QColor groundOf(const LayerContext& on, const ContourRun& run) {
     const QColor band = colourOf(on.palette, bandsOf(on.content), run.depth);
-    return run.isGuess ? mixed(band, on.palette.paper, 0.6) : band;
+    const QColor trusted = run.isGuess ? mixed(band, on.palette.paper, 0.6) : band;
+    return mixed(trusted, on.palette.paper, 1.0 - depthOpacity(on.content));
 }
 
 /// Where a label sits on a line: a straight bit of it.
@@ -77,7 +80,7 @@ std::vector<Seat> seatsOn(const QPolygonF& line, double width) {
 } // namespace
 
 void ContoursLayer::paint(LayerContext& on) const {
-    if (!on.content.derived.form) {
+    if (!formOf(on.content.derived)) {
         return;
     }
     const contours::Bands& bands = bandsOf(on.content);
@@ -99,7 +102,7 @@ void ContoursLayer::paint(LayerContext& on) const {
 }
 
 void ContoursLayer::letter(LayerContext& on) const {
-    if (!on.content.derived.form) {
+    if (!formOf(on.content.derived)) {
         return;
     }
     const contours::Bands& bands = bandsOf(on.content);

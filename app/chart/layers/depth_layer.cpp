@@ -2,6 +2,8 @@
 #include "app/chart/layers/depth_layer.h"
 
 #include "app/chart/depth_colours.h"
+#include "app/chart/layers/backdrop_layer.h"
+#include "app/chart/todays_form.h"
 #include "app/chart/trust_fade.h"
 #include "app/chart/water_path.h"
 
@@ -14,7 +16,7 @@ namespace {
 
 void paintBands(LayerContext& on) {
     const contours::Bands& bands = bandsOf(on.content);
-    for (const contours::BandPolygons& band : on.content.derived.form->bandPolygons) {
+    for (const contours::BandPolygons& band : formOf(on.content.derived)->bandPolygons) {
         const QColor colour = colourOf(on.palette, bands, band.from);
         on.painter.setBrush(colour);
         // A hairline of its own colour closes the seam that smooth edges leave between bands.
@@ -88,23 +90,39 @@ void DepthLayer::paint(LayerContext& on) const {
     const QPainterPath shore = screenPath(derived.outline->pieces(), on.view, 0.3);
     // The land along the shore in two steps of sand, on a coarser line: wide strokes are dear.
     const QPainterPath coarse = screenPath(derived.outline->pieces(), on.view, 3.0 * on.scale);
+    const double opacity = depthOpacity(on.content);
+    on.painter.setOpacity(opacity);
     for (const double width : {16.0, 7.0}) {
         on.painter.strokePath(coarse,
                               QPen(withAlpha(on.palette.sand, width > 10.0 ? 0.30 : 0.45),
                                    width * on.scale, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
     }
+    const auto waterLeft = waterLeftOf(derived, on.view);
     on.painter.save();
     on.painter.setClipPath(shore, Qt::IntersectClip);
-    on.painter.fillPath(shore, derived.form ? on.palette.band(0, bandsOf(on.content).count())
-                                            : on.palette.card);
-    if (derived.form) {
+    if (waterLeft) {
+        // The bank that the water has left, up to the shoreline of the chart.
+        on.painter.fillPath(shore, mixed(on.palette.paper, on.palette.sand, 0.55));
+        on.painter.setClipPath(*waterLeft, Qt::IntersectClip);
+    }
+    on.painter.fillPath(shore, formOf(derived) ? on.palette.band(0, bandsOf(on.content).count())
+                                               : on.palette.card);
+    if (formOf(derived)) {
         paintBands(on);
     }
     if (derived.drawn) {
         paintTrust(on);
     }
     on.painter.restore();
+    on.painter.setOpacity(1.0);
     QPen line(on.palette.ink, 1.8 * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+    if (waterLeft) {
+        on.painter.save();
+        on.painter.setClipPath(shore, Qt::IntersectClip);
+        on.painter.strokePath(*waterLeft, line);
+        on.painter.restore();
+        line = QPen(withAlpha(on.palette.ink, 0.55), 0.9 * on.scale);
+    }
     if (derived.outlineIsAssumed) {
         line.setDashPattern({4.0, 2.5});
     }

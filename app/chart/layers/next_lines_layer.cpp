@@ -2,6 +2,7 @@
 #include "app/chart/layers/next_lines_layer.h"
 
 #include "app/chart/lettering.h"
+#include "app/chart/water_path.h"
 
 #include <cmath>
 
@@ -27,6 +28,10 @@ QPainterPath arrowHead(QPointF from, QPointF to, double size) {
 void NextLinesLayer::paint(LayerContext& on) const {
     if (!on.content.nextLines) {
         return;
+    }
+    if (on.content.nextLines->route.size() >= 2) {
+        on.painter.setPen(QPen(withAlpha(on.palette.rust, 0.55), 0.9 * on.scale, Qt::DotLine));
+        on.painter.drawPolyline(screenLine(on.content.nextLines->route, on.view));
     }
     for (const surface::SurveyLine& line : on.content.nextLines->lines) {
         const QPointF from = on.view.toScreen(line.start);

@@ -51,4 +51,14 @@ void CutLineTool::paint(QPainter& painter, const ViewFrame& view, const Palette&
     painter.drawEllipse(b, 4.0, 4.0);
 }
 
+void paintCut(QPainter& painter, const ViewFrame& view, const LineMade& cut,
+              const Palette& palette) {
+    const QPointF a = view.toScreen(cut.from);
+    const QPointF b = view.toScreen(cut.to);
+    painter.setPen(QPen(withAlpha(palette.card, 0.8), 3.6));
+    painter.drawLine(a, b);
+    painter.setPen(QPen(palette.ink, 1.2, Qt::DashDotLine));
+    painter.drawLine(a, b);
+}
+
 } // namespace chart

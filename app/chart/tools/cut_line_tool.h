@@ -19,4 +19,8 @@ private:
     geo::WaterPoint to_;
 };
 
+/// The line of a cut that is shown from the side.
+void paintCut(QPainter& painter, const ViewFrame& view, const LineMade& cut,
+              const Palette& palette);
+
 } // namespace chart

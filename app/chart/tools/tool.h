@@ -4,6 +4,7 @@
 #include "app/chart/palette.h"
 #include "app/chart/view_frame.h"
 #include "core/geo/path.h"
+#include "core/water/shore_corner.h"
 
 #include <QPainter>
 
@@ -20,6 +21,7 @@ enum class ToolKind {
     note,    ///< Point at one place.
     polygon, ///< Go round by clicks: a shoreline, closed water.
     lasso,   ///< Go round with the button held: soundings to set aside.
+    shore,   ///< Take hold of the corners of the shoreline.
 };
 
 /// What a tool has made.
@@ -33,7 +35,16 @@ struct LineMade {
 struct RingMade {
     geo::Ring ring;
 };
-using Made = std::variant<PointMade, LineMade, RingMade>;
+/// What was done to one corner of the shoreline.
+struct ShoreMade {
+    enum class Act { move, add, remove };
+    Act act = Act::move;
+    water::ShoreCorner corner; ///< Of a new one: the corner before it.
+    geo::WaterPoint at;
+};
+using Made = std::variant<PointMade, LineMade, RingMade, ShoreMade>;
+
+struct ChartContent;
 
 /// One way of using the hand; knows water, not widgets.
 class Tool {
@@ -46,6 +57,15 @@ public:
     virtual ~Tool() = default;
 
     [[nodiscard]] virtual Qt::CursorShape cursor() const { return Qt::CrossCursor; }
+    /// What the chart shows from now on.
+    virtual void takeContent(const ChartContent& content) { static_cast<void>(content); }
+    /// How far from the pointer a thing still counts as under it.
+    virtual void setReach(double reach_m) { static_cast<void>(reach_m); }
+    /// False where the hand may move the paper instead.
+    [[nodiscard]] virtual bool wants(geo::WaterPoint at) const {
+        static_cast<void>(at);
+        return true;
+    }
     virtual std::optional<Made> press(geo::WaterPoint at) = 0;
     virtual std::optional<Made> move(geo::WaterPoint at, bool isHeld) = 0;
     virtual std::optional<Made> release(geo::WaterPoint at) = 0;
@@ -55,6 +75,8 @@ public:
     virtual bool drop() { return false; }
     /// The last point is taken back. \return true where there was one.
     virtual bool stepBack() { return false; }
+    /// Delete: what is chosen is taken away.
+    virtual std::optional<Made> remove() { return std::nullopt; }
     virtual void paint(QPainter& painter, const ViewFrame& view, const Palette& palette) const = 0;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/bands_view.h"
 
+#include "app/chart/todays_form.h"
 #include "app/days/survey_day/zone_rows.h"
 
 namespace days::survey_day {
@@ -15,9 +16,9 @@ BandsView bandsViewOf(const ViewInput& input) {
     view.edges = edges.join(QStringLiteral(", ")) + ' ' + input.words.depthUnit();
     view.limit = input.words.shortDepthNumber(bands.limit()) + ' ' + input.words.depthUnit();
     view.state = QStringLiteral("%1 bands, limit %2").arg(bands.count()).arg(view.limit);
-    if (input.derived.form) {
-        const units::Area whole = input.derived.form->hypsography.area;
-        for (const contours::BandMeasure& band : input.derived.form->bandMeasures) {
+    if (const auto& form = chart::formOf(input.derived)) {
+        const units::Area whole = form->hypsography.area;
+        for (const contours::BandMeasure& band : form->bandMeasures) {
             view.bands.push_back(
                 {input.words.depthRange(band.from, band.to), input.words.area(band.area),
                  wording::Words::share(band.area / whole), input.words.volume(band.volume)});

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/drawing_view.h"
+#include "app/days/survey_day/hypsography_part.h"
 #include "app/days/survey_day/steps.h"
 #include "app/edits/change_settings.h"
+#include "app/edits/set_plan.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/typed_amount.h"
 
@@ -18,7 +20,8 @@ class DrawingStep : public SurveyStep {
 public:
     explicit DrawingStep(SurveyContext context) : SurveyStep(context) {
         cell_ = addAmount(
-            {tr("Cell"), tr("Side of a cell of the depth grid"),
+            {tr("Cell"),
+             tr("Side of a cell of the depth grid, 0.5 to 100 m; empty: chosen from the soundings"),
              [this](const QString& text) { return text.isEmpty() || lengthOf(text).has_value(); },
              tr("chosen from the soundings"), tr("a length from 0.5 to 100 m, or nothing")},
             [this](const QString& text) {
@@ -26,12 +29,28 @@ public:
                     edits::changeSettings(context_.open, tr("Set cell"),
                                           [&](water::Settings& s) { s.cell = lengthOf(text); }));
             });
+        level_ = addAmount(
+            {tr("Level today"),
+             tr("How far the water stands above (+) or below (-) the level of the chart: contours, "
+                "bands and the water's edge are drawn for it. The same as under Tomorrow, "
+                "conditions"),
+             [this](const QString& text) { return lengthOf(text).has_value(); },
+             {},
+             tr("a length such as +0.35 m or -1ft")},
+            [this](const QString& text) {
+                edits::setPlan(context_.open, tr("Set level"),
+                               [&](marks::Plan& plan) { plan.day.levelChange = *lengthOf(text); });
+            });
         draw_ = makeButton(tr("Draw"), {}, tr("Draw the water again"),
                            [this] { context_.open.deriveUpTo(water::Step::sections); });
         addRow({draw_});
         trust_ = addWords();
-        form_ = new widgets::PlainTable({tr("The water"), QString()}, rowsShown, this);
+        chosen_ = addWords();
+        form_ = new widgets::PlainTable({tr("The water"), tr("at chart level"), tr("today")},
+                                        rowsShown, this);
         addWide(form_);
+        hypsography_ = new HypsographyPart(this);
+        addWide(hypsography_);
         how_ = new widgets::PlainTable({tr("How it was drawn"), QString()}, rowsShown, this);
         addWide(how_);
         notes_ = addWords();
@@ -41,10 +60,14 @@ protected:
     DayStepLine refreshFrom(const ViewInput& input) override {
         const DrawingView view = drawingViewOf(input);
         cell_->showAmount(view.cell);
+        level_->showAmount(view.level);
         draw_->setEnabled(view.canDraw);
         setWords(trust_, view.trust);
+        setWords(chosen_, view.chosen);
         form_->setVisible(!view.form.empty());
+        form_->setColumnHidden(2, !view.hasToday);
         form_->setRows(view.form);
+        hypsography_->show(view.hypsography);
         how_->setVisible(!view.how.empty());
         how_->setRows(view.how);
         QStringList notes(view.notes.begin(), view.notes.end());
@@ -58,9 +81,12 @@ private:
     }
 
     widgets::AmountField* cell_ = nullptr;
+    widgets::AmountField* level_ = nullptr;
     QPushButton* draw_ = nullptr;
     QLabel* trust_ = nullptr;
+    QLabel* chosen_ = nullptr;
     widgets::PlainTable* form_ = nullptr;
+    HypsographyPart* hypsography_ = nullptr;
     widgets::PlainTable* how_ = nullptr;
     QLabel* notes_ = nullptr;
 };

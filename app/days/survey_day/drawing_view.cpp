@@ -1,20 +1,62 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/drawing_view.h"
 
+#include "app/chart/todays_form.h"
+
 namespace days::survey_day {
 
 namespace {
 
 using wording::Words;
 
-std::vector<QStringList> formRows(const surface::Hypsography& form, const Words& words) {
-    return {
-        {QStringLiteral("area"), words.area(form.area)},
-        {QStringLiteral("volume"), words.volume(form.volume)},
-        {QStringLiteral("mean depth"), words.depth(form.meanDepth)},
-        {QStringLiteral("greatest depth"), words.depth(form.maxDepth)},
-        {QStringLiteral("bank, islands included"), words.length(form.shoreLength)},
-        {QStringLiteral("shoreline development"), QString::number(form.shoreDevelopment, 'f', 2)}};
+std::vector<QStringList> formRows(const surface::Hypsography& chart,
+                                  const surface::Hypsography& today, const Words& words) {
+    const auto row = [&](const char* what, auto&& say) {
+        return QStringList{QString::fromLatin1(what), say(chart), say(today)};
+    };
+    using Form = surface::Hypsography;
+    return {row("area", [&](const Form& f) { return words.area(f.area); }),
+            row("volume", [&](const Form& f) { return words.volume(f.volume); }),
+            row("mean depth", [&](const Form& f) { return words.depth(f.meanDepth); }),
+            row("deepest", [&](const Form& f) { return words.depth(f.maxDepth); }),
+            // The shoreline is known at chart level only.
+            {QStringLiteral("bank"), words.length(chart.shoreLength), QString()},
+            {QStringLiteral("shore development"), QString::number(chart.shoreDevelopment, 'f', 2),
+             QString()}};
+}
+
+/// In words, how smooth the bottom is drawn; the numbers are the steps that are tried.
+QString smoothingOf(double stiffness) {
+    return stiffness <= 100.0    ? QStringLiteral("light")
+           : stiffness <= 300.0  ? QStringLiteral("moderate")
+           : stiffness <= 1000.0 ? QStringLiteral("strong")
+                                 : QStringLiteral("very strong");
+}
+
+QString alongOf(double contourStiffness) {
+    return contourStiffness <= 0.0    ? QStringLiteral("no smoother along contours than across")
+           : contourStiffness <= 10.0 ? QStringLiteral("smoother along contours than across")
+                                      : QStringLiteral("much smoother along contours than across");
+}
+
+QString chosenWords(const surface::DrawReport& report, bool isCellSet, const Words& words) {
+    const QString cell =
+        isCellSet ? QStringLiteral("Cells of %1, as you set them.").arg(words.length(report.cell))
+                  : QStringLiteral("Cells of %1, chosen from the size of the water and how close "
+                                   "the soundings lie.")
+                        .arg(words.length(report.cell));
+    const QString smoothing =
+        QStringLiteral("%1 smoothing, %2")
+            .arg(smoothingOf(report.stiffness), alongOf(report.contourStiffness));
+    const QString capital = smoothing.left(1).toUpper() + smoothing.mid(1);
+    if (!report.heldOut) {
+        return QStringLiteral("%1 %2: the usual, for want of soundings to try others on.")
+            .arg(cell, capital);
+    }
+    return QStringLiteral("%1 %2: what foretold best the %3 soundings that were held out in turn. "
+                          "Half of those lay within %4 of the drawing.")
+        .arg(cell, capital, Words::count(static_cast<std::size_t>(report.heldOut->soundings)),
+             words.fineDepth(units::Depth::metres(report.heldOut->median_m)));
 }
 
 std::vector<QStringList> howRows(const surface::DrawReport& report, const Words& words) {
@@ -24,8 +66,10 @@ std::vector<QStringList> howRows(const surface::DrawReport& report, const Words&
         {QStringLiteral("soundings used"), Words::count(report.soundingsUsed)},
         {QStringLiteral("left out as spikes"), Words::count(report.spikes.size())}};
     if (report.heldOut) {
-        rows.push_back({QStringLiteral("off where held out (median)"),
+        rows.push_back({QStringLiteral("off where held out, median"),
                         words.fineDepth(units::Depth::metres(report.heldOut->median_m))});
+        rows.push_back({QStringLiteral("off where held out, mean"),
+                        words.fineDepth(units::Depth::metres(report.heldOut->mean_m))});
     }
     rows.push_back({QStringLiteral("stiffness, along contours"),
                     QStringLiteral("%1, %2")
@@ -51,8 +95,13 @@ DrawingView drawingViewOf(const ViewInput& input) {
     if (input.water.settings.cell) {
         view.cell = input.words.length(*input.water.settings.cell);
     }
+    view.level = input.words.levelChange(input.water.plan.day.levelChange);
     for (const std::string& note : input.derived.notes) {
         view.notes.push_back(QString::fromStdString(note));
+    }
+    if (const auto dry = input.derived.failures.find(water::Step::level);
+        dry != input.derived.failures.end()) {
+        view.notes.push_back(QString::fromStdString(dry->second.sentence()));
     }
     const auto& drawn = input.derived.drawn;
     if (!drawn) {
@@ -68,8 +117,12 @@ DrawingView drawingViewOf(const ViewInput& input) {
     view.trust = QStringLiteral("%1 sounded, %2 inferred, %3 a guess")
                      .arg(Words::share(view.trustShare[0]), Words::share(view.trustShare[1]),
                           Words::share(view.trustShare[2]));
+    view.chosen = chosenWords(drawn->report, input.water.settings.cell.has_value(), input.words);
     if (input.derived.form) {
-        view.form = formRows(input.derived.form->hypsography, input.words);
+        const auto& today = chart::formOf(input.derived);
+        view.hasToday = today->rise != input.derived.form->rise;
+        view.form = formRows(input.derived.form->hypsography, today->hypsography, input.words);
+        view.hypsography = hypsographyViewOf(input);
     }
     return view;
 }

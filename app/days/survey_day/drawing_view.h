@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/days/survey_day/hypsography_view.h"
 #include "app/days/survey_day/view_input.h"
 
 #include <array>
@@ -16,7 +17,11 @@ namespace days::survey_day {
 struct DrawingView {
     QString state;
     QString cell;                       ///< As set; empty where it is chosen from the soundings.
-    std::vector<QStringList> form;      ///< Area, volume, depths: what, value.
+    QString level;                      ///< Today's, from chart level.
+    std::vector<QStringList> form;      ///< Area, volume, depths: what, at chart level, today.
+    bool hasToday = false;              ///< Today's level is another than that of the chart.
+    HypsographyView hypsography;        ///< Area and volume by depth.
+    QString chosen;                     ///< Which cell and smoothing, and from what they come.
     std::vector<QStringList> how;       ///< How it was drawn: what, value.
     std::array<double, 3> trustShare{}; ///< Of the water: sounded, inferred, guess; 0 to 1.
     QString trust;                      ///< The same in words.

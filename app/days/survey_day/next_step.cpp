@@ -25,17 +25,24 @@ public:
         minutes_->setValue(120);
         minutes_->setSuffix(tr(" min"));
         addField(tr("Time for it"), minutes_, tr("On the water, from the launch and back"));
-        save_ = makeButton(tr("Save as GPX..."), {},
-                           tr("The lines as routes for a plotter or phone"), [this] { save(); });
+        save_ = makeButton(
+            tr("Save as GPX..."), {},
+            tr("The whole trip as one route for a plotter or phone: from the launch along "
+               "every line and back"),
+            [this] { save(); });
         propose_ =
             makeButton(tr("Propose lines"), {},
                        tr("The lines that would tell most about the water"), [this] { propose(); });
         addRow({propose_, save_});
         trip_ = addWords();
-        table_ = new widgets::PlainTable({tr("Line"), tr("Length"), tr("Heading"), tr("Gain")},
-                                         rowsShown, this);
+        line_ = addWords();
+        table_ = new widgets::PlainTable(
+            {tr("Line"), tr("length"), tr("heading"), tr("min"), tr("gain")}, rowsShown, this);
         addWide(table_);
+        table_->setToolTip(tr("In the order of the trip; gain is the share of what all lines bring "
+                              "in trust"));
         connect(table_, &widgets::PlainTable::rowChosen, this, [this](int row) {
+            emit lineChanged();
             const auto lines = context_.chart.content().nextLines;
             if (lines && row >= 0 && row < static_cast<int>(lines->lines.size())) {
                 context_.chart.lookAt(lines->lines[static_cast<std::size_t>(row)].start);
@@ -47,10 +54,12 @@ public:
 protected:
     DayStepLine refreshFrom(const ViewInput& input) override {
         const auto lines = context_.chart.content().nextLines;
-        const NextView view = nextViewOf(lines.get(), input.words);
+        const NextView view =
+            nextViewOf(lines.get(), input.water.frame, input.words, table_->chosen());
         propose_->setEnabled(input.derived.drawn != nullptr);
         save_->setEnabled(lines != nullptr);
         setWords(trip_, view.trip);
+        setWords(line_, view.line);
         table_->setVisible(lines != nullptr);
         table_->setRows(view.rows);
         return {view.state, false};
@@ -78,10 +87,14 @@ private:
     void save() {
         const auto lines = context_.chart.content().nextLines;
         const QString path = QFileDialog::getSaveFileName(
-            this, tr("Lines to sound"), QStringLiteral("lines.gpx"), tr("GPX (*.gpx)"));
+            this, tr("Trip to sound"), QStringLiteral("sounding-trip.gpx"), tr("GPX (*.gpx)"));
         if (lines && water().frame && !path.isEmpty()) {
-            tellIfWrong(outputs::writeLinesGpx(path.toStdString(), lines->lines, *water().frame,
-                                               water().name));
+            const auto written =
+                outputs::writeTripGpx(path.toStdString(), *lines, *water().frame, water().name);
+            tellIfWrong(written);
+            if (written) {
+                emit context_.open.happened(tr("The trip lies in %1.").arg(path));
+            }
         }
     }
 
@@ -89,6 +102,7 @@ private:
     QPushButton* propose_ = nullptr;
     QPushButton* save_ = nullptr;
     QLabel* trip_ = nullptr;
+    QLabel* line_ = nullptr;
     widgets::PlainTable* table_ = nullptr;
 };
 

@@ -1,11 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/next_view.h"
 
+#include <algorithm>
+#include <chrono>
+
 namespace days::survey_day {
 
 using wording::Words;
 
-NextView nextViewOf(const surface::SurveyTrip* trip, const Words& words) {
+namespace {
+
+QString minutes(std::chrono::seconds duration) {
+    return QString::number(
+        std::max<std::int64_t>(1, std::chrono::round<std::chrono::minutes>(duration).count()));
+}
+
+QString endsOf(const surface::SurveyLine& line, const geo::WaterFrame& frame) {
+    return QStringLiteral("From %1 to %2.")
+        .arg(Words::place(frame.toEarth(line.start)), Words::place(frame.toEarth(line.end)));
+}
+
+} // namespace
+
+NextView nextViewOf(const surface::SurveyTrip* trip, const std::optional<geo::WaterFrame>& frame,
+                    const Words& words, int chosen) {
     NextView view;
     if (trip == nullptr) {
         view.state = QStringLiteral("not asked yet");
@@ -17,7 +35,8 @@ NextView nextViewOf(const surface::SurveyTrip* trip, const Words& words) {
     view.state = QStringLiteral("%1 %2, %3")
                      .arg(count)
                      .arg(count == 1 ? QStringLiteral("line") : QStringLiteral("lines"), time);
-    view.trip = QStringLiteral("%1 and %2 of sailing bring the trust from %3 to %4 on average.")
+    view.trip = QStringLiteral("%1 and %2 of sailing, from the launch and back, bring the trust "
+                               "from %3 to %4 on average.")
                     .arg(time, words.length(trip->distance),
                          QStringLiteral("±") +
                              words.fineDepth(units::Depth::fromLength(trip->meanHalfWidthBefore)),
@@ -31,7 +50,14 @@ NextView nextViewOf(const surface::SurveyTrip* trip, const Words& words) {
         const surface::SurveyLine& line = trip->lines[i];
         view.rows.push_back({QStringLiteral("line %1").arg(i + 1), words.length(line.length),
                              Words::bearing(geo::bearing(line.start, line.end)),
+                             minutes(line.duration),
                              whole > 0.0 ? Words::share(line.gain_m3 / whole) : QString()});
+    }
+    const auto position = static_cast<std::size_t>(chosen);
+    if (frame && chosen >= 0 && position < count) {
+        view.line = QStringLiteral("Line %1: %2")
+                        .arg(chosen + 1)
+                        .arg(endsOf(trip->lines[position], *frame));
     }
     return view;
 }

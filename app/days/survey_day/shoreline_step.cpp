@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/backdrop_part.h"
 #include "app/days/survey_day/shoreline_view.h"
 #include "app/days/survey_day/steps.h"
 #include "app/edits/change_facts.h"
+#include "app/edits/reshape_shore.h"
 #include "app/edits/set_plan.h"
 #include "app/edits/set_shoreline.h"
 #include "app/wording/typed_amount.h"
@@ -15,18 +17,12 @@ namespace {
 
 class ShorelineStep : public SurveyStep {
 public:
-    ShorelineStep(SurveyContext context, FileTaker& taker) : SurveyStep(context) {
+    ShorelineStep(SurveyContext context, FileTaker& taker, BackdropKeeper& backdrop)
+        : SurveyStep(context) {
         facts_ = addWords();
-        remove_ =
-            makeButton(tr("Take away"), {}, tr("Draw without this shoreline; it can be undone"),
-                       [this] { tellIfWrong(edits::setShoreline(context_.open, {})); });
-        trace_ = makeButton(tr("Trace..."), QStringLiteral("Ctrl+T"),
-                            tr("Go round the water on the chart, corner by corner"),
-                            [this] { askShore(); });
-        addRow({makeButton(tr("Import..."), {},
-                           tr("A shoreline from a file, or a track walked round the water"),
-                           [&taker] { taker.ask(tr("Shoreline to bring in")); }),
-                trace_, remove_});
+        addShoreButtons(taker);
+        addEditButtons();
+        addWide(new BackdropPart(context_, backdrop, this));
         chartLevel_ = addAmount(
             {tr("Chart level"),
              tr("The gauge reading that all depths refer to"),
@@ -52,7 +48,11 @@ protected:
         const ShorelineView view = shorelineViewOf(input);
         setWords(facts_, view.facts);
         remove_->setEnabled(view.hasShore);
-        trace_->setEnabled(input.water.frame.has_value());
+        trace_->setEnabled(view.canTrace);
+        for (QPushButton* button : {reshape_, island_}) {
+            button->setEnabled(view.hasShore && view.canTrace);
+        }
+        noIsland_->setEnabled(view.hasIslands);
         chartLevel_->showAmount(view.chartLevel);
         setWords(launch_, view.launch.isEmpty() ? tr("No launch set: ways are not counted.")
                                                 : tr("Launch at %1").arg(view.launch));
@@ -60,23 +60,69 @@ protected:
     }
 
 private:
+    void addShoreButtons(FileTaker& taker) {
+        trace_ = makeButton(tr("Trace..."), QStringLiteral("Ctrl+T"),
+                            tr("Go round the water on the chart, corner by corner; islands inside "
+                               "stay"),
+                            [this] { askShore(); });
+        remove_ =
+            makeButton(tr("Take away"), {}, tr("Draw without this shoreline; it can be undone"),
+                       [this] { tellIfWrong(edits::setShoreline(context_.open, {})); });
+        addRow({makeButton(tr("Import..."), {},
+                           tr("A shoreline from a file, or a track walked round the water"),
+                           [&taker] { taker.ask(tr("Shoreline to bring in")); }),
+                trace_, remove_});
+    }
+
+    void addEditButtons() {
+        reshape_ =
+            makeButton(tr("Reshape"), QStringLiteral("Ctrl+R"),
+                       tr("Take hold of the shore: drag a corner, click the line for a new one, "
+                          "Delete takes the chosen corner away; each can be undone"),
+                       [this] { askReshape(); });
+        island_ = makeButton(tr("Add island..."), QStringLiteral("Ctrl+I"),
+                             tr("Go round an island on the chart, corner by corner"),
+                             [this] { askIsland(); });
+        noIsland_ =
+            makeButton(tr("Remove island"), {}, tr("Point into the island to be taken away"),
+                       [this] { askNoIsland(); });
+        addRow({reshape_, island_, noIsland_});
+    }
+
     void askShore() {
         context_.chart.askRing(
             tr("Click round the water, corner by corner; double-click to close the line"),
-            chart::ToolKind::polygon, [this](const geo::Ring& ring) {
-                // Made by clicks, it may well cross itself; the outline says where.
-                const auto& frame = water().frame;
-                const auto outline = geo::Outline::make({{ring, {}}}, *frame);
-                if (!outline) {
-                    tell(outline.error());
-                    return;
-                }
-                std::vector<geo::LonLatPiece> shoreline;
-                for (const geo::Piece& piece : outline->pieces()) {
-                    shoreline.push_back(geo::toEarth(piece, *frame));
-                }
-                tellIfWrong(edits::setShoreline(context_.open, std::move(shoreline)));
+            chart::ToolKind::polygon,
+            [this](const geo::Ring& ring) { tellIfWrong(edits::traceShore(context_.open, ring)); });
+    }
+
+    void askReshape() {
+        context_.chart.askShore(
+            tr("Drag a corner of the shore; click the line for a new one; Delete takes the chosen "
+               "one away"),
+            [this](const chart::ShoreMade& made) {
+                using Act = chart::ShoreMade::Act;
+                tellIfWrong(made.act == Act::move
+                                ? edits::moveShoreCorner(context_.open, made.corner, made.at)
+                            : made.act == Act::add
+                                ? edits::addShoreCorner(context_.open, made.corner, made.at)
+                                : edits::removeShoreCorner(context_.open, made.corner));
             });
+    }
+
+    void askIsland() {
+        context_.chart.askRing(
+            tr("Click round the island, corner by corner; double-click to close the line"),
+            chart::ToolKind::polygon,
+            [this](const geo::Ring& ring) { tellIfWrong(edits::addIsland(context_.open, ring)); });
+    }
+
+    void askNoIsland() {
+        context_.chart.askPlaces(tr("Point into the island to be taken away"),
+                                 [this](geo::WaterPoint at) {
+                                     tellIfWrong(edits::removeIslandAt(context_.open, at));
+                                     return false;
+                                 });
     }
 
     void askLaunch() {
@@ -93,14 +139,17 @@ private:
     QLabel* facts_ = nullptr;
     QPushButton* trace_ = nullptr;
     QPushButton* remove_ = nullptr;
+    QPushButton* reshape_ = nullptr;
+    QPushButton* island_ = nullptr;
+    QPushButton* noIsland_ = nullptr;
     widgets::AmountField* chartLevel_ = nullptr;
     QLabel* launch_ = nullptr;
 };
 
 } // namespace
 
-SurveyStep* makeShorelineStep(SurveyContext context, FileTaker& taker) {
-    return new ShorelineStep(context, taker);
+SurveyStep* makeShorelineStep(SurveyContext context, FileTaker& taker, BackdropKeeper& backdrop) {
+    return new ShorelineStep(context, taker, backdrop);
 }
 
 } // namespace days::survey_day

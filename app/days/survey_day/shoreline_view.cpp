@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/shoreline_view.h"
 
+#include <algorithm>
+
 namespace days::survey_day {
 
 namespace {
@@ -20,6 +22,10 @@ QString islandsIn(const geo::Outline& outline) {
 ShorelineView shorelineViewOf(const ViewInput& input) {
     ShorelineView view;
     view.hasShore = !input.water.shoreline.empty();
+    view.hasIslands =
+        std::any_of(input.water.shoreline.begin(), input.water.shoreline.end(),
+                    [](const geo::LonLatPiece& piece) { return !piece.islands.empty(); });
+    view.canTrace = input.water.frame.has_value();
     view.chartLevel = input.words.levelChange(input.water.chartLevel - units::WaterLevel());
     if (input.water.plan.launch) {
         view.launch = wording::Words::place(*input.water.plan.launch);

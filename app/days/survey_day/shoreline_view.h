@@ -17,6 +17,8 @@ struct ShorelineView {
     QString chartLevel; ///< On the gauge.
     QString launch;     ///< Its position; empty where it is not known.
     bool hasShore = false;
+    bool hasIslands = false;
+    bool canTrace = false; ///< There is a chart to trace on.
 };
 
 [[nodiscard]] ShorelineView shorelineViewOf(const ViewInput& input);

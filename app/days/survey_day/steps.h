@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/days/backdrop_keeper.h"
 #include "app/days/survey_day/file_taker.h"
 #include "app/days/survey_day/survey_step.h"
 
@@ -9,7 +10,8 @@ namespace days::survey_day {
 // The steps of the survey day from top to bottom; each is owned by the panel that it is put into.
 
 [[nodiscard]] SurveyStep* makeSoundingsStep(SurveyContext context, FileTaker& taker);
-[[nodiscard]] SurveyStep* makeShorelineStep(SurveyContext context, FileTaker& taker);
+[[nodiscard]] SurveyStep* makeShorelineStep(SurveyContext context, FileTaker& taker,
+                                            BackdropKeeper& backdrop);
 [[nodiscard]] SurveyStep* makeCheckStep(SurveyContext context);
 [[nodiscard]] SurveyStep* makeDrawingStep(SurveyContext context);
 [[nodiscard]] SurveyStep* makeBandsStep(SurveyContext context);

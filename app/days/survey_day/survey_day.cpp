@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/survey_day.h"
 
+#include "app/days/backdrop_keeper.h"
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/steps.h"
 
@@ -12,7 +13,7 @@ using open_water::OpenWater;
 
 SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     : QWidget(parent), context_(context), taker_(new FileTaker(context, this)),
-      panel_(new StepPanel(this)) {
+      backdrop_(new BackdropKeeper(context, this)), panel_(new StepPanel(this)) {
     taker_->setParent(this);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -27,7 +28,7 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     };
     const SurveyContext survey{context, stale_};
     add(tr("Bring in soundings"), makeSoundingsStep(survey, *taker_));
-    add(tr("Shoreline"), makeShorelineStep(survey, *taker_));
+    add(tr("Shoreline"), makeShorelineStep(survey, *taker_, *backdrop_));
     add(tr("Look them over"), makeCheckStep(survey));
     add(tr("Draw the water"), makeDrawingStep(survey));
     add(tr("Bands and structure"), makeBandsStep(survey));
@@ -65,9 +66,19 @@ void SurveyDay::redoWhatChanged(const std::set<water::Part>& parts) {
     // A fishing log changes no map; everything else may.
     const bool mayMatter = parts.size() != 1 || !parts.contains(water::Part::log);
     const water::Water& water = *context_.open.water();
-    if (mayMatter && !stale_.empty() && water.frame && !water.days.empty()) {
-        context_.open.deriveUpTo(water::Step::sections);
+    if (!mayMatter || stale_.empty() || !water.frame) {
+        return;
     }
+    if (!water.days.empty()) {
+        context_.open.deriveUpTo(water::Step::sections);
+    } else if (!water.shoreline.empty()) {
+        // Nothing to draw from yet, but the shore can be seen.
+        context_.open.deriveUpTo(water::Step::reduce);
+    }
+}
+
+void SurveyDay::lookAt(const chart::ViewFrame& view) {
+    backdrop_->look(view);
 }
 
 void SurveyDay::takeFiles(const QStringList& paths) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/chart/view_frame.h"
 #include "app/days/day_step.h"
 #include "core/water/derived.h"
 
@@ -10,8 +11,9 @@
 #include <vector>
 
 namespace days {
+class BackdropKeeper;
 class StepPanel;
-}
+} // namespace days
 
 namespace days::survey_day {
 
@@ -27,6 +29,8 @@ public:
     /// Brings files into the open water, whatever they are about.
     void takeFiles(const QStringList& paths);
     [[nodiscard]] bool isTakingFiles() const;
+    /// What the chart shows, for the backdrop.
+    void lookAt(const chart::ViewFrame& view);
 
 signals:
     /// One of the files is a water of its own.
@@ -39,6 +43,7 @@ private:
 
     DayContext context_;
     FileTaker* taker_;
+    BackdropKeeper* backdrop_;
     StepPanel* panel_;
     std::vector<DayStep*> steps_;
     std::set<water::Step> stale_;

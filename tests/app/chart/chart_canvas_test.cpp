@@ -144,6 +144,70 @@ TEST_F(ChartCanvasTest, TheLassoGivesTheRingDrawn) {
     EXPECT_GE(ring.size(), 4U);
 }
 
+/// A square shore with a square island, and the hand on its corners.
+class ShoreToolTest : public ChartCanvasTest {
+protected:
+    void SetUp() override {
+        ChartCanvasTest::SetUp();
+        QObject::connect(&canvas, &ChartCanvas::shoreReshaped,
+                         [this](const chart::ShoreMade& shore) { made.push_back(shore); });
+        show({{{-300, -200}, {300, -200}, {300, 200}, {-300, 200}}, {{{0, 0}, {0, 60}, {60, 0}}}});
+        canvas.setTool(chart::ToolKind::shore);
+    }
+    void show(const geo::Piece& piece) {
+        chart::ChartContent content = support::starContent();
+        auto water = std::make_shared<water::Water>(*content.water);
+        water->shoreline = {geo::toEarth(piece, *water->frame)};
+        content.water = water;
+        canvas.setContent(content);
+    }
+    std::vector<chart::ShoreMade> made;
+    using Act = chart::ShoreMade::Act;
+};
+
+TEST_F(ShoreToolTest, ACornerDraggedSaysWhereItWasPut) {
+    const chart::ViewFrame before = canvas.viewFrame();
+    drag(pixelOf({300, 200}), pixelOf({340, 260}));
+    ASSERT_EQ(made.size(), 1U);
+    EXPECT_EQ(made[0].act, Act::move);
+    EXPECT_EQ(made[0].corner, (water::ShoreCorner{0, 0, 2}));
+    EXPECT_LT(geo::distance_m(made[0].at, {340, 260}), 2.0 / before.pixelsPerMetre());
+    EXPECT_EQ(canvas.viewFrame(), before);
+}
+
+TEST_F(ShoreToolTest, AClickOnTheLineMakesACornerThere) {
+    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({300, 20}));
+    ASSERT_EQ(made.size(), 1U);
+    EXPECT_EQ(made[0].act, Act::add);
+    EXPECT_EQ(made[0].corner, (water::ShoreCorner{0, 0, 1}));
+}
+
+TEST_F(ShoreToolTest, DeleteTakesTheChosenCornerOfAnIslandAway) {
+    QTest::keyClick(&canvas, Qt::Key_Delete);
+    EXPECT_TRUE(made.empty()) << "nothing is chosen yet";
+    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({60, 0}));
+    EXPECT_TRUE(made.empty()) << "a click chooses and changes nothing";
+    QTest::keyClick(&canvas, Qt::Key_Delete);
+    ASSERT_EQ(made.size(), 1U);
+    EXPECT_EQ(made[0].act, Act::remove);
+    EXPECT_EQ(made[0].corner.ring, 1U);
+    EXPECT_EQ(made[0].corner.corner, 2U);
+}
+
+TEST_F(ShoreToolTest, BesideTheShoreTheHandMovesThePaper) {
+    const geo::WaterPoint middle = canvas.viewFrame().toWater({450, 320});
+    drag(pixelOf({-150, 100}), pixelOf({-100, 60}));
+    EXPECT_TRUE(made.empty());
+    EXPECT_GT(geo::distance_m(canvas.viewFrame().toWater({450, 320}), middle), 20.0);
+}
+
+TEST_F(ShoreToolTest, FollowsTheShoreWhenItIsUndone) {
+    show({{{-300, -200}, {380, -200}, {380, 200}, {-300, 200}}, {}});
+    drag(pixelOf({380, 200}), pixelOf({300, 260}));
+    ASSERT_EQ(made.size(), 1U);
+    EXPECT_EQ(made[0].corner, (water::ShoreCorner{0, 0, 2}));
+}
+
 TEST_F(ChartCanvasTest, PointingSaysWhereAndLeavingThatNothingIs) {
     std::vector<std::optional<geo::WaterPoint>> told;
     QObject::connect(&canvas, &ChartCanvas::pointedAt, [&](auto place) { told.push_back(place); });

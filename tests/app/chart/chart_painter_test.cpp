@@ -8,6 +8,8 @@
 
 #include <QImage>
 
+#include <cmath>
+
 namespace {
 
 using chart::ChartContent;
@@ -26,10 +28,24 @@ QImage painted(const ChartContent& content) {
     return painted(content, chart::wholeWater(content, size));
 }
 
+/// A plain grey picture of all that the chart shows, and its surroundings.
+std::shared_ptr<const water::Backdrop> greyBackdrop(const ChartContent& content) {
+    const geo::Box box = chart::extentOf(content).grownBy(500.0);
+    auto backdrop = std::make_shared<water::Backdrop>();
+    backdrop->whole = box;
+    backdrop->window = {box.west_m, box.north_m, 10.0, static_cast<int>(box.width_m() / 10.0),
+                        static_cast<int>(box.height_m() / 10.0)};
+    backdrop->argb.assign(static_cast<std::size_t>(backdrop->window.cols) *
+                              static_cast<std::size_t>(backdrop->window.rows),
+                          0xFF808080U);
+    return backdrop;
+}
+
 TEST(ChartPainter, EveryLayerDrawsSomethingAndNothingWhereSwitchedOff) {
     ChartContent content = support::starContent();
     content.nextLines = std::make_shared<surface::SurveyTrip>(
-        surface::SurveyTrip{{{{-200, 0}, {100, 80}, {}, 0, 0}}, {}, {}, {}, {}});
+        surface::SurveyTrip{{{{-200, 0}, {100, 80}, {}, 0, 0, {}}}, {}, {}, {}, {}, {}});
+    content.backdrop = greyBackdrop(content);
     content.shown.clear();
     const chart::ViewFrame view = chart::wholeWater(support::starContent(), size);
     const QImage bare = painted(content, view);
@@ -73,6 +89,59 @@ TEST(ChartPainter, AGuessIsPalerThanWhatIsSounded) {
     };
     // Alike in depth: one in the patch that nobody sounded, one on a sounded line.
     EXPECT_GT(lightnessAround({-220.0, 60.0}), lightnessAround({220.0, 0.0}) + 0.15);
+}
+
+TEST(ChartPainter, AStrongBackdropComesOutAndTheDepthsFade) {
+    ChartContent content = support::starContent();
+    content.shown = {LayerKind::depth, LayerKind::backdrop};
+    const chart::ViewFrame view = chart::wholeWater(content, size);
+    const QPoint onLand(5, 5);
+    const QPoint inWater = view.toScreen(support::starPoint(0.2, 300.0)).toPoint();
+    const QColor plain = painted(content, view).pixelColor(inWater);
+    content.backdrop = greyBackdrop(content);
+    content.backdropStrength = 1.0;
+    const QImage strong = painted(content, view);
+    EXPECT_EQ(strong.pixelColor(onLand), QColor(0x80, 0x80, 0x80));
+    const auto farFromGrey = [](const QColor& colour) {
+        return std::abs(colour.red() - 0x80) + std::abs(colour.green() - 0x80) +
+               std::abs(colour.blue() - 0x80);
+    };
+    EXPECT_LT(farFromGrey(strong.pixelColor(inWater)), farFromGrey(plain) / 2);
+    content.backdropStrength = 0.0;
+    EXPECT_EQ(painted(content, view).pixelColor(inWater), plain);
+    content.backdropStrength = 1.0;
+    content.shown.erase(LayerKind::backdrop);
+    EXPECT_EQ(painted(content, view).pixelColor(inWater), plain) << "hidden";
+}
+
+/// A level 4 m below the chart, at which the star is the shore shrunk to the 4 m line.
+ChartContent lowStar() {
+    ChartContent content = support::starContent();
+    auto low = std::make_shared<water::WaterForm>(*content.derived.form);
+    low->rise = units::Length::metres(-4.0);
+    geo::Ring ring;
+    const double share = std::sqrt(1.0 - 4.0 / 20.0);
+    for (int angle = 0; angle < 360; ++angle) {
+        ring.push_back(support::starPoint(share, angle));
+    }
+    low->waterLeft = {geo::Piece{ring, {}}};
+    content.derived.today = low;
+    return content;
+}
+
+TEST(ChartPainter, WhatTheWaterHasLeftIsBankAndNoDepth) {
+    ChartContent content = lowStar();
+    content.shown = {LayerKind::depth, LayerKind::weed, LayerKind::structure};
+    const chart::ViewFrame view = chart::wholeWater(content, size);
+    const QImage image = painted(content, view);
+    const chart::Palette& colours = chart::Palette::screen();
+    const QColor bank = chart::mixed(colours.paper, colours.sand, 0.55);
+    for (const double angle : {20.0, 140.0, 300.0}) {
+        EXPECT_EQ(image.pixelColor(view.toScreen(support::starPoint(0.95, angle)).toPoint()), bank)
+            << angle;
+        EXPECT_NE(image.pixelColor(view.toScreen(support::starPoint(0.7, angle)).toPoint()), bank)
+            << angle;
+    }
 }
 
 TEST(ChartPainter, NoTextStandsOnText) {

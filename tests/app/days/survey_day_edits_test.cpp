@@ -2,6 +2,7 @@
 #include "app/edits/add_survey_day.h"
 #include "app/edits/add_weed_notes.h"
 #include "app/edits/change_settings.h"
+#include "app/edits/reshape_shore.h"
 #include "app/edits/set_aside_soundings.h"
 #include "app/edits/set_shoreline.h"
 #include "app/edits/take_back_soundings.h"
@@ -74,6 +75,51 @@ TEST_F(SurveyDayEdits, ShorelineCanBeUndone) {
     EXPECT_TRUE(open_.water()->frame.has_value());
     open_.undoStack().undo();
     EXPECT_TRUE(open_.water()->shoreline.empty());
+}
+
+/// 0.6 km square with its corners at whole thousandths of a degree.
+geo::LonLatPiece pond() {
+    return {{{3.1, 55.2}, {3.11, 55.2}, {3.11, 55.206}, {3.1, 55.206}}, {}};
+}
+
+TEST_F(SurveyDayEdits, EachCornerOfTheShoreIsAnActOfItsOwn) {
+    ASSERT_TRUE(edits::setShoreline(open_, {pond()}));
+    const auto frame = *open_.water()->frame;
+    const geo::WaterPoint corner = frame.toWater(pond().outer[2]);
+    ASSERT_TRUE(edits::moveShoreCorner(open_, {0, 0, 2}, {corner.x_m + 50.0, corner.y_m}));
+    ASSERT_TRUE(edits::addShoreCorner(open_, {0, 0, 2}, {corner.x_m - 100.0, corner.y_m + 40.0}));
+    ASSERT_TRUE(edits::removeShoreCorner(open_, {0, 0, 0}));
+    EXPECT_EQ(open_.water()->shoreline[0].outer.size(), 4U);
+    open_.undoStack().undo();
+    EXPECT_EQ(open_.water()->shoreline[0].outer.size(), 5U);
+    open_.undoStack().undo();
+    open_.undoStack().undo();
+    EXPECT_EQ(open_.water()->shoreline, std::vector{pond()});
+}
+
+TEST_F(SurveyDayEdits, IslandsComeAndGoAndCanBeUndone) {
+    ASSERT_TRUE(edits::setShoreline(open_, {pond()}));
+    const geo::WaterPoint middle = open_.water()->frame->toWater({3.105, 55.203});
+    const geo::Ring island{{middle.x_m - 30.0, middle.y_m - 30.0},
+                           {middle.x_m + 30.0, middle.y_m - 30.0},
+                           {middle.x_m, middle.y_m + 30.0}};
+    ASSERT_TRUE(edits::addIsland(open_, island));
+    EXPECT_EQ(open_.water()->shoreline[0].islands.size(), 1U);
+    ASSERT_TRUE(edits::removeIslandAt(open_, middle));
+    EXPECT_TRUE(open_.water()->shoreline[0].islands.empty());
+    open_.undoStack().undo();
+    open_.undoStack().undo();
+    EXPECT_EQ(open_.water()->shoreline, std::vector{pond()});
+}
+
+TEST_F(SurveyDayEdits, AShoreThatWouldCrossItselfIsRefusedAndNothingChanges) {
+    ASSERT_TRUE(edits::setShoreline(open_, {pond()}));
+    const int before = open_.undoStack().count();
+    const geo::WaterPoint beyond = open_.water()->frame->toWater({3.09, 55.203});
+    const auto moved = edits::moveShoreCorner(open_, {0, 0, 2}, beyond);
+    ASSERT_FALSE(moved.has_value());
+    EXPECT_EQ(open_.undoStack().count(), before);
+    EXPECT_EQ(open_.water()->shoreline, std::vector{pond()});
 }
 
 TEST_F(SurveyDayEdits, SettingOutOfItsRangeIsRefusedAndSaysWhy) {

@@ -2,6 +2,7 @@
 #include "app/days/survey_day/bands_view.h"
 #include "app/days/survey_day/check_view.h"
 #include "app/days/survey_day/drawing_view.h"
+#include "app/days/survey_day/hypsography_view.h"
 #include "app/days/survey_day/lead_line_view.h"
 #include "app/days/survey_day/next_view.h"
 #include "app/days/survey_day/sections_view.h"
@@ -12,6 +13,8 @@
 #include "tests/app/support/star_water.h"
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace survey_day = days::survey_day;
 using soundings::Verdict;
@@ -189,6 +192,82 @@ TEST(DrawingView, TellsTheSharesOfTrustOfTheWholeWater) {
     EXPECT_TRUE(view.trust.contains("sounded"));
 }
 
+TEST(DrawingView, SaysInWordsWhatWasChosenFromTheSoundings) {
+    water::Water water = support::starWater();
+    water::Derived derived = support::starDerived();
+    auto drawn = std::make_shared<surface::DrawnWater>(*derived.drawn);
+    drawn->report.cell = units::Length::metres(5.0);
+    drawn->report.stiffness = 1000.0;
+    drawn->report.contourStiffness = 10.0;
+    drawn->report.heldOut = surface::HeldOutError{0.17, 0.24, 1480};
+    derived.drawn = drawn;
+    const auto chosen = survey_day::drawingViewOf({water, derived, metric, {}}).chosen;
+    EXPECT_TRUE(chosen.contains("Cells of 5.0 m, chosen from")) << chosen.toStdString();
+    EXPECT_TRUE(chosen.contains("Strong smoothing")) << chosen.toStdString();
+    EXPECT_TRUE(chosen.contains("1,480 soundings that were held out")) << chosen.toStdString();
+    EXPECT_TRUE(chosen.contains("0.17 m")) << chosen.toStdString();
+    water.settings.cell = units::Length::metres(5.0);
+    EXPECT_TRUE(survey_day::drawingViewOf({water, derived, metric, {}})
+                    .chosen.startsWith("Cells of 5.0 m, as you set them."));
+}
+
+/// The star with a form at another level: 1 m lower, and half as much of everything.
+water::Derived lowStar() {
+    water::Derived derived = support::starDerived();
+    auto chart = std::make_shared<water::WaterForm>(*derived.form);
+    auto today = std::make_shared<water::WaterForm>(*derived.form);
+    today->rise = units::Length::metres(-1.0);
+    const auto fill = [](surface::Hypsography& form, double share) {
+        form.maxDepth = units::Depth::metres(4.0);
+        form.area = units::Area::hectares(40.0 * share);
+        for (int k = 0; k <= 40; ++k) {
+            const double left = 1.0 - k / 40.0;
+            form.steps.push_back({units::Depth::metres(0.1 * k),
+                                  units::Area::hectares(40.0 * share * left),
+                                  units::Volume::cubicMetres(8e5 * share * left * left)});
+        }
+    };
+    fill(chart->hypsography, 1.0);
+    fill(today->hypsography, 0.5);
+    derived.form = chart;
+    derived.today = today;
+    return derived;
+}
+
+TEST(HypsographyView, CopiesAsATableOfBareNumbersUnderTheirUnits) {
+    const water::Water water = support::starWater();
+    water::Derived derived = lowStar();
+    derived.today = derived.form;
+    const auto view = survey_day::hypsographyViewOf({water, derived, metric, {}});
+    const QStringList lines = view.asText().split('\n');
+    EXPECT_EQ(lines.at(0), "Depth, m\tArea, ha\tVolume, 1000 m³");
+    EXPECT_EQ(lines.at(1), "0\t40.00\t800.0");
+    const auto halfway =
+        std::find_if(view.rows.begin(), view.rows.end(),
+                     [](const QStringList& row) { return row.front() == QLatin1String("2"); });
+    ASSERT_NE(halfway, view.rows.end());
+    EXPECT_EQ(*halfway, (QStringList{"2", "20.00", "200.0"}));
+    EXPECT_LE(view.rows.size(), 31U);
+    EXPECT_TRUE(view.chartArea.empty()) << "one curve where both levels are the same";
+}
+
+TEST(HypsographyView, HasBothLevelsSideBySideWhereTheyDiffer) {
+    const water::Water water = support::starWater();
+    const auto view = survey_day::hypsographyViewOf({water, lowStar(), imperial, {}});
+    EXPECT_EQ(view.columns, (QStringList{"Depth, ft", "Area, ac", "Volume, ac-ft", "Area today, ac",
+                                         "Volume today, ac-ft"}));
+    EXPECT_EQ(view.rows.front(), (QStringList{"0", "98.84", "648.6", "49.42", "324.3"}));
+    EXPECT_EQ(view.rows.at(1).front(), "0.5"); // a round step of feet
+    EXPECT_FALSE(view.chartArea.empty());
+    EXPECT_NEAR(view.area.front().x(), 0.5 * view.chartArea.front().x(), 1e-9);
+    EXPECT_NEAR(view.area.back().y(), units::Depth::metres(4.0).inFeet(), 0.1);
+}
+
+TEST(HypsographyView, IsEmptyBeforeThereIsADrawing) {
+    const water::Water water;
+    EXPECT_TRUE(survey_day::hypsographyViewOf({water, {}, metric, {}}).rows.empty());
+}
+
 TEST(BandsView, WritesTheEdgesSoThatTheyCanBeTypedAgain) {
     const water::Water water;
     const auto view = survey_day::bandsViewOf({water, {}, imperial, {}});
@@ -233,7 +312,7 @@ TEST(SectionsView, HasADetailForEveryRow) {
 }
 
 TEST(NextView, SaysHowLongTheTripIsAndWhatItBrings) {
-    EXPECT_EQ(survey_day::nextViewOf(nullptr, metric).state, "not asked yet");
+    EXPECT_EQ(survey_day::nextViewOf(nullptr, std::nullopt, metric).state, "not asked yet");
     surface::SurveyTrip trip;
     trip.lines = {{.start = {0.0, 0.0},
                    .end = {0.0, 200.0},
@@ -247,7 +326,14 @@ TEST(NextView, SaysHowLongTheTripIsAndWhatItBrings) {
     trip.distance = units::Length::metres(1500.0);
     trip.meanHalfWidthBefore = units::Length::metres(0.8);
     trip.meanHalfWidthAfter = units::Length::metres(0.6);
-    const auto view = survey_day::nextViewOf(&trip, metric);
+    trip.lines[0].duration = std::chrono::seconds(133);
+    trip.lines[1].duration = std::chrono::seconds(20);
+    const auto frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
+    const auto view = survey_day::nextViewOf(&trip, frame, metric, 0);
+    EXPECT_EQ(view.rows.at(0).at(3), "2");
+    EXPECT_EQ(view.rows.at(1).at(3), "1") << "no line takes no time";
+    EXPECT_EQ(view.line, "Line 1: From 55.20000 N  3.10000 E to 55.20180 N  3.10000 E.");
+    EXPECT_TRUE(survey_day::nextViewOf(&trip, frame, metric).line.isEmpty());
     EXPECT_EQ(view.state, "2 lines, 1 h 35");
     EXPECT_TRUE(view.trip.contains("±0.80 m") && view.trip.contains("±0.60 m"));
     ASSERT_EQ(view.rows.size(), 2U);

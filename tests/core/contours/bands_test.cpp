@@ -100,6 +100,53 @@ TEST(FindBands, VolumesOfAllBandsAreTheVolumeOfTheCone) {
                 1.0, 0.005);
 }
 
+TEST(FindWater, ReachesAsFarDownAShelvingBankAsTheLevelHasFallen) {
+    const Cone cone(4.0);
+    base::Progress silent;
+    for (const double fall_m : {1.0, 3.0, 6.0}) {
+        const auto left =
+            findWater(cone.depth.shiftedBy(units::Length::metres(-fall_m)), silent).value();
+        ASSERT_EQ(left.size(), 1U) << fall_m;
+        EXPECT_TRUE(left.front().islands.empty());
+        const double radius_m = Cone::radius_m * (1.0 - fall_m / Cone::deepest_m);
+        for (const geo::WaterPoint p : left.front().outer) {
+            EXPECT_NEAR(std::hypot(p.x_m, p.y_m), radius_m, 2.0) << fall_m;
+        }
+    }
+}
+
+TEST(FindWater, AHumpThatFallsDryBecomesAnIsland) {
+    Cone cone(4.0);
+    for (std::size_t i = 0; i < cone.depth.size(); ++i) {
+        const geo::WaterPoint p = cone.depth.frame().centre(cone.depth.frame().cellAt(i));
+        const double off_m = std::hypot(p.x_m - 100.0, p.y_m);
+        if (cone.depth.has(i) && off_m < 40.0) {
+            cone.depth.set(i, Depth::metres(0.5 + off_m / 20.0)); // 0.5 m on its top
+        }
+    }
+    base::Progress silent;
+    const auto left = findWater(cone.depth.shiftedBy(units::Length::metres(-1.0)), silent).value();
+    ASSERT_EQ(left.size(), 1U);
+    ASSERT_EQ(left.front().islands.size(), 1U);
+    for (const geo::WaterPoint p : left.front().islands.front()) {
+        EXPECT_NEAR(std::hypot(p.x_m - 100.0, p.y_m), 10.0, 2.0);
+    }
+}
+
+TEST(FindBands, WhatHasFallenDryIsInNoBand) {
+    const Cone cone(4.0);
+    base::Progress silent;
+    const auto found =
+        findBands(cone.depth.shiftedBy(units::Length::metres(-3.0)), cone.mask, Bands(), silent)
+            .value();
+    double area_m2 = 0.0;
+    for (const BandMeasure& band : found.measures) {
+        area_m2 += band.area.inSquareMetres();
+    }
+    const double left_m2 = std::numbers::pi * std::pow(0.75 * Cone::radius_m, 2);
+    EXPECT_NEAR(area_m2, left_m2, 0.01 * left_m2);
+}
+
 TEST(TraceContours, OfAConeAreCirclesWhereTheFormulaHasThem) {
     const Cone cone(4.0);
     base::Progress silent;

@@ -32,10 +32,10 @@ TEST(WriteAll, WritesEveryFileOfTheContractAndNothingElse) {
     const auto written = outputs::writeAll(known.water, known.found, known.marks, to, quiet);
     ASSERT_TRUE(written.has_value()) << written.error().sentence();
     EXPECT_EQ(namesIn(to),
-              (std::set<std::string>{"bands.geojson", "contours.geojson", "depth.tif", "log.csv",
-                                     "marks.gpx", "sections.geojson", "shoreline.geojson",
-                                     "soundings-b12.csv", "soundings-b12.geojson", "soundings.csv",
-                                     "trust.tif", "zones.geojson"}));
+              (std::set<std::string>{
+                  "bands.geojson", "contours.geojson", "hypsography.csv", "depth.tif", "log.csv",
+                  "marks.gpx", "sections.geojson", "shoreline.geojson", "soundings-b12.csv",
+                  "soundings-b12.geojson", "soundings.csv", "trust.tif", "zones.geojson"}));
 }
 
 TEST(WriteAll, WritesTheDepthGridAsItIs) {

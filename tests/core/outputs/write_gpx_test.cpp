@@ -65,21 +65,29 @@ TEST(WriteGpx, PutsAMarkWhereItIs) {
     EXPECT_NEAR(places[0].lat_deg, known.marks[0].lonLat.lat_deg, 1e-7);
 }
 
-TEST(WriteGpx, GivesLinesAsRoutesInTheirOrder) {
+TEST(WriteGpx, GivesATripAsOneRouteToFollow) {
     const ScratchFolder folder;
     const FoundWater known;
-    const auto path = folder.path() / "lines.gpx";
-    std::vector<surface::SurveyLine> lines(2);
-    lines[0].end = {100.0, 0.0};
-    lines[1].start = {100.0, 50.0};
-    ASSERT_TRUE(
-        outputs::writeLinesGpx(path, lines, known.made.frame, known.water.name).has_value());
+    const auto path = folder.path() / "trip.gpx";
+    surface::SurveyTrip trip;
+    trip.lines.resize(2);
+    trip.lines[0].start = {20.0, 0.0};
+    trip.lines[0].end = {100.0, 0.0};
+    trip.lines[1].start = {100.0, 50.0};
+    trip.lines[1].end = {20.0, 50.0};
+    trip.route = {{0.0, 0.0},    {20.0, 0.0},  {100.0, 0.0}, {110.0, 25.0},
+                  {100.0, 50.0}, {20.0, 50.0}, {0.0, 0.0}};
+    ASSERT_TRUE(outputs::writeTripGpx(path, trip, known.made.frame, known.water.name).has_value());
     const std::string text = ScratchFolder::textOf(path);
-    const auto first = text.find("<rte><name>Line 1</name><number>1</number><rtept ");
-    const auto second = text.find("<rte><name>Line 2</name><number>2</number><rtept ");
-    ASSERT_NE(first, std::string::npos);
-    ASSERT_NE(second, std::string::npos);
-    EXPECT_LT(first, second);
+    std::vector<std::string> names;
+    for (std::size_t at = text.find("<rtept "); at != std::string::npos;
+         at = text.find("<rtept ", at + 1)) {
+        const auto from = text.find("<name>", at) + 6;
+        names.push_back(text.substr(from, text.find("</name>", from) - from));
+    }
+    EXPECT_EQ(names, (std::vector<std::string>{"launch", "1 start", "1 end", "turn", "2 start",
+                                               "2 end", "launch"}));
+    EXPECT_EQ(text.find("<rte>"), text.rfind("<rte>")) << "one route";
 }
 
 TEST(WriteGpx, NeverWritesALongitudeOf180) {

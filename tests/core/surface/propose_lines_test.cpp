@@ -96,6 +96,20 @@ TEST_F(ProposeLines, KeepsToTheTime) {
     }
 }
 
+TEST_F(ProposeLines, ProposesNoMoreLinesThanAsked) {
+    settings_.time = std::chrono::hours(3);
+    settings_.mostLines = 4;
+    const auto trip = proposed();
+    ASSERT_TRUE(trip.has_value());
+    EXPECT_EQ(trip->lines.size(), 4U);
+    for (const surface::SurveyLine& line : trip->lines) {
+        EXPECT_NEAR(static_cast<double>(line.duration.count()),
+                    line.length.inMetres() / settings_.speed.inMetresPerSecond(), 0.5);
+    }
+    settings_.mostLines = 0;
+    EXPECT_FALSE(proposed().has_value());
+}
+
 TEST_F(ProposeLines, GainsMoreWithMoreTime) {
     settings_.time = std::chrono::minutes(40);
     const auto little = proposed();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/check_plausible.h"
 #include "core/water/derive.h"
+#include "core/water/propose_trip.h"
 #include "core/water/stamp.h"
 #include "core/water/swap_parts.h"
 #include "core/water/water.h"
@@ -98,25 +99,100 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
         return steps;
     };
     EXPECT_EQ(touched([](Water& w) { w.days[0].sounder.draft = units::Depth::metres(0.3); }),
-              "reduce draw bands structure weed sections ");
+              "reduce draw bands level structure weed sections ");
     EXPECT_EQ(touched([](Water& w) { w.days[0].setAsideByHand = {3}; }),
-              "reduce draw bands structure weed sections ");
+              "reduce draw bands level structure weed sections ");
     EXPECT_EQ(touched([](Water& w) { w.settings.cell = units::Length::metres(3); }),
-              "draw bands structure weed sections ");
+              "draw bands level structure weed sections ");
     EXPECT_EQ(
         touched([](Water& w) {
             w.settings.bands =
                 contours::Bands::make({units::Depth::metres(3)}, units::Depth::metres(9)).value();
         }),
-        "bands structure sections ");
+        "bands level structure sections ");
     EXPECT_EQ(touched([](Water& w) { w.settings.secchi = units::Depth::metres(2); }),
               "weed sections ");
     EXPECT_EQ(touched([](Water& w) {
                   w.sectionNames.push_back({{3.1, 55.2}, "Neck"});
               }),
               "sections ");
+    EXPECT_EQ(touched([](Water& w) { w.plan.day.levelChange = units::Length::metres(-0.4); }),
+              "level ");
     EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
     EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
+}
+
+TEST(Derive, TracesTheWaterAtTodaysLevelBesideThatOfTheChart) {
+    Water water = bowl();
+    base::Progress silent;
+    auto derived = derive(water, {}, Step::level, silent);
+    ASSERT_TRUE(derived) << derived.error().sentence();
+    EXPECT_EQ(derived->today, derived->form) << "at chart level they are the same";
+
+    water.plan.day.levelChange = units::Length::metres(-1.0);
+    const auto low = derive(water, *derived, Step::level, silent);
+    ASSERT_TRUE(low);
+    EXPECT_EQ(low->form, derived->form) << "a level changes nothing at chart level";
+    ASSERT_TRUE(low->today);
+    EXPECT_EQ(low->today->rise, units::Length::metres(-1.0));
+    EXPECT_LT(low->today->hypsography.area, low->form->hypsography.area);
+    EXPECT_FALSE(low->today->waterLeft.empty());
+
+    water.plan.day.levelChange = units::Length::metres(-50.0);
+    const auto dry = derive(water, *low, Step::level, silent);
+    ASSERT_TRUE(dry);
+    EXPECT_FALSE(dry->today);
+    EXPECT_TRUE(dry->failures.contains(Step::level));
+    EXPECT_TRUE(dry->form);
+}
+
+TEST(Derive, AShoreAloneCanBeSeenBeforeThereAreSoundings) {
+    Water water = bowl();
+    water.days.clear();
+    base::Progress silent;
+    const auto derived = derive(water, {}, Step::reduce, silent);
+    ASSERT_TRUE(derived) << derived.error().sentence();
+    EXPECT_TRUE(derived->failures.empty());
+    ASSERT_TRUE(derived->outline);
+    EXPECT_FALSE(derived->outlineIsAssumed);
+}
+
+TEST(ProposeTrip, SailsFromTheLaunchAlongEveryLineAndBackWithinTheTime) {
+    Water water = bowl();
+    water.settings.cell = units::Length::metres(5.0);
+    // An uneven bottom, sounded in the western half only.
+    water.days[0].soundings.clear();
+    for (int line = 0; line < 12; ++line) {
+        for (int i = 0; i < 60; ++i) {
+            const double lon_deg = 3.0963 + 6e-5 * i;
+            const double lat_deg = 55.1982 + 3.2e-4 * line;
+            water.days[0].soundings.push_back(
+                {{lon_deg, lat_deg},
+                 units::Depth::metres(5.0 + 2.0 * std::sin(9000.0 * lon_deg) *
+                                                std::cos(17000.0 * lat_deg)),
+                 std::nullopt});
+        }
+    }
+    water.plan.launch = geo::LonLat{3.0961, 55.2};
+    base::Progress silent;
+    const auto derived = derive(water, {}, Step::draw, silent);
+    ASSERT_TRUE(derived && derived->drawn);
+    const auto trip = proposeTrip(water, *derived, std::chrono::minutes(40), silent);
+    ASSERT_TRUE(trip) << trip.error().sentence();
+    EXPECT_LE(trip->duration, std::chrono::minutes(40));
+    const geo::WaterPoint launch = water.frame->toWater(*water.plan.launch);
+    EXPECT_EQ(trip->route.front(), launch);
+    EXPECT_EQ(trip->route.back(), launch);
+    std::size_t at = 0;
+    for (const surface::SurveyLine& line : trip->lines) {
+        while (at < trip->route.size() && trip->route[at] != line.start) {
+            ++at;
+        }
+        ASSERT_LT(at + 1, trip->route.size()) << "every line in its order";
+        EXPECT_EQ(trip->route[++at], line.end);
+    }
+    EXPECT_NEAR(geo::lengthOf(trip->route).inMetres(), trip->distance.inMetres(),
+                0.1 * trip->distance.inMetres() + 30.0);
 }
 
 TEST(SwapParts, GivesBackExactlyWhatWasThere) {

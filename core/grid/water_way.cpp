@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/grid/water_way.h"
+
+#include "core/grid/distance_field.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace grid {
+
+namespace {
+
+constexpr double mostCells = 60'000.0;
+
+/// The cells that hold a depth, several put together where there are very many.
+Mask coarseWater(const DepthGrid& depth) {
+    const GridFrame& fine = depth.frame();
+    const int step = std::max(
+        1, static_cast<int>(std::ceil(std::sqrt(static_cast<double>(fine.size()) / mostCells))));
+    const GridFrame coarse(fine.west_m(), fine.north_m(), fine.cell_m() * step,
+                           (fine.cols() + step - 1) / step, (fine.rows() + step - 1) / step);
+    Grid<std::uint8_t> active(coarse);
+    for (std::size_t i = 0; i < coarse.size(); ++i) {
+        active[i] = depth.has(fine.cellOf(coarse.centre(coarse.cellAt(i)))) ? 1 : 0;
+    }
+    return Mask::from(active);
+}
+
+/// True where the straight line keeps to cells with a depth.
+bool isClear(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
+    const double step_m = 0.5 * depth.frame().cell_m();
+    const int steps = static_cast<int>(std::ceil(geo::distance_m(a, b) / step_m));
+    for (int k = 0; k <= steps; ++k) {
+        const double t = steps == 0 ? 0.0 : static_cast<double>(k) / steps;
+        const geo::WaterPoint p{a.x_m + t * (b.x_m - a.x_m), a.y_m + t * (b.y_m - a.y_m)};
+        if (!depth.has(depth.frame().cellOf(p))) {
+            return false;
+        }
+    }
+    return true;
+}
+
+/// From cell to cell, always to the neighbour nearest to where it leads; empty where it leads
+/// nowhere.
+geo::Path downhill(const Grid<float>& way_m, Cell at) {
+    geo::Path path;
+    for (std::size_t k = 0; k < way_m.size(); ++k) {
+        path.push_back(way_m.frame().centre(at));
+        if (way_m[at] <= 0.0F) {
+            return path;
+        }
+        Cell next = at;
+        for (int dr = -1; dr <= 1; ++dr) {
+            for (int dc = -1; dc <= 1; ++dc) {
+                const Cell c{at.col + dc, at.row + dr};
+                if (way_m.frame().holds(c) && way_m[c] < way_m[next]) {
+                    next = c;
+                }
+            }
+        }
+        if (next == at) {
+            break;
+        }
+        at = next;
+    }
+    return {};
+}
+
+/// The same way without the bends that nothing asks for.
+geo::Path pulledTight(const DepthGrid& depth, const geo::Path& path) {
+    geo::Path tight{path.front()};
+    std::size_t at = 0;
+    while (at + 1 < path.size()) {
+        std::size_t next = at + 1;
+        for (std::size_t k = path.size() - 1; k > next; --k) {
+            if (isClear(depth, path[at], path[k])) {
+                next = k;
+                break;
+            }
+        }
+        tight.push_back(path[next]);
+        at = next;
+    }
+    return tight;
+}
+
+} // namespace
+
+geo::Path wayOverWater(const DepthGrid& depth, geo::WaterPoint from, geo::WaterPoint to) {
+    if (isClear(depth, from, to)) {
+        return {from, to};
+    }
+    const Mask water = coarseWater(depth);
+    const auto start = water.nearestActive(from);
+    const auto end = water.nearestActive(to);
+    if (!start || !end) {
+        return {from, to};
+    }
+    Grid<float> way_m = distanceOverWater_m(water, std::array{*end});
+    for (std::size_t i = 0; i < way_m.size(); ++i) {
+        if (!water.isActive(i)) {
+            way_m[i] = std::numeric_limits<float>::infinity();
+        }
+    }
+    geo::Path path = downhill(way_m, *start);
+    if (path.empty()) {
+        return {from, to};
+    }
+    path.insert(path.begin(), from);
+    path.push_back(to);
+    return pulledTight(depth, path);
+}
+
+} // namespace grid

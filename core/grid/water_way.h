@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/geo/path.h"
+#include "core/grid/depth_grid.h"
+
+namespace grid {
+
+/// A way from one place to another that keeps to cells that hold a depth, with as few bends as a
+/// boat needs: straight where nothing is in the way. Places on land are left and reached straight.
+/// Where no way leads over the water, the straight line. Ends are the places given.
+[[nodiscard]] geo::Path wayOverWater(const DepthGrid& depth, geo::WaterPoint from,
+                                     geo::WaterPoint to);
+
+} // namespace grid
