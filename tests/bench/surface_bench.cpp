@@ -101,6 +101,7 @@ PeerFiles writeForPeer(const bench::Lake& lake, const path& folder, double cell_
 
 /// Replaces the process by blockmedian of gmt, its medians in `to`.
 int becomeBlockMedian(const PeerFiles& files, const std::string& cell, const path& to) {
+    std::filesystem::current_path(to.parent_path()); // gmt leaves its history where it runs
     const int file = open(to.c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
     dup2(file, STDOUT_FILENO);
     execlp("gmt", "gmt", "blockmedian", files.soundings.c_str(), files.region.c_str(), cell.c_str(),
@@ -111,6 +112,7 @@ int becomeBlockMedian(const PeerFiles& files, const std::string& cell, const pat
 /// Replaces the process by surface of gmt with the tension that it is best at here.
 int becomeSurface(const PeerFiles& files, const std::string& cell, const path& medians,
                   const path& to) {
+    std::filesystem::current_path(to.parent_path());
     const std::string grid = "-G" + to.string();
     execlp("gmt", "gmt", "surface", medians.c_str(), files.shore.c_str(), files.region.c_str(),
            cell.c_str(), "-T0", grid.c_str(), nullptr);

@@ -183,13 +183,13 @@ TEST(ProposeTrip, SailsFromTheLaunchAlongEveryLineAndBackWithinTheTime) {
     const geo::WaterPoint launch = water.frame->toWater(*water.plan.launch);
     EXPECT_EQ(trip->route.front(), launch);
     EXPECT_EQ(trip->route.back(), launch);
-    std::size_t at = 0;
+    auto at = trip->route.begin();
     for (const surface::SurveyLine& line : trip->lines) {
-        while (at < trip->route.size() && trip->route[at] != line.start) {
-            ++at;
-        }
-        ASSERT_LT(at + 1, trip->route.size()) << "every line in its order";
-        EXPECT_EQ(trip->route[++at], line.end);
+        // a way to another line may lead over the start of this one, too
+        const std::array ends{line.start, line.end};
+        at = std::search(at, trip->route.end(), ends.begin(), ends.end());
+        ASSERT_NE(at, trip->route.end()) << "every line in its order";
+        ++at;
     }
     EXPECT_NEAR(geo::lengthOf(trip->route).inMetres(), trip->distance.inMetres(),
                 0.1 * trip->distance.inMetres() + 30.0);
