@@ -24,7 +24,8 @@ soundings::SurveyDay bowlDay(std::int64_t id, double unitsPerMetre = 1.0) {
     day.passStarts = {0};
     for (int i = 0; i < 400; ++i) {
         const double x = -1.0 + 2.0 * (i % 20) / 19.0;
-        const double y = -1.0 + 2.0 * (i / 20) / 19.0;
+        const int row = i / 20;
+        const double y = -1.0 + 2.0 * row / 19.0;
         const double depth_m = 8.0 - 4.0 * std::hypot(x, y);
         day.soundings.push_back({{3.1 + 0.002 * x, 55.2 + 0.001 * y},
                                  units::Depth::metres(depth_m * unitsPerMetre),
