@@ -105,13 +105,17 @@ solver::Bottom bottomOf(const Job& job, const solver::Ground& ground, solver::Fi
 
 base::Result<DrawnWater> draw(Job& job) {
     const Clock::time_point start = Clock::now();
-    auto ground = solver::groundOf(job.outline, job.cell);
-    auto coarse = solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell));
+    auto ground = solver::groundOf(job.outline, job.cell, job.progress);
+    if (!ground) {
+        return std::unexpected(ground.error());
+    }
+    auto coarse =
+        solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell), job.progress);
+    if (!coarse) {
+        return std::unexpected(coarse.error());
+    }
     if (job.progress.stopAsked()) {
         return std::unexpected(base::cancelled());
-    }
-    if (!ground || !coarse) {
-        return std::unexpected(!ground ? ground.error() : coarse.error());
     }
     job.progress.begin("reading the shape of the water");
     auto trendGround = solver::TrendGround::of(

@@ -13,7 +13,8 @@ constexpr std::size_t mostActiveCells = 6'000'000;
 
 } // namespace
 
-base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell) {
+base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell,
+                              const base::Progress& progress) {
     const double wanted = outline.area().inSquareMetres() / (cell.inMetres() * cell.inMetres());
     if (wanted > static_cast<double>(mostActiveCells)) {
         return base::fail(base::ErrorKind::wrongUse,
@@ -28,7 +29,13 @@ base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell) {
     }
     Ground ground;
     ground.mask = grid::Mask::of(outline, *frame);
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
     ground.cells = ActiveCells::of(ground.mask);
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
     ground.shore_m = ground.cells.fieldOf(grid::distanceToShore_m(ground.mask, outline));
     for (int row = 0; row < frame->rows(); ++row) {
         const std::vector<double> xs = outline.crossingsAt(frame->centre({0, row}).y_m);
