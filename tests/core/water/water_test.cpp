@@ -115,6 +115,11 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
                   w.sectionNames.push_back({{3.1, 55.2}, "Neck"});
               }),
               "sections ");
+    EXPECT_EQ(touched([](Water& w) {
+                  w.sectionChanges.push_back(
+                      {sections::SectionChange::Kind::split, {}, {{3.1, 55.2}, {3.11, 55.2}}});
+              }),
+              "sections ");
     EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
     EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
 }
