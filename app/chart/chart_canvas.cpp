@@ -369,6 +369,8 @@ void ChartCanvas::tell(const std::optional<Made>& made) {
         emit lineDrawn(line->from, line->to);
     } else if (const auto* ring = std::get_if<RingMade>(&*made)) {
         emit ringDrawn(ring->ring);
+    } else if (const auto* stroke = std::get_if<StrokeMade>(&*made)) {
+        emit strokeDrawn(stroke->line);
     }
 }
 

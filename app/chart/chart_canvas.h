@@ -57,6 +57,7 @@ signals:
     void lineDrawn(geo::WaterPoint from, geo::WaterPoint to);
     void placePicked(geo::WaterPoint place);
     void ringDrawn(const geo::Ring& ring);
+    void strokeDrawn(const geo::Path& line);
     void viewChanged();
 
 protected:

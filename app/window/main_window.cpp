@@ -141,6 +141,7 @@ void MainWindow::wireChart() {
     connect(&link_, &days::ChartLink::askingChanged, this, &MainWindow::tellAsking);
     connect(canvas_, &ChartCanvas::placePicked, &link_, &days::ChartLink::givePlace);
     connect(canvas_, &ChartCanvas::ringDrawn, &link_, &days::ChartLink::giveRing);
+    connect(canvas_, &ChartCanvas::strokeDrawn, &link_, &days::ChartLink::giveLine);
     connect(canvas_, &ChartCanvas::markClicked, &link_, [this](int rank) {
         link_.selectMark(rank);
         showDay(1);

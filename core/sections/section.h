@@ -64,4 +64,10 @@ struct SectionMap {
     std::vector<ChangeRefused> refused; ///< Of the user's changes, those that could not be made.
 };
 
+/// The section that holds the place; noSection where none does.
+[[nodiscard]] inline SectionNumber sectionAt(const SectionMap& map, geo::WaterPoint place) {
+    const grid::Cell cell = map.sectionOfCell.frame().cellOf(place);
+    return map.sectionOfCell.frame().holds(cell) ? map.sectionOfCell[cell] : noSection;
+}
+
 } // namespace sections

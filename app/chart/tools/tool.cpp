@@ -5,6 +5,7 @@
 #include "app/chart/tools/lasso_tool.h"
 #include "app/chart/tools/note_tool.h"
 #include "app/chart/tools/polygon_tool.h"
+#include "app/chart/tools/stroke_tool.h"
 
 namespace chart {
 
@@ -20,6 +21,8 @@ std::unique_ptr<Tool> makeTool(ToolKind kind) {
         return std::make_unique<PolygonTool>();
     case ToolKind::lasso:
         return std::make_unique<LassoTool>();
+    case ToolKind::stroke:
+        return std::make_unique<StrokeTool>();
     }
     return nullptr;
 }

@@ -20,6 +20,7 @@ enum class ToolKind {
     note,    ///< Point at one place.
     polygon, ///< Go round by clicks: a shoreline, closed water.
     lasso,   ///< Go round with the button held: soundings to set aside.
+    stroke,  ///< Draw a line with the button held: where a section is to be cut.
 };
 
 /// What a tool has made.
@@ -33,7 +34,10 @@ struct LineMade {
 struct RingMade {
     geo::Ring ring;
 };
-using Made = std::variant<PointMade, LineMade, RingMade>;
+struct StrokeMade {
+    geo::Path line; ///< Of at least two points.
+};
+using Made = std::variant<PointMade, LineMade, RingMade, StrokeMade>;
 
 /// One way of using the hand; knows water, not widgets.
 class Tool {
