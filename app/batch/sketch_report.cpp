@@ -249,6 +249,11 @@ Json sketchReport(const water::Water& water, const water::Derived& derived,
     for (const auto& [step, error] : derived.failures) {
         notes.push_back(error.sentence());
     }
+    if (derived.sections) {
+        for (const sections::ChangeRefused& refused : derived.sections->refused) {
+            notes.push_back(refused.why.sentence());
+        }
+    }
     report["notes"] = notes;
     report["timing_s"] = timingPart(derived, done);
     return report;

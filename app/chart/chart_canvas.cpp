@@ -7,6 +7,7 @@
 #include "app/chart/mark_drawing.h"
 #include "app/chart/picking.h"
 #include "app/chart/tools/cut_line_tool.h"
+#include "app/chart/view_keys.h"
 
 #include <QInputDevice>
 #include <QKeyEvent>
@@ -22,8 +23,6 @@ namespace chart {
 namespace {
 
 constexpr double dragFrom_pixels = 4.0;
-constexpr double keyStep_pixels = 80.0;
-constexpr double keyZoom = 1.4;
 constexpr double chosenRadius = 10.0;
 constexpr double toolReach_pixels = 9.0;
 constexpr int settle_ms = 90;
@@ -325,25 +324,12 @@ bool ChartCanvas::event(QEvent* event) {
 }
 
 void ChartCanvas::keyPressEvent(QKeyEvent* event) {
-    const QPointF middle = QRectF(rect()).center();
-    const auto go = [this](const ViewFrame& view) {
+    if (const auto view = viewAfterKey(event->key(), view_)) {
         hasOwnView_ = true;
-        changeView(view);
-    };
+        changeView(*view);
+        return;
+    }
     switch (event->key()) {
-    case Qt::Key_Left:
-        return go(view_.panned({keyStep_pixels, 0.0}));
-    case Qt::Key_Right:
-        return go(view_.panned({-keyStep_pixels, 0.0}));
-    case Qt::Key_Up:
-        return go(view_.panned({0.0, keyStep_pixels}));
-    case Qt::Key_Down:
-        return go(view_.panned({0.0, -keyStep_pixels}));
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-        return go(view_.zoomed(keyZoom, middle));
-    case Qt::Key_Minus:
-        return go(view_.zoomed(1.0 / keyZoom, middle));
     case Qt::Key_0:
         return showWholeWater();
     case Qt::Key_Return:
@@ -392,6 +378,8 @@ void ChartCanvas::tell(const std::optional<Made>& made) {
         emit ringDrawn(ring->ring);
     } else if (const auto* shore = std::get_if<ShoreMade>(&*made)) {
         emit shoreReshaped(*shore);
+    } else if (const auto* stroke = std::get_if<StrokeMade>(&*made)) {
+        emit strokeDrawn(stroke->line);
     }
 }
 

@@ -58,6 +58,7 @@ signals:
     void placePicked(geo::WaterPoint place);
     void ringDrawn(const geo::Ring& ring);
     void shoreReshaped(const chart::ShoreMade& made);
+    void strokeDrawn(const geo::Path& line);
     void viewChanged();
 
 protected:

@@ -24,15 +24,11 @@ void addKind(QStringList& kinds, const structure::ZoneMap& map, geo::WaterPoint 
     }
 }
 
-QString sectionAt(const sections::SectionMap& map, geo::WaterPoint p) {
-    const grid::Cell cell = map.sectionOfCell.frame().cellOf(p);
-    if (!map.sectionOfCell.frame().holds(cell)) {
-        return {};
-    }
-    const sections::SectionNumber number = map.sectionOfCell[cell];
-    return number >= 0 && static_cast<std::size_t>(number) < map.sections.size()
-               ? QString::fromStdString(map.sections[static_cast<std::size_t>(number)].name)
-               : QString();
+QString sectionName(const sections::SectionMap& map, geo::WaterPoint p) {
+    const sections::SectionNumber number = sections::sectionAt(map, p);
+    return number == sections::noSection
+               ? QString()
+               : QString::fromStdString(map.sections[static_cast<std::size_t>(number)].name);
 }
 
 } // namespace
@@ -80,7 +76,7 @@ ReadOut readOutAt(const ChartContent& content, geo::WaterPoint p) {
     }
     out.zones = kinds.join(QStringLiteral(", "));
     if (derived.sections) {
-        out.section = sectionAt(*derived.sections, p);
+        out.section = sectionName(*derived.sections, p);
     }
     return out;
 }

@@ -31,6 +31,20 @@ std::optional<int> markStillThere(const chart::ChartContent& before, const water
     return now->marks.front().rank;
 }
 
+/// The section of the new map that lies where the chosen one of the old map has its middle.
+std::optional<int> sectionStillThere(const chart::ChartContent& before,
+                                     const sections::SectionMap* now) {
+    const auto& old = before.derived.sections;
+    const int chosen = before.selectedSection.value_or(-1);
+    if (!old || now == nullptr || chosen < 0 ||
+        static_cast<std::size_t>(chosen) >= old->sections.size()) {
+        return std::nullopt;
+    }
+    const sections::SectionNumber there =
+        sections::sectionAt(*now, old->sections[static_cast<std::size_t>(chosen)].middle);
+    return there == sections::noSection ? std::nullopt : std::optional(there);
+}
+
 /// Whether the sounding is one of those that were looked over.
 bool isSounding(const chart::ChartContent& content, chart::SoundingPick pick) {
     if (!chart::isLookedOver(content)) {
@@ -91,7 +105,7 @@ void ChartLink::takeFromOpenWater() {
     const water::Derived& derived = open_.derived();
     // Numbers of zones and sections mean the same only in the same map.
     if (derived.sections != content_.derived.sections) {
-        content_.selectedSection.reset();
+        content_.selectedSection = sectionStillThere(content_, derived.sections.get());
     }
     if (derived.structure != content_.derived.structure || derived.weed != content_.derived.weed) {
         content_.selectedZone.reset();
@@ -126,6 +140,7 @@ void ChartLink::ask(const QString& prompt, chart::ToolKind tool) {
     tool_ = tool;
     take_ = nullptr;
     takeRing_ = nullptr;
+    takeLine_ = nullptr;
     brush_.reset();
     takeSoundings_ = nullptr;
     takeShore_ = nullptr;
@@ -147,6 +162,12 @@ void ChartLink::askRing(const QString& prompt, chart::ToolKind tool,
 void ChartLink::askShore(const QString& prompt, std::function<void(const chart::ShoreMade&)> take) {
     ask(prompt, chart::ToolKind::shore);
     takeShore_ = std::move(take);
+    emit askingChanged();
+}
+
+void ChartLink::askLine(const QString& prompt, std::function<bool(const geo::Path&)> take) {
+    ask(prompt, chart::ToolKind::stroke);
+    takeLine_ = std::move(take);
     emit askingChanged();
 }
 
@@ -184,6 +205,14 @@ void ChartLink::giveRing(const geo::Ring& ring) {
                                  checked ? water::soundingsWithin(checked->survey, ring)
                                          : water::SoundingChoice(),
                                  *brush_));
+    }
+}
+
+void ChartLink::giveLine(const geo::Path& line) {
+    const auto take = takeLine_;
+    const QString prompt = prompt_;
+    if (take && !take(line) && prompt == prompt_) {
+        stopAsking();
     }
 }
 

@@ -64,6 +64,9 @@ public:
     /// with the button held (ToolKind::lasso).
     void askRing(const QString& prompt, chart::ToolKind tool,
                  std::function<void(const geo::Ring&)> take);
+    /// Asks the user to draw a line on the chart, until `take` says that it has what it needs
+    /// (false), something else is asked, or asking is stopped.
+    void askLine(const QString& prompt, std::function<bool(const geo::Path&)> take);
     /// Asks for soundings until asking is stopped: gone round on the chart, or brushed over in the
     /// side view, with the button held. `take` is given those that the act can change.
     void askSoundings(const QString& prompt, side_view::BrushAct act,
@@ -81,6 +84,7 @@ public:
     /// The user has pointed, gone round, brushed over, or reshaped the shore.
     void givePlace(geo::WaterPoint place);
     void giveRing(const geo::Ring& ring);
+    void giveLine(const geo::Path& line);
     void giveSoundings(int day, const std::vector<std::size_t>& soundings);
     void giveShore(const chart::ShoreMade& made);
 
@@ -105,6 +109,7 @@ private:
     chart::ToolKind tool_ = chart::ToolKind::pan;
     std::function<bool(geo::WaterPoint)> take_;
     std::function<void(const geo::Ring&)> takeRing_;
+    std::function<bool(const geo::Path&)> takeLine_;
     std::optional<side_view::BrushAct> brush_;
     std::function<void(const water::SoundingChoice&)> takeSoundings_;
     std::function<void(const chart::ShoreMade&)> takeShore_;

@@ -5,15 +5,6 @@
 
 namespace edits {
 
-namespace {
-
-sections::SectionNumber sectionAt(const sections::SectionMap& map, geo::WaterPoint place) {
-    const grid::Cell cell = map.sectionOfCell.frame().cellOf(place);
-    return map.sectionOfCell.frame().holds(cell) ? map.sectionOfCell[cell] : sections::noSection;
-}
-
-} // namespace
-
 void nameSection(open_water::OpenWater& open, sections::SectionNumber section,
                  const QString& name) {
     const auto map = open.derived().sections;
@@ -26,7 +17,7 @@ void nameSection(open_water::OpenWater& open, sections::SectionNumber section,
         frame->toEarth(map->sections[static_cast<std::size_t>(section)].middle);
     change(open, QObject::tr("Name section"), {water::Part::sections}, [&](water::Water& water) {
         std::erase_if(water.sectionNames, [&](const sections::SectionName& known) {
-            return sectionAt(*map, frame->toWater(known.seed)) == section;
+            return sections::sectionAt(*map, frame->toWater(known.seed)) == section;
         });
         if (!name.trimmed().isEmpty()) {
             water.sectionNames.push_back({seed, name.trimmed().toStdString()});

@@ -144,6 +144,7 @@ void MainWindow::wireChart() {
     connect(canvas_, &ChartCanvas::shoreReshaped, &link_, &days::ChartLink::giveShore);
     connect(canvas_, &ChartCanvas::viewChanged, this,
             [this] { survey_->lookAt(canvas_->viewFrame()); });
+    connect(canvas_, &ChartCanvas::strokeDrawn, &link_, &days::ChartLink::giveLine);
     connect(canvas_, &ChartCanvas::markClicked, &link_, [this](int rank) {
         link_.selectMark(rank);
         showDay(1);

@@ -56,7 +56,6 @@ Result<void> checkSettings(const DivideInput& input, const SectionSettings& sett
 
 struct Fishable {
     grid::Grid<std::uint8_t> cells;
-    std::size_t wet = 0;
     std::size_t shallow = 0;
     std::size_t count = 0;
 };
@@ -68,7 +67,6 @@ Fishable fishableOf(const DivideInput& input) {
         if (!input.depth.has(i) || !input.mask.isActive(i)) {
             continue;
         }
-        ++fishable.wet;
         const auto depth_m = static_cast<double>(input.depth.raw_m()[i]);
         // where the bottom is drawn at the surface there is nothing to fish in
         if (depth_m <= 0.0 || !input.bands.isFishable(units::Depth::metres(depth_m))) {
@@ -93,7 +91,7 @@ Result<void> checkFishable(const Fishable& fishable, const DivideInput& input) {
     }
     return base::fail(
         ErrorKind::unusableInput,
-        fmt::format("all water is deeper than the limit of {:.1f} m, so nothing is left to fish",
+        fmt::format("all water is deeper than the limit of {:.3g} m, so nothing is left to fish",
                     input.bands.limit().inMetres()),
         "sections", "choose a deeper limit");
 }

@@ -36,9 +36,9 @@ struct DivideInput {
     std::span<const SectionName> names = {}; ///< Names that the user has given.
 };
 
-/// Divides the fishable water (not too deep, not closed, inside the shore) into connected sections
-/// near the wanted size, cut where the water itself divides: at necks, along changes of depth,
-/// never across land. Numbered clockwise from the launch, cards filled.
+/// Divides the fishable water (not too deep, not bare, not closed, inside the shore) into connected
+/// sections near the wanted size, cut where the water itself divides: at necks, along changes of
+/// depth, never across land. Numbered clockwise from the launch, cards filled.
 ///
 /// Every fishable cell is in exactly one section, but for pockets below the least size.
 /// \return wrongUse for a setting out of its range, frames that differ, or a wanted size below four

@@ -3,6 +3,7 @@
 
 #include "core/geo/outline.h"
 #include "core/grid/grid.h"
+#include "core/sections/section_change.h"
 #include "core/units/area.h"
 #include "core/units/depth.h"
 
@@ -44,7 +45,7 @@ struct SectionName {
     friend bool operator==(const SectionName&, const SectionName&) = default;
 };
 
-/// How the division came about and how well it came out.
+/// How the division came about and how well it came out, before the user changed it.
 struct DivisionReport {
     double depthWeight = 0.0; ///< How much even depth counted against compact shape.
     double compactness = 0.0; ///< Median of 4 pi A / P^2 of the sections.
@@ -60,6 +61,13 @@ struct SectionMap {
     grid::Grid<SectionNumber>
         sectionOfCell; ///< noSection where the water is too deep, closed, or land.
     DivisionReport report;
+    std::vector<ChangeRefused> refused; ///< Of the user's changes, those that could not be made.
 };
+
+/// The section that holds the place; noSection where none does.
+[[nodiscard]] inline SectionNumber sectionAt(const SectionMap& map, geo::WaterPoint place) {
+    const grid::Cell cell = map.sectionOfCell.frame().cellOf(place);
+    return map.sectionOfCell.frame().holds(cell) ? map.sectionOfCell[cell] : noSection;
+}
 
 } // namespace sections

@@ -36,6 +36,10 @@ void recallHouseRules(Connection& connection, water::Water& water);
 void keepSectionNames(Connection& connection, const water::Water& water);
 void recallSectionNames(Connection& connection, water::Water& water);
 
+/// In the order in which they are made.
+void keepSectionChanges(Connection& connection, const water::Water& water);
+void recallSectionChanges(Connection& connection, water::Water& water);
+
 /// The plan and the pinned marks.
 void keepPlan(Connection& connection, const water::Water& water);
 void recallPlan(Connection& connection, water::Water& water);

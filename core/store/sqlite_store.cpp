@@ -30,7 +30,8 @@ void keepPart(Connection& connection, const water::Water& water, water::Part par
     case water::Part::houseRules:
         return keepHouseRules(connection, water);
     case water::Part::sections:
-        return keepSectionNames(connection, water);
+        keepSectionNames(connection, water);
+        return keepSectionChanges(connection, water);
     case water::Part::plan:
         return keepPlan(connection, water);
     case water::Part::log:
@@ -51,7 +52,7 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     recallShoreline(*connection_, water);
     recallDays(*connection_, water, progress);
     for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallPlan, recallLog}) {
+                              recallSectionChanges, recallPlan, recallLog}) {
         recall(*connection_, water);
     }
     if (auto outcome = connection_->outcome(); !outcome) {

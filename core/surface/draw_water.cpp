@@ -94,8 +94,8 @@ grid::DepthGrid depthsOf(const Job& job, const solver::Ground& ground,
     return depth;
 }
 
-/// What the solver needs, most of all memory, is given back with the bottom.
-solver::Bottom bottomOf(const Job& job, const solver::Ground& ground, solver::Field trend) {
+/// What the solver needs, most of all memory, is given back with the bottom, and so is the trend.
+solver::Bottom bottomOf(const Job& job, const solver::Ground& ground, const solver::Field& trend) {
     solver::BottomDrawer drawer(ground.cells,
                                 solver::shorePullsOf(job.outline, ground.cells, ground.frame()),
                                 job.bottom.threads);
@@ -133,9 +133,9 @@ base::Result<DrawnWater> draw(Job& job) {
     job.bottom.stiffness = choice.stiffness;
     job.bottom.contourStiffness = choice.contourStiffness;
     job.progress.begin("drawing the bottom");
-    solver::Field trend =
-        trendGround->onto(*ground, trendGround->trendFrom(job.soundings, job.used, job.progress));
-    const solver::Bottom bottom = bottomOf(job, *ground, std::move(trend));
+    const solver::Bottom bottom = bottomOf(
+        job, *ground,
+        trendGround->onto(*ground, trendGround->trendFrom(job.soundings, job.used, job.progress)));
     if (bottom.wasStopped) {
         return std::unexpected(base::cancelled());
     }

@@ -9,6 +9,8 @@
 #include "core/reduction/set_aside_along_track.h"
 #include "core/reduction/set_aside_outside_shore.h"
 #include "core/sections/divide_water.h"
+#include "core/sections/reshape_sections.h"
+#include "core/sections/section_card.h"
 #include "core/structure/find_structure.h"
 #include "core/surface/draw_water.h"
 #include "core/surface/measure_water.h"
@@ -132,6 +134,18 @@ grid::Grid<std::uint8_t> trustNumbers(const surface::TrustGrid& trust) {
     return numbers;
 }
 
+/// The sections as the user wants them otherwise; what cannot be made is told and the rest stands.
+sections::SectionMap changed(const sections::SectionMap& divided, const Water& water,
+                             const sections::DivideInput& input) {
+    grid::PieceGrid pieces = divided.sectionOfCell;
+    std::size_t count = divided.sections.size();
+    auto refused = sections::reshapeSections(pieces, count, water.sectionChanges, input.frame);
+    sections::SectionMap map = sections::sectionsFrom(pieces, count, input);
+    map.report = divided.report;
+    map.refused = std::move(refused);
+    return map;
+}
+
 Result<void> makeSections(const Water& water, Derived& derived, Progress& progress) {
     const auto closed = closedCells(water, derived.drawn->mask.frame());
     if (!closed) {
@@ -151,11 +165,12 @@ Result<void> makeSections(const Water& water, Derived& derived, Progress& progre
                                       .names = water.sectionNames};
     sections::SectionSettings settings;
     settings.wantedArea = water.settings.sectionArea;
-    auto map = shared(sections::divideWater(input, settings, progress));
+    auto map = sections::divideWater(input, settings, progress);
     if (!map) {
         return std::unexpected(map.error());
     }
-    derived.sections = *map;
+    derived.sections = std::make_shared<const sections::SectionMap>(
+        water.sectionChanges.empty() ? std::move(*map) : changed(*map, water, input));
     return {};
 }
 

@@ -13,14 +13,6 @@ const structure::Zone* zoneAt(const structure::ZoneMap& map, geo::WaterPoint pla
     return &map.zones[static_cast<std::size_t>(map.zoneOfCell[cell])];
 }
 
-const sections::Section* sectionAt(const sections::SectionMap& map, geo::WaterPoint place) {
-    const grid::Cell cell = map.sectionOfCell.frame().cellOf(place);
-    if (!map.sectionOfCell.frame().holds(cell) || map.sectionOfCell[cell] == sections::noSection) {
-        return nullptr;
-    }
-    return &map.sections[static_cast<std::size_t>(map.sectionOfCell[cell])];
-}
-
 } // namespace
 
 Located locate(const Water& water, const Derived& derived, geo::WaterPoint place) {
@@ -40,7 +32,10 @@ Located locate(const Water& water, const Derived& derived, geo::WaterPoint place
         found.weedZone = zoneAt(derived.weed->zones, place);
     }
     if (derived.sections) {
-        found.section = sectionAt(*derived.sections, place);
+        const sections::SectionNumber number = sections::sectionAt(*derived.sections, place);
+        found.section = number == sections::noSection
+                            ? nullptr
+                            : &derived.sections->sections[static_cast<std::size_t>(number)];
     }
     return found;
 }

@@ -126,6 +126,15 @@ Stamp sectionsStamp(const Water& water) {
         take(stamp, name.seed);
         stamp.take(name.name);
     }
+    for (const sections::SectionChange& change : water.sectionChanges) {
+        stamp.take(change.kind);
+        for (const auto* points : {&change.places, &change.line}) {
+            stamp.take(points->size());
+            for (const geo::LonLat& p : *points) {
+                take(stamp, p);
+            }
+        }
+    }
     return stamp;
 }
 

@@ -37,6 +37,7 @@ void forMembers(A& a, B& b, Part part, const Take& take) {
         return;
     case Part::sections:
         take(a.sectionNames, b.sectionNames);
+        take(a.sectionChanges, b.sectionChanges);
         return;
     case Part::plan:
         take(a.plan, b.plan);

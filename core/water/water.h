@@ -7,6 +7,7 @@
 #include "core/logbook/trip.h"
 #include "core/marks/plan.h"
 #include "core/sections/section.h"
+#include "core/sections/section_change.h"
 #include "core/soundings/lead_line.h"
 #include "core/soundings/survey_day.h"
 #include "core/units/level.h"
@@ -50,6 +51,7 @@ struct Water {
     logbook::HouseRules houseRules;
     Settings settings;
     std::vector<sections::SectionName> sectionNames;
+    std::vector<sections::SectionChange> sectionChanges; ///< In the order in which they are made.
     std::vector<PinnedMark> pinnedMarks;
     marks::Plan plan;
     logbook::Log log;
@@ -64,7 +66,7 @@ enum class Part {
     leadLine,
     weedNotes,
     houseRules,
-    sections, ///< Section names.
+    sections, ///< Section names, and what the user changed about the division.
     plan,     ///< Plan and pinned marks.
     log,
 };

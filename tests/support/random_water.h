@@ -137,6 +137,18 @@ private:
         day.keptByHand = positions(day.soundings.size());
         return day;
     }
+    [[nodiscard]] sections::SectionChange sectionChange() {
+        using Kind = sections::SectionChange::Kind;
+        sections::SectionChange change;
+        change.kind = static_cast<Kind>(upTo(2));
+        if (change.kind != Kind::split) {
+            change.places = {place(), place()};
+        }
+        if (change.kind != Kind::join) {
+            change.line = ring();
+        }
+        return change;
+    }
     void addNotes(water::Water& water) {
         for (int i = 0, count = upTo(6); i < count; ++i) {
             water.leadLine.push_back({soundings::LeadLineId(i + 50), place(),
@@ -152,6 +164,7 @@ private:
             water.places.push_back({text(), place()});
             water.sectionNames.push_back({place(), text()});
             water.pinnedMarks.push_back({text(), place()});
+            water.sectionChanges.push_back(sectionChange());
         }
     }
     [[nodiscard]] std::chrono::month_day dayOfYear() {

@@ -49,11 +49,11 @@ Fall fallAt(const grid::DepthGrid& depth, geo::WaterPoint p) {
             (at(0.0, reach_m) - at(0.0, -reach_m)) / (2.0 * reach_m)};
 }
 
-/// Short strokes from the top edge of a drop-off down its slope, longer where it is steeper.
-void hachure(LayerContext& on, const structure::Zone& zone, Strokes& strokes) {
+/// Short strokes from the top lines of a drop-off down its slope, longer where it is steeper.
+void hachure(LayerContext& on, const std::vector<geo::Path>& tops, Strokes& strokes) {
     const double gap_m = 6.5 * on.scale / on.view.pixelsPerMetre();
     const geo::Box sight = on.view.box();
-    for (const geo::Path& edge : zone.topEdges) {
+    for (const geo::Path& edge : tops) {
         double along = 0.0;
         double next = 0.0;
         for (std::size_t i = 1; i < edge.size(); ++i) {
@@ -187,7 +187,8 @@ void StructureLayer::paint(LayerContext& on) const {
     structure::ZoneNumber number = 0;
     for (const structure::Zone& zone : derived.structure->zones) {
         if (zone.kind == structure::ZoneKind::dropOff) {
-            hachure(on, zone, hachures);
+            hachure(on, zone.topEdges, hachures);
+            hachure(on, zone.shoreTops, hachures);
         } else {
             strewSigns(on, *derived.structure, zone, number,
                        zone.kind == structure::ZoneKind::hump ? dots : signs);

@@ -6,6 +6,7 @@
 #include "app/chart/tools/note_tool.h"
 #include "app/chart/tools/polygon_tool.h"
 #include "app/chart/tools/shore_tool.h"
+#include "app/chart/tools/stroke_tool.h"
 
 namespace chart {
 
@@ -23,6 +24,8 @@ std::unique_ptr<Tool> makeTool(ToolKind kind) {
         return std::make_unique<LassoTool>();
     case ToolKind::shore:
         return std::make_unique<ShoreTool>();
+    case ToolKind::stroke:
+        return std::make_unique<StrokeTool>();
     }
     return nullptr;
 }

@@ -22,6 +22,7 @@ enum class ToolKind {
     polygon, ///< Go round by clicks: a shoreline, closed water.
     lasso,   ///< Go round with the button held: soundings to set aside.
     shore,   ///< Take hold of the corners of the shoreline.
+    stroke,  ///< Draw a line with the button held: where a section is to be cut.
 };
 
 /// What a tool has made.
@@ -42,7 +43,10 @@ struct ShoreMade {
     water::ShoreCorner corner; ///< Of a new one: the corner before it.
     geo::WaterPoint at;
 };
-using Made = std::variant<PointMade, LineMade, RingMade, ShoreMade>;
+struct StrokeMade {
+    geo::Path line; ///< Of at least two points.
+};
+using Made = std::variant<PointMade, LineMade, RingMade, ShoreMade, StrokeMade>;
 
 struct ChartContent;
 

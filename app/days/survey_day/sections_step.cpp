@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/section_changes_part.h"
 #include "app/days/survey_day/sections_view.h"
 #include "app/days/survey_day/steps.h"
 #include "app/edits/change_settings.h"
@@ -28,10 +29,13 @@ public:
                                     [&](water::Settings& s) { s.sectionArea = *areaOf(text); }));
                             });
         table_ = new widgets::PlainTable(
-            {tr("Section"), tr("Area"), tr("Mean"), tr("Deepest"), tr("Weed")}, rowsShown, this);
+            {tr("Section"), tr("Area"), tr("Mean"), tr("Weed"), tr("Fished")}, rowsShown, this);
         table_->setEditableColumn(0);
         addWide(table_);
-        details_ = addWords();
+        coverage_ = addWords();
+        card_ = addWords();
+        changes_ = new SectionChangesPart(context);
+        addWide(changes_);
         auto* help = addWords();
         setWords(help, tr("Double-click a name to give your own; it stays with its place when the "
                           "water is drawn again."));
@@ -50,8 +54,10 @@ protected:
         wanted_->showAmount(view.wanted);
         table_->setVisible(!view.rows.empty());
         table_->setRows(view.rows);
-        detailWords_ = view.details;
+        setWords(coverage_, view.coverage);
+        cards_ = view.cards;
         showChosen();
+        changes_->refresh();
         return {view.state, input.isStale(water::Step::sections)};
     }
 
@@ -71,15 +77,17 @@ private:
     void showChosen() {
         const int chosen = context_.chart.content().selectedSection.value_or(-1);
         table_->chooseQuietly(chosen);
-        setWords(details_, chosen >= 0 && chosen < static_cast<int>(detailWords_.size())
-                               ? detailWords_[static_cast<std::size_t>(chosen)]
-                               : QString());
+        setWords(card_, chosen >= 0 && chosen < static_cast<int>(cards_.size())
+                            ? cards_[static_cast<std::size_t>(chosen)]
+                            : QString());
     }
 
     widgets::AmountField* wanted_ = nullptr;
     widgets::PlainTable* table_ = nullptr;
-    QLabel* details_ = nullptr;
-    std::vector<QString> detailWords_;
+    QLabel* coverage_ = nullptr;
+    QLabel* card_ = nullptr;
+    std::vector<QString> cards_;
+    SectionChangesPart* changes_ = nullptr;
 };
 
 } // namespace

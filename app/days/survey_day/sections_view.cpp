@@ -1,23 +1,95 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/sections_view.h"
 
+#include "core/water/section_use.h"
+
+#include <algorithm>
+
 namespace days::survey_day {
 
 namespace {
 
 using wording::Words;
 
-QString detailOf(const sections::Section& section, const Words& words, bool hasLaunch) {
-    QStringList parts{QStringLiteral("%1 of bank").arg(words.length(section.shore)),
-                      QStringLiteral("%1 of drop-off").arg(words.length(section.dropOff)),
-                      QStringLiteral("%1 sounded, %2 inferred, %3 a guess")
-                          .arg(Words::share(section.trustShare[0]),
-                               Words::share(section.trustShare[1]),
-                               Words::share(section.trustShare[2]))};
+const QString between = QStringLiteral(" · ");
+
+QString counted(std::size_t count, const QString& one, const QString& more) {
+    return QStringLiteral("%1 %2").arg(Words::count(count), count == 1 ? one : more);
+}
+
+QString placeLine(const sections::Section& section, const Words& words, bool hasLaunch) {
+    QStringList parts{QStringLiteral("Down to %1").arg(words.depth(section.maxDepth)),
+                      QStringLiteral("%1 of bank").arg(words.length(section.shore)),
+                      QStringLiteral("%1 of drop-off").arg(words.length(section.dropOff))};
     if (hasLaunch) {
         parts.push_back(QStringLiteral("%1 from the launch").arg(words.length(section.fromLaunch)));
     }
-    return parts.join(QStringLiteral(" · "));
+    return parts.join(between);
+}
+
+QString bandLine(const sections::Section& section, const contours::Bands& bands,
+                 const Words& words) {
+    QStringList parts;
+    for (std::size_t k = 0; k < section.bandShare.size() && k < bands.count(); ++k) {
+        if (section.bandShare[k] >= 0.005) {
+            parts.push_back(QStringLiteral("%1 %2").arg(
+                words.depthRange(bands.from(k), bands.to(k)), Words::share(section.bandShare[k])));
+        }
+    }
+    return parts.join(between);
+}
+
+QString trustLine(const sections::Section& section) {
+    return QStringLiteral("%1 sounded, %2 inferred, %3 a guess")
+        .arg(Words::share(section.trustShare[0]), Words::share(section.trustShare[1]),
+             Words::share(section.trustShare[2]));
+}
+
+QString fishedLine(const water::SectionUse& use) {
+    if (use.stays == 0) {
+        return use.fishedShare < 0.005
+                   ? QStringLiteral("Never fished")
+                   : QStringLiteral("Never anchored in; %1 within a cast of a stay beside it")
+                         .arg(Words::share(use.fishedShare));
+    }
+    return QStringLiteral("%1 in %2 rod-hours (%3, %4 without a fish); %5 of it within a cast")
+        .arg(QStringLiteral("%1 fish").arg(use.tally.fish),
+             QString::number(use.tally.rodHours, 'f', 0),
+             counted(static_cast<std::size_t>(use.stays), QStringLiteral("stay"),
+                     QStringLiteral("stays")),
+             Words::count(static_cast<std::size_t>(use.blanks)), Words::share(use.fishedShare));
+}
+
+QString windLine(const water::SectionUse& use, const logbook::Wind& wind, const Words& words) {
+    if (wind.speed.inMetresPerSecond() <= 0.0) {
+        return {}; // none is set
+    }
+    return QStringLiteral("In tomorrow's wind, %1: %2 of open water upwind, waves about %3")
+        .arg(words.wind(wind), words.length(use.fetch),
+             words.fineDepth(units::Depth::fromLength(use.waves)));
+}
+
+QString fishedCell(const water::SectionUse& use) {
+    return use.stays == 0 ? QStringLiteral("never")
+                          : QStringLiteral("%1 in %2 h")
+                                .arg(use.tally.fish)
+                                .arg(QString::number(use.tally.rodHours, 'f', 0));
+}
+
+QString coverageOf(const sections::SectionMap& map, const std::vector<water::SectionUse>& uses) {
+    double whole_m2 = 0.0;
+    double fished_m2 = 0.0;
+    for (std::size_t i = 0; i < uses.size(); ++i) {
+        const double area_m2 = map.sections[i].area.inSquareMetres();
+        whole_m2 += area_m2;
+        fished_m2 += uses[i].fishedShare * area_m2;
+    }
+    const auto never = static_cast<std::size_t>(
+        std::ranges::count_if(uses, [](const water::SectionUse& use) { return use.stays == 0; }));
+    return QStringLiteral("%1 of %2 never fished; %3 of the water lies within a cast of a stay.")
+        .arg(Words::count(never),
+             counted(uses.size(), QStringLiteral("section"), QStringLiteral("sections")),
+             Words::share(whole_m2 > 0.0 ? fished_m2 / whole_m2 : 0.0));
 }
 
 } // namespace
@@ -30,18 +102,52 @@ SectionsView sectionsViewOf(const ViewInput& input) {
         view.state = QStringLiteral("not divided yet");
         return view;
     }
-    const std::size_t count = map->sections.size();
-    view.state =
-        QStringLiteral("%1 %2 of about %3")
-            .arg(count)
-            .arg(count == 1 ? QStringLiteral("section") : QStringLiteral("sections"), view.wanted);
-    for (const sections::Section& section : map->sections) {
+    view.state = QStringLiteral("%1 of about %2")
+                     .arg(counted(map->sections.size(), QStringLiteral("section"),
+                                  QStringLiteral("sections")),
+                          view.wanted);
+    std::vector<water::SectionUse> uses = water::useOfSections(input.water, input.derived);
+    const bool hasUses = uses.size() == map->sections.size();
+    for (std::size_t i = 0; i < map->sections.size(); ++i) {
+        const sections::Section& section = map->sections[i];
         view.rows.push_back({QString::fromStdString(section.name), input.words.area(section.area),
-                             input.words.depth(section.meanDepth),
-                             input.words.depth(section.maxDepth), Words::share(section.weedShare),
-                             Words::share(section.trustShare[2])});
-        view.details.push_back(detailOf(section, input.words, input.water.plan.launch.has_value()));
+                             input.words.depth(section.meanDepth), Words::share(section.weedShare),
+                             hasUses ? fishedCell(uses[i]) : QString()});
+        QStringList card{placeLine(section, input.words, input.water.plan.launch.has_value()),
+                         bandLine(section, input.water.settings.bands, input.words),
+                         trustLine(section)};
+        if (hasUses) {
+            card.push_back(fishedLine(uses[i]));
+            card.push_back(windLine(uses[i], input.water.plan.day.wind, input.words));
+        }
+        card.removeAll(QString());
+        view.cards.push_back(card.join('\n'));
     }
+    view.coverage = hasUses ? coverageOf(*map, uses) : QString();
+    return view;
+}
+
+SectionChangesView sectionChangesViewOf(const ViewInput& input) {
+    SectionChangesView view;
+    const auto& map = input.derived.sections;
+    const std::size_t count = input.water.sectionChanges.size();
+    view.hasAny = count > 0;
+    view.canSplit = map != nullptr && !map->sections.empty();
+    view.canJoin = map != nullptr && map->sections.size() > 1;
+    if (!view.hasAny) {
+        return view;
+    }
+    QStringList lines{counted(count, QStringLiteral("change by hand; it is made again"),
+                              QStringLiteral("changes by hand; they are made again")) +
+                      QStringLiteral(" whenever the water is drawn.")};
+    if (map) {
+        for (const sections::ChangeRefused& refused : map->refused) {
+            lines.push_back(QStringLiteral("Change %1 does not fit this map: %2.")
+                                .arg(refused.change + 1)
+                                .arg(QString::fromStdString(refused.why.what)));
+        }
+    }
+    view.words = lines.join('\n');
     return view;
 }
 

@@ -14,10 +14,21 @@ namespace days::survey_day {
 struct SectionsView {
     QString state;
     QString wanted;                ///< Size of a section.
-    std::vector<QStringList> rows; ///< Name, area, mean and greatest depth, weed.
-    std::vector<QString> details;  ///< What a row has no room for: bank, drop-off, trust, way.
+    std::vector<QStringList> rows; ///< Name, area, mean depth, weed, what was fished in it.
+    std::vector<QString> cards;    ///< What a row has no room for, in lines.
+    QString coverage; ///< How much of the water was ever fished; empty without sections.
 };
 
 [[nodiscard]] SectionsView sectionsViewOf(const ViewInput& input);
+
+/// What the user changed about the division.
+struct SectionChangesView {
+    QString words; ///< How many changes there are, and which cannot be made any more.
+    bool hasAny = false;
+    bool canSplit = false;
+    bool canJoin = false;
+};
+
+[[nodiscard]] SectionChangesView sectionChangesViewOf(const ViewInput& input);
 
 } // namespace days::survey_day

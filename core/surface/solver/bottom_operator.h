@@ -29,8 +29,8 @@ public:
 
 private:
     struct Pull {
-        Footprint at;
-        double weight;
+        Footprint at{};
+        double weight = 0.0;
     };
     /// Weighted differences of one row of the rectangle, each at its own cell.
     struct Row {

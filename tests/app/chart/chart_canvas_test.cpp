@@ -208,6 +208,19 @@ TEST_F(ShoreToolTest, FollowsTheShoreWhenItIsUndone) {
     EXPECT_EQ(made[0].corner, (water::ShoreCorner{0, 0, 2}));
 }
 
+TEST_F(ChartCanvasTest, AStrokeGivesTheLineDrawnAndASlipOfTheHandNothing) {
+    canvas.setTool(chart::ToolKind::stroke);
+    geo::Path line;
+    QObject::connect(&canvas, &ChartCanvas::strokeDrawn,
+                     [&](const geo::Path& made) { line = made; });
+    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({-100, 0}));
+    EXPECT_TRUE(line.empty());
+    drag(pixelOf({-100, 0}), pixelOf({150, 80}));
+    ASSERT_GE(line.size(), 2U);
+    EXPECT_NEAR(line.front().x_m, -100.0, 2.0);
+    EXPECT_NEAR(line.back().y_m, 80.0, 2.0);
+}
+
 TEST_F(ChartCanvasTest, PointingSaysWhereAndLeavingThatNothingIs) {
     std::vector<std::optional<geo::WaterPoint>> told;
     QObject::connect(&canvas, &ChartCanvas::pointedAt, [&](auto place) { told.push_back(place); });

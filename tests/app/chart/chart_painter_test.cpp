@@ -55,6 +55,25 @@ TEST(ChartPainter, EveryLayerDrawsSomethingAndNothingWhereSwitchedOff) {
     }
 }
 
+TEST(ChartPainter, ADropOffThatBeginsAtTheShoreIsDrawnLikeAnyOther) {
+    ChartContent content = support::starContent();
+    content.shown = {LayerKind::structure};
+    const chart::ViewFrame view = chart::wholeWater(content, size);
+    const QImage before = painted(content, view);
+    const auto with = [&](auto change) {
+        auto zones = std::make_shared<structure::ZoneMap>(*content.derived.structure);
+        for (structure::Zone& zone : zones->zones) {
+            change(zone);
+        }
+        ChartContent changed = content;
+        changed.derived.structure = zones;
+        return painted(changed, view);
+    };
+    EXPECT_EQ(with([](structure::Zone& zone) { std::swap(zone.topEdges, zone.shoreTops); }),
+              before);
+    EXPECT_NE(with([](structure::Zone& zone) { zone.topEdges.clear(); }), before);
+}
+
 TEST(ChartPainter, BandsShowTheColourOfTheirDepth) {
     ChartContent content = support::starContent();
     content.shown = {LayerKind::depth};

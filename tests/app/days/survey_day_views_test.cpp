@@ -301,14 +301,65 @@ TEST(WeedView, ShowsNoHeightWhereThereIsNoWeed) {
     EXPECT_EQ(view.notes[1][1], "1.2 m");
 }
 
-TEST(SectionsView, HasADetailForEveryRow) {
+TEST(SectionsView, HasACardForEveryRow) {
     const water::Water water = support::starWater();
     const water::Derived derived = support::starDerived();
     const auto view = survey_day::sectionsViewOf({water, derived, metric, {}});
     ASSERT_TRUE(derived.sections != nullptr);
     EXPECT_EQ(view.rows.size(), derived.sections->sections.size());
-    EXPECT_EQ(view.details.size(), view.rows.size());
+    EXPECT_EQ(view.cards.size(), view.rows.size());
     EXPECT_EQ(view.wanted, "4.0 ha");
+}
+
+TEST(SectionsView, TellsEffortAndFishOfASectionAndWhichWereNeverFished) {
+    water::Water water = support::starWater();
+    water.plan.day.wind.speed = units::Speed::metresPerSecond(6.0);
+    water::Derived derived = support::starDerived();
+    // The cell under each middle is enough to know a section by.
+    auto map = std::make_shared<sections::SectionMap>(*derived.sections);
+    for (std::size_t i = 0; i < map->sections.size(); ++i) {
+        const grid::GridFrame& frame = map->sectionOfCell.frame();
+        const std::size_t cell = frame.index(frame.cellOf(map->sections[i].middle));
+        map->sections[i].cells = {cell};
+        map->sectionOfCell[cell] = static_cast<sections::SectionNumber>(i);
+    }
+    derived.sections = map;
+    const auto& all = map->sections;
+    ASSERT_GE(all.size(), 2U);
+    logbook::Stay stay;
+    stay.place = water.frame->toEarth(all[1].middle);
+    stay.end = stay.start + std::chrono::hours(4);
+    stay.rods = 3;
+    stay.runs.resize(3);
+    stay.runs[0].landed = stay.runs[1].landed = true;
+    stay.runs[2].landed = false;
+    water.log = {stay};
+    const auto view = survey_day::sectionsViewOf({water, derived, metric, {}});
+    EXPECT_EQ(view.rows[0].back(), "never");
+    EXPECT_EQ(view.rows[1].back(), "2 in 12 h");
+    EXPECT_TRUE(view.cards[0].contains("Never fished")) << view.cards[0].toStdString();
+    EXPECT_TRUE(view.cards[1].contains("2 fish in 12 rod-hours (1 stay, 0 without a fish)"))
+        << view.cards[1].toStdString();
+    EXPECT_TRUE(view.coverage.startsWith(
+        QStringLiteral("%1 of %2 sections never fished").arg(all.size() - 1).arg(all.size())))
+        << view.coverage.toStdString();
+    EXPECT_TRUE(view.cards[0].contains("of open water upwind"));
+}
+
+TEST(SectionChangesView, TellsWhichChangeDoesNotFitTheMapAnyMore) {
+    water::Water water = support::starWater();
+    water::Derived derived = support::starDerived();
+    EXPECT_FALSE(survey_day::sectionChangesViewOf({water, derived, metric, {}}).hasAny);
+    water.sectionChanges.resize(2);
+    auto map = std::make_shared<sections::SectionMap>(*derived.sections);
+    map->refused = {{1, {base::ErrorKind::unusableInput, "the two sections do not touch", "", ""}}};
+    derived.sections = map;
+    const auto view = survey_day::sectionChangesViewOf({water, derived, metric, {}});
+    EXPECT_TRUE(view.hasAny && view.canSplit && view.canJoin);
+    EXPECT_TRUE(view.words.startsWith("2 changes by hand"));
+    EXPECT_TRUE(
+        view.words.contains("Change 2 does not fit this map: the two sections do not touch"))
+        << view.words.toStdString();
 }
 
 TEST(NextView, SaysHowLongTheTripIsAndWhatItBrings) {

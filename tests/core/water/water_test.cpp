@@ -120,6 +120,11 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
               "sections ");
     EXPECT_EQ(touched([](Water& w) { w.plan.day.levelChange = units::Length::metres(-0.4); }),
               "level ");
+    EXPECT_EQ(touched([](Water& w) {
+                  w.sectionChanges.push_back(
+                      {sections::SectionChange::Kind::split, {}, {{3.1, 55.2}, {3.11, 55.2}}});
+              }),
+              "sections ");
     EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
     EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
 }

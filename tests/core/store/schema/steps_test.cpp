@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/schema/steps.h"
 
+#include "core/store/keep_parts.h"
 #include "core/store/statement.h"
+#include "core/store/transaction.h"
 #include "core/store/water_store.h"
 #include "tests/support/random_water.h"
 #include "tests/support/scratch_folder.h"
@@ -24,6 +26,30 @@ void addGrebes(Connection& connection) {
 void addAndStumble(Connection& connection) {
     connection.execute("DELETE FROM settings");
     connection.execute("INSERT INTO nowhere VALUES (1)");
+}
+
+/// The published steps, and these behind them.
+std::vector<store::schema::Step> withBehind(std::initializer_list<store::schema::Step> more) {
+    const auto published = store::schema::publishedSteps();
+    std::vector<store::schema::Step> steps(published.begin(), published.end());
+    steps.insert(steps.end(), more);
+    return steps;
+}
+
+/// A file as the first published version left it: nothing behind step 1 is in it.
+void writeByTheFirstVersion(const std::filesystem::path& path, const water::Water& water) {
+    const auto connection = Connection::open(path, Connection::Access::create).value();
+    const std::array<store::schema::Step, 1> first{store::schema::layStep1};
+    ASSERT_TRUE(store::schema::bringUpToDate(*connection, 0, first).has_value());
+    store::Transaction transaction(*connection);
+    store::keepDays(*connection, water, nullptr, quiet);
+    for (const auto keep :
+         {store::keepFacts, store::keepShoreline, store::keepLeadLine, store::keepWeedNotes,
+          store::keepHouseRules, store::keepSectionNames, store::keepPlan, store::keepLog}) {
+        keep(*connection, water);
+    }
+    const auto written = transaction.commit();
+    ASSERT_TRUE(written.has_value()) << written.error().sentence();
 }
 
 bool hasTable(Connection& connection, std::string_view name) {
@@ -49,24 +75,25 @@ protected:
 };
 
 TEST_F(Steps, RunOnlyThoseThatTheFileHasNotSeen) {
-    const std::array<store::schema::Step, 2> two{store::schema::layStep1, addGrebes};
+    const auto steps = withBehind({addGrebes});
     const auto connection = opened();
-    EXPECT_EQ(store::schema::stepOf(*connection), 1);
-    const auto upgraded = store::schema::bringUpToDate(*connection, 1, two);
+    const std::int64_t newest = store::schema::newestStep();
+    EXPECT_EQ(store::schema::stepOf(*connection), newest);
+    const auto upgraded = store::schema::bringUpToDate(*connection, newest, steps);
     ASSERT_TRUE(upgraded.has_value()) << upgraded.error().sentence();
-    EXPECT_EQ(store::schema::stepOf(*connection), 2);
+    EXPECT_EQ(store::schema::stepOf(*connection), newest + 1);
     EXPECT_TRUE(hasTable(*connection, "grebes"));
-    // This program knows one step: it leaves the file alone from now on.
+    // This program does not know the step: it leaves the file alone from now on.
     EXPECT_EQ(store::stateOf(path), store::FileState::newer);
 }
 
 TEST_F(Steps, LeaveTheFileWhereItStoodWhenOneFails) {
-    const std::array<store::schema::Step, 3> three{store::schema::layStep1, addGrebes,
-                                                   addAndStumble};
+    const auto steps = withBehind({addGrebes, addAndStumble});
     {
         const auto connection = opened();
-        ASSERT_FALSE(store::schema::bringUpToDate(*connection, 1, three).has_value());
-        EXPECT_EQ(store::schema::stepOf(*connection), 1);
+        const std::int64_t newest = store::schema::newestStep();
+        ASSERT_FALSE(store::schema::bringUpToDate(*connection, newest, steps).has_value());
+        EXPECT_EQ(store::schema::stepOf(*connection), newest);
         EXPECT_FALSE(hasTable(*connection, "grebes"));
     }
     auto store = store::open(path);
@@ -77,6 +104,27 @@ TEST_F(Steps, LeaveTheFileWhereItStoodWhenOneFails) {
 TEST_F(Steps, AreAllDoneInAFreshFile) {
     const auto connection = opened();
     EXPECT_EQ(store::schema::stepOf(*connection), store::schema::newestStep());
+}
+
+TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
+    water::Water old = water;
+    old.sectionChanges.clear();
+    const auto oldPath = folder.path() / "old.gpkg";
+    writeByTheFirstVersion(oldPath, old);
+    ASSERT_EQ(store::stateOf(oldPath), store::FileState::older);
+    {
+        auto store = store::open(oldPath);
+        ASSERT_TRUE(store.has_value()) << store.error().sentence();
+        EXPECT_EQ((*store)->opening(), store::Opening::upgraded);
+        EXPECT_TRUE((*store)->load(quiet).value() == old);
+        old.sectionChanges = {{sections::SectionChange::Kind::split, {}, {{3.1, 55.2}, {3.2, 55}}}};
+        ASSERT_TRUE((*store)->save(old, std::array{water::Part::sections}, quiet).has_value());
+    }
+    EXPECT_EQ(store::stateOf(oldPath), store::FileState::current);
+    auto again = store::open(oldPath);
+    ASSERT_TRUE(again.has_value()) << again.error().sentence();
+    EXPECT_TRUE((*again)->load(quiet).value() == old);
+    EXPECT_TRUE((*again)->check(quiet).value().faults.empty());
 }
 
 } // namespace

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/survey_day/section_changes_part.h"
+
+#include "app/days/survey_day/sections_view.h"
+#include "app/edits/change_sections.h"
+
+#include <QLabel>
+#include <QLayout>
+#include <QPushButton>
+
+namespace days::survey_day {
+
+SectionChangesPart::SectionChangesPart(SurveyContext context) : SurveyStep(context) {
+    layout()->setContentsMargins(0, 0, 0, 0);
+    addHeading(tr("Cut otherwise"));
+    join_ = makeHand(Hand::join, tr("Join..."), tr("Make one section of two neighbours"));
+    split_ = makeHand(Hand::split, tr("Split..."), tr("Cut a section in two along a line"));
+    border_ = makeHand(Hand::border, tr("Move border..."),
+                       tr("Draw the border between two neighbours anew"));
+    addRow({join_, split_, border_});
+    words_ = addWords();
+    takeBack_ = makeButton(tr("Take last back"), {}, tr("The last of these changes is undone"),
+                           [this] { edits::takeBackSectionChange(context_.open); });
+    takeBackAll_ = makeButton(tr("Take all back"), {}, tr("The sections as they were laid out"),
+                              [this] { edits::takeBackSectionChanges(context_.open); });
+    addRow({takeBack_, takeBackAll_});
+    connect(&context_.chart, &ChartLink::askingChanged, this, [this] {
+        if (context_.chart.prompt() != prompt_) {
+            hand_ = Hand::none;
+            prompt_.clear();
+        }
+        join_->setChecked(hand_ == Hand::join);
+        split_->setChecked(hand_ == Hand::split);
+        border_->setChecked(hand_ == Hand::border);
+    });
+}
+
+QPushButton* SectionChangesPart::makeHand(Hand hand, const QString& words, const QString& help) {
+    QPushButton* button = makeButton(words, {}, help, [this, hand] { take(hand); });
+    button->setCheckable(true);
+    return button;
+}
+
+DayStepLine SectionChangesPart::refreshFrom(const ViewInput& input) {
+    const SectionChangesView view = sectionChangesViewOf(input);
+    join_->setEnabled(view.canJoin);
+    border_->setEnabled(view.canJoin);
+    split_->setEnabled(view.canSplit);
+    setWords(words_, view.words);
+    takeBack_->setVisible(view.hasAny);
+    takeBackAll_->setVisible(view.hasAny);
+    return {};
+}
+
+void SectionChangesPart::hideEvent(QHideEvent* event) {
+    SurveyStep::hideEvent(event);
+    if (hand_ != Hand::none) {
+        context_.chart.stopAsking();
+    }
+}
+
+void SectionChangesPart::take(Hand hand) {
+    if (hand_ == hand) {
+        context_.chart.stopAsking(); // The same button again.
+        return;
+    }
+    hand_ = hand;
+    if (hand == Hand::split) {
+        askLineOfCut();
+        return;
+    }
+    const auto& map = context_.open.derived().sections;
+    const int chosen = context_.chart.content().selectedSection.value_or(-1);
+    if (map && chosen >= 0 && chosen < static_cast<int>(map->sections.size())) {
+        askNeighbourOf(map->sections[static_cast<std::size_t>(chosen)].middle);
+    } else {
+        askFirst();
+    }
+}
+
+QString SectionChangesPart::asking(const QString& prompt) {
+    prompt_ = prompt;
+    return prompt;
+}
+
+void SectionChangesPart::askLineOfCut() {
+    context_.chart.askLine(
+        asking(tr("To split: with the button held, draw a line right across a section")),
+        [this](const geo::Path& line) {
+            return !isDone(edits::splitSection(context_.open, line));
+        });
+}
+
+void SectionChangesPart::askFirst() {
+    context_.chart.askPlaces(asking(hand_ == Hand::join
+                                        ? tr("To join: point at the first of two neighbours")
+                                        : tr("To move a border: point at one of its two sections")),
+                             [this](geo::WaterPoint place) {
+                                 if (const auto first = sectionUnder(place)) {
+                                     askNeighbourOf(*first);
+                                 }
+                                 return true;
+                             });
+}
+
+void SectionChangesPart::askNeighbourOf(geo::WaterPoint first) {
+    const auto& map = context_.open.derived().sections;
+    const auto number = map ? sections::sectionAt(*map, first) : sections::noSection;
+    if (number == sections::noSection) {
+        context_.chart.stopAsking();
+        return;
+    }
+    context_.chart.selectSection(number);
+    const QString name =
+        QString::fromStdString(map->sections[static_cast<std::size_t>(number)].name);
+    context_.chart.askPlaces(
+        asking(hand_ == Hand::join
+                   ? tr("To join: point at the neighbour that %1 is joined with").arg(name)
+                   : tr("To move a border: point at the neighbour of %1 beyond it").arg(name)),
+        [this, first](geo::WaterPoint place) {
+            const auto second = sectionUnder(place);
+            if (second && hand_ == Hand::border) {
+                askBorder(first, *second);
+                return true;
+            }
+            return !second || !isDone(edits::joinSections(context_.open, first, *second));
+        });
+}
+
+void SectionChangesPart::askBorder(geo::WaterPoint first, geo::WaterPoint second) {
+    context_.chart.askLine(
+        asking(tr("With the button held, draw the new border right across the two sections")),
+        [this, first, second](const geo::Path& line) {
+            return !isDone(edits::moveBorder(context_.open, first, second, line));
+        });
+}
+
+std::optional<geo::WaterPoint> SectionChangesPart::sectionUnder(geo::WaterPoint place) {
+    const auto& map = context_.open.derived().sections;
+    const auto number = map ? sections::sectionAt(*map, place) : sections::noSection;
+    if (number == sections::noSection) {
+        tell({base::ErrorKind::unusableInput, "there is no section at this place", "",
+              "point at another"});
+        return std::nullopt;
+    }
+    return map->sections[static_cast<std::size_t>(number)].middle;
+}
+
+bool SectionChangesPart::isDone(const base::Result<void>& done) {
+    tellIfWrong(done);
+    return done.has_value();
+}
+
+} // namespace days::survey_day
