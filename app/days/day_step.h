@@ -44,6 +44,8 @@ protected:
     /// A field whose wrong input is kept, marked, and explained below it.
     widgets::AmountField* addAmount(const AmountEntry& entry,
                                     const std::function<void(const QString&)>& enter);
+    /// The speed of the boat: one amount of the plan, asked for wherever a way takes time.
+    widgets::AmountField* addBoatSpeed(const QString& help);
     void tell(const base::Error& error) { emit context_.open.failed(error); }
 
     DayContext context_;

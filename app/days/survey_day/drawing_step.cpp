@@ -41,8 +41,7 @@ public:
                 edits::setPlan(context_.open, tr("Set level"),
                                [&](marks::Plan& plan) { plan.day.levelChange = *lengthOf(text); });
             });
-        draw_ = makeButton(tr("Draw"), {}, tr("Draw the water again"),
-                           [this] { context_.open.deriveUpTo(water::Step::sections); });
+        draw_ = makeButton(tr("Draw"), {}, tr("Draw the water again"), [this] { draw(); });
         addRow({draw_});
         trust_ = addWords();
         chosen_ = addWords();
@@ -76,6 +75,14 @@ protected:
     }
 
 private:
+    void draw() {
+        if (context_.open.isCurrent(water::Step::sections)) {
+            emit context_.open.happened(
+                tr("The drawing is up to date: nothing has changed since it was made."));
+        } else {
+            context_.open.deriveUpTo(water::Step::sections);
+        }
+    }
     std::optional<units::Length> lengthOf(const QString& text) const {
         return wording::lengthTyped(text, context_.preferences.units());
     }

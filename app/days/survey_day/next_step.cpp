@@ -25,6 +25,7 @@ public:
         minutes_->setValue(120);
         minutes_->setSuffix(tr(" min"));
         addField(tr("Time for it"), minutes_, tr("On the water, from the launch and back"));
+        speed_ = addBoatSpeed(tr("While sounding, and between the lines"));
         save_ = makeButton(
             tr("Save as GPX..."), {},
             tr("The whole trip as one route for a plotter or phone: from the launch along "
@@ -56,6 +57,7 @@ protected:
         const auto lines = context_.chart.content().nextLines;
         const NextView view =
             nextViewOf(lines.get(), input.water.frame, input.words, table_->chosen());
+        speed_->showAmount(words().speed(water().plan.tackle.boatSpeed));
         propose_->setEnabled(input.derived.drawn != nullptr);
         save_->setEnabled(lines != nullptr);
         setWords(trip_, view.trip);
@@ -99,6 +101,7 @@ private:
     }
 
     QSpinBox* minutes_ = nullptr;
+    widgets::AmountField* speed_ = nullptr;
     QPushButton* propose_ = nullptr;
     QPushButton* save_ = nullptr;
     QLabel* trip_ = nullptr;

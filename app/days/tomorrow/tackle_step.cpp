@@ -55,16 +55,7 @@ public:
                                set(tr("Set scope"),
                                    [&](marks::Tackle& tackle) { tackle.scope = *scopeOf(text); });
                            });
-        speed_ = addAmount({tr("Boat speed"),
-                            tr("Between marks"),
-                            [this](const QString& text) { return speedOf(text).has_value(); },
-                            {},
-                            tr("a speed from 0.3 to 8 m/s, such as 3 kn")},
-                           [this](const QString& text) {
-                               set(tr("Set boat speed"), [&](marks::Tackle& tackle) {
-                                   tackle.boatSpeed = *speedOf(text);
-                               });
-                           });
+        speed_ = addBoatSpeed(tr("Between marks"));
     }
 
     DayStepLine refresh() override {
@@ -115,13 +106,6 @@ private:
         bool isNumber = false;
         const double scope = QString(text).replace(',', '.').toDouble(&isNumber);
         return isNumber && scope >= 1.5 && scope <= 10.0 ? std::optional(scope) : std::nullopt;
-    }
-
-    [[nodiscard]] std::optional<units::Speed> speedOf(const QString& text) const {
-        const auto speed = wording::speedTyped(text, words().units());
-        const bool isInRange =
-            speed && speed->inMetresPerSecond() >= 0.3 && speed->inMetresPerSecond() <= 8.0;
-        return isInRange ? speed : std::nullopt;
     }
 
     QSpinBox* rods_ = nullptr;

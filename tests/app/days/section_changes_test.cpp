@@ -2,11 +2,9 @@
 #include "app/days/chart_link.h"
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/survey_day.h"
-#include "app/edits/add_survey_day.h"
 #include "app/edits/change_sections.h"
-#include "app/edits/change_settings.h"
 #include "app/edits/name_section.h"
-#include "app/edits/set_shoreline.h"
+#include "tests/support/desk_bowl.h"
 
 #include <gtest/gtest.h>
 
@@ -26,22 +24,7 @@ class SectionChanges : public testing::Test {
 protected:
     void SetUp() override {
         ASSERT_TRUE(open_.create(folder_.filePath("small.gpkg"), "Skarrow Water"));
-        soundings::SurveyDay day;
-        day.passStarts = {0};
-        for (int i = 0; i < 900; ++i) {
-            const double x = -1.0 + 2.0 * (i % 30) / 29.0;
-            const double y = -1.0 + 2.0 * (i / 30) / 29.0;
-            day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
-                                     units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
-                                     {}});
-        }
-        ASSERT_TRUE(edits::addSurveyDay(open_, day));
-        ASSERT_TRUE(edits::setShoreline(
-            open_, {{{{3.096, 55.198}, {3.104, 55.198}, {3.104, 55.202}, {3.096, 55.202}}, {}}}));
-        ASSERT_TRUE(edits::changeSettings(open_, "Set cell", [](water::Settings& settings) {
-            settings.cell = units::Length::metres(6.0);
-        }));
-        derive();
+        ASSERT_TRUE(support::layBowl(open_));
         day_.steps().openStep(6);
         day_.resize(380, 900);
         day_.show();
@@ -55,11 +38,7 @@ protected:
         ASSERT_TRUE(neighbour_);
     }
 
-    void derive() {
-        open_.deriveUpTo(water::Step::sections);
-        open_.jobs().finishAll();
-        ASSERT_TRUE(open_.isCurrent(water::Step::sections));
-    }
+    void derive() { ASSERT_TRUE(support::derive(open_)); }
     const sections::SectionMap& map() { return *open_.derived().sections; }
     geo::WaterPoint middle(std::size_t section) { return map().sections.at(section).middle; }
     std::size_t neighbour() const { return neighbour_.value_or(0); }
