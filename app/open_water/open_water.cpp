@@ -87,9 +87,10 @@ void OpenWater::takeStore(std::unique_ptr<store::WaterStore> store, Water water)
         water, std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now()));
     water_ = std::make_shared<const Water>(std::move(water));
     derived_ = {};
+    recent_.forget();
     planned_.reset();
     planIsStale_ = true;
-    drawingKept_ = {};
+    drawingKept_.reset();
     loadKeptDrawing();
     emit opened();
     if (water_->frame && !water_->days.empty()) {
@@ -109,8 +110,9 @@ void OpenWater::loadKeptDrawing() {
     }
     auto kept = store_->loadDrawing(*outline);
     if (kept && *kept) {
-        drawingKept_ = (*kept)->stamp;
         derived_ = water::withKeptDrawing(*water_, std::move((*kept)->drawn), (*kept)->stamp);
+        drawingKept_ = derived_.drawn;
+        recent_.remember(derived_);
     }
 }
 
@@ -119,10 +121,19 @@ bool OpenWater::isCurrent(Step step) const {
 }
 
 void OpenWater::deriveUpTo(Step step) {
-    if (!water_->frame) {
-        return;
+    if (water_->frame) {
+        startDeriving(recent_.nearestTo(*water_), step);
     }
-    jobs_.start<Derived>(tr("Drawing the water"), deriving(water_, derived_, step),
+}
+
+void OpenWater::drawAfresh() {
+    if (water_->frame) {
+        startDeriving(water::withoutDrawing(derived_), Step::sections);
+    }
+}
+
+void OpenWater::startDeriving(Derived before, Step step) {
+    jobs_.start<Derived>(tr("Drawing the water"), deriving(water_, std::move(before), step),
                          [this, step, from = water_](base::Result<Derived> made) {
                              if (!made) {
                                  if (made.error().kind != base::ErrorKind::cancelled) {
@@ -130,10 +141,8 @@ void OpenWater::deriveUpTo(Step step) {
                                  }
                                  return;
                              }
-                             derived_ = std::move(*made);
                              planIsStale_ = true;
-                             keepFound();
-                             emit derivedChanged();
+                             takeDerived(std::move(*made));
                              // Undone and done again while it ran: what came home was made from
                              // another water.
                              if (from != water_ && !isCurrent(step)) {
@@ -142,10 +151,17 @@ void OpenWater::deriveUpTo(Step step) {
                          });
 }
 
+void OpenWater::takeDerived(Derived derived) {
+    derived_ = std::move(derived);
+    recent_.remember(derived_);
+    keepFound();
+    emit derivedChanged();
+}
+
 void OpenWater::planTomorrow() {
     using Both = std::pair<Derived, std::shared_ptr<const water::PlannedDay>>;
-    const auto work = [water = water_,
-                       before = derived_](base::Progress& progress) -> base::Result<Both> {
+    const auto work = [water = water_, before = recent_.nearestTo(*water_)](
+                          base::Progress& progress) -> base::Result<Both> {
         auto derived = water::derive(*water, before, Step::sections, progress);
         if (!derived) {
             return std::unexpected(derived.error());
@@ -164,11 +180,9 @@ void OpenWater::planTomorrow() {
             }
             return;
         }
-        derived_ = std::move(made->first);
         planned_ = std::move(made->second);
         planIsStale_ = false;
-        keepFound();
-        emit derivedChanged();
+        takeDerived(std::move(made->first));
         emit plannedChanged();
     });
 }
@@ -203,10 +217,9 @@ void OpenWater::keepFound() {
     if (!store_ || store_->isReadOnly()) {
         return;
     }
-    const water::Stamp stamp =
-        derived_.stamps.contains(Step::draw) ? derived_.stamps.at(Step::draw) : water::Stamp();
-    const bool isNewDrawing = derived_.drawn && stamp != drawingKept_;
-    drawingKept_ = stamp;
+    const bool isNewDrawing = derived_.drawn && derived_.drawn != drawingKept_;
+    const water::Stamp stamp = isNewDrawing ? derived_.stamps.at(Step::draw) : water::Stamp();
+    drawingKept_ = derived_.drawn;
     const auto work = [store = store_, water = water_, derived = derived_, planned = planned_,
                        isNewDrawing, stamp](base::Progress& progress) -> base::Result<void> {
         if (isNewDrawing) {

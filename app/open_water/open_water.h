@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/jobs/job_runner.h"
+#include "app/open_water/recently_derived.h"
 #include "core/store/water_store.h"
 #include "core/water/derived.h"
 #include "core/water/planned_day.h"
@@ -50,6 +51,8 @@ public:
 
     /// Makes again, in the background, whatever no longer holds, up to `step`.
     void deriveUpTo(water::Step step);
+    /// Draws the water with everything chosen anew, where after small edits some was kept.
+    void drawAfresh();
     /// Works out tomorrow in the background; derives first what is missing.
     void planTomorrow();
     /// Waits until every edit is in the file.
@@ -74,13 +77,16 @@ private:
     void keep(const std::vector<water::Part>& parts);
     void keepFound();
     void loadKeptDrawing();
+    void startDeriving(water::Derived before, water::Step step);
+    void takeDerived(water::Derived derived);
 
     std::shared_ptr<store::WaterStore> store_;
     std::shared_ptr<const water::Water> water_;
     water::Derived derived_;
+    RecentlyDerived recent_;
     std::shared_ptr<const water::PlannedDay> planned_;
     bool planIsStale_ = true;
-    water::Stamp drawingKept_;
+    std::shared_ptr<const surface::DrawnWater> drawingKept_; ///< In the file.
     QUndoStack undoStack_;
     jobs::JobRunner jobs_;
     jobs::JobRunner keeping_;

@@ -21,6 +21,8 @@ std::string reportText(const surface::DrawReport& report) {
               {"cells", report.cells},
               {"stiffness", report.stiffness},
               {"contour_stiffness", report.contourStiffness},
+              {"chosen_from", report.chosenFrom},
+              {"is_choice_kept", report.isChoiceKept},
               {"soundings_used", report.soundingsUsed},
               {"soundings_outside", report.soundingsOutside},
               {"spikes", report.spikes},
@@ -32,6 +34,14 @@ std::string reportText(const surface::DrawReport& report) {
         text["held_out"] = {{"median_m", report.heldOut->median_m},
                             {"mean_m", report.heldOut->mean_m},
                             {"soundings", report.heldOut->soundings}};
+    }
+    if (report.trustCurve) {
+        const surface::TrustCurve& curve = *report.trustCurve;
+        text["trust_curve"] = {{"factor", curve.factor},
+                               {"of_distance", curve.ofDistance},
+                               {"of_unevenness", curve.ofUnevenness},
+                               {"farthest_m", curve.farthest_m},
+                               {"floor_m", curve.floor_m}};
     }
     return text.dump();
 }
@@ -51,6 +61,16 @@ std::optional<surface::DrawReport> reportFrom(const std::string& text) {
         report.iterations = read.at("iterations").get<int>();
         report.drawSeconds = read.at("draw_s").get<double>();
         report.trustSeconds = read.at("trust_s").get<double>();
+        // Files of earlier versions do not tell the next three.
+        report.chosenFrom = read.value("chosen_from", std::size_t{0});
+        report.isChoiceKept = read.value("is_choice_kept", false);
+        if (read.contains("trust_curve")) {
+            const json& curve = read.at("trust_curve");
+            report.trustCurve = surface::TrustCurve{
+                curve.at("factor").get<double>(), curve.at("of_distance").get<double>(),
+                curve.at("of_unevenness").get<double>(), curve.at("farthest_m").get<double>(),
+                curve.at("floor_m").get<double>()};
+        }
         if (read.contains("held_out")) {
             const json& held = read.at("held_out");
             report.heldOut = surface::HeldOutError{held.at("median_m").get<double>(),

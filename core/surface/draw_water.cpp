@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
+#include <numeric>
 
 #include <fmt/format.h>
 
@@ -75,6 +76,7 @@ struct Job {
     const DrawSettings& settings;
     base::Progress& progress;
     solver::BottomSettings bottom;
+    const DrawnWater* before;
     std::vector<std::size_t> used; ///< Positions of the soundings drawn from.
     units::Length cell;
     DrawReport report;
@@ -94,13 +96,117 @@ grid::DepthGrid depthsOf(const Job& job, const solver::Ground& ground,
     return depth;
 }
 
+/// True where the drawing before was chosen from nearly the same.
+bool mayKeepChoice(const Job& job) {
+    constexpr double nearly = 0.02;
+    if (job.before == nullptr || !job.before->report.trustCurve || !job.settings.withTrust ||
+        job.settings.stiffness || job.settings.contourStiffness ||
+        job.before->report.cell != job.cell) {
+        return false;
+    }
+    const auto isNear = [](double now, double then) {
+        return std::abs(now - then) <= nearly * then;
+    };
+    const grid::Mask& mask = job.before->mask;
+    const double cells =
+        std::reduce(mask.shares().values().begin(), mask.shares().values().end(), 0.0);
+    return isNear(static_cast<double>(job.used.size()),
+                  static_cast<double>(job.before->report.chosenFrom)) &&
+           isNear(job.outline.area().inSquareMetres(), cells * mask.frame().cellArea_m2());
+}
+
+void keepChoice(Job& job) {
+    const DrawReport& before = job.before->report;
+    job.report.stiffness = before.stiffness;
+    job.report.contourStiffness = before.contourStiffness;
+    job.report.heldOut = before.heldOut;
+    job.report.trustCurve = before.trustCurve;
+    job.report.chosenFrom = before.chosenFrom;
+    job.report.isChoiceKept = true;
+}
+
+/// Stiffness and trust curve, from trials on larger cells with soundings held out.
+base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
+    auto coarse =
+        solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell), job.progress);
+    if (!coarse) {
+        return std::unexpected(coarse.error());
+    }
+    job.progress.begin("choosing the stiffness");
+    const solver::StiffnessChoice choice = solver::chooseStiffness(
+        *coarse, trendGround, job.outline, job.soundings, job.used, job.settings.stiffness,
+        job.settings.contourStiffness, job.bottom, job.progress);
+    if (choice.wasStopped || job.progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    job.report.stiffness = choice.stiffness;
+    job.report.contourStiffness = choice.contourStiffness;
+    job.report.heldOut = choice.heldOut;
+    job.report.chosenFrom = job.used.size();
+    if (!job.settings.withTrust) {
+        return {};
+    }
+    const Clock::time_point start = Clock::now();
+    job.progress.begin("judging the trust");
+    solver::BottomSettings chosen = job.bottom;
+    chosen.stiffness = choice.stiffness;
+    chosen.contourStiffness = choice.contourStiffness;
+    job.report.trustCurve =
+        solver::ErrorGrowth::from(solver::observeErrors(*coarse, trendGround, job.outline,
+                                                        job.soundings, job.used, chosen,
+                                                        job.progress),
+                                  chosen.soundingError_m)
+            .curve();
+    job.report.trustSeconds = secondsSince(start);
+    if (job.progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    return {};
+}
+
+/// The bottom of the drawing before on the cells of this one; the trend where that had none.
+solver::Bottom bottomBefore(const Job& job, const solver::Ground& ground,
+                            const solver::Field& trend) {
+    solver::Bottom before;
+    before.depth_m = trend;
+    const grid::GridFrame& frame = ground.frame();
+    const grid::DepthGrid& drawn = job.before->depth;
+    for (const solver::ActiveCells::Run& run : ground.cells.runs()) {
+        for (int col = run.begin; col < run.end; ++col) {
+            const grid::Cell then = drawn.frame().cellOf(frame.centre(
+                {col - solver::ActiveCells::padding, run.row - solver::ActiveCells::padding}));
+            if (drawn.frame().holds(then) && drawn.has(then)) {
+                before.depth_m[ground.cells.place(col, run.row)] =
+                    static_cast<double>(drawn.raw_m()[drawn.frame().index(then)]);
+            }
+        }
+    }
+    before.lay = solver::layOf(ground.cells, before.depth_m, solver::lastBlur_m(job.bottom));
+    return before;
+}
+
 /// What the solver needs, most of all memory, is given back with the bottom, and so is the trend.
 solver::Bottom bottomOf(const Job& job, const solver::Ground& ground, const solver::Field& trend) {
     solver::BottomDrawer drawer(ground.cells,
                                 solver::shorePullsOf(job.outline, ground.cells, ground.frame()),
                                 job.bottom.threads);
-    return drawer.draw(trend, solver::samplesOf(ground, job.soundings, job.used), job.bottom,
-                       nullptr, job.progress);
+    const std::vector<solver::Sample> samples = solver::samplesOf(ground, job.soundings, job.used);
+    return job.report.isChoiceKept ? drawer.redraw(trend, samples, job.bottom,
+                                                   bottomBefore(job, ground, trend), job.progress)
+                                   : drawer.draw(trend, samples, job.bottom, nullptr, job.progress);
+}
+
+base::Result<TrustGrid> trustOf(Job& job, const solver::Ground& ground,
+                                const solver::Bottom& bottom) {
+    if (!job.report.trustCurve) {
+        return solver::noTrust(ground);
+    }
+    const Clock::time_point start = Clock::now();
+    auto trust = solver::drawTrust(ground, bottom, job.soundings, job.used,
+                                   solver::ErrorGrowth(*job.report.trustCurve), job.bottom.threads,
+                                   job.progress);
+    job.report.trustSeconds += secondsSince(start);
+    return trust;
 }
 
 base::Result<DrawnWater> draw(Job& job) {
@@ -109,29 +215,19 @@ base::Result<DrawnWater> draw(Job& job) {
     if (!ground) {
         return std::unexpected(ground.error());
     }
-    auto coarse =
-        solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell), job.progress);
-    if (!coarse) {
-        return std::unexpected(coarse.error());
-    }
-    if (job.progress.stopAsked()) {
-        return std::unexpected(base::cancelled());
-    }
     job.progress.begin("reading the shape of the water");
     auto trendGround = solver::TrendGround::of(
         job.outline, solver::trendCellFor(job.outline, job.cell), job.bottom.threads, job.progress);
     if (!trendGround) {
         return std::unexpected(trendGround.error());
     }
-    job.progress.begin("choosing the stiffness");
-    const solver::StiffnessChoice choice = solver::chooseStiffness(
-        *coarse, *trendGround, job.outline, job.soundings, job.used, job.settings.stiffness,
-        job.settings.contourStiffness, job.bottom, job.progress);
-    if (choice.wasStopped || job.progress.stopAsked()) {
-        return std::unexpected(base::cancelled());
+    if (mayKeepChoice(job)) {
+        keepChoice(job);
+    } else if (auto chosen = choose(job, *trendGround); !chosen) {
+        return std::unexpected(chosen.error());
     }
-    job.bottom.stiffness = choice.stiffness;
-    job.bottom.contourStiffness = choice.contourStiffness;
+    job.bottom.stiffness = job.report.stiffness;
+    job.bottom.contourStiffness = job.report.contourStiffness;
     job.progress.begin("drawing the bottom");
     const solver::Bottom bottom = bottomOf(
         job, *ground,
@@ -141,28 +237,18 @@ base::Result<DrawnWater> draw(Job& job) {
     }
     DrawnWater drawn;
     drawn.depth = depthsOf(job, *ground, bottom);
-    drawn.report = job.report;
-    drawn.report.cell = job.cell;
-    drawn.report.cells = ground->cells.unknowns();
-    drawn.report.stiffness = choice.stiffness;
-    drawn.report.contourStiffness = choice.contourStiffness;
-    drawn.report.heldOut = choice.heldOut;
-    drawn.report.soundingsUsed = bottom.samples;
-    drawn.report.passes = job.bottom.passes;
-    drawn.report.iterations = bottom.iterations;
-    drawn.report.drawSeconds = secondsSince(start);
-    const Clock::time_point trustStart = Clock::now();
-    job.progress.begin("judging the trust");
-    auto trust = job.settings.withTrust
-                     ? solver::drawTrust({*ground, *coarse, *trendGround, job.outline,
-                                          job.soundings, job.used, job.bottom},
-                                         bottom, job.progress)
-                     : solver::noTrust(*ground);
+    auto trust = trustOf(job, *ground, bottom);
     if (!trust) {
         return std::unexpected(trust.error());
     }
     drawn.trust = std::move(*trust);
-    drawn.report.trustSeconds = secondsSince(trustStart);
+    job.report.cell = job.cell;
+    job.report.cells = ground->cells.unknowns();
+    job.report.soundingsUsed = bottom.samples;
+    job.report.passes = job.bottom.passes;
+    job.report.iterations = bottom.iterations;
+    job.report.drawSeconds = secondsSince(start) - job.report.trustSeconds;
+    drawn.report = std::move(job.report);
     drawn.mask = std::move(ground->mask);
     return drawn;
 }
@@ -194,11 +280,12 @@ std::vector<std::string> problemsIn(const DrawSettings& settings) {
 
 base::Result<DrawnWater> drawWater(const geo::Outline& outline,
                                    std::span<const soundings::KeptSounding> soundings,
-                                   const DrawSettings& settings, base::Progress& progress) {
+                                   const DrawSettings& settings, base::Progress& progress,
+                                   const DrawnWater* before) {
     if (std::optional<base::Error> refusal = refusalOf(soundings, settings)) {
         return std::unexpected(std::move(*refusal));
     }
-    Job job{outline, soundings, settings, progress, bottomSettingsOf(settings), {}, {}, {}};
+    Job job{outline, soundings, settings, progress, bottomSettingsOf(settings), before, {}, {}, {}};
     std::vector<std::size_t> inside = insideOf(outline, soundings, settings.shoreOffset.inMetres());
     job.report.soundingsOutside = soundings.size() - inside.size();
     if (inside.empty()) {

@@ -4,6 +4,7 @@
 #include "core/grid/depth_grid.h"
 #include "core/grid/mask.h"
 #include "core/surface/trust.h"
+#include "core/surface/trust_curve.h"
 
 #include <optional>
 #include <vector>
@@ -25,6 +26,11 @@ struct DrawReport {
     double stiffness = 0.0;        ///< `a` of the bending energy, chosen or set.
     double contourStiffness = 0.0; ///< `b2`, the extra stiffness along contours, chosen or set.
     std::optional<HeldOutError> heldOut; ///< Absent where there were too few soundings to hold out.
+    std::optional<TrustCurve> trustCurve; ///< Absent where no trust was drawn.
+    /// Of how many soundings stiffness and trust curve were chosen; of fewer or more than are used
+    /// where they were kept from the drawing before.
+    std::size_t chosenFrom = 0;
+    bool isChoiceKept = false; ///< True where they were kept from the drawing before.
     std::size_t soundingsUsed = 0;
     std::size_t soundingsOutside = 0; ///< On land, left out.
     std::vector<std::size_t> spikes;  ///< Positions in the soundings given, left out as spikes.

@@ -61,8 +61,9 @@ Result<void> makeReduced(const Water& water, Derived& derived, Progress& progres
 Result<void> makeDrawn(const Water& water, Derived& derived, Progress& progress) {
     surface::DrawSettings settings;
     settings.cell = water.settings.cell;
-    auto drawn = shared(surface::drawWater(
-        *derived.outline, soundingsToDraw(water, *derived.checked), settings, progress));
+    auto drawn =
+        shared(surface::drawWater(*derived.outline, soundingsToDraw(water, *derived.checked),
+                                  settings, progress, derived.drawn.get()));
     if (!drawn) {
         return std::unexpected(drawn.error());
     }
@@ -295,6 +296,15 @@ Derived withKeptDrawing(const Water& water, surface::DrawnWater drawn, Stamp sta
     }
     derived.drawn = std::make_shared<const surface::DrawnWater>(std::move(drawn));
     derived.stamps[Step::draw] = stamp;
+    return derived;
+}
+
+Derived withoutDrawing(Derived derived) {
+    for (const Derivation& derivation : derivations) {
+        if (derivation.step != Step::reduce) {
+            forget(derived, derivation.step);
+        }
+    }
     return derived;
 }
 

@@ -25,4 +25,7 @@ namespace water {
 /// of the water.
 [[nodiscard]] Derived withKeptDrawing(const Water& water, surface::DrawnWater drawn, Stamp stamp);
 
+/// The same with the drawing, and all that stands on it, to be made anew.
+[[nodiscard]] Derived withoutDrawing(Derived derived);
+
 } // namespace water

@@ -208,6 +208,34 @@ void stopTheDrawing(benchmark::State& state) {
     state.counters["at share"] = at;
 }
 
+/// Drawing on after an edit that sets some soundings aside, beside drawing afresh. Argument: cells.
+void redrawAfterAnEdit(benchmark::State& state) {
+    auto lake = lakeToDraw();
+    if (!lake) {
+        state.SkipWithError(lake.error().sentence().c_str());
+        return;
+    }
+    const auto settings = settingsOf(cellFor(lake->outline, state.range(0)));
+    base::Progress progress;
+    const auto timed = [&](const surface::DrawnWater* before) {
+        const auto start = Stopping::Clock::now();
+        auto drawn = surface::drawWater(lake->outline, lake->soundings, settings, progress, before);
+        const std::chrono::duration<double> taken = Stopping::Clock::now() - start;
+        return std::pair(std::move(drawn), taken.count());
+    };
+    for (auto _ : state) {
+        const auto [afresh, afresh_s] = timed(nullptr);
+        lake->soundings.erase(lake->soundings.begin() + 100, lake->soundings.begin() + 110);
+        const auto [again, again_s] = timed(afresh ? &*afresh : nullptr);
+        if (!again || !again->report.isChoiceKept) {
+            state.SkipWithError("not drawn on");
+            break;
+        }
+        state.SetIterationTime(again_s);
+        state.counters["of a fresh drawing"] = again_s / afresh_s;
+    }
+}
+
 } // namespace
 
 BENCHMARK(drawTheWater)
@@ -222,6 +250,12 @@ BENCHMARK(drawTheWater)
     ->Iterations(1)
     ->UseManualTime();
 BENCHMARK(stopTheDrawing)
+    ->Arg(130'000)
+    ->Arg(1'000'000)
+    ->Unit(benchmark::kMillisecond)
+    ->Iterations(1)
+    ->UseManualTime();
+BENCHMARK(redrawAfterAnEdit)
     ->Arg(130'000)
     ->Arg(1'000'000)
     ->Unit(benchmark::kMillisecond)

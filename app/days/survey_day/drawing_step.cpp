@@ -76,11 +76,14 @@ protected:
 
 private:
     void draw() {
-        if (context_.open.isCurrent(water::Step::sections)) {
-            emit context_.open.happened(
-                tr("The drawing is up to date: nothing has changed since it was made."));
+        open_water::OpenWater& open = context_.open;
+        if (!open.isCurrent(water::Step::sections)) {
+            open.deriveUpTo(water::Step::sections);
+        } else if (open.derived().drawn && open.derived().drawn->report.isChoiceKept) {
+            open.drawAfresh();
         } else {
-            context_.open.deriveUpTo(water::Step::sections);
+            emit open.happened(
+                tr("The drawing is up to date: nothing has changed since it was made."));
         }
     }
     std::optional<units::Length> lengthOf(const QString& text) const {

@@ -53,6 +53,11 @@ QString chosenWords(const surface::DrawReport& report, bool isCellSet, const Wor
         return QStringLiteral("%1 %2: the usual, for want of soundings to try others on.")
             .arg(cell, capital);
     }
+    if (report.isChoiceKept) {
+        return QStringLiteral("%1 %2: kept from the drawing before, for so small a change. Draw "
+                              "chooses anew.")
+            .arg(cell, capital);
+    }
     return QStringLiteral("%1 %2: what foretold best the %3 soundings that were held out in turn. "
                           "Half of those lay within %4 of the drawing.")
         .arg(cell, capital, Words::count(static_cast<std::size_t>(report.heldOut->soundings)),

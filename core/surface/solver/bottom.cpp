@@ -17,6 +17,41 @@ constexpr double lastBlur = 0.5;
 /// So much shore counts as one observation, whatever the cell.
 constexpr double shoreMetresEach = 5.0;
 
+double errorOf_m(const Sample& sample, const BottomSettings& settings) {
+    return std::hypot(settings.soundingError_m, settings.soundingErrorShare * sample.depth_m);
+}
+
+/// How far the bottom misses the sample, in parts of what is held against neither.
+double misfitOf(const Sample& sample, const Bottom& bottom, const BottomSettings& settings) {
+    return std::abs(sample.at.of(bottom.depth_m) - sample.depth_m) /
+           (huber * errorOf_m(sample, settings));
+}
+
+/// Lets go of the contours round every sample that the bottom does not know yet: they run as if it
+/// were not there.
+void forgetContours(const ActiveCells& cells, const std::vector<Sample>& samples,
+                    const BottomSettings& settings, Bottom& bottom) {
+    const int reach = static_cast<int>(std::ceil(settings.blur_m / cells.cell_m()));
+    const int cols = cells.cols();
+    for (const Sample& sample : samples) {
+        if (misfitOf(sample, bottom, settings) <= 1.0) {
+            continue;
+        }
+        const int place = static_cast<int>(sample.at.places.front());
+        const int west = std::max(place % cols - reach, 0);
+        const int east = std::min(place % cols + reach, cols - 1);
+        for (int row = std::max(place / cols - reach, 0);
+             row <= std::min(place / cols + reach, cells.rows() - 1); ++row) {
+            for (Field* part :
+                 {&bottom.lay.contours.xx, &bottom.lay.contours.xy, &bottom.lay.contours.yy}) {
+                std::fill(part->begin() + static_cast<std::ptrdiff_t>(cells.place(west, row)),
+                          part->begin() + static_cast<std::ptrdiff_t>(cells.place(east, row)) + 1,
+                          0.0);
+            }
+        }
+    }
+}
+
 } // namespace
 
 BottomDrawer::BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shore, int threads)
@@ -24,17 +59,18 @@ BottomDrawer::BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shor
       right_(cells.places(), 0.0) {}
 
 void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& samples,
-                            const BottomSettings& settings, const Bottom& before, bool isFirst,
+                            const BottomSettings& settings, const Bottom& before, Pass way,
                             const base::Progress& progress) {
     const double a = settings.stiffness;
     const double membrane = a / (settings.reach_m * settings.reach_m);
-    const double alongContours = isFirst ? 0.0 : a * settings.contourStiffness;
+    const double alongContours = way.goesAlongContours ? a * settings.contourStiffness : 0.0;
     operator_.setBends(a, 0.0, 0.0, nullptr);
     operator_.multiply(trend, right_, settings.threads);
     for (double& value : right_) {
         value *= settings.trendBends - 1.0;
     }
-    operator_.setBends(a, membrane, alongContours, isFirst ? nullptr : &before.lay.contours);
+    operator_.setBends(a, membrane, alongContours,
+                       way.goesAlongContours ? &before.lay.contours : nullptr);
     StencilMatrix<float>& matrix = multigrid_.finest();
     matrix.clear();
     addBending(*cells_, a, matrix);
@@ -42,7 +78,7 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     if (progress.stopAsked()) {
         return;
     }
-    if (!isFirst) {
+    if (way.goesAlongContours) {
         addContourBending(*cells_, before.lay.contours, alongContours, matrix);
     }
     const auto pull = [&](const Footprint& at, double value, double weight) {
@@ -50,11 +86,11 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
         addPull(*cells_, at, value, weight, matrix, right_);
     };
     for (const Sample& sample : samples) {
-        const double error_m =
-            std::hypot(settings.soundingError_m, settings.soundingErrorShare * sample.depth_m);
-        const double off_m = std::abs(sample.at.of(before.depth_m) - sample.depth_m);
+        const double error_m = errorOf_m(sample, settings);
         const double trusted =
-            isFirst ? 1.0 : std::min(1.0, huber * error_m / std::max(off_m, 1e-9));
+            way.weighsMisfits
+                ? std::min(1.0, 1.0 / std::max(misfitOf(sample, before, settings), 1e-9))
+                : 1.0;
         pull(sample.at, sample.depth_m - sample.at.of(trend), trusted / (error_m * error_m));
     }
     if (progress.stopAsked()) {
@@ -74,6 +110,24 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     }
 }
 
+void BottomDrawer::solve(const Field& trend, const std::vector<Sample>& samples,
+                         const BottomSettings& settings, Pass pass, Bottom& bottom,
+                         const base::Progress& progress) {
+    assemble(trend, samples, settings, bottom, pass, progress);
+    Field& rest = bottom.depth_m; // for the while of the solution
+    cells_->forEach([&](std::size_t p, std::size_t) { rest[p] -= trend[p]; });
+    const Ended ended = conjugateGradients(
+        *cells_, [&](const Field& x, Field& y) { operator_.multiply(x, y, settings.threads); },
+        multigrid_, right_, rest, pass.isLast ? lastTolerance_m : firstTolerance_m, progress);
+    bottom.iterations += ended.iterations;
+    bottom.wasStopped = ended.wasStopped;
+    cells_->forEach([&](std::size_t p, std::size_t) { rest[p] += trend[p]; });
+}
+
+double lastBlur_m(const BottomSettings& settings) {
+    return settings.blur_m * lastBlur;
+}
+
 Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples,
                           const BottomSettings& settings, const Bottom* start,
                           const base::Progress& progress) {
@@ -82,22 +136,32 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
     bottom.lay = start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m);
     bottom.samples = samples.size();
     for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
-        assemble(trend, samples, settings, bottom, pass == 0, progress);
-        Field& rest = bottom.depth_m; // for the while of the solution
-        cells_->forEach([&](std::size_t p, std::size_t) { rest[p] -= trend[p]; });
-        const bool isLast = pass + 1 == settings.passes;
-        const Ended ended = conjugateGradients(
-            *cells_, [&](const Field& x, Field& y) { operator_.multiply(x, y, settings.threads); },
-            multigrid_, right_, rest, isLast ? lastTolerance_m : firstTolerance_m, progress);
-        bottom.iterations += ended.iterations;
-        bottom.wasStopped = ended.wasStopped;
-        cells_->forEach([&](std::size_t p, std::size_t) { rest[p] += trend[p]; });
-        if (ended.wasStopped) {
+        solve(trend, samples, settings, {pass > 0, pass > 0, pass + 1 == settings.passes}, bottom,
+              progress);
+        if (bottom.wasStopped) {
             break;
         }
         const double done = (pass + 1.0) / settings.passes;
         bottom.lay = {};
         bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done));
+    }
+    return bottom;
+}
+
+Bottom BottomDrawer::redraw(const Field& trend, const std::vector<Sample>& samples,
+                            const BottomSettings& settings, Bottom before,
+                            const base::Progress& progress) {
+    Bottom bottom = std::move(before);
+    bottom.samples = samples.size();
+    bottom.iterations = 0;
+    forgetContours(*cells_, samples, settings, bottom);
+    for (const bool isLast : {false, true}) {
+        solve(trend, samples, settings, {true, isLast, isLast}, bottom, progress);
+        if (bottom.wasStopped) {
+            break;
+        }
+        bottom.lay = {};
+        bottom.lay = layOf(*cells_, bottom.depth_m, lastBlur_m(settings));
     }
     return bottom;
 }

@@ -33,6 +33,9 @@ struct Bottom {
     bool wasStopped = false;
 };
 
+/// How wide the last pass looks for the directions of contours.
+[[nodiscard]] double lastBlur_m(const BottomSettings& settings);
+
 /// Draws one water, again and again with other samples or settings on the same cells. Keeps what
 /// does not change.
 class BottomDrawer {
@@ -43,15 +46,29 @@ public:
     /// sum_i (z(x_i) - d_i)^2 / s_i^2 + sum over shore of z^2 / s_s^2
     /// + a [ int |H (z - 0.7 m)|^2 + int |grad r|^2 / l^2 + b2 int c^2 (t' H r t)^2 ],
     /// solved `passes` times with directions t, shore slopes and Huber weights (at 8 s) renewed.
-    /// Starts from `start` where given.
+    /// Starts from `start` where given, of the same samples.
     [[nodiscard]] Bottom draw(const Field& trend, const std::vector<Sample>& samples,
                               const BottomSettings& settings, const Bottom* start,
                               const base::Progress& progress);
+    /// The same after a few samples have changed, from what was drawn before, whose `lay` is that
+    /// of a last pass. New samples are believed at first, as any are.
+    [[nodiscard]] Bottom redraw(const Field& trend, const std::vector<Sample>& samples,
+                                const BottomSettings& settings, Bottom before,
+                                const base::Progress& progress);
 
 private:
+    /// What a pass takes from the one before.
+    struct Pass {
+        bool goesAlongContours;
+        bool weighsMisfits;
+        bool isLast;
+    };
     void assemble(const Field& trend, const std::vector<Sample>& samples,
-                  const BottomSettings& settings, const Bottom& before, bool isFirst,
+                  const BottomSettings& settings, const Bottom& before, Pass pass,
                   const base::Progress& progress);
+    void solve(const Field& trend, const std::vector<Sample>& samples,
+               const BottomSettings& settings, Pass pass, Bottom& bottom,
+               const base::Progress& progress);
 
     const ActiveCells* cells_;
     std::vector<ShorePull> shore_;

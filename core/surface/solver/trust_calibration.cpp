@@ -131,16 +131,16 @@ observationsOf(const Ground& coarse, const geo::Outline& outline,
 
 ErrorGrowth ErrorGrowth::from(const std::vector<Observation>& observations,
                               double soundingError_m) {
-    ErrorGrowth growth;
-    growth.floor_m_ = sigmas * soundingError_m * (observations.size() < dense ? 1.0 : 0.5);
+    TrustCurve growth;
+    growth.floor_m = sigmas * soundingError_m * (observations.size() < dense ? 1.0 : 0.5);
     if (observations.size() < leastObservations) {
-        return growth;
+        return ErrorGrowth(growth);
     }
     std::vector<double> errors_m;
     for (const Observation& o : observations) {
         errors_m.push_back(beyondNoise_m(o, soundingError_m));
     }
-    growth.farthest_m_ = farthestOf(observations);
+    growth.farthest_m = farthestOf(observations);
     double least = INFINITY;
     std::vector<double> shape(observations.size());
     std::vector<double> ratios(observations.size());
@@ -154,21 +154,21 @@ ErrorGrowth ErrorGrowth::from(const std::vector<Observation>& observations,
             const double loss = pinballLoss(errors_m, shape, factor);
             if (loss < least) {
                 least = loss;
-                growth.factor_ = factor;
-                growth.ofDistance_ = p;
-                growth.ofUnevenness_ = a;
+                growth.factor = factor;
+                growth.ofDistance = p;
+                growth.ofUnevenness = a;
             }
         }
     }
-    return growth;
+    return ErrorGrowth(growth);
 }
 
 double ErrorGrowth::halfWidth_m(const TrustFacts& facts) const {
-    const double beyond = std::max(facts.distance_m / farthest_m_, 1.0);
-    return std::hypot(floor_m_, positionError_m * facts.slope,
-                      factor_ * growthOf(facts, ofDistance_, ofUnevenness_) *
-                              std::pow(beyond, 1.0 - ofDistance_) +
-                          unseen * farthest_m_ * (beyond - 1.0));
+    const double beyond = std::max(facts.distance_m / curve_.farthest_m, 1.0);
+    return std::hypot(curve_.floor_m, positionError_m * facts.slope,
+                      curve_.factor * growthOf(facts, curve_.ofDistance, curve_.ofUnevenness) *
+                              std::pow(beyond, 1.0 - curve_.ofDistance) +
+                          unseen * curve_.farthest_m * (beyond - 1.0));
 }
 
 std::vector<ErrorGrowth::Observation>

@@ -3,6 +3,7 @@
 
 #include "core/surface/solver/bottom.h"
 #include "core/surface/solver/trend_ground.h"
+#include "core/surface/trust_curve.h"
 
 #include <algorithm>
 #include <vector>
@@ -41,14 +42,13 @@ public:
     [[nodiscard]] static ErrorGrowth from(const std::vector<Observation>& observations,
                                           double soundingError_m);
 
+    explicit ErrorGrowth(const TrustCurve& curve) : curve_(curve) {}
+
     [[nodiscard]] double halfWidth_m(const TrustFacts& facts) const;
+    [[nodiscard]] const TrustCurve& curve() const { return curve_; }
 
 private:
-    double factor_ = 6.0;       ///< c
-    double ofDistance_ = 0.5;   ///< p
-    double ofUnevenness_ = 1.0; ///< a
-    double farthest_m_ = 1e6;   ///< Beyond which nothing was held out to go by.
-    double floor_m_ = 0.16;     ///< Half-width at a sounding on a level bottom.
+    TrustCurve curve_;
 };
 
 /// The distance that the trust goes by: to the nearest sounding or, the nearer, half as

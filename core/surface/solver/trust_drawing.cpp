@@ -24,44 +24,35 @@ TrustName nameFor(double toSounding_m, double cell_m, double halfWidth_m, double
 
 } // namespace
 
-base::Result<TrustGrid> drawTrust(const DrawnFrom& from, const Bottom& bottom,
-                                  base::Progress& progress) {
-    const ErrorGrowth growth =
-        ErrorGrowth::from(observeErrors(from.coarse, from.trendGround, from.outline, from.soundings,
-                                        from.used, from.settings, progress),
-                          from.settings.soundingError_m);
-    if (progress.stopAsked()) {
-        return std::unexpected(base::cancelled());
-    }
-    const Field uneven = unevennessOf(from.ground.cells, bottom.depth_m);
+base::Result<TrustGrid> drawTrust(const Ground& ground, const Bottom& bottom,
+                                  std::span<const soundings::KeptSounding> soundings,
+                                  std::span<const std::size_t> positions, const ErrorGrowth& growth,
+                                  int threads, base::Progress& progress) {
+    const Field uneven = unevennessOf(ground.cells, bottom.depth_m);
     std::vector<geo::WaterPoint> points;
-    points.reserve(from.used.size());
-    for (const std::size_t i : from.used) {
-        points.push_back({from.soundings[i].x_m, from.soundings[i].y_m});
+    points.reserve(positions.size());
+    for (const std::size_t i : positions) {
+        points.push_back({soundings[i].x_m, soundings[i].y_m});
     }
     const geo::NearestPoints nearest(points);
-    const grid::GridFrame& frame = from.ground.frame();
+    const grid::GridFrame& frame = ground.frame();
     grid::Grid<float> halfWidths_m(frame, NAN);
     grid::Grid<TrustName> names(frame, TrustName::guess);
-    const ActiveCells& cells = from.ground.cells;
-    parallelFor(
-        from.settings.threads, cells.runs().size(), 100, [&](std::size_t first, std::size_t last) {
-            for (std::size_t k = first; k < last && !progress.stopAsked(); ++k) {
-                const ActiveCells::Run& run = cells.runs()[k];
-                for (int col = run.begin; col < run.end; ++col) {
-                    const std::size_t p = cells.place(col, run.row);
-                    const grid::Cell cell{col - ActiveCells::padding,
-                                          run.row - ActiveCells::padding};
-                    const double toSounding_m = nearest.nearest(frame.centre(cell))->distance_m;
-                    const double halfWidth_m =
-                        growth.halfWidth_m({knownAt_m(toSounding_m, from.ground.shore_m[p]),
-                                            uneven[p], bottom.lay.slope[p]});
-                    halfWidths_m[cell] = static_cast<float>(halfWidth_m);
-                    names[cell] =
-                        nameFor(toSounding_m, frame.cell_m(), halfWidth_m, bottom.depth_m[p]);
-                }
+    const ActiveCells& cells = ground.cells;
+    parallelFor(threads, cells.runs().size(), 100, [&](std::size_t first, std::size_t last) {
+        for (std::size_t k = first; k < last && !progress.stopAsked(); ++k) {
+            const ActiveCells::Run& run = cells.runs()[k];
+            for (int col = run.begin; col < run.end; ++col) {
+                const std::size_t p = cells.place(col, run.row);
+                const grid::Cell cell{col - ActiveCells::padding, run.row - ActiveCells::padding};
+                const double toSounding_m = nearest.nearest(frame.centre(cell))->distance_m;
+                const double halfWidth_m = growth.halfWidth_m(
+                    {knownAt_m(toSounding_m, ground.shore_m[p]), uneven[p], bottom.lay.slope[p]});
+                halfWidths_m[cell] = static_cast<float>(halfWidth_m);
+                names[cell] = nameFor(toSounding_m, frame.cell_m(), halfWidth_m, bottom.depth_m[p]);
             }
-        });
+        }
+    });
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }

@@ -6,19 +6,12 @@
 
 namespace surface::solver {
 
-/// What a drawing was made from.
-struct DrawnFrom {
-    const Ground& ground;
-    const Ground& coarse; ///< Larger cells, for the trials.
-    const TrendGround& trendGround;
-    const geo::Outline& outline;
-    std::span<const soundings::KeptSounding> soundings;
-    const std::vector<std::size_t>& used;
-    const BottomSettings& settings;
-};
-
-/// The trust of each cell, calibrated on held-out soundings of this very water. \return cancelled.
-[[nodiscard]] base::Result<TrustGrid> drawTrust(const DrawnFrom& from, const Bottom& bottom,
+/// The trust of each cell of `bottom` as the error grows from the soundings at `positions`.
+/// \return cancelled.
+[[nodiscard]] base::Result<TrustGrid> drawTrust(const Ground& ground, const Bottom& bottom,
+                                                std::span<const soundings::KeptSounding> soundings,
+                                                std::span<const std::size_t> positions,
+                                                const ErrorGrowth& growth, int threads,
                                                 base::Progress& progress);
 
 /// Half-widths without bound, for a quick look.

@@ -3,6 +3,7 @@
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/survey_day.h"
 #include "app/days/tomorrow/tomorrow_day.h"
+#include "app/edits/set_aside_soundings.h"
 #include "tests/support/desk_bowl.h"
 
 #include <gtest/gtest.h>
@@ -35,6 +36,12 @@ protected:
         return nullptr;
     }
 
+    /// Sets a few soundings aside and draws the water on.
+    void setSomeAside() {
+        edits::setAsideSoundings(open_, {{100, 101, 102}});
+        ASSERT_TRUE(support::derive(open_));
+    }
+
     QTemporaryDir folder_;
     open_water::OpenWater open_;
     preferences::Preferences preferences_;
@@ -54,6 +61,30 @@ TEST_F(DrawnWaterAtTheDesk, DrawnAgainWithNothingChangedSaysSo) {
     EXPECT_TRUE(happened.at(0).at(0).toString().contains("up to date"));
     EXPECT_FALSE(open_.jobs().isBusy());
     EXPECT_EQ(open_.derived().drawn, before);
+}
+
+TEST_F(DrawnWaterAtTheDesk, AnEditUndoneTakesTheEarlierMapBack) {
+    const water::Derived before = open_.derived();
+    setSomeAside();
+    EXPECT_NE(open_.derived().drawn, before.drawn);
+    open_.undoStack().undo();
+    ASSERT_TRUE(support::derive(open_));
+    EXPECT_EQ(open_.derived().drawn, before.drawn);
+    EXPECT_EQ(open_.derived().sections, before.sections);
+}
+
+TEST_F(DrawnWaterAtTheDesk, DrawAfterASmallEditChoosesAnewAndKeepsThat) {
+    setSomeAside();
+    ASSERT_TRUE(open_.derived().drawn->report.isChoiceKept);
+    day_.steps().openStep(drawingStep);
+    named<QPushButton>(day_, "Draw")->click();
+    open_.jobs().finishAll();
+    EXPECT_FALSE(open_.derived().drawn->report.isChoiceKept);
+    open_.finishKeeping();
+    open_water::OpenWater other;
+    ASSERT_TRUE(other.open(open_.path()));
+    ASSERT_TRUE(other.derived().drawn);
+    EXPECT_FALSE(other.derived().drawn->report.isChoiceKept);
 }
 
 TEST_F(DrawnWaterAtTheDesk, SpeedOfTheBoatIsOneForSoundingAndForFishing) {
