@@ -40,6 +40,9 @@ surface::DrawnWater drawnOf(const MadeUpWater& water) {
     drawn.report.cell = units::Length::metres(4.0);
     drawn.report.stiffness = 1.0 / 3.0;
     drawn.report.heldOut = surface::HeldOutError{0.1, 0.2, 300};
+    drawn.report.trustCurve = surface::TrustCurve{5.0, 0.4, 0.75, 120.0, 0.1};
+    drawn.report.chosenFrom = 297;
+    drawn.report.isChoiceKept = true;
     drawn.report.spikes = {3, 99};
     drawn.report.iterations = 17;
     return drawn;
@@ -93,6 +96,9 @@ TEST(Drawing, IsGivenBackToTheLastBitWithItsStamp) {
     EXPECT_EQ(back.report.spikes, drawn.report.spikes);
     EXPECT_EQ(back.report.iterations, 17);
     EXPECT_EQ(back.report.heldOut.value_or(surface::HeldOutError()).mean_m, 0.2);
+    EXPECT_EQ(back.report.trustCurve, drawn.report.trustCurve);
+    EXPECT_EQ(back.report.chosenFrom, 297U);
+    EXPECT_TRUE(back.report.isChoiceKept);
 }
 
 TEST(Drawing, ReplacesTheOneBefore) {
