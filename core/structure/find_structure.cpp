@@ -114,6 +114,14 @@ grid::DepthGrid smoothed(const grid::DepthGrid& depth, Length scale) {
     return out;
 }
 
+/// A spur or trough has to cover four squares of the fine scale: less cannot be told from the bends
+/// of a bank.
+std::size_t leastLineCells(Length fineScale, double cell_m) {
+    constexpr double squares = 4.0;
+    return static_cast<std::size_t>(
+        std::ceil(squares * std::pow(fineScale.inMetres() / cell_m, 2)));
+}
+
 /// Drop-offs and gentle ground where no feature is.
 void markSlopes(KindGrid& kinds, const SlopeGrid& slope, const StructureReport& r) {
     const Grid<std::uint8_t> steep =
@@ -151,7 +159,9 @@ base::Result<ZoneMap> findStructure(const grid::DepthGrid& depth, const grid::Ma
     }
     const grid::DepthGrid calm = smoothed(depth, fineScale);
     KindGrid kinds(depth.frame(), -1);
-    markFeatures(kinds, calm, GroundForm::of(calm, slope, report.broadScale), report.highGround);
+    markFeatures(kinds, calm, GroundForm::of(calm, slope, report.broadScale),
+                 {report.highGround, leastLineCells(fineScale, cell_m),
+                  trustHalfWidth_m.size() != 0 ? &trustHalfWidth_m : nullptr});
     markSlopes(kinds, slope, report);
     progress.tell(0.6);
     if (progress.stopAsked()) {

@@ -37,8 +37,9 @@ std::vector<Side> sidesTo(double reach_cells, double cell_m) {
 GroundForm GroundForm::of(const grid::DepthGrid& depth, const SlopeGrid& slope,
                           units::Length reach) {
     constexpr float toll = 0.35F;
+    constexpr float basin = 0.005F;
     const grid::GridFrame& f = depth.frame();
-    GroundForm out{grid::Grid<float>(f, NAN), grid::Grid<float>(f, NAN)};
+    GroundForm out{grid::Grid<float>(f, NAN), grid::Grid<float>(f, NAN), grid::Grid<float>(f, NAN)};
     const std::vector<Side> sides = sidesTo(reach.inMetres() / f.cell_m(), f.cell_m());
     for (std::size_t i = 0; i < depth.size(); ++i) {
         if (!depth.has(i)) {
@@ -48,6 +49,7 @@ GroundForm GroundForm::of(const grid::DepthGrid& depth, const SlopeGrid& slope,
         const float here_m = depth.raw_m()[i];
         float ridge_m = -INFINITY;
         float valley_m = -INFINITY;
+        float trough_m = -INFINITY;
         for (const Side& s : sides) {
             const grid::Cell a{c.col + s.cols, c.row + s.rows};
             const grid::Cell b{c.col - s.cols, c.row - s.rows};
@@ -57,10 +59,12 @@ GroundForm GroundForm::of(const grid::DepthGrid& depth, const SlopeGrid& slope,
                 const float off_m = toll * 0.01F * slope.percent()[i] * s.distance_m;
                 ridge_m = std::max(ridge_m, low - here_m - off_m);
                 valley_m = std::max(valley_m, here_m - high - off_m);
+                trough_m = std::max(trough_m, here_m - high - off_m - basin * s.distance_m);
             }
         }
         out.ridge_m[i] = ridge_m;
         out.valley_m[i] = valley_m;
+        out.trough_m[i] = trough_m;
     }
     return out;
 }

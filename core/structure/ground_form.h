@@ -13,6 +13,9 @@ namespace structure {
 struct GroundForm {
     grid::Grid<float> ridge_m; ///< Both sides are deeper by this much; NaN where there is no water.
     grid::Grid<float> valley_m; ///< Both sides are shallower by this much; NaN likewise.
+    /// The same, less what the floor of a whole basin rises over that distance (1 in 200): the
+    /// middle of every lake is low ground, but not every lake has a trough along its middle.
+    grid::Grid<float> trough_m;
 
     /// Looks along four axes to `reach` and to half of it. A slope takes its toll: what does not
     /// stand out by a third of the fall over the same distance is only the bend of a bank. An
