@@ -5,6 +5,7 @@
 #include "core/geo/path.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -33,8 +34,12 @@ base::Error refusal(std::string what, std::string whatToDo) {
 
 class Reshaping {
 public:
-    Reshaping(grid::PieceGrid& pieces, std::size_t& count, const geo::WaterFrame& frame)
-        : pieces_(pieces), count_(count), frame_(frame) {}
+    Reshaping(grid::PieceGrid& pieces, std::size_t& count, const geo::WaterFrame& frame,
+              units::Area least)
+        : pieces_(pieces), count_(count), frame_(frame),
+          leastCells_(std::max<std::size_t>(
+              fewCells, static_cast<std::size_t>(
+                            std::ceil(least.inSquareMetres() / pieces.frame().cellArea_m2())))) {}
 
     Result<void> make(const SectionChange& change) {
         if (change.kind == SectionChange::Kind::split) {
@@ -53,6 +58,9 @@ public:
     }
 
 private:
+    using Cells = std::vector<std::size_t>;
+    static constexpr std::size_t fewCells = 4;
+
     std::int32_t pieceAt(geo::LonLat place) const {
         const Cell c = pieces_.frame().cellOf(frame_.toWater(place));
         return pieces_.frame().holds(c) ? pieces_[c] : -1;
@@ -80,8 +88,8 @@ private:
         return most == under.end() ? -1 : most->first;
     }
 
-    std::vector<std::size_t> cellsOf(std::int32_t piece) const {
-        std::vector<std::size_t> cells;
+    Cells cellsOf(std::int32_t piece) const {
+        Cells cells;
         for (std::size_t i = 0; i < pieces_.size(); ++i) {
             if (pieces_[i] == piece) {
                 cells.push_back(i);
@@ -144,7 +152,10 @@ private:
             return std::unexpected(refusal("the line runs through no section",
                                            "draw it across the section to be cut"));
         }
-        std::vector<std::vector<std::size_t>> sides = partedBy(pathOf(line), cellsOf(piece));
+        const geo::Path path = pathOf(line);
+        std::vector<Cells> apart = partedBy({}, cellsOf(piece));
+        std::iter_swap(apart.begin(), mostUnder(path, apart));
+        std::vector<Cells> sides = partedBy(path, apart.front());
         if (sides.size() < 2) {
             return std::unexpected(
                 refusal("the line does not cut the section in two",
@@ -152,6 +163,10 @@ private:
         }
         std::stable_sort(sides.begin(), sides.end(),
                          [](const auto& x, const auto& y) { return x.size() > y.size(); });
+        if (sides[1].size() < leastCells_) {
+            return std::unexpected(refusal("the line cuts off too little to be a section",
+                                           "draw it further inside the section"));
+        }
         const auto fresh = static_cast<std::int32_t>(count_++);
         for (const std::size_t i : sides[1]) {
             pieces_[i] = fresh;
@@ -159,11 +174,43 @@ private:
         for (std::size_t k = 2; k < sides.size(); ++k) {
             giveScrap(sides[k], piece, fresh);
         }
+        for (std::size_t k = 1; k < apart.size(); ++k) {
+            if (isNearer(apart[k].front(), sides[1], sides[0])) {
+                for (const std::size_t i : apart[k]) {
+                    pieces_[i] = fresh;
+                }
+            }
+        }
         return {};
     }
 
+    /// The part of a section with pockets that most of the line runs through, else the largest.
+    std::vector<Cells>::iterator mostUnder(const geo::Path& line, std::vector<Cells>& apart) const {
+        const std::set<std::size_t> under = cellsNear(line);
+        const auto rank = [&](const Cells& cells) {
+            return std::pair(std::count_if(cells.begin(), cells.end(),
+                                           [&](std::size_t i) { return under.contains(i); }),
+                             cells.size());
+        };
+        return std::max_element(apart.begin(), apart.end(),
+                                [&](const Cells& x, const Cells& y) { return rank(x) < rank(y); });
+    }
+
+    [[nodiscard]] bool isNearer(std::size_t from, const Cells& first, const Cells& second) const {
+        const grid::GridFrame& f = pieces_.frame();
+        const WaterPoint at = f.centre(f.cellAt(from));
+        const auto nearest_m = [&](const Cells& cells) {
+            double least_m = INFINITY;
+            for (const std::size_t i : cells) {
+                least_m = std::min(least_m, geo::distance_m(at, f.centre(f.cellAt(i))));
+            }
+            return least_m;
+        };
+        return nearest_m(first) < nearest_m(second);
+    }
+
     /// What a line with bends leaves over goes to the side that it touches most.
-    void giveScrap(const std::vector<std::size_t>& scrap, std::int32_t first, std::int32_t second) {
+    void giveScrap(const Cells& scrap, std::int32_t first, std::int32_t second) {
         const std::set<std::size_t> own(scrap.begin(), scrap.end());
         int withFirst = 0;
         int withSecond = 0;
@@ -181,17 +228,16 @@ private:
     }
 
     /// The cells in groups that hang together along sides without crossing the line.
-    std::vector<std::vector<std::size_t>> partedBy(const geo::Path& line,
-                                                   const std::vector<std::size_t>& cells) const {
+    std::vector<Cells> partedBy(const geo::Path& line, const Cells& cells) const {
         const std::set<std::size_t> near = cellsNear(line);
         const std::set<std::size_t> wanted(cells.begin(), cells.end());
         std::set<std::size_t> met;
-        std::vector<std::vector<std::size_t>> groups;
+        std::vector<Cells> groups;
         for (const std::size_t first : cells) {
             if (!met.insert(first).second) {
                 continue;
             }
-            std::vector<std::size_t> group{first};
+            Cells group{first};
             for (std::size_t k = 0; k < group.size(); ++k) {
                 const std::size_t from = group[k];
                 eachSide(from, [&](std::size_t to) {
@@ -238,14 +284,15 @@ private:
     grid::PieceGrid& pieces_;
     std::size_t& count_;
     const geo::WaterFrame& frame_;
+    std::size_t leastCells_;
 };
 
 } // namespace
 
 std::vector<ChangeRefused> reshapeSections(grid::PieceGrid& pieces, std::size_t& count,
                                            std::span<const SectionChange> changes,
-                                           const geo::WaterFrame& frame) {
-    Reshaping reshaping(pieces, count, frame);
+                                           const geo::WaterFrame& frame, units::Area least) {
+    Reshaping reshaping(pieces, count, frame, least);
     std::vector<ChangeRefused> refused;
     for (std::size_t k = 0; k < changes.size(); ++k) {
         if (auto made = reshaping.make(changes[k]); !made) {

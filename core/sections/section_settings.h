@@ -15,6 +15,7 @@ struct SectionSettings {
     /// their own; 0 to 0.5. They go to the section that is nearest over water: a knoll of some
     /// hundred square metres in deep water is a place to fish, a few cells are not.
     double leastPocket = 0.005;
+    [[nodiscard]] units::Area leastArea() const { return wantedArea * leastPocket; }
     /// Weight of even depth against compact shape, 0 (depth does not matter) to 20. At 1, a section
     /// whose depth scatters as it would in a piece cut by straight distance alone costs as much for
     /// that as a circle of the wanted size costs for its border. A weight above 0 is raised where

@@ -2,6 +2,7 @@
 #include "core/water/check_section_change.h"
 
 #include "core/sections/reshape_sections.h"
+#include "core/sections/section_settings.h"
 #include "core/water/derive.h"
 
 namespace water {
@@ -14,7 +15,10 @@ base::Result<void> checkSectionChange(const Water& water, const Derived& derived
     }
     grid::PieceGrid pieces = derived.sections->sectionOfCell;
     std::size_t count = derived.sections->sections.size();
-    auto refused = sections::reshapeSections(pieces, count, std::span(&change, 1), *water.frame);
+    sections::SectionSettings settings;
+    settings.wantedArea = water.settings.sectionArea;
+    auto refused = sections::reshapeSections(pieces, count, std::span(&change, 1), *water.frame,
+                                             settings.leastArea());
     if (!refused.empty()) {
         return std::unexpected(std::move(refused.front().why));
     }

@@ -137,10 +137,11 @@ grid::Grid<std::uint8_t> trustNumbers(const surface::TrustGrid& trust) {
 
 /// The sections as the user wants them otherwise; what cannot be made is told and the rest stands.
 sections::SectionMap changed(const sections::SectionMap& divided, const Water& water,
-                             const sections::DivideInput& input) {
+                             const sections::DivideInput& input, units::Area least) {
     grid::PieceGrid pieces = divided.sectionOfCell;
     std::size_t count = divided.sections.size();
-    auto refused = sections::reshapeSections(pieces, count, water.sectionChanges, input.frame);
+    auto refused =
+        sections::reshapeSections(pieces, count, water.sectionChanges, input.frame, least);
     sections::SectionMap map = sections::sectionsFrom(pieces, count, input);
     map.report = divided.report;
     map.refused = std::move(refused);
@@ -171,7 +172,8 @@ Result<void> makeSections(const Water& water, Derived& derived, Progress& progre
         return std::unexpected(map.error());
     }
     derived.sections = std::make_shared<const sections::SectionMap>(
-        water.sectionChanges.empty() ? std::move(*map) : changed(*map, water, input));
+        water.sectionChanges.empty() ? std::move(*map)
+                                     : changed(*map, water, input, settings.leastArea()));
     return {};
 }
 

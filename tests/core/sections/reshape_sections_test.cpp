@@ -11,6 +11,9 @@ using sections::ChangeRefused;
 using sections::SectionChange;
 using Kind = SectionChange::Kind;
 
+/// Four cells of 10 m and a little more.
+const units::Area least = units::Area::squareMetres(450.0);
+
 /// 400 m x 200 m on cells of 10 m: piece 0 in the west, 1 in the east, and 2 apart from both.
 struct Map {
     geo::WaterFrame frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
@@ -33,7 +36,7 @@ struct Map {
         return std::count(pieces.values().begin(), pieces.values().end(), piece);
     }
     std::vector<ChangeRefused> make(const SectionChange& change) {
-        return sections::reshapeSections(pieces, count, std::array{change}, frame);
+        return sections::reshapeSections(pieces, count, std::array{change}, frame, least);
     }
 };
 
@@ -75,6 +78,43 @@ TEST(ReshapeSections, MovesABorderToTheLine) {
     EXPECT_EQ(map.cellsOf(map.pieceAt(50, 100)), 500);
 }
 
+TEST(ReshapeSections, RefusesALineThatCutsOffACrumb) {
+    Map map;
+    const grid::PieceGrid before = map.pieces;
+    // across the corner of the western piece: three cells of a row, then five
+    const auto refused =
+        map.make({Kind::split, {}, {map.at(28, -5), map.at(28, 11), map.at(-5, 11)}});
+    ASSERT_EQ(refused.size(), 1U);
+    EXPECT_NE(refused[0].why.what.find("too little"), std::string::npos);
+    EXPECT_EQ(map.pieces, before);
+    EXPECT_TRUE(
+        map.make({Kind::split, {}, {map.at(48, -5), map.at(48, 11), map.at(-5, 11)}}).empty());
+    EXPECT_EQ(map.cellsOf(3), 5);
+}
+
+/// The western piece with a pocket of four cells in the far south-east.
+Map withPocket() {
+    Map map;
+    for (int col = 41; col < 45; ++col) {
+        map.pieces[grid::Cell{col, 19}] = 0;
+    }
+    return map;
+}
+
+TEST(ReshapeSections, APocketApartIsNoSideOfACut) {
+    Map map = withPocket();
+    const auto refused = map.make({Kind::split, {}, {map.at(50, 50), map.at(150, 50)}});
+    ASSERT_EQ(refused.size(), 1U);
+    EXPECT_NE(refused[0].why.what.find("does not cut"), std::string::npos);
+}
+
+TEST(ReshapeSections, APocketApartStaysWithTheNearerSide) {
+    Map map = withPocket();
+    EXPECT_TRUE(map.make({Kind::split, {}, {map.at(148, -5), map.at(148, 205)}}).empty());
+    EXPECT_EQ(map.pieceAt(425, 5), map.pieceAt(190, 5));
+    EXPECT_NE(map.pieceAt(425, 5), map.pieceAt(50, 5));
+}
+
 TEST(ReshapeSections, RefusesWhatCannotBeAndChangesNothing) {
     Map map;
     const grid::PieceGrid before = map.pieces;
@@ -87,7 +127,8 @@ TEST(ReshapeSections, RefusesWhatCannotBeAndChangesNothing) {
         {Kind::split, {}, {map.at(-500, 50), map.at(-400, 50)}},
         {Kind::split, {}, {map.at(50, 50)}},
         {Kind::border, {map.at(50, 50), map.at(300, 50)}, {map.at(150, 50), map.at(250, 50)}}};
-    const auto refused = sections::reshapeSections(map.pieces, map.count, changes, map.frame);
+    const auto refused =
+        sections::reshapeSections(map.pieces, map.count, changes, map.frame, least);
     ASSERT_EQ(refused.size(), changes.size());
     for (const ChangeRefused& r : refused) {
         EXPECT_FALSE(r.why.what.empty());
