@@ -18,7 +18,6 @@
 
 namespace {
 
-constexpr double wanted_m2 = 40000.0;
 constexpr double limit_m = 9.144;
 
 struct Lake {
@@ -50,7 +49,7 @@ std::optional<Lake> lakeIn(const std::string& file) {
     return lake;
 }
 
-sections::SectionMap divided(const Lake& lake) {
+sections::SectionMap divided(const Lake& lake, double wanted_ha) {
     const geo::WaterFrame frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
     const geo::Box box = lake.depth.frame().box();
     const auto outline = geo::Outline::make(std::vector{geo::Piece{{{box.west_m, box.south_m},
@@ -60,13 +59,15 @@ sections::SectionMap divided(const Lake& lake) {
                                                                    {}}},
                                             frame);
     const auto bands = contours::Bands::make({units::Depth::metres(2)}, units::Depth::feet(30));
+    sections::SectionSettings settings;
+    settings.wantedArea = units::Area::hectares(wanted_ha);
     base::Progress silent;
     return sections::divideWater({.depth = lake.depth,
                                   .mask = lake.mask,
                                   .outline = *outline,
                                   .frame = frame,
                                   .bands = *bands},
-                                 {}, silent)
+                                 settings, silent)
         .value();
 }
 
@@ -196,37 +197,47 @@ Figures figuresOf(const Lake& lake, const grid::PieceGrid& pieces, std::size_t c
 
 class SectionsOfALake : public testing::TestWithParam<const char*> {};
 
+/// True where every fishable cell is in a section, each connected part of one is near the wanted
+/// size or all that nature has left there, and no more parts than sections but for crumbs.
+void expectWholeAndNearTheWantedSize(const Lake& lake, double wanted_ha) {
+    const double wanted_m2 = wanted_ha * 1e4;
+    const sections::SectionMap map = divided(lake, wanted_ha);
+    grid::Grid<std::int32_t> isFishable(lake.depth.frame(), -1);
+    std::size_t covered = 0;
+    for (const std::size_t i : lake.fishable) {
+        covered += map.sectionOfCell[i] != sections::noSection ? 1 : 0;
+        isFishable[i] = 0;
+    }
+    EXPECT_EQ(covered, lake.fishable.size());
+    const grid::ConnectedPieces water = grid::connectedPieces(isFishable);
+    const grid::ConnectedPieces parts = grid::connectedPieces(map.sectionOfCell);
+    const double cell_m2 = lake.depth.frame().cellArea_m2();
+    const double crumb_m2 = sections::SectionSettings().leastPocket * wanted_m2;
+    std::size_t crumbs = 0;
+    std::size_t outside = 0;
+    for (const std::vector<std::size_t>& part : parts.cells) {
+        const double area_m2 = static_cast<double>(part.size()) * cell_m2;
+        const auto& pocket = water.cells[static_cast<std::size_t>(water.pieceOfCell[part.front()])];
+        crumbs += area_m2 < crumb_m2 ? 1 : 0;
+        outside +=
+            area_m2 > 1.6 * wanted_m2 || (area_m2 < 0.5 * wanted_m2 && pocket.size() != part.size())
+                ? 1
+                : 0;
+    }
+    EXPECT_EQ(outside, 0U) << "of " << parts.cells.size();
+    // More parts than sections are crumbs that nature has cut off.
+    EXPECT_LE(parts.cells.size(), map.sections.size() + crumbs);
+}
+
 TEST_P(SectionsOfALake, CoverTheFishableWaterOnceInConnectedPiecesNearTheWantedSize) {
     const auto lake = lakeIn(GetParam());
     if (!lake) {
         GTEST_SKIP() << "needs " << GetParam() << " in " MEREMARK_SHARED_DIR;
     }
-    const sections::SectionMap map = divided(*lake);
-    std::size_t covered = 0;
-    for (const std::size_t i : lake->fishable) {
-        covered += map.sectionOfCell[i] != sections::noSection ? 1 : 0;
+    for (const double wanted_ha : {2.0, 4.0, 8.0}) {
+        SCOPED_TRACE(testing::Message() << wanted_ha << " ha");
+        expectWholeAndNearTheWantedSize(*lake, wanted_ha);
     }
-    EXPECT_EQ(covered, lake->fishable.size());
-    grid::Grid<std::int32_t> isFishable(lake->depth.frame(), -1);
-    for (const std::size_t i : lake->fishable) {
-        isFishable[i] = 0;
-    }
-    const grid::ConnectedPieces water = grid::connectedPieces(isFishable);
-    const grid::ConnectedPieces parts = grid::connectedPieces(map.sectionOfCell);
-    const double cell_m2 = lake->depth.frame().cellArea_m2();
-    const double crumb_m2 = sections::SectionSettings().leastPocket * wanted_m2;
-    for (const std::vector<std::size_t>& part : parts.cells) {
-        const double area_m2 = static_cast<double>(part.size()) * cell_m2;
-        EXPECT_LE(area_m2, 1.6 * wanted_m2);
-        const auto& pocket = water.cells[static_cast<std::size_t>(water.pieceOfCell[part.front()])];
-        EXPECT_TRUE(area_m2 >= 0.5 * wanted_m2 || pocket.size() == part.size()) << area_m2;
-    }
-    // More parts than sections are crumbs that nature has cut off.
-    const auto crumbs = std::count_if(
-        parts.cells.begin(), parts.cells.end(), [&](const std::vector<std::size_t>& part) {
-            return static_cast<double>(part.size()) * cell_m2 < crumb_m2;
-        });
-    EXPECT_LE(parts.cells.size(), map.sections.size() + static_cast<std::size_t>(crumbs));
 }
 
 TEST_P(SectionsOfALake, AreCompactAndTellShallowFromDeepBetterThanKMeans) {
@@ -234,7 +245,7 @@ TEST_P(SectionsOfALake, AreCompactAndTellShallowFromDeepBetterThanKMeans) {
     if (!lake) {
         GTEST_SKIP() << "needs " << GetParam() << " in " MEREMARK_SHARED_DIR;
     }
-    const sections::SectionMap map = divided(*lake);
+    const sections::SectionMap map = divided(*lake, 4.0);
     const std::size_t count = map.sections.size();
     const Figures ours = figuresOf(*lake, map.sectionOfCell, count);
     const Figures straight = figuresOf(*lake, kMeans(*lake, count), count);
