@@ -107,8 +107,7 @@ StructureReport thresholds(const grid::DepthGrid& depth, const SlopeGrid& slope,
 grid::DepthGrid smoothed(const grid::DepthGrid& depth, Length scale) {
     Grid<float> raw(depth.frame());
     raw.values() = depth.raw_m();
-    const int radius =
-        static_cast<int>(std::lround(0.5 * scale.inMetres() / depth.frame().cell_m()));
+    const int radius = windowRadius(scale, depth.frame().cell_m());
     grid::DepthGrid out(depth.frame());
     out.raw_m() = grid::boxMean(raw, radius).values();
     return out;

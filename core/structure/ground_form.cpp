@@ -4,29 +4,31 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 namespace structure {
 
 namespace {
 
-/// A step to one side and the distance that it covers.
+/// A step to one side in whole cells, which covers the reach wanted but for rounding.
 struct Side {
     int cols = 0;
     int rows = 0;
-    float distance_m = 0.0F;
+    float reach_m = 0.0F;
+    float share = 1.0F; ///< Reach over the distance covered.
 };
 
+/// Eight axes: with four, a saddle that lies askew to the grid fell between them.
 std::vector<Side> sidesTo(double reach_cells, double cell_m) {
-    constexpr double diagonal = 0.70710678;
+    constexpr int axes = 8;
     std::vector<Side> sides;
-    for (const double share : {0.5, 1.0}) {
-        const int straight = std::max(1, static_cast<int>(std::lround(share * reach_cells)));
-        const int oblique =
-            std::max(1, static_cast<int>(std::lround(diagonal * share * reach_cells)));
-        for (const auto& [cols, rows] :
-             {std::pair{straight, 0}, std::pair{0, straight}, std::pair{oblique, oblique},
-              std::pair{oblique, -oblique}}) {
-            sides.push_back({cols, rows, static_cast<float>(cell_m * std::hypot(cols, rows))});
+    for (const double reach : {0.5 * reach_cells, reach_cells}) {
+        for (int k = 0; k < axes; ++k) {
+            const double angle = std::numbers::pi * k / axes;
+            const int cols = static_cast<int>(std::lround(reach * std::cos(angle)));
+            const int rows = static_cast<int>(std::lround(reach * std::sin(angle)));
+            sides.push_back({cols, rows, static_cast<float>(reach * cell_m),
+                             static_cast<float>(reach / std::hypot(cols, rows))});
         }
     }
     return sides;
@@ -36,7 +38,7 @@ std::vector<Side> sidesTo(double reach_cells, double cell_m) {
 
 GroundForm GroundForm::of(const grid::DepthGrid& depth, const SlopeGrid& slope,
                           units::Length reach) {
-    constexpr float toll = 0.35F;
+    constexpr float toll = 0.45F;
     constexpr float basin = 0.005F;
     const grid::GridFrame& f = depth.frame();
     GroundForm out{grid::Grid<float>(f, NAN), grid::Grid<float>(f, NAN), grid::Grid<float>(f, NAN)};
@@ -56,10 +58,11 @@ GroundForm GroundForm::of(const grid::DepthGrid& depth, const SlopeGrid& slope,
             if (depth.has(a) && depth.has(b)) {
                 const auto [low, high] =
                     std::minmax(depth.raw_m()[f.index(a)], depth.raw_m()[f.index(b)]);
-                const float off_m = toll * 0.01F * slope.percent()[i] * s.distance_m;
-                ridge_m = std::max(ridge_m, low - here_m - off_m);
-                valley_m = std::max(valley_m, here_m - high - off_m);
-                trough_m = std::max(trough_m, here_m - high - off_m - basin * s.distance_m);
+                const float off_m = toll * 0.01F * slope.percent()[i] * s.reach_m;
+                ridge_m = std::max(ridge_m, s.share * (low - here_m) - off_m);
+                const float lower_m = s.share * (here_m - high) - off_m;
+                valley_m = std::max(valley_m, lower_m);
+                trough_m = std::max(trough_m, lower_m - basin * s.reach_m);
             }
         }
         out.ridge_m[i] = ridge_m;

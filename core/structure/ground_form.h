@@ -17,10 +17,11 @@ struct GroundForm {
     /// middle of every lake is low ground, but not every lake has a trough along its middle.
     grid::Grid<float> trough_m;
 
-    /// Looks along four axes to `reach` and to half of it. A slope takes its toll: what does not
-    /// stand out by a third of the fall over the same distance is only the bend of a bank. An
-    /// axis that ends on land tells nothing. Values below 0 mean that no axis stands out. \param
-    /// depth smoothed to the scale that matters; \param slope of the same water.
+    /// Looks along eight axes to `reach` and to half of it. A slope takes its toll: what does not
+    /// stand out by 0.45 of the fall over the same distance is only the bend of a bank, or the
+    /// flank of an island. An axis that ends on land tells nothing. Values below 0 mean that no
+    /// axis stands out.
+    /// \param depth smoothed to the scale that matters; \param slope of the same water.
     [[nodiscard]] static GroundForm of(const grid::DepthGrid& depth, const SlopeGrid& slope,
                                        units::Length reach);
 };

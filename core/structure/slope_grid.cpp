@@ -3,6 +3,7 @@
 
 #include "core/grid/box_mean.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -55,6 +56,10 @@ std::array<float, 9> nineAt(const grid::DepthGrid& depth, Cell c) {
 
 } // namespace
 
+int windowRadius(units::Length scale, double cell_m) {
+    return std::max(0, static_cast<int>(std::lround(0.5 * (scale.inMetres() / cell_m - 1.0))));
+}
+
 SlopeGrid SlopeGrid::of(const grid::DepthGrid& depth, units::Length scale) {
     const GridFrame& f = depth.frame();
     SlopeGrid out;
@@ -77,7 +82,7 @@ SlopeGrid SlopeGrid::of(const grid::DepthGrid& depth, units::Length scale) {
         out.north_[i] = static_cast<float>(north.value() / f.cell_m());
     }
     // Averaging the differences is averaging the depths, but right up to the shore.
-    const int radius = static_cast<int>(std::lround(0.5 * scale.inMetres() / f.cell_m()));
+    const int radius = windowRadius(scale, f.cell_m());
     out.east_ = grid::boxMean(out.east_, radius);
     out.north_ = grid::boxMean(out.north_, radius);
     for (std::size_t i = 0; i < depth.size(); ++i) {

@@ -7,6 +7,9 @@
 
 namespace structure {
 
+/// Cells to each side of the middle one in the box that comes nearest to a side of `scale`.
+[[nodiscard]] int windowRadius(units::Length scale, double cell_m);
+
 /// How steep the bottom is in each cell, and which way it falls. A value made from a depth grid.
 class SlopeGrid {
 public:
