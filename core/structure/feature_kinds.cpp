@@ -63,18 +63,33 @@ Grid<std::uint8_t> piecesReaching(const Grid<float>& values, double downTo, Reac
     return out;
 }
 
+/// The piece by itself on a frame just large enough, with a cell to spare all round.
+grid::PieceGrid cutOut(const std::vector<std::size_t>& cells, const GridFrame& f) {
+    Cell first{f.cols(), f.rows()};
+    Cell last{0, 0};
+    for (const std::size_t i : cells) {
+        const Cell c = f.cellAt(i);
+        first = {std::min(first.col, c.col), std::min(first.row, c.row)};
+        last = {std::max(last.col, c.col), std::max(last.row, c.row)};
+    }
+    grid::PieceGrid out(
+        GridFrame(0.0, 0.0, f.cell_m(), last.col - first.col + 3, last.row - first.row + 3), -1);
+    for (const std::size_t i : cells) {
+        const Cell c = f.cellAt(i);
+        out[Cell{c.col - first.col + 1, c.row - first.row + 1}] = 0;
+    }
+    return out;
+}
+
 /// True where the piece is about as wide as it is long: it fills much of the circle that fits into
 /// its widest place, also where it winds.
-bool isCompact(const std::vector<std::size_t>& cells, const Grid<float>& toBorder_m) {
+bool isCompact(const std::vector<std::size_t>& cells, const GridFrame& f) {
     constexpr double mostCircles = 4.0; // 1 for a disc, 4 for a strip three times as long as wide
-    float radius_m = 0.0F;
-    for (const std::size_t i : cells) {
-        radius_m = std::max(radius_m, toBorder_m[i]);
-    }
-    const double circle_m2 =
-        std::numbers::pi * static_cast<double>(radius_m) * static_cast<double>(radius_m);
-    return static_cast<double>(cells.size()) * toBorder_m.frame().cellArea_m2() <
-           mostCircles * circle_m2;
+    const Grid<float> toBorder_m = grid::distanceToBorder_m(cutOut(cells, f));
+    const auto radius_m = static_cast<double>(
+        *std::max_element(toBorder_m.values().begin(), toBorder_m.values().end()));
+    return static_cast<double>(cells.size()) * f.cellArea_m2() <
+           mostCircles * std::numbers::pi * radius_m * radius_m;
 }
 
 class FeatureMarking {
@@ -173,11 +188,10 @@ private:
     /// Marks low pieces that are holes and takes them out of `low`.
     void markHoles(Grid<std::int32_t>& low) {
         const grid::ConnectedPieces pieces = grid::connectedPieces(low);
-        const Grid<float> toBorder_m = grid::distanceToBorder_m(pieces.pieceOfCell);
         for (std::size_t p = 0; p < pieces.cells.size(); ++p) {
             const std::vector<std::size_t>& cells = pieces.cells[p];
             const bool isHole = isClosed(cells, static_cast<std::int32_t>(p), pieces.pieceOfCell) &&
-                                isCompact(cells, toBorder_m);
+                                isCompact(cells, depth_.frame());
             if (isHole) {
                 put(cells, ZoneKind::hole);
             }
@@ -202,7 +216,6 @@ private:
     /// Marks what is left of the low ground where it is lower than the floor of a basin is.
     void markTroughs(const Grid<std::int32_t>& low) {
         const grid::ConnectedPieces pieces = grid::connectedPieces(low);
-        const Grid<float> toBorder_m = grid::distanceToBorder_m(pieces.pieceOfCell);
         for (std::size_t p = 0; p < pieces.cells.size(); ++p) {
             const std::vector<std::size_t>& cells = pieces.cells[p];
             if (std::none_of(cells.begin(), cells.end(),
@@ -210,7 +223,7 @@ private:
                 continue;
             }
             if (isClosed(cells, static_cast<std::int32_t>(p), pieces.pieceOfCell) &&
-                isCompact(cells, toBorder_m)) {
+                isCompact(cells, depth_.frame())) {
                 put(cells, ZoneKind::hole);
             } else if (cells.size() >= limits_.leastLine) {
                 put(cells, ZoneKind::trough);

@@ -89,23 +89,37 @@ std::array<Cell, 4> sidesOf(Cell c) {
             Cell{c.col, c.row + 1}};
 }
 
-/// The kind (plus one) that the piece has most border with, the lower of equals; its own where it
-/// borders on nothing but land.
-std::int32_t longestBorder(const grid::Grid<std::int32_t>& classes,
-                           const std::vector<std::size_t>& cells) {
+/// What a piece joins.
+struct Joining {
+    std::int32_t kind = 0;  ///< Plus one; its own where it borders on nothing but land.
+    bool isSettled = false; ///< True where it joins a piece that is large by itself.
+};
+
+/// The kind that the piece has most border with, the lower of equals.
+Joining longestBorder(const grid::Grid<std::int32_t>& classes, const grid::ConnectedPieces& pieces,
+                      const std::vector<std::size_t>& cells, std::size_t leastCells) {
+    struct Border {
+        int sides = 0;
+        bool isLarge = false;
+    };
     const GridFrame& f = classes.frame();
-    std::map<std::int32_t, int> sides;
+    std::map<std::int32_t, Border> borders;
     for (const std::size_t i : cells) {
         for (const Cell n : sidesOf(f.cellAt(i))) {
             if (f.holds(n) && classes[n] >= 0 && classes[n] != classes[i]) {
-                ++sides[classes[n]];
+                Border& border = borders[classes[n]];
+                ++border.sides;
+                const auto piece = static_cast<std::size_t>(pieces.pieceOfCell[n]);
+                border.isLarge = border.isLarge || pieces.cells[piece].size() >= leastCells;
             }
         }
     }
     const auto most =
-        std::max_element(sides.begin(), sides.end(),
-                         [](const auto& a, const auto& b) { return a.second < b.second; });
-    return most == sides.end() ? classes[cells.front()] : most->first;
+        std::max_element(borders.begin(), borders.end(), [](const auto& a, const auto& b) {
+            return a.second.sides < b.second.sides;
+        });
+    return most == borders.end() ? Joining{classes[cells.front()], true}
+                                 : Joining{most->first, most->second.isLarge};
 }
 
 } // namespace
@@ -151,23 +165,23 @@ std::size_t joinSmallPieces(KindGrid& kindOfCell, const grid::Mask& mask, std::s
         std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
             return pieces.cells[a].size() < pieces.cells[b].size();
         });
-        bool changed = false;
+        bool mayBeSmall = false;
         for (const std::size_t p : order) {
             const std::vector<std::size_t>& cells = pieces.cells[p];
             if (cells.size() >= leastCells) {
                 break;
             }
-            const std::int32_t joins = longestBorder(classes, cells);
-            const bool alone = joins == classes[cells.front()];
+            const Joining joins = longestBorder(classes, pieces, cells, leastCells);
+            const bool alone = joins.kind == classes[cells.front()];
+            mayBeSmall = mayBeSmall || !joins.isSettled;
             if (!alone) {
-                changed = true;
                 joined += classes[cells.front()] > 0 ? 1 : 0;
             }
             for (const std::size_t i : cells) {
-                classes[i] = alone ? 0 : joins;
+                classes[i] = alone ? 0 : joins.kind;
             }
         }
-        if (!changed) {
+        if (!mayBeSmall) {
             break;
         }
     }
