@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sections/section_card.h"
 
+#include "core/base/two_at_once.h"
 #include "core/grid/cell_polygons.h"
 #include "core/grid/distance_field.h"
 #include "core/grid/piece_middles.h"
@@ -144,7 +145,10 @@ void nameAll(SectionMap& map, const DivideInput& input) {
 
 SectionMap sectionsFrom(const grid::PieceGrid& pieces, std::size_t count,
                         const DivideInput& input) {
-    const std::vector<geo::WaterPoint> middles = grid::middlesOf(pieces, count);
+    std::vector<geo::WaterPoint> middles;
+    std::vector<std::vector<geo::Piece>> outlines;
+    base::twoAtOnce([&] { middles = grid::middlesOf(pieces, count); },
+                    [&] { outlines = grid::polygonsOf(pieces, count); });
     const std::vector<std::size_t> order = clockwise(middles, input.launch);
     std::vector<SectionNumber> numberOf(count);
     for (std::size_t i = 0; i < count; ++i) {
@@ -160,10 +164,9 @@ SectionMap sectionsFrom(const grid::PieceGrid& pieces, std::size_t count,
             map.sections[static_cast<std::size_t>(number)].cells.push_back(i);
         }
     }
-    auto outlines = grid::polygonsOf(map.sectionOfCell, count);
     for (std::size_t i = 0; i < count; ++i) {
         Section& section = map.sections[i];
-        section.pieces = std::move(outlines[i]);
+        section.pieces = std::move(outlines[order[i]]);
         section.middle = middles[order[i]];
         section.spine = spineOf(map.sectionOfCell.frame(), section.cells, section.middle);
         fillFromCells(section, input);

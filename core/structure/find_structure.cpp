@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/structure/find_structure.h"
 
+#include "core/base/two_at_once.h"
 #include "core/grid/box_mean.h"
 #include "core/grid/connected_pieces.h"
 #include "core/structure/drop_off_lines.h"
@@ -83,25 +84,30 @@ double broadSpread_m(const grid::DepthGrid& depth, const StructureReport& r) {
     return PositionIndex::of(depth, r.fineScale, r.broadScale, every).spread_m();
 }
 
-StructureReport thresholds(const grid::DepthGrid& depth, const SlopeGrid& slope,
-                           const StructureSettings& settings) {
+StructureReport scalesFor(const StructureSettings& settings, double cell_m) {
+    constexpr double leastScale_cells = 3.0;
+    StructureReport r;
+    r.fineScale = std::max(settings.fineScale, Length::metres(leastScale_cells * cell_m));
+    r.broadScale = std::max(settings.broadScale, r.fineScale * leastScale_cells);
+    r.leastArea = settings.leastArea;
+    return r;
+}
+
+void chooseSlopes(StructureReport& r, const SlopeGrid& slope, const StructureSettings& settings) {
     constexpr double commonDropOff_percent = 10.0;
     constexpr double upperQuintile = 0.8;
     constexpr double gentleShare = 0.5; // of the slope of a drop-off: where a sharp bend is blurred
-    constexpr double leastHigh_m = 0.3;
-    constexpr double leastScale_cells = 3.0;
-    StructureReport r;
-    r.fineScale =
-        std::max(settings.fineScale, Length::metres(leastScale_cells * depth.frame().cell_m()));
-    r.broadScale = std::max(settings.broadScale, r.fineScale * leastScale_cells);
     r.dropOffFrom_percent = settings.dropOffFrom_percent.value_or(
         std::max(commonDropOff_percent, quantile(slope.percent(), upperQuintile)));
     r.dropOffDownTo_percent = settings.dropOffHold * r.dropOffFrom_percent;
     r.gentleBelow_percent = gentleShare * r.dropOffFrom_percent;
-    r.highGround = settings.highGround.value_or(
-        Length::metres(std::max(leastHigh_m, broadSpread_m(depth, r))));
-    r.leastArea = settings.leastArea;
-    return r;
+}
+
+Length highGroundOf(const grid::DepthGrid& depth, const StructureReport& scales,
+                    const StructureSettings& settings) {
+    constexpr double least_m = 0.3;
+    return settings.highGround ? *settings.highGround
+                               : Length::metres(std::max(least_m, broadSpread_m(depth, scales)));
 }
 
 grid::DepthGrid smoothed(const grid::DepthGrid& depth, Length scale) {
@@ -149,17 +155,22 @@ base::Result<ZoneMap> findStructure(const grid::DepthGrid& depth, const grid::Ma
     }
     progress.begin("finding structure");
     const double cell_m = depth.frame().cell_m();
-    const Length fineScale = std::max(settings.fineScale, Length::metres(3.0 * cell_m));
-    const SlopeGrid slope = SlopeGrid::of(depth, fineScale);
-    StructureReport report = thresholds(depth, slope, settings);
+    StructureReport report = scalesFor(settings, cell_m);
+    SlopeGrid slope;
+    grid::DepthGrid calm;
+    base::twoAtOnce([&] { slope = SlopeGrid::of(depth, report.fineScale); },
+                    [&] {
+                        calm = smoothed(depth, report.fineScale);
+                        report.highGround = highGroundOf(depth, report, settings);
+                    });
+    chooseSlopes(report, slope, settings);
     progress.tell(0.3);
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }
-    const grid::DepthGrid calm = smoothed(depth, fineScale);
     KindGrid kinds(depth.frame(), -1);
     markFeatures(kinds, calm, GroundForm::of(calm, slope, report.broadScale),
-                 {report.highGround, leastLineCells(fineScale, cell_m),
+                 {report.highGround, leastLineCells(report.fineScale, cell_m),
                   trustHalfWidth_m.size() != 0 ? &trustHalfWidth_m : nullptr});
     markSlopes(kinds, slope, report);
     progress.tell(0.6);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/structure/zone_assembly.h"
 
+#include "core/base/two_at_once.h"
 #include "core/grid/cell_polygons.h"
 #include "core/grid/connected_pieces.h"
 #include "core/grid/piece_middles.h"
@@ -127,8 +128,10 @@ Joining longestBorder(const grid::Grid<std::int32_t>& classes, const grid::Conne
 ZoneMap zonesFrom(const KindGrid& kindOfCell, const ZoneGround& ground) {
     grid::ConnectedPieces pieces = grid::connectedPieces(kindOfCell);
     const std::size_t count = pieces.cells.size();
-    auto outlines = grid::polygonsOf(pieces.pieceOfCell, count);
-    const std::vector<WaterPoint> middles = grid::middlesOf(pieces.pieceOfCell, count);
+    std::vector<std::vector<geo::Piece>> outlines;
+    std::vector<WaterPoint> middles;
+    base::twoAtOnce([&] { outlines = grid::polygonsOf(pieces.pieceOfCell, count); },
+                    [&] { middles = grid::middlesOf(pieces.pieceOfCell, count); });
     ZoneMap out;
     out.zones.resize(count);
     for (std::size_t p = 0; p < count; ++p) {
