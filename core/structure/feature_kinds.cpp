@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/structure/feature_kinds.h"
 
+#include "core/base/two_at_once.h"
 #include "core/grid/connected_pieces.h"
 #include "core/grid/piece_middles.h"
 
@@ -100,8 +101,10 @@ public:
           high_m_(limits.high.inMetres()), met_(kinds.frame(), 0) {}
 
     void mark() {
-        const Grid<std::uint8_t> isHigh = standingOut(form_.ridge_m, form_.ridge_m);
-        const Grid<std::uint8_t> isLow = standingOut(form_.valley_m, form_.trough_m);
+        Grid<std::uint8_t> isHigh;
+        Grid<std::uint8_t> isLow;
+        base::twoAtOnce([&] { isHigh = standingOut(form_.ridge_m, form_.ridge_m); },
+                        [&] { isLow = standingOut(form_.valley_m, form_.trough_m); });
         Grid<std::int32_t> high(kinds_.frame(), -1);
         Grid<std::int32_t> low(kinds_.frame(), -1);
         for (std::size_t i = 0; i < kinds_.size(); ++i) {

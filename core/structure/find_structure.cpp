@@ -128,9 +128,8 @@ std::size_t leastLineCells(Length fineScale, double cell_m) {
 }
 
 /// Drop-offs and gentle ground where no feature is.
-void markSlopes(KindGrid& kinds, const SlopeGrid& slope, const StructureReport& r) {
-    const Grid<std::uint8_t> steep =
-        withHysteresis(slope.percent(), r.dropOffFrom_percent, r.dropOffDownTo_percent);
+void markSlopes(KindGrid& kinds, const SlopeGrid& slope, const Grid<std::uint8_t>& steep,
+                const StructureReport& r) {
     for (std::size_t i = 0; i < kinds.size(); ++i) {
         if (kinds[i] < 0 && steep[i] != 0) {
             kinds[i] = codeOf(ZoneKind::dropOff);
@@ -169,10 +168,18 @@ base::Result<ZoneMap> findStructure(const grid::DepthGrid& depth, const grid::Ma
         return std::unexpected(base::cancelled());
     }
     KindGrid kinds(depth.frame(), -1);
-    markFeatures(kinds, calm, GroundForm::of(calm, slope, report.broadScale),
-                 {report.highGround, leastLineCells(report.fineScale, cell_m),
-                  trustHalfWidth_m.size() != 0 ? &trustHalfWidth_m : nullptr});
-    markSlopes(kinds, slope, report);
+    Grid<std::uint8_t> steep;
+    base::twoAtOnce(
+        [&] {
+            markFeatures(kinds, calm, GroundForm::of(calm, slope, report.broadScale),
+                         {report.highGround, leastLineCells(report.fineScale, cell_m),
+                          trustHalfWidth_m.size() != 0 ? &trustHalfWidth_m : nullptr});
+        },
+        [&] {
+            steep = withHysteresis(slope.percent(), report.dropOffFrom_percent,
+                                   report.dropOffDownTo_percent);
+        });
+    markSlopes(kinds, slope, steep, report);
     progress.tell(0.6);
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());

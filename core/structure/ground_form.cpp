@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/structure/ground_form.h"
 
+#include "core/base/two_at_once.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -86,11 +88,14 @@ GroundForm GroundForm::of(const grid::DepthGrid& depth, const SlopeGrid& slope,
     GroundForm out{grid::Grid<float>(f, -INFINITY), grid::Grid<float>(f, -INFINITY),
                    grid::Grid<float>(f, -INFINITY)};
     const std::vector<Side> sides = sidesTo(reach.inMetres() / f.cell_m(), f.cell_m());
-    for (int row = 0; row < f.rows(); ++row) {
-        for (const Side& side : sides) {
-            lookAlong(side, row, depth, slope, out);
+    const auto look = [&](int first, int last) {
+        for (int row = first; row < last; ++row) {
+            for (const Side& side : sides) {
+                lookAlong(side, row, depth, slope, out);
+            }
         }
-    }
+    };
+    base::twoAtOnce([&] { look(0, f.rows() / 2); }, [&] { look(f.rows() / 2, f.rows()); });
     for (std::size_t i = 0; i < depth.size(); ++i) {
         if (!depth.has(i)) {
             out.ridge_m[i] = out.valley_m[i] = out.trough_m[i] = NAN;
