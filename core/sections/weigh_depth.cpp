@@ -95,6 +95,12 @@ private:
 /// Steps in which depth is given more or less weight, and how many of them.
 constexpr double lighter = 0.9;
 constexpr int mostSteps = 10;
+/// Share of the compactness asked for that is enough where at all of it sections would tell shallow
+/// from deep hardly better than straight pieces.
+constexpr double less = 0.9;
+/// How often more weight may come out too thin before none is tried: of few sections the median
+/// jumps.
+constexpr int mostTooThin = 4;
 
 /// True where sections tell shallow from deep clearly better than straight pieces do, by a third or
 /// by a third of what those leave.
@@ -102,6 +108,38 @@ bool explainsEnough(const PartFigures& figures, const PartFigures& straight) {
     constexpr double third = 0.35; // a little more, to be sure of it
     return figures.explained >= std::min((1.0 + third) * straight.explained,
                                          straight.explained + third * (1.0 - straight.explained));
+}
+
+/// Of sections that tell depths too little, those of more weight that tell them best and are not
+/// less compact than `least`.
+SettledPieces withMoreWeight(Weighing& weighing, SettledPieces out, const PartFigures& straight,
+                             double least, const base::Progress& progress) {
+    double weight = out.depthWeight;
+    int tooThin = 0;
+    for (int k = 0;
+         k < mostSteps && tooThin < mostTooThin && !explainsEnough(out.figures, straight); ++k) {
+        weight /= lighter;
+        SettledPieces tried = weighing.settledWith(weight);
+        if (progress.stopAsked()) {
+            break;
+        }
+        if (tried.figures.compactness < least) {
+            ++tooThin;
+        } else if (tried.figures.explained > out.figures.explained) {
+            out = std::move(tried);
+        }
+    }
+    return out;
+}
+
+/// Sections of ever less weight until they are as compact as `least`.
+SettledPieces withLessWeight(Weighing& weighing, SettledPieces out, double least,
+                             const base::Progress& progress) {
+    for (int k = 1; k <= mostSteps && out.figures.compactness < least && !progress.stopAsked();
+         ++k) {
+        out = weighing.settledWith(k < mostSteps ? lighter * out.depthWeight : 0.0);
+    }
+    return out;
 }
 
 } // namespace
@@ -113,21 +151,10 @@ SettledPieces weighDepth(const WaterGraph& graph, const grid::DepthGrid& depth,
     Weighing weighing(graph, depth, mask, partOfNode, count, settings, progress);
     const PartFigures straight = weighing.straight();
     SettledPieces out = weighing.settledWith(settings.depthWeight);
-    const auto isCompact = [&](const SettledPieces& pieces) {
-        return pieces.figures.compactness >= settings.leastCompactness * straight.compactness;
-    };
-    if (isCompact(out)) {
-        for (int k = 0; k < mostSteps && !explainsEnough(out.figures, straight); ++k) {
-            SettledPieces tried = weighing.settledWith(out.depthWeight / lighter);
-            if (progress.stopAsked() || !isCompact(tried)) {
-                break;
-            }
-            out = std::move(tried);
-        }
-    }
-    for (int k = 1; k <= mostSteps && !isCompact(out) && !progress.stopAsked(); ++k) {
-        out = weighing.settledWith(k < mostSteps ? lighter * out.depthWeight : 0.0);
-    }
+    const double least = settings.leastCompactness * straight.compactness;
+    out = out.figures.compactness >= least
+              ? withMoreWeight(weighing, std::move(out), straight, less * least, progress)
+              : withLessWeight(weighing, std::move(out), least, progress);
     out.straight = straight;
     return out;
 }
