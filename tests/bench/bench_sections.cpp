@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Divides a depth grid into sections: bench_sections DEPTH.tif LABELS.tif [HECTARES [LIMIT_M
-// [DEPTH_WEIGHT]]] LABELS holds the section of each cell, from 0; tests/bench/score_sections.py
-// judges them.
+// [DEPTH_WEIGHT]]]. LABELS holds the section of each cell, from 0.
 #include "core/gdal/raster_file.h"
+#include "core/grid/connected_pieces.h"
 #include "core/sections/divide_water.h"
 
 #include <algorithm>
@@ -38,6 +38,32 @@ base::Result<Given> given(const std::string& path) {
     }
     out.mask = grid::Mask::from(active);
     return out;
+}
+
+/// How many connected parts of sections are off the wanted size, though more of the same water goes
+/// on from the small ones; and how many are pockets that nature has cut off.
+void tellSizes(const sections::SectionMap& map, const Given& water, double wanted_m2,
+               const contours::Bands& bands) {
+    grid::Grid<std::int32_t> isFishable(water.depth.frame(), -1);
+    for (std::size_t i = 0; i < isFishable.size(); ++i) {
+        const auto depth_m = static_cast<double>(water.depth.raw_m()[i]);
+        isFishable[i] = depth_m > 0.0 && bands.isFishable(units::Depth::metres(depth_m)) ? 0 : -1;
+    }
+    const grid::ConnectedPieces fishable = grid::connectedPieces(isFishable);
+    const auto parts = grid::connectedPieces(map.sectionOfCell).cells;
+    int outside = 0;
+    int pockets = 0;
+    for (const std::vector<std::size_t>& part : parts) {
+        const double share =
+            static_cast<double>(part.size()) * isFishable.frame().cellArea_m2() / wanted_m2;
+        const auto pocket = static_cast<std::size_t>(fishable.pieceOfCell[part.front()]);
+        const bool isPocket = share < 0.5 && fishable.cells[pocket].size() == part.size();
+        pockets += isPocket ? 1 : 0;
+        outside += (share < 0.5 && !isPocket) || share > 1.6 ? 1 : 0;
+    }
+    fmt::print(
+        "{} of {} connected parts outside 0.5 to 1.6 of the wanted size, {} natural pockets\n",
+        outside, parts.size(), pockets);
 }
 
 base::Result<void> run(const std::string& depthPath, const std::string& labelsPath,
@@ -80,6 +106,7 @@ base::Result<void> run(const std::string& depthPath, const std::string& labelsPa
                "explained {:.3f} ({:.3f} straight)\n",
                map->sections.size(), took_s, r.depthWeight, r.compactness, r.straightCompactness,
                r.explained, r.straightExplained);
+    tellSizes(*map, *water, settings.wantedArea.inSquareMetres(), *bands);
     std::vector<float> labels(map->sectionOfCell.size(), NAN);
     for (std::size_t i = 0; i < labels.size(); ++i) {
         if (map->sectionOfCell[i] != sections::noSection) {

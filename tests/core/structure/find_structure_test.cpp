@@ -175,6 +175,49 @@ TEST(FindStructure, FindsNoFeatureOnACone) {
     }
 }
 
+TEST(FindStructure, NamesNoTroughAlongTheMiddleOfABasin) {
+    // 0.6 m from the middle to either bank's foot over 100 m: low ground, but no channel
+    const MadeUpWater water = support::madeUpWater(
+        {{support::rectangle(-400.0, -150.0, 400.0, 150.0), {}}},
+        [](geo::WaterPoint p) { return 4.0 + 0.6 * (1.0 - std::pow(p.y_m / 100.0, 2)); }, 5.0);
+    const ZoneMap map = found(water).value();
+    EXPECT_TRUE(of(map, ZoneKind::trough).empty());
+    EXPECT_TRUE(of(map, ZoneKind::hole).empty());
+}
+
+TEST(FindStructure, NamesNoSpurRoundAnIsland) {
+    const MadeUpWater water = support::madeUpWater(
+        {{support::circle({0, 0}, 300.0), {support::circle({0, 0}, 50.0)}}},
+        [](geo::WaterPoint p) { return 0.07 * (std::hypot(p.x_m, p.y_m) - 50.0); }, 5.0);
+    EXPECT_TRUE(of(found(water).value(), ZoneKind::spur).empty());
+}
+
+TEST(FindStructure, AsksMoreOfARiseInDeepWaterThanInTheShallows) {
+    const double rise_m = 0.9;
+    EXPECT_EQ(of(found(support::gaussianHump(250.0, 5.0, rise_m, 25.0, {0, 0}, 5.0)).value(),
+                 ZoneKind::hump)
+                  .size(),
+              1U);
+    EXPECT_TRUE(of(found(support::gaussianHump(250.0, 15.0, rise_m, 25.0, {0, 0}, 5.0)).value(),
+                   ZoneKind::hump)
+                    .empty());
+}
+
+TEST(FindStructure, BelievesNoRiseThatTheDrawingMayHaveMade) {
+    const MadeUpWater water = support::gaussianHump(250.0, 5.0, 0.9, 25.0, {0, 0}, 5.0);
+    const auto humpsAt = [&](float halfWidth_m) {
+        const grid::Grid<float> trust(water.depth.frame(), halfWidth_m);
+        base::Progress progress;
+        return of(structure::findStructure(water.depth, water.mask, trust, contours::Bands(), {},
+                                           progress)
+                      .value(),
+                  ZoneKind::hump)
+            .size();
+    };
+    EXPECT_EQ(humpsAt(0.3F), 1U);
+    EXPECT_EQ(humpsAt(0.8F), 0U);
+}
+
 TEST(FindStructure, IsNotBrokenByATenthOfAMetreOfNoise) {
     const unsigned seed = 77;
     SCOPED_TRACE("seed " + std::to_string(seed));
