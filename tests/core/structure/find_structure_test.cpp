@@ -176,10 +176,10 @@ TEST(FindStructure, FindsNoFeatureOnACone) {
 }
 
 TEST(FindStructure, NamesNoTroughAlongTheMiddleOfABasin) {
-    // 0.6 m from the middle to either bank's foot over 100 m: low ground, but no channel
+    // up by 0.43 m over 60 m on either side: low ground, but the floor of the water, no channel
     const MadeUpWater water = support::madeUpWater(
         {{support::rectangle(-400.0, -150.0, 400.0, 150.0), {}}},
-        [](geo::WaterPoint p) { return 4.0 + 0.6 * (1.0 - std::pow(p.y_m / 100.0, 2)); }, 5.0);
+        [](geo::WaterPoint p) { return 2.0 + 1.2 * (1.0 - std::pow(p.y_m / 100.0, 2)); }, 5.0);
     const ZoneMap map = found(water).value();
     EXPECT_TRUE(of(map, ZoneKind::trough).empty());
     EXPECT_TRUE(of(map, ZoneKind::hole).empty());
