@@ -201,6 +201,12 @@ TEST_F(ShoreToolTest, BesideTheShoreTheHandMovesThePaper) {
     EXPECT_GT(geo::distance_m(canvas.viewFrame().toWater({450, 320}), middle), 20.0);
 }
 
+TEST_F(ShoreToolTest, ThePaperStaysWhereItIsWhenTheShoreGrows) {
+    const chart::ViewFrame before = canvas.viewFrame();
+    show({{{-300, -200}, {480, -200}, {300, 200}, {-300, 200}}, {}});
+    EXPECT_EQ(canvas.viewFrame(), before);
+}
+
 TEST_F(ShoreToolTest, FollowsTheShoreWhenItIsUndone) {
     show({{{-300, -200}, {380, -200}, {380, 200}, {-300, 200}}, {}});
     drag(pixelOf({380, 200}), pixelOf({300, 260}));
