@@ -133,7 +133,8 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
                           const base::Progress& progress) {
     Bottom bottom;
     bottom.depth_m = start != nullptr ? start->depth_m : trend;
-    bottom.lay = start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m);
+    bottom.lay =
+        start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m, settings.threads);
     bottom.samples = samples.size();
     for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
         solve(trend, samples, settings, {pass > 0, pass > 0, pass + 1 == settings.passes}, bottom,
@@ -143,7 +144,8 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
         }
         const double done = (pass + 1.0) / settings.passes;
         bottom.lay = {};
-        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done));
+        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done),
+                           settings.threads);
     }
     return bottom;
 }
@@ -161,7 +163,7 @@ Bottom BottomDrawer::redraw(const Field& trend, const std::vector<Sample>& sampl
             break;
         }
         bottom.lay = {};
-        bottom.lay = layOf(*cells_, bottom.depth_m, lastBlur_m(settings));
+        bottom.lay = layOf(*cells_, bottom.depth_m, lastBlur_m(settings), settings.threads);
     }
     return bottom;
 }
