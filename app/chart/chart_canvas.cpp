@@ -53,7 +53,8 @@ void ChartCanvas::setContent(ChartContent content) {
     const bool isOther = before.isEmpty() != now.isEmpty() ||
                          (!now.isEmpty() &&
                           !before.grownBy(0.5 * before.width_m()).holds({now.west_m, now.south_m}));
-    if (isOther || !hasOwnView_) {
+    // The paper does not slip away under the hand that works on it.
+    if (isOther || (!hasOwnView_ && !tool_)) {
         showWholeWater();
     }
     if (tool_) {

@@ -46,7 +46,8 @@ public:
                 });
     }
 
-    [[nodiscard]] bool isBusy() const { return current_ != nullptr; }
+    /// True while something runs or waits for its turn.
+    [[nodiscard]] bool isBusy() const { return current_ != nullptr || !waiting_.empty(); }
     /// Stops what is running and drops what waits.
     void cancelAll();
     /// Waits until everything that was started is done and home. Blocks the window: for the end of

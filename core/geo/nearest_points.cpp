@@ -39,11 +39,9 @@ NearestPoints::NearestPoints(NearestPoints&&) noexcept = default;
 NearestPoints& NearestPoints::operator=(NearestPoints&&) noexcept = default;
 
 std::optional<NearestPoints::Found> NearestPoints::nearest(WaterPoint p) const {
-    const auto it = inside_->tree.qbegin(bg::index::nearest(BgPoint(p.x_m, p.y_m), 1));
-    if (it == inside_->tree.qend()) {
-        return std::nullopt;
-    }
-    return found(*it, p);
+    Entry nearest;
+    const auto count = inside_->tree.query(bg::index::nearest(BgPoint(p.x_m, p.y_m), 1), &nearest);
+    return count == 0 ? std::nullopt : std::optional(found(nearest, p));
 }
 
 std::vector<NearestPoints::Found> NearestPoints::nearest(WaterPoint p, std::size_t count) const {

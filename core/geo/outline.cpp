@@ -242,8 +242,9 @@ bool Outline::contains(WaterPoint p) const {
 }
 
 double Outline::distanceToShore_m(WaterPoint p) const {
-    const auto nearest = inside_->tree.qbegin(bg::index::nearest(toBg(p), 1));
-    const ShoreSegment& s = inside_->segments[nearest->second];
+    Tree::value_type nearest;
+    inside_->tree.query(bg::index::nearest(toBg(p), 1), &nearest);
+    const ShoreSegment& s = inside_->segments[nearest.second];
     return distanceToSegment_m(p, s.a, s.b);
 }
 

@@ -181,7 +181,8 @@ solver::Bottom bottomBefore(const Job& job, const solver::Ground& ground,
             }
         }
     }
-    before.lay = solver::layOf(ground.cells, before.depth_m, solver::lastBlur_m(job.bottom));
+    before.lay = solver::layOf(ground.cells, before.depth_m, solver::lastBlur_m(job.bottom),
+                               job.bottom.threads);
     return before;
 }
 

@@ -2,7 +2,7 @@
 // Draws one case of the gridding bench: bench_case CASE_FOLDER DEPTH.tif TRUST.tif [CELL_M]
 #include "core/gdal/raster_file.h"
 #include "core/surface/draw_water.h"
-#include "lake.h"
+#include "tests/support/gridding_case.h"
 
 #include <cmath>
 #include <cstdio>
@@ -33,7 +33,7 @@ base::Result<void> writeGrid(const std::string& path, const grid::GridFrame& fra
 
 int run(const std::string& folder, const std::string& depthPath, const std::string& trustPath,
         const surface::DrawSettings& settings) {
-    const auto lake = bench::readLake(folder);
+    const auto lake = support::readGriddingCase(folder);
     if (!lake) {
         return failed(lake.error());
     }

@@ -2,8 +2,8 @@
 // Drawing a case of the gridding bench, settings chosen and trust included, beside gmt surface on
 // the same cells in the same run; and how soon a drawing stops.
 #include "core/surface/draw_water.h"
-#include "lake.h"
 #include "own_process.h"
+#include "tests/support/gridding_case.h"
 
 #include <chrono>
 #include <cmath>
@@ -22,10 +22,10 @@ namespace {
 
 using std::filesystem::path;
 
-base::Result<bench::Lake> lakeToDraw() {
+base::Result<support::GriddingCase> lakeToDraw() {
     const char* shared = std::getenv("MEREMARK_SHARED_DIR");
-    return bench::readLake((shared == nullptr ? "../shared" : std::string(shared)) +
-                           "/bench/cases/A-lines");
+    return support::readGriddingCase((shared == nullptr ? "../shared" : std::string(shared)) +
+                                     "/bench/cases/A-lines");
 }
 
 /// So many soundings: more between those of the case, each with a noise of its own.
@@ -67,7 +67,7 @@ struct PeerFiles {
     std::string region;
 };
 
-PeerFiles writeForPeer(const bench::Lake& lake, const path& folder, double cell_m) {
+PeerFiles writeForPeer(const support::GriddingCase& lake, const path& folder, double cell_m) {
     PeerFiles files{folder / "soundings.xyz", folder / "shore.xyz", {}};
     std::ofstream out(files.soundings);
     for (const soundings::KeptSounding& s : lake.soundings) {

@@ -22,12 +22,14 @@ inline bool derive(open_water::OpenWater& open) {
 inline bool layBowl(open_water::OpenWater& open) {
     soundings::SurveyDay day;
     day.passStarts = {0};
-    for (int i = 0; i < 900; ++i) {
-        const double x = -1.0 + 2.0 * (i % 30) / 29.0;
-        const double y = -1.0 + 2.0 * (i / 30) / 29.0;
-        day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
-                                 units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
-                                 {}});
+    for (int row = 0; row < 30; ++row) {
+        for (int col = 0; col < 30; ++col) {
+            const double x = -1.0 + 2.0 * col / 29.0;
+            const double y = -1.0 + 2.0 * row / 29.0;
+            day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
+                                     units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
+                                     {}});
+        }
     }
     return edits::addSurveyDay(open, day) &&
            edits::setShoreline(

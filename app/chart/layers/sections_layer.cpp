@@ -7,10 +7,25 @@
 #include "app/chart/water_path.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace chart {
 
 namespace {
+
+/// True where all of the way from a to b runs along the shore: a straight border between two banks
+/// has both its ends there.
+bool runsAlong(const geo::Outline& shore, geo::WaterPoint a, geo::WaterPoint b, double near_m) {
+    constexpr int parts = 4;
+    for (int k = 0; k <= parts; ++k) {
+        const double share = static_cast<double>(k) / parts;
+        if (shore.distanceToShore_m(
+                {std::lerp(a.x_m, b.x_m, share), std::lerp(a.y_m, b.y_m, share)}) >= near_m) {
+            return false;
+        }
+    }
+    return true;
+}
 
 /// The borders of the sections without what runs along the shore, which is drawn already.
 std::vector<geo::Path> bordersOf(const sections::SectionMap& map, const geo::Outline* shore) {
@@ -18,14 +33,17 @@ std::vector<geo::Path> bordersOf(const sections::SectionMap& map, const geo::Out
     std::vector<geo::Path> borders;
     const auto addRing = [&](const geo::Ring& ring) {
         geo::Path run;
-        for (std::size_t i = 0; i <= ring.size(); ++i) {
-            const geo::WaterPoint p = ring[i % ring.size()];
-            const bool isShore = shore != nullptr && shore->distanceToShore_m(p) < near_m;
-            if (!isShore) {
-                run.push_back(p);
-            } else if (!run.empty()) {
+        for (std::size_t i = 0; i < ring.size(); ++i) {
+            const geo::WaterPoint from = ring[i];
+            const geo::WaterPoint to = ring[(i + 1) % ring.size()];
+            if (shore != nullptr && runsAlong(*shore, from, to, near_m)) {
                 borders.push_back(std::exchange(run, {}));
+                continue;
             }
+            if (run.empty()) {
+                run.push_back(from);
+            }
+            run.push_back(to);
         }
         borders.push_back(std::move(run));
     };

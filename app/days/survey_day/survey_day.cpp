@@ -21,10 +21,8 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     const auto add = [this](const QString& title, DayStep* step) {
         const int position = panel_->addStep(title, step);
         steps_.push_back(step);
-        connect(step, &DayStep::lineChanged, this, [this, step, position] {
-            const DayStepLine line = step->refresh();
-            panel_->setState(position, line.words, line.isStale);
-        });
+        connect(step, &DayStep::lineChanged, this,
+                [this, step, position] { showLine(position, step->refresh()); });
     };
     const SurveyContext survey{context, stale_};
     add(tr("Bring in soundings"), makeSoundingsStep(survey, *taker_));
@@ -37,8 +35,14 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     add(tr("Where to sound next"), makeNextStep(survey));
     connect(&context_.open, &OpenWater::opened, this, &SurveyDay::refreshAll);
     connect(&context_.open, &OpenWater::changed, this, [this](const std::set<water::Part>& parts) {
-        refreshAll();
+        findStale();
         redoWhatChanged(parts);
+        refreshAll();
+    });
+    connect(&context_.open.jobs(), &jobs::JobRunner::finished, this, [this] {
+        if (!stale_.empty()) {
+            refreshAll(); // stopped, or not all could be made
+        }
     });
     connect(&context_.open, &OpenWater::derivedChanged, this, &SurveyDay::refreshAll);
     connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
@@ -49,17 +53,26 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     panel_->openStep(0);
 }
 
-void SurveyDay::refreshAll() {
+void SurveyDay::findStale() {
     stale_.clear();
     for (const water::Step step : water::allSteps) {
         if (!context_.open.isCurrent(step)) {
             stale_.insert(step);
         }
     }
+}
+
+void SurveyDay::refreshAll() {
+    findStale();
     for (std::size_t i = 0; i < steps_.size(); ++i) {
-        const DayStepLine line = steps_[i]->refresh();
-        panel_->setState(static_cast<int>(i), line.words, line.isStale);
+        showLine(static_cast<int>(i), steps_[i]->refresh());
     }
+}
+
+void SurveyDay::showLine(int position, const DayStepLine& line) {
+    // What is being made this moment need not be called out of date: the bottom line tells of it.
+    const bool isUnderWay = context_.open.jobs().isBusy();
+    panel_->setState(position, line.words, line.isStale && !isUnderWay);
 }
 
 void SurveyDay::redoWhatChanged(const std::set<water::Part>& parts) {

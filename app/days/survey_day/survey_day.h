@@ -38,7 +38,9 @@ signals:
     void dayTrackFound(const QString& path);
 
 private:
+    void findStale();
     void refreshAll();
+    void showLine(int position, const DayStepLine& line);
     void redoWhatChanged(const std::set<water::Part>& parts);
 
     DayContext context_;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/surface/solver/blur.h"
 
+#include "core/surface/solver/parallel_for.h"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -57,6 +59,14 @@ Field Blur::of(Field field) const {
         field[p] = cells_->isActive(p) ? field[p] / weights_[p] : 0.0;
     }
     return field;
+}
+
+void Blur::replace(const std::vector<Field*>& fields, int threads) const {
+    parallelFor(threads, fields.size(), 1, [&](std::size_t first, std::size_t last) {
+        for (std::size_t i = first; i < last; ++i) {
+            *fields[i] = of(std::move(*fields[i]));
+        }
+    });
 }
 
 } // namespace surface::solver

@@ -12,6 +12,8 @@ public:
     Blur(const ActiveCells& cells, double deviation_m);
     /// The field must be 0 where no cell is active.
     [[nodiscard]] Field of(Field field) const;
+    /// Each field by its own means.
+    void replace(const std::vector<Field*>& fields, int threads) const;
 
 private:
     [[nodiscard]] Field sums(Field field) const;

@@ -59,18 +59,18 @@ BottomDrawer::BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shor
       right_(cells.places(), 0.0) {}
 
 void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& samples,
-                            const BottomSettings& settings, const Bottom& before, Pass way,
+                            const BottomSettings& settings, const Bottom& before, Pass pass,
                             const base::Progress& progress) {
     const double a = settings.stiffness;
     const double membrane = a / (settings.reach_m * settings.reach_m);
-    const double alongContours = way.goesAlongContours ? a * settings.contourStiffness : 0.0;
+    const double alongContours = pass.goesAlongContours ? a * settings.contourStiffness : 0.0;
     operator_.setBends(a, 0.0, 0.0, nullptr);
     operator_.multiply(trend, right_, settings.threads);
     for (double& value : right_) {
         value *= settings.trendBends - 1.0;
     }
     operator_.setBends(a, membrane, alongContours,
-                       way.goesAlongContours ? &before.lay.contours : nullptr);
+                       pass.goesAlongContours ? &before.lay.contours : nullptr);
     StencilMatrix<float>& matrix = multigrid_.finest();
     matrix.clear();
     addBending(*cells_, a, matrix);
@@ -78,7 +78,7 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     if (progress.stopAsked()) {
         return;
     }
-    if (way.goesAlongContours) {
+    if (pass.goesAlongContours) {
         addContourBending(*cells_, before.lay.contours, alongContours, matrix);
     }
     const auto pull = [&](const Footprint& at, double value, double weight) {
@@ -88,7 +88,7 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     for (const Sample& sample : samples) {
         const double error_m = errorOf_m(sample, settings);
         const double trusted =
-            way.weighsMisfits
+            pass.weighsMisfits
                 ? std::min(1.0, 1.0 / std::max(misfitOf(sample, before, settings), 1e-9))
                 : 1.0;
         pull(sample.at, sample.depth_m - sample.at.of(trend), trusted / (error_m * error_m));
@@ -133,7 +133,8 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
                           const base::Progress& progress) {
     Bottom bottom;
     bottom.depth_m = start != nullptr ? start->depth_m : trend;
-    bottom.lay = start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m);
+    bottom.lay =
+        start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m, settings.threads);
     bottom.samples = samples.size();
     for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
         solve(trend, samples, settings, {pass > 0, pass > 0, pass + 1 == settings.passes}, bottom,
@@ -143,7 +144,8 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
         }
         const double done = (pass + 1.0) / settings.passes;
         bottom.lay = {};
-        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done));
+        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done),
+                           settings.threads);
     }
     return bottom;
 }
@@ -161,7 +163,7 @@ Bottom BottomDrawer::redraw(const Field& trend, const std::vector<Sample>& sampl
             break;
         }
         bottom.lay = {};
-        bottom.lay = layOf(*cells_, bottom.depth_m, lastBlur_m(settings));
+        bottom.lay = layOf(*cells_, bottom.depth_m, lastBlur_m(settings), settings.threads);
     }
     return bottom;
 }

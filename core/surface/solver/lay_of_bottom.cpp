@@ -16,7 +16,7 @@ constexpr double flat = 1e-5;
 
 } // namespace
 
-LayOfBottom layOf(const ActiveCells& cells, const Field& depth_m, double blur_m) {
+LayOfBottom layOf(const ActiveCells& cells, const Field& depth_m, double blur_m, int threads) {
     Gradient gradient = gradientOf(cells, depth_m);
     LayOfBottom lay;
     lay.contours.xy.assign(cells.places(), 0.0);
@@ -27,9 +27,9 @@ LayOfBottom layOf(const ActiveCells& cells, const Field& depth_m, double blur_m)
     });
     // on large waters a field is tens of megabytes: none is kept longer than it is needed
     const Blur blur(cells, blur_m);
-    lay.contours.xx = blur.of(std::move(gradient.east));
-    lay.contours.yy = blur.of(std::move(gradient.north));
-    lay.contours.xy = blur.of(std::move(lay.contours.xy));
+    lay.contours.xx = std::move(gradient.east);
+    lay.contours.yy = std::move(gradient.north);
+    blur.replace({&lay.contours.xx, &lay.contours.yy, &lay.contours.xy}, threads);
     lay.slope.assign(cells.places(), 0.0);
     cells.forEach([&](std::size_t p, std::size_t) {
         const double a = lay.contours.xx[p];

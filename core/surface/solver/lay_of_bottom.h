@@ -13,6 +13,7 @@ struct LayOfBottom {
 
 /// From the structure tensor of a bottom, blurred over `blur_m` (Bigün and Granlund 1987): its weak
 /// direction is the contour's, the difference of its eigenvalues over their sum says how sure.
-[[nodiscard]] LayOfBottom layOf(const ActiveCells& cells, const Field& depth_m, double blur_m);
+[[nodiscard]] LayOfBottom layOf(const ActiveCells& cells, const Field& depth_m, double blur_m,
+                                int threads);
 
 } // namespace surface::solver

@@ -80,16 +80,15 @@ double pinballLoss(const std::vector<double>& errors_m, const std::vector<double
 
 } // namespace
 
-Field unevennessOf(const ActiveCells& cells, const Field& depth_m) {
-    const Gradient gradient = gradientOf(cells, depth_m);
-    Field squares(cells.places(), 0.0);
+Field unevennessOf(const ActiveCells& cells, const Field& depth_m, int threads) {
+    Gradient gradient = gradientOf(cells, depth_m);
+    Field uneven(cells.places(), 0.0);
     cells.forEach([&](std::size_t p, std::size_t) {
-        squares[p] = gradient.east[p] * gradient.east[p] + gradient.north[p] * gradient.north[p];
+        uneven[p] = gradient.east[p] * gradient.east[p] + gradient.north[p] * gradient.north[p];
     });
-    const Blur blur(cells, around_m / 2.0);
-    const Field east = blur.of(gradient.east);
-    const Field north = blur.of(gradient.north);
-    Field uneven = blur.of(squares);
+    const Field& east = gradient.east;
+    const Field& north = gradient.north;
+    Blur(cells, around_m / 2.0).replace({&gradient.east, &gradient.north, &uneven}, threads);
     cells.forEach([&](std::size_t p, std::size_t) {
         const double scatter =
             std::sqrt(std::max(0.0, uneven[p] - east[p] * east[p] - north[p] * north[p]));
@@ -109,7 +108,7 @@ std::vector<ErrorGrowth::Observation>
 observationsOf(const Ground& coarse, const geo::Outline& outline,
                std::span<const soundings::KeptSounding> soundings, const Fold& fold,
                const Bottom& bottom) {
-    const Field uneven = unevennessOf(coarse.cells, bottom.depth_m);
+    const Field uneven = unevennessOf(coarse.cells, bottom.depth_m, 1);
     std::vector<geo::WaterPoint> kept;
     for (const std::size_t i : fold.kept) {
         kept.push_back({soundings[i].x_m, soundings[i].y_m});

@@ -14,7 +14,7 @@ namespace surface::solver {
 /// plus half of the gradient's scatter there, plus a floor of 1 %; never below half of its mean
 /// within 300 m, because where nothing was sounded the drawing is smoother than the bottom. Metres
 /// per metre.
-[[nodiscard]] Field unevennessOf(const ActiveCells& cells, const Field& depth_m);
+[[nodiscard]] Field unevennessOf(const ActiveCells& cells, const Field& depth_m, int threads);
 
 /// What the half-width of a place goes by.
 struct TrustFacts {

@@ -28,7 +28,7 @@ base::Result<TrustGrid> drawTrust(const Ground& ground, const Bottom& bottom,
                                   std::span<const soundings::KeptSounding> soundings,
                                   std::span<const std::size_t> positions, const ErrorGrowth& growth,
                                   int threads, base::Progress& progress) {
-    const Field uneven = unevennessOf(ground.cells, bottom.depth_m);
+    const Field uneven = unevennessOf(ground.cells, bottom.depth_m, threads);
     std::vector<geo::WaterPoint> points;
     points.reserve(positions.size());
     for (const std::size_t i : positions) {

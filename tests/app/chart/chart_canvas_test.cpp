@@ -18,70 +18,70 @@ using chart::ChartCanvas;
 class ChartCanvasTest : public testing::Test {
 protected:
     void SetUp() override {
-        canvas.resize(900, 640);
-        canvas.setContent(support::starContent());
-        canvas.show();
+        canvas_.resize(900, 640);
+        canvas_.setContent(support::starContent());
+        canvas_.show();
         QCoreApplication::processEvents();
     }
-    QPoint pixelOf(geo::WaterPoint p) const { return canvas.viewFrame().toScreen(p).toPoint(); }
+    QPoint pixelOf(geo::WaterPoint p) const { return canvas_.viewFrame().toScreen(p).toPoint(); }
     QPoint ringOf(int rank) const {
-        return chart::ringsOf(canvas.content().planned->marks, canvas.viewFrame(), 1.0)
+        return chart::ringsOf(canvas_.content().planned->marks, canvas_.viewFrame(), 1.0)
             .at(rank)
             .middle.toPoint();
     }
     void drag(QPoint from, QPoint to) {
-        QTest::mousePress(&canvas, Qt::LeftButton, {}, from);
+        QTest::mousePress(&canvas_, Qt::LeftButton, {}, from);
         for (int i = 1; i <= 4; ++i) {
             QMouseEvent move(QEvent::MouseMove, QPointF(from + (to - from) * i / 4),
-                             canvas.mapToGlobal(QPointF(from + (to - from) * i / 4)), Qt::NoButton,
+                             canvas_.mapToGlobal(QPointF(from + (to - from) * i / 4)), Qt::NoButton,
                              Qt::LeftButton, Qt::NoModifier);
-            QCoreApplication::sendEvent(&canvas, &move);
+            QCoreApplication::sendEvent(&canvas_, &move);
         }
-        QTest::mouseRelease(&canvas, Qt::LeftButton, {}, to);
+        QTest::mouseRelease(&canvas_, Qt::LeftButton, {}, to);
     }
-    ChartCanvas canvas;
+    ChartCanvas canvas_;
 };
 
 TEST_F(ChartCanvasTest, DraggingMovesThePaperWithTheHand) {
-    const geo::WaterPoint held = canvas.viewFrame().toWater({300, 300});
+    const geo::WaterPoint held = canvas_.viewFrame().toWater({300, 300});
     drag({300, 300}, {380, 260});
-    const QPointF now = canvas.viewFrame().toScreen(held);
+    const QPointF now = canvas_.viewFrame().toScreen(held);
     EXPECT_NEAR(now.x(), 380.0, 1e-6);
     EXPECT_NEAR(now.y(), 260.0, 1e-6);
 }
 
 TEST_F(ChartCanvasTest, TheWheelEnlargesAboutThePointer) {
     const QPointF at(200, 150);
-    const geo::WaterPoint under = canvas.viewFrame().toWater(at);
-    const double before = canvas.viewFrame().pixelsPerMetre();
-    QWheelEvent wheel(at, canvas.mapToGlobal(at), {}, {0, 120}, Qt::NoButton, Qt::NoModifier,
+    const geo::WaterPoint under = canvas_.viewFrame().toWater(at);
+    const double before = canvas_.viewFrame().pixelsPerMetre();
+    QWheelEvent wheel(at, canvas_.mapToGlobal(at), {}, {0, 120}, Qt::NoButton, Qt::NoModifier,
                       Qt::NoScrollPhase, false);
-    QCoreApplication::sendEvent(&canvas, &wheel);
-    EXPECT_GT(canvas.viewFrame().pixelsPerMetre(), 1.1 * before);
-    EXPECT_NEAR(canvas.viewFrame().toScreen(under).x(), at.x(), 1e-6);
-    EXPECT_NEAR(canvas.viewFrame().toScreen(under).y(), at.y(), 1e-6);
+    QCoreApplication::sendEvent(&canvas_, &wheel);
+    EXPECT_GT(canvas_.viewFrame().pixelsPerMetre(), 1.1 * before);
+    EXPECT_NEAR(canvas_.viewFrame().toScreen(under).x(), at.x(), 1e-6);
+    EXPECT_NEAR(canvas_.viewFrame().toScreen(under).y(), at.y(), 1e-6);
 }
 
 TEST_F(ChartCanvasTest, ZeroShowsTheWholeWaterAgain) {
-    const chart::ViewFrame whole = canvas.viewFrame();
-    QTest::keyClick(&canvas, Qt::Key_Plus);
-    QTest::keyClick(&canvas, Qt::Key_Left);
-    EXPECT_NE(canvas.viewFrame(), whole);
-    QTest::keyClick(&canvas, Qt::Key_0);
-    EXPECT_EQ(canvas.viewFrame(), whole);
+    const chart::ViewFrame whole = canvas_.viewFrame();
+    QTest::keyClick(&canvas_, Qt::Key_Plus);
+    QTest::keyClick(&canvas_, Qt::Key_Left);
+    EXPECT_NE(canvas_.viewFrame(), whole);
+    QTest::keyClick(&canvas_, Qt::Key_0);
+    EXPECT_EQ(canvas_.viewFrame(), whole);
 }
 
 TEST_F(ChartCanvasTest, ArrowsMoveTheSight) {
-    const geo::WaterPoint middle = canvas.viewFrame().toWater({450, 320});
-    QTest::keyClick(&canvas, Qt::Key_Right);
-    EXPECT_GT(canvas.viewFrame().toWater({450, 320}).x_m, middle.x_m);
-    QTest::keyClick(&canvas, Qt::Key_Up);
-    EXPECT_GT(canvas.viewFrame().toWater({450, 320}).y_m, middle.y_m);
+    const geo::WaterPoint middle = canvas_.viewFrame().toWater({450, 320});
+    QTest::keyClick(&canvas_, Qt::Key_Right);
+    EXPECT_GT(canvas_.viewFrame().toWater({450, 320}).x_m, middle.x_m);
+    QTest::keyClick(&canvas_, Qt::Key_Up);
+    EXPECT_GT(canvas_.viewFrame().toWater({450, 320}).y_m, middle.y_m);
 }
 
 TEST_F(ChartCanvasTest, AClickOnARingPicksTheMark) {
-    QSignalSpy marks(&canvas, &ChartCanvas::markClicked);
-    QTest::mouseClick(&canvas, Qt::LeftButton, {}, ringOf(3));
+    QSignalSpy marks(&canvas_, &ChartCanvas::markClicked);
+    QTest::mouseClick(&canvas_, Qt::LeftButton, {}, ringOf(3));
     ASSERT_EQ(marks.size(), 1);
     EXPECT_EQ(marks[0][0].toInt(), 3);
 }
@@ -89,31 +89,31 @@ TEST_F(ChartCanvasTest, AClickOnARingPicksTheMark) {
 TEST_F(ChartCanvasTest, AMarkDraggedSaysWhereItWasPut) {
     int dragged = 0;
     geo::WaterPoint put;
-    QObject::connect(&canvas, &ChartCanvas::markDragged, [&](int rank, geo::WaterPoint to) {
+    QObject::connect(&canvas_, &ChartCanvas::markDragged, [&](int rank, geo::WaterPoint to) {
         dragged = rank;
         put = to;
     });
-    const chart::ViewFrame before = canvas.viewFrame();
+    const chart::ViewFrame before = canvas_.viewFrame();
     const geo::WaterPoint wanted = support::starPoint(0.5, 60.0);
     drag(ringOf(2), pixelOf(wanted));
     EXPECT_EQ(dragged, 2);
     EXPECT_LT(geo::distance_m(put, wanted), 2.0 / before.pixelsPerMetre());
-    EXPECT_EQ(canvas.viewFrame(), before); // the paper stays where it is
+    EXPECT_EQ(canvas_.viewFrame(), before); // the paper stays where it is
 }
 
 TEST_F(ChartCanvasTest, APlainClickSaysWhereButNotWhatIsNotThere) {
-    QSignalSpy marks(&canvas, &ChartCanvas::markClicked);
+    QSignalSpy marks(&canvas_, &ChartCanvas::markClicked);
     int clicks = 0;
-    QObject::connect(&canvas, &ChartCanvas::clicked, [&] { ++clicks; });
-    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({0.0, 0.0}));
+    QObject::connect(&canvas_, &ChartCanvas::clicked, [&] { ++clicks; });
+    QTest::mouseClick(&canvas_, Qt::LeftButton, {}, pixelOf({0.0, 0.0}));
     EXPECT_EQ(clicks, 1);
     EXPECT_EQ(marks.size(), 0);
 }
 
 TEST_F(ChartCanvasTest, TheCutToolGivesTheLineDrawn) {
-    canvas.setTool(chart::ToolKind::cutLine);
+    canvas_.setTool(chart::ToolKind::cutLine);
     std::optional<chart::LineMade> line;
-    QObject::connect(&canvas, &ChartCanvas::lineDrawn, [&](auto from, auto to) {
+    QObject::connect(&canvas_, &ChartCanvas::lineDrawn, [&](auto from, auto to) {
         line = chart::LineMade{from, to};
     });
     drag(pixelOf({-100, 0}), pixelOf({150, 80}));
@@ -123,23 +123,25 @@ TEST_F(ChartCanvasTest, TheCutToolGivesTheLineDrawn) {
 }
 
 TEST_F(ChartCanvasTest, ThePolygonToolGathersCornersUntilEnter) {
-    canvas.setTool(chart::ToolKind::polygon);
+    canvas_.setTool(chart::ToolKind::polygon);
     geo::Ring ring;
-    QObject::connect(&canvas, &ChartCanvas::ringDrawn, [&](const geo::Ring& made) { ring = made; });
+    QObject::connect(&canvas_, &ChartCanvas::ringDrawn,
+                     [&](const geo::Ring& made) { ring = made; });
     for (const geo::WaterPoint corner :
          {geo::WaterPoint{0, 0}, {100, 0}, {120, 40}, {100, 100}, {0, 100}}) {
-        QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf(corner));
+        QTest::mouseClick(&canvas_, Qt::LeftButton, {}, pixelOf(corner));
     }
-    QTest::keyClick(&canvas, Qt::Key_Backspace);
+    QTest::keyClick(&canvas_, Qt::Key_Backspace);
     EXPECT_TRUE(ring.empty());
-    QTest::keyClick(&canvas, Qt::Key_Return);
+    QTest::keyClick(&canvas_, Qt::Key_Return);
     ASSERT_EQ(ring.size(), 4U); // the last of five was taken back
 }
 
 TEST_F(ChartCanvasTest, TheLassoGivesTheRingDrawn) {
-    canvas.setTool(chart::ToolKind::lasso);
+    canvas_.setTool(chart::ToolKind::lasso);
     geo::Ring ring;
-    QObject::connect(&canvas, &ChartCanvas::ringDrawn, [&](const geo::Ring& made) { ring = made; });
+    QObject::connect(&canvas_, &ChartCanvas::ringDrawn,
+                     [&](const geo::Ring& made) { ring = made; });
     drag(pixelOf({-100, 0}), pixelOf({150, 80}));
     EXPECT_GE(ring.size(), 4U);
 }
@@ -149,71 +151,77 @@ class ShoreToolTest : public ChartCanvasTest {
 protected:
     void SetUp() override {
         ChartCanvasTest::SetUp();
-        QObject::connect(&canvas, &ChartCanvas::shoreReshaped,
-                         [this](const chart::ShoreMade& shore) { made.push_back(shore); });
+        QObject::connect(&canvas_, &ChartCanvas::shoreReshaped,
+                         [this](const chart::ShoreMade& shore) { made_.push_back(shore); });
         show({{{-300, -200}, {300, -200}, {300, 200}, {-300, 200}}, {{{0, 0}, {0, 60}, {60, 0}}}});
-        canvas.setTool(chart::ToolKind::shore);
+        canvas_.setTool(chart::ToolKind::shore);
     }
     void show(const geo::Piece& piece) {
         chart::ChartContent content = support::starContent();
         auto water = std::make_shared<water::Water>(*content.water);
         water->shoreline = {geo::toEarth(piece, *water->frame)};
         content.water = water;
-        canvas.setContent(content);
+        canvas_.setContent(content);
     }
-    std::vector<chart::ShoreMade> made;
+    std::vector<chart::ShoreMade> made_;
     using Act = chart::ShoreMade::Act;
 };
 
 TEST_F(ShoreToolTest, ACornerDraggedSaysWhereItWasPut) {
-    const chart::ViewFrame before = canvas.viewFrame();
+    const chart::ViewFrame before = canvas_.viewFrame();
     drag(pixelOf({300, 200}), pixelOf({340, 260}));
-    ASSERT_EQ(made.size(), 1U);
-    EXPECT_EQ(made[0].act, Act::move);
-    EXPECT_EQ(made[0].corner, (water::ShoreCorner{0, 0, 2}));
-    EXPECT_LT(geo::distance_m(made[0].at, {340, 260}), 2.0 / before.pixelsPerMetre());
-    EXPECT_EQ(canvas.viewFrame(), before);
+    ASSERT_EQ(made_.size(), 1U);
+    EXPECT_EQ(made_[0].act, Act::move);
+    EXPECT_EQ(made_[0].corner, (water::ShoreCorner{0, 0, 2}));
+    EXPECT_LT(geo::distance_m(made_[0].at, {340, 260}), 2.0 / before.pixelsPerMetre());
+    EXPECT_EQ(canvas_.viewFrame(), before);
 }
 
 TEST_F(ShoreToolTest, AClickOnTheLineMakesACornerThere) {
-    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({300, 20}));
-    ASSERT_EQ(made.size(), 1U);
-    EXPECT_EQ(made[0].act, Act::add);
-    EXPECT_EQ(made[0].corner, (water::ShoreCorner{0, 0, 1}));
+    QTest::mouseClick(&canvas_, Qt::LeftButton, {}, pixelOf({300, 20}));
+    ASSERT_EQ(made_.size(), 1U);
+    EXPECT_EQ(made_[0].act, Act::add);
+    EXPECT_EQ(made_[0].corner, (water::ShoreCorner{0, 0, 1}));
 }
 
 TEST_F(ShoreToolTest, DeleteTakesTheChosenCornerOfAnIslandAway) {
-    QTest::keyClick(&canvas, Qt::Key_Delete);
-    EXPECT_TRUE(made.empty()) << "nothing is chosen yet";
-    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({60, 0}));
-    EXPECT_TRUE(made.empty()) << "a click chooses and changes nothing";
-    QTest::keyClick(&canvas, Qt::Key_Delete);
-    ASSERT_EQ(made.size(), 1U);
-    EXPECT_EQ(made[0].act, Act::remove);
-    EXPECT_EQ(made[0].corner.ring, 1U);
-    EXPECT_EQ(made[0].corner.corner, 2U);
+    QTest::keyClick(&canvas_, Qt::Key_Delete);
+    EXPECT_TRUE(made_.empty()) << "nothing is chosen yet";
+    QTest::mouseClick(&canvas_, Qt::LeftButton, {}, pixelOf({60, 0}));
+    EXPECT_TRUE(made_.empty()) << "a click chooses and changes nothing";
+    QTest::keyClick(&canvas_, Qt::Key_Delete);
+    ASSERT_EQ(made_.size(), 1U);
+    EXPECT_EQ(made_[0].act, Act::remove);
+    EXPECT_EQ(made_[0].corner.ring, 1U);
+    EXPECT_EQ(made_[0].corner.corner, 2U);
 }
 
 TEST_F(ShoreToolTest, BesideTheShoreTheHandMovesThePaper) {
-    const geo::WaterPoint middle = canvas.viewFrame().toWater({450, 320});
+    const geo::WaterPoint middle = canvas_.viewFrame().toWater({450, 320});
     drag(pixelOf({-150, 100}), pixelOf({-100, 60}));
-    EXPECT_TRUE(made.empty());
-    EXPECT_GT(geo::distance_m(canvas.viewFrame().toWater({450, 320}), middle), 20.0);
+    EXPECT_TRUE(made_.empty());
+    EXPECT_GT(geo::distance_m(canvas_.viewFrame().toWater({450, 320}), middle), 20.0);
+}
+
+TEST_F(ShoreToolTest, ThePaperStaysWhereItIsWhenTheShoreGrows) {
+    const chart::ViewFrame before = canvas_.viewFrame();
+    show({{{-300, -200}, {480, -200}, {300, 200}, {-300, 200}}, {}});
+    EXPECT_EQ(canvas_.viewFrame(), before);
 }
 
 TEST_F(ShoreToolTest, FollowsTheShoreWhenItIsUndone) {
     show({{{-300, -200}, {380, -200}, {380, 200}, {-300, 200}}, {}});
     drag(pixelOf({380, 200}), pixelOf({300, 260}));
-    ASSERT_EQ(made.size(), 1U);
-    EXPECT_EQ(made[0].corner, (water::ShoreCorner{0, 0, 2}));
+    ASSERT_EQ(made_.size(), 1U);
+    EXPECT_EQ(made_[0].corner, (water::ShoreCorner{0, 0, 2}));
 }
 
 TEST_F(ChartCanvasTest, AStrokeGivesTheLineDrawnAndASlipOfTheHandNothing) {
-    canvas.setTool(chart::ToolKind::stroke);
+    canvas_.setTool(chart::ToolKind::stroke);
     geo::Path line;
-    QObject::connect(&canvas, &ChartCanvas::strokeDrawn,
+    QObject::connect(&canvas_, &ChartCanvas::strokeDrawn,
                      [&](const geo::Path& made) { line = made; });
-    QTest::mouseClick(&canvas, Qt::LeftButton, {}, pixelOf({-100, 0}));
+    QTest::mouseClick(&canvas_, Qt::LeftButton, {}, pixelOf({-100, 0}));
     EXPECT_TRUE(line.empty());
     drag(pixelOf({-100, 0}), pixelOf({150, 80}));
     ASSERT_GE(line.size(), 2U);
@@ -223,15 +231,15 @@ TEST_F(ChartCanvasTest, AStrokeGivesTheLineDrawnAndASlipOfTheHandNothing) {
 
 TEST_F(ChartCanvasTest, PointingSaysWhereAndLeavingThatNothingIs) {
     std::vector<std::optional<geo::WaterPoint>> told;
-    QObject::connect(&canvas, &ChartCanvas::pointedAt, [&](auto place) { told.push_back(place); });
-    QMouseEvent move(QEvent::MouseMove, QPointF(300, 200), canvas.mapToGlobal(QPointF(300, 200)),
+    QObject::connect(&canvas_, &ChartCanvas::pointedAt, [&](auto place) { told.push_back(place); });
+    QMouseEvent move(QEvent::MouseMove, QPointF(300, 200), canvas_.mapToGlobal(QPointF(300, 200)),
                      Qt::NoButton, Qt::NoButton, Qt::NoModifier);
-    QCoreApplication::sendEvent(&canvas, &move);
+    QCoreApplication::sendEvent(&canvas_, &move);
     QEvent leave(QEvent::Leave);
-    QCoreApplication::sendEvent(&canvas, &leave);
+    QCoreApplication::sendEvent(&canvas_, &leave);
     ASSERT_EQ(told.size(), 2U);
     ASSERT_TRUE(told[0]);
-    EXPECT_EQ(*told[0], canvas.viewFrame().toWater({300, 200}));
+    EXPECT_EQ(*told[0], canvas_.viewFrame().toWater({300, 200}));
     EXPECT_FALSE(told[1]);
 }
 

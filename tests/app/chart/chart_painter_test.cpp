@@ -74,6 +74,33 @@ TEST(ChartPainter, ADropOffThatBeginsAtTheShoreIsDrawnLikeAnyOther) {
     EXPECT_NE(with([](structure::Zone& zone) { zone.topEdges.clear(); }), before);
 }
 
+TEST(ChartPainter, ABorderFromBankToBankIsDrawnAndTheBanksAreNot) {
+    ChartContent content = support::starContent();
+    content.derived.outline = std::make_shared<const geo::Outline>(
+        geo::Outline::make(
+            std::vector<geo::Piece>{{{{-300, -200}, {300, -200}, {300, 200}, {-300, 200}}, {}}},
+            *content.water->frame)
+            .value());
+    auto halves = std::make_shared<sections::SectionMap>(*content.derived.sections);
+    halves->sections.resize(2);
+    halves->sections[0].pieces = {{{{-300, -200}, {0, -200}, {0, 200}, {-300, 200}}, {}}};
+    halves->sections[1].pieces = {{{{0, -200}, {300, -200}, {300, 200}, {0, 200}}, {}}};
+    content.derived.sections = halves;
+    const chart::ViewFrame view = chart::wholeWater(content, size);
+    content.shown = {LayerKind::sections};
+    const QImage image = painted(content, view);
+    content.shown.clear();
+    const QImage bare = painted(content, view);
+    const auto isInked = [&](geo::WaterPoint p) {
+        const QPoint pixel = view.toScreen(p).toPoint();
+        return image.pixel(pixel) != bare.pixel(pixel);
+    };
+    EXPECT_TRUE(isInked({0, 130}));
+    EXPECT_TRUE(isInked({0, -130}));
+    EXPECT_FALSE(isInked({300, 20}));
+    EXPECT_FALSE(isInked({-150, 200}));
+}
+
 TEST(ChartPainter, BandsShowTheColourOfTheirDepth) {
     ChartContent content = support::starContent();
     content.shown = {LayerKind::depth};

@@ -16,7 +16,7 @@ using surface::DrawnWater;
 /// A gravel bar on a shelving bottom, sounded along lines.
 class Redraw : public testing::Test {
 protected:
-    void SetUp() override { before = drawn(sounded, nullptr); }
+    void SetUp() override { before_ = drawn(sounded, nullptr); }
 
     DrawnWater drawn(const std::vector<KeptSounding>& soundings, const DrawnWater* earlier) {
         return drawn(water.outline, soundings, earlier);
@@ -34,8 +34,8 @@ protected:
     DrawnWater drawnStiff(const std::vector<KeptSounding>& soundings) {
         surface::DrawSettings settings;
         settings.cell = units::Length::metres(5.0);
-        settings.stiffness = before.report.stiffness;
-        settings.contourStiffness = before.report.contourStiffness;
+        settings.stiffness = before_.report.stiffness;
+        settings.contourStiffness = before_.report.contourStiffness;
         base::Progress progress;
         return surface::drawWater(water.outline, soundings, settings, progress)
             .value_or(DrawnWater());
@@ -64,18 +64,18 @@ protected:
         },
         5.0);
     const std::vector<KeptSounding> sounded = tracks::lines(water, 40.0, 3.0, 0.05);
-    DrawnWater before;
+    DrawnWater before_;
 };
 
 TEST_F(Redraw, AfterAFewSoundingsIsNearlyTheDrawingAfresh) {
     std::vector<KeptSounding> fewer = sounded;
     fewer.erase(fewer.begin() + 700, fewer.begin() + 712);
-    const DrawnWater again = drawn(fewer, &before);
+    const DrawnWater again = drawn(fewer, &before_);
     EXPECT_TRUE(again.report.isChoiceKept);
-    EXPECT_EQ(again.report.stiffness, before.report.stiffness);
-    EXPECT_EQ(again.report.trustCurve, before.report.trustCurve);
+    EXPECT_EQ(again.report.stiffness, before_.report.stiffness);
+    EXPECT_EQ(again.report.trustCurve, before_.report.trustCurve);
     EXPECT_GT(alikeShare(again, drawnStiff(fewer), 0.05), 0.99);
-    EXPECT_LT(again.report.iterations, before.report.iterations);
+    EXPECT_LT(again.report.iterations, before_.report.iterations);
 }
 
 TEST_F(Redraw, BelievesSoundingsThatContradictWhatWasDrawn) {
@@ -87,13 +87,13 @@ TEST_F(Redraw, BelievesSoundingsThatContradictWhatWasDrawn) {
         s.pass = 1000;
         more.push_back(s);
     }
-    const DrawnWater again = drawn(more, &before);
+    const DrawnWater again = drawn(more, &before_);
     const DrawnWater afresh = drawnStiff(more);
     ASSERT_TRUE(again.report.isChoiceKept);
     const auto depthAt = [&](const DrawnWater& drawing) {
         return drawing.depth.at(pit)->inMetres();
     };
-    EXPECT_GT(depthAt(again) - depthAt(before), 2.0);
+    EXPECT_GT(depthAt(again) - depthAt(before_), 2.0);
     EXPECT_NEAR(depthAt(again), depthAt(afresh), 0.15);
     EXPECT_GT(alikeShare(again, afresh, 0.1), 0.98);
 }
@@ -101,24 +101,24 @@ TEST_F(Redraw, BelievesSoundingsThatContradictWhatWasDrawn) {
 TEST_F(Redraw, ThereAndBackManyTimesDriftsNowhere) {
     std::vector<KeptSounding> fewer = sounded;
     fewer.erase(fewer.begin() + 300, fewer.begin() + 310);
-    DrawnWater last = before;
+    DrawnWater last = before_;
     for (int turn = 0; turn < 6; ++turn) {
         last = drawn(fewer, &last);
         last = drawn(sounded, &last);
     }
     EXPECT_TRUE(last.report.isChoiceKept);
-    EXPECT_GT(alikeShare(last, before, 0.05), 0.99);
+    EXPECT_GT(alikeShare(last, before_, 0.05), 0.99);
 }
 
 TEST_F(Redraw, ChoosesAnewAfterMoreThanOneInFiftySoundings) {
     std::vector<KeptSounding> fewer = sounded;
     fewer.resize(sounded.size() * 97 / 100);
-    const DrawnWater again = drawn(fewer, &before);
+    const DrawnWater again = drawn(fewer, &before_);
     EXPECT_FALSE(again.report.isChoiceKept);
     EXPECT_EQ(alikeShare(again, drawn(fewer, nullptr), 1e-9), 1.0);
     // small steps add up
     const std::size_t step = sounded.size() * 3 / 200;
-    DrawnWater last = before;
+    DrawnWater last = before_;
     std::vector<KeptSounding> left = sounded;
     left.resize(left.size() - step);
     last = drawn(left, &last);
@@ -132,7 +132,7 @@ TEST_F(Redraw, FollowsACornerOfTheShore) {
     ring.front() = {330.0, 0.0};
     const auto moved = geo::Outline::make(std::vector<geo::Piece>{{ring, {}}}, water.frame);
     ASSERT_TRUE(moved.has_value());
-    const DrawnWater again = drawn(*moved, sounded, &before);
+    const DrawnWater again = drawn(*moved, sounded, &before_);
     EXPECT_TRUE(again.report.isChoiceKept);
     EXPECT_GT(alikeShare(again, drawn(*moved, sounded, nullptr), 0.05), 0.99);
 }
@@ -141,7 +141,7 @@ TEST_F(Redraw, OfAnotherCellIsDrawnAfresh) {
     surface::DrawSettings settings;
     settings.cell = units::Length::metres(6.0);
     base::Progress progress;
-    const auto again = surface::drawWater(water.outline, sounded, settings, progress, &before);
+    const auto again = surface::drawWater(water.outline, sounded, settings, progress, &before_);
     ASSERT_TRUE(again.has_value());
     EXPECT_FALSE(again->report.isChoiceKept);
 }

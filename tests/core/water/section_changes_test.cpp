@@ -19,12 +19,14 @@ Water bowl() {
     soundings::SurveyDay day;
     day.id = soundings::SurveyDayId(1);
     day.passStarts = {0};
-    for (int i = 0; i < 900; ++i) {
-        const double x = -1.0 + 2.0 * (i % 30) / 29.0;
-        const double y = -1.0 + 2.0 * (i / 30) / 29.0;
-        day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
-                                 units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
-                                 std::nullopt});
+    for (int row = 0; row < 30; ++row) {
+        for (int col = 0; col < 30; ++col) {
+            const double x = -1.0 + 2.0 * col / 29.0;
+            const double y = -1.0 + 2.0 * row / 29.0;
+            day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
+                                     units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
+                                     std::nullopt});
+        }
     }
     Water water;
     water.shoreline = {{{{3.096, 55.198}, {3.104, 55.198}, {3.104, 55.202}, {3.096, 55.202}}, {}}};

@@ -15,10 +15,12 @@ using namespace water;
 Water square() {
     soundings::SurveyDay day;
     day.passStarts = {0};
-    for (int i = 0; i < 400; ++i) {
-        day.soundings.push_back({{3.0962 + 0.0004 * (i % 20), 55.1981 + 0.0002 * (i / 20)},
-                                 units::Depth::metres(4.0),
-                                 std::nullopt});
+    for (int row = 0; row < 20; ++row) {
+        for (int col = 0; col < 20; ++col) {
+            day.soundings.push_back({{3.0962 + 0.0004 * col, 55.1981 + 0.0002 * row},
+                                     units::Depth::metres(4.0),
+                                     std::nullopt});
+        }
     }
     Water water;
     water.shoreline = {{{{3.096, 55.198}, {3.104, 55.198}, {3.104, 55.202}, {3.096, 55.202}}, {}}};
@@ -34,7 +36,7 @@ Derived derivedOf(const Water& water) {
     return derive(water, {}, Step::sections, quiet).value();
 }
 
-logbook::Stay stayAt(geo::LonLat place, int hours, int rods, std::vector<bool> landed) {
+logbook::Stay stayAt(geo::LonLat place, int hours, int rods, const std::vector<bool>& landed) {
     logbook::Stay stay;
     stay.place = place;
     stay.end = stay.start + std::chrono::hours(hours);

@@ -8,10 +8,10 @@
 #include <string>
 #include <vector>
 
-namespace bench {
+namespace support {
 
 /// A case of the gridding bench.
-struct Lake {
+struct GriddingCase {
     geo::WaterFrame frame;
     geo::Outline outline;
     std::vector<soundings::KeptSounding> soundings;
@@ -19,6 +19,6 @@ struct Lake {
 
 /// Reads shore.geojson and soundings.csv (lon, lat, depth_m) of a case's folder; a new pass begins
 /// where the track jumps by more than 30 m. \return unusableInput where they are not there.
-[[nodiscard]] base::Result<Lake> readLake(const std::string& folder);
+[[nodiscard]] base::Result<GriddingCase> readGriddingCase(const std::string& folder);
 
-} // namespace bench
+} // namespace support

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "lake.h"
+#include "tests/support/gridding_case.h"
 
 #include <cmath>
 #include <cstdio>
@@ -7,7 +7,7 @@
 
 #include <nlohmann/json.hpp>
 
-namespace bench {
+namespace support {
 
 namespace {
 
@@ -78,7 +78,7 @@ std::vector<soundings::KeptSounding> soundingsFrom(const std::string& path,
 
 } // namespace
 
-base::Result<Lake> readLake(const std::string& folder) {
+base::Result<GriddingCase> readGriddingCase(const std::string& folder) {
     if (!std::ifstream(folder + "/shore.geojson")) {
         return base::fail(base::ErrorKind::unusableInput, "there is no such case", folder,
                           "see ../shared/bench/cases");
@@ -93,7 +93,7 @@ base::Result<Lake> readLake(const std::string& folder) {
         return std::unexpected(outline.error());
     }
     auto soundings = soundingsFrom(folder + "/soundings.csv", *frame);
-    return Lake{std::move(*frame), std::move(*outline), std::move(soundings)};
+    return GriddingCase{std::move(*frame), std::move(*outline), std::move(soundings)};
 }
 
-} // namespace bench
+} // namespace support
