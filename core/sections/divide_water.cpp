@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sections/divide_water.h"
+#include "core/sections/smooth_borders.h"
 
 #include "core/sections/join_crumbs.h"
 #include "core/sections/lay_parts.h"
@@ -124,6 +125,7 @@ Result<SectionMap> divideWater(const DivideInput& input, const SectionSettings& 
         return std::unexpected(base::cancelled());
     }
     progress.tell(0.8);
+    smoothBorders(settled.pieceOfCell, 0.8 * lump_m, progress);
     const std::size_t count =
         joinCrumbs(settled.pieceOfCell, parts.count, input.mask, settings.leastPocket * wanted_m2);
     SectionMap map = sectionsFrom(settled.pieceOfCell, count, input);
