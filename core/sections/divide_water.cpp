@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sections/divide_water.h"
-#include "core/sections/smooth_borders.h"
 
 #include "core/sections/join_crumbs.h"
 #include "core/sections/lay_parts.h"
 #include "core/sections/section_card.h"
+#include "core/sections/smooth_borders.h"
+#include "core/sections/straight_pieces.h"
 #include "core/sections/weigh_depth.h"
 
 #include <algorithm>
@@ -126,11 +127,13 @@ Result<SectionMap> divideWater(const DivideInput& input, const SectionSettings& 
     }
     progress.tell(0.8);
     smoothBorders(settled.pieceOfCell, 0.8 * lump_m, progress);
-    const std::size_t count =
-        joinCrumbs(settled.pieceOfCell, parts.count, input.mask, settings.leastPocket * wanted_m2);
+    const double least_m2 = settings.leastPocket * wanted_m2;
+    const std::size_t count = joinCrumbs(settled.pieceOfCell, parts.count, input.mask, least_m2);
     SectionMap map = sectionsFrom(settled.pieceOfCell, count, input);
-    map.report = {settled.depthWeight, settled.figures.compactness, settled.straight.compactness,
-                  settled.figures.explained, settled.straight.explained};
+    const PartFigures figures =
+        figuresOf(sumsOfPieces(settled.pieceOfCell, count, input.depth, input.mask), least_m2);
+    map.report = {settled.depthWeight, figures.compactness, settled.straight.compactness,
+                  figures.explained, settled.straight.explained};
     return map;
 }
 

@@ -63,10 +63,11 @@ Score scoreOf(const std::string& lake, const std::string& survey) {
         if (std::isnan(true_m)) {
             continue;
         }
-        const auto cols = static_cast<std::size_t>(truth.cols);
+        const auto col = static_cast<double>(i % static_cast<std::size_t>(truth.cols));
+        const std::size_t row = i / static_cast<std::size_t>(truth.cols);
         const auto place = coordinates.toEarth(
-            {truth.transform[0] + (static_cast<double>(i % cols) + 0.5) * truth.transform[1],
-             truth.transform[3] + (static_cast<double>(i / cols) + 0.5) * truth.transform[5]});
+            {truth.transform[0] + (col + 0.5) * truth.transform[1],
+             truth.transform[3] + (static_cast<double>(row) + 0.5) * truth.transform[5]});
         const geo::WaterPoint p = given.frame.toWater(*place);
         const double error_m = std::abs(depthAt_m(drawn.depth, p) - true_m);
         squares += error_m * error_m;
