@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/steps.h"
 #include "app/days/survey_day/weed_view.h"
+#include "app/days/survey_day/zones_part.h"
 #include "app/edits/add_weed_notes.h"
 #include "app/edits/change_settings.h"
 #include "app/edits/remove_weed_note.h"
@@ -73,9 +74,8 @@ public:
                 makeButton(tr("Import..."), {}, tr("Notes from a table: lon, lat, kind, height_m"),
                            [&taker] { taker.ask(tr("Weed notes to bring in")); })});
         addHeading(tr("Beds and edges"));
-        zones_ = new widgets::PlainTable({tr("Zone"), tr("Depths"), tr("Area")}, rowsShown, this);
+        zones_ = new ZonesPart(context, chart::ZonesPicked::weed, rowsShown);
         addWide(zones_);
-        connect(zones_, &widgets::PlainTable::rowChosen, this, &WeedStep::chooseZone);
     }
 
 protected:
@@ -89,7 +89,7 @@ protected:
         showShare();
         setWords(growth_, view.growth);
         notes_->setRows(view.notes);
-        zones_->setRows(view.zones);
+        zones_->refresh();
         return {view.state, input.isStale(water::Step::weed)};
     }
 
@@ -132,15 +132,6 @@ private:
                 water().frame->toWater(water().weedNotes[static_cast<std::size_t>(row)].place));
         }
     }
-    void chooseZone(int row) {
-        const water::Derived& derived = context_.open.derived();
-        if (derived.weed && row >= 0 && row < static_cast<int>(derived.weed->zones.zones.size())) {
-            const auto before =
-                derived.structure ? static_cast<int>(derived.structure->zones.size()) : 0;
-            context_.chart.selectZone(before + row);
-            context_.chart.lookAt(derived.weed->zones.zones[static_cast<std::size_t>(row)].middle);
-        }
-    }
 
     widgets::AmountField* secchi_ = nullptr;
     QSlider* left_ = nullptr;
@@ -148,7 +139,7 @@ private:
     QLabel* growth_ = nullptr;
     widgets::PlainTable* notes_ = nullptr;
     QComboBox* kind_ = nullptr;
-    widgets::PlainTable* zones_ = nullptr;
+    ZonesPart* zones_ = nullptr;
 };
 
 } // namespace
