@@ -1,28 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/steps.h"
+#include "app/days/survey_day/weed_notes_part.h"
 #include "app/days/survey_day/weed_view.h"
 #include "app/days/survey_day/zones_part.h"
-#include "app/edits/add_weed_notes.h"
 #include "app/edits/change_settings.h"
-#include "app/edits/remove_weed_note.h"
-#include "app/widgets/plain_table.h"
 #include "app/wording/typed_amount.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QSignalBlocker>
 #include <QSlider>
-
-#include <array>
 
 namespace days::survey_day {
 
 namespace {
 
 constexpr int rowsShown = 7;
-constexpr std::array growths{weed::Growth::none, weed::Growth::thin, weed::Growth::thick};
 
 class WeedStep : public SurveyStep {
 public:
@@ -58,21 +51,8 @@ public:
             }
         });
         growth_ = addWords();
-        addHeading(tr("Notes"));
-        notes_ = new widgets::PlainTable({tr("Weed"), tr("Height"), tr("Place")}, rowsShown, this);
+        notes_ = new WeedNotesPart(context, taker);
         addWide(notes_);
-        connect(notes_, &widgets::PlainTable::removeAsked, this, [this] { removeChosen(); });
-        connect(notes_, &widgets::PlainTable::rowChosen, this, &WeedStep::lookAtNote);
-        kind_ = new QComboBox(this);
-        kind_->addItems({tr("none"), tr("thin"), tr("thick")});
-        kind_->setCurrentIndex(2);
-        kind_->setToolTip(tr("How much weed you met"));
-        addRow({kind_,
-                makeButton(tr("Note on chart"), {},
-                           tr("Point at the places where you met so much weed"),
-                           [this] { askNotes(); }),
-                makeButton(tr("Import..."), {}, tr("Notes from a table: lon, lat, kind, height_m"),
-                           [&taker] { taker.ask(tr("Weed notes to bring in")); })});
         addHeading(tr("Beds and edges"));
         zones_ = new ZonesPart(context, chart::ZonesPicked::weed, rowsShown);
         addWide(zones_);
@@ -88,7 +68,7 @@ protected:
         }
         showShare();
         setWords(growth_, view.growth);
-        notes_->setRows(view.notes);
+        notes_->refresh();
         zones_->refresh();
         return {view.state, input.isStale(water::Step::weed)};
     }
@@ -105,40 +85,11 @@ private:
         tellIfWrong(edits::changeSettings(context_.open, tr("Set weed still standing"),
                                           [&](water::Settings& s) { s.weedLeft = left; }));
     }
-    void askNotes() {
-        const weed::Growth growth = growths[static_cast<std::size_t>(kind_->currentIndex())];
-        context_.chart.askPlaces(
-            tr("Point where the weed was %1").arg(kind_->currentText()),
-            [this, growth](geo::WaterPoint place) {
-                if (!water().frame) {
-                    return false;
-                }
-                edits::addWeedNotes(
-                    context_.open,
-                    {weed::WeedNote{{}, water().frame->toEarth(place), growth, std::nullopt}});
-                return true;
-            });
-    }
-    void removeChosen() {
-        const int row = notes_->chosen();
-        if (row >= 0 && row < static_cast<int>(water().weedNotes.size())) {
-            edits::removeWeedNote(context_.open,
-                                  water().weedNotes[static_cast<std::size_t>(row)].id);
-        }
-    }
-    void lookAtNote(int row) {
-        if (water().frame && row >= 0 && row < static_cast<int>(water().weedNotes.size())) {
-            context_.chart.lookAt(
-                water().frame->toWater(water().weedNotes[static_cast<std::size_t>(row)].place));
-        }
-    }
-
     widgets::AmountField* secchi_ = nullptr;
     QSlider* left_ = nullptr;
     QLabel* share_ = nullptr;
     QLabel* growth_ = nullptr;
-    widgets::PlainTable* notes_ = nullptr;
-    QComboBox* kind_ = nullptr;
+    WeedNotesPart* notes_ = nullptr;
     ZonesPart* zones_ = nullptr;
 };
 

@@ -48,7 +48,9 @@ QString zoneCard(const structure::ZoneMap& map, int number, const wording::Words
     if (hasEdge(zone)) {
         text += QStringLiteral("; edge %1").arg(words.length(zone.edgeLength));
         const units::Length atBank = lengthOf(zone.shoreTops);
-        if (atBank.inMetres() >= 1.0) {
+        if (atBank / zone.edgeLength > 0.99) {
+            text += QStringLiteral(", all along the bank");
+        } else if (atBank.inMetres() >= 1.0) {
             text += QStringLiteral(", of it %1 along the bank").arg(words.length(atBank));
         }
     }

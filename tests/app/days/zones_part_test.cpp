@@ -12,6 +12,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -134,6 +135,36 @@ TEST_F(Zones, AThresholdOutOfItsRangeIsMarkedAndChangesNothing) {
     EXPECT_EQ(open_.water()->settings.structure, water::StructureChoice());
 }
 
+TEST_F(Zones, WeedIsNotedAlongALineAndOverAnAreaEachInOneActThatCanBeUndone) {
+    day_.steps().openStep(weedStep);
+    type(field("Height"), "0.8 m");
+    const auto press = [this](const QString& words) {
+        for (auto* each : day_.findChildren<QPushButton*>()) {
+            if (each->text() == words) {
+                each->click();
+            }
+        }
+    };
+    press("Along a line");
+    ASSERT_EQ(chart_.tool(), chart::ToolKind::stroke);
+    chart_.giveLine({{0.0, 0.0}, {100.0, 0.0}});
+    ASSERT_EQ(open_.water()->weedNotes.size(), 5U);
+    EXPECT_EQ(open_.water()->weedNotes[2].growth, weed::Growth::thick);
+    EXPECT_NEAR(open_.water()->weedNotes[2].height->inMetres(), 0.8, 1e-9);
+    press("Over an area");
+    ASSERT_EQ(chart_.tool(), chart::ToolKind::lasso);
+    chart_.giveRing({{-60.0, 20.0}, {60.0, 20.0}, {60.0, 120.0}, {-60.0, 120.0}});
+    EXPECT_GT(open_.water()->weedNotes.size(), 15U);
+    open_.undoStack().undo();
+    EXPECT_EQ(open_.water()->weedNotes.size(), 5U);
+    press("At places");
+    EXPECT_TRUE(chart_.isAsking());
+    day_.steps().openStep(bandsStep);
+    EXPECT_FALSE(chart_.isAsking()) << "the pen is put down with the step";
+    open_.undoStack().undo();
+    EXPECT_TRUE(open_.water()->weedNotes.empty());
+}
+
 TEST(ZoneRows, GiveTheEdgeOfADropOffAndTheAreaOfAHump) {
     structure::ZoneMap map;
     map.zones.resize(2);
@@ -154,6 +185,8 @@ TEST(ZoneRows, GiveTheEdgeOfADropOffAndTheAreaOfAHump) {
     EXPECT_EQ(days::survey_day::zoneCard(map, 0, words),
               "Drop-off 1: 1.5 ha (3.7 ac); edge 240 m, of it 90.0 m along the bank; depths on "
               "average within ±0.4 m.");
+    map.zones[0].edgeLength = units::Length::metres(90.0);
+    EXPECT_TRUE(days::survey_day::zoneCard(map, 0, words).contains("90.0 m, all along the bank"));
     EXPECT_EQ(days::survey_day::zoneCard(map, 2, words), "");
     EXPECT_EQ(days::survey_day::zoneCard(map, -1, words), "");
 }
