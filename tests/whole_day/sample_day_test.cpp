@@ -346,6 +346,40 @@ TEST_F(SampleDay, GivesEverythingInOpenFormats) {
               "lon,lat,time,survey_day,shown_depth_m,depth_m,set_aside");
 }
 
+TEST_F(SampleDay, GivesSectionsWithWhatIsKnownOfThemAndZonesWithTheirTrust) {
+    ASSERT_EQ(runBatch({"give", water(), "--to", at("given")}).exitCode, 0);
+    const Json sections = readJson(folder_ / "given" / "sections.geojson")["features"];
+    const Json& reported = report_["sections"];
+    ASSERT_EQ(sections.size(), reported.size());
+    int stays = 0;
+    int never = 0;
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        const Json& given = sections[i]["properties"];
+        EXPECT_EQ(given["name"], reported[i]["name"]);
+        EXPECT_NEAR(given["area_m2"], reported[i]["area_m2"], 0.1);
+        EXPECT_NEAR(given["drop_off_m"], reported[i]["drop_off_m"], 0.1);
+        EXPECT_EQ(given["never_fished"].get<bool>(), given["stays"] == 0);
+        stays += given["stays"].get<int>();
+        never += given["never_fished"] ? 1 : 0;
+        double known = 0.0;
+        for (const auto& [kind, share] : reported[i]["structure_share"].items()) {
+            known += share.get<double>();
+        }
+        EXPECT_LE(known, 1.001);
+    }
+    EXPECT_GT(stays, 0) << "the log is in";
+    EXPECT_LE(stays, expected("log.json")["whole_log"]["stays"].get<int>());
+    EXPECT_GT(never, 0);
+    EXPECT_LT(never, static_cast<int>(sections.size()));
+    for (const Json& zone : readJson(folder_ / "given" / "zones.geojson")["features"]) {
+        EXPECT_GT(zone["properties"]["trust_m"], 0.0) << zone["properties"]["name"];
+        EXPECT_LE(zone["properties"]["shallowest_m"], zone["properties"]["deepest_m"]);
+        EXPECT_GT(zone["properties"]["area_m2"], 0.0);
+        const bool isDropOff = zone["properties"]["kind"] == "drop-off";
+        EXPECT_TRUE(!isDropOff || zone["properties"]["edge_m"].is_number());
+    }
+}
+
 TEST_F(SampleDay, DrawingAnewKeepsTheLog) {
     const std::string copy = at("again.gpkg");
     std::filesystem::copy_file(water(), copy, std::filesystem::copy_options::overwrite_existing);
