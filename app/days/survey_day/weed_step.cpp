@@ -11,6 +11,8 @@
 #include <QSignalBlocker>
 #include <QSlider>
 
+#include <cmath>
+
 namespace days::survey_day {
 
 namespace {
@@ -64,7 +66,7 @@ protected:
         secchi_->showAmount(view.secchi);
         const QSignalBlocker quiet(left_);
         if (!left_->isSliderDown()) {
-            left_->setValue(static_cast<int>(100.0 * view.weedLeft + 0.5));
+            left_->setValue(static_cast<int>(std::lround(100.0 * view.weedLeft)));
         }
         showShare();
         setWords(growth_, view.growth);
