@@ -3,6 +3,8 @@
 
 #include "app/batch/report.h"
 #include "core/reduction/sound_speed.h"
+#include "core/water/section_ground.h"
+#include "core/water/section_use.h"
 
 #include <map>
 
@@ -157,9 +159,20 @@ Json zonesPart(const water::Derived& derived) {
     return rows;
 }
 
-Json sectionsPart(const sections::SectionMap& map) {
+Json groundPart(const std::vector<water::KindShare>& ground) {
+    Json shares = Json::object();
+    for (const water::KindShare& part : ground) {
+        shares[std::string(structure::nameOf(part.kind))] = rounded(part.share, 4);
+    }
+    return shares;
+}
+
+Json sectionsPart(const water::Water& water, const water::Derived& derived) {
+    const auto uses = water::useOfSections(water, derived);
+    const auto grounds = water::groundOfSections(derived);
     Json rows = Json::array();
-    for (const sections::Section& section : map.sections) {
+    for (std::size_t i = 0; i < derived.sections->sections.size(); ++i) {
+        const sections::Section& section = derived.sections->sections[i];
         rows.push_back({{"name", section.name},
                         {"area_m2", rounded(section.area.inSquareMetres(), 1)},
                         {"mean_depth_m", rounded(section.meanDepth.inMetres(), 2)},
@@ -171,6 +184,14 @@ Json sectionsPart(const sections::SectionMap& map) {
                          {{"sounded", rounded(section.trustShare[0], 4)},
                           {"inferred", rounded(section.trustShare[1], 4)},
                           {"guess", rounded(section.trustShare[2], 4)}}}});
+        Json& row = rows.back();
+        if (i < grounds.size()) {
+            row["structure_share"] = groundPart(grounds[i]);
+        }
+        if (i < uses.size()) {
+            row["stays"] = uses[i].stays;
+            row["never_fished"] = uses[i].stays == 0;
+        }
     }
     return rows;
 }
@@ -239,7 +260,7 @@ Json sketchReport(const water::Water& water, const water::Derived& derived,
         report["bands"] = bandsPart(derived.form->bandMeasures);
     }
     report["zones"] = zonesPart(derived);
-    report["sections"] = derived.sections ? sectionsPart(*derived.sections) : Json::array();
+    report["sections"] = derived.sections ? sectionsPart(water, derived) : Json::array();
     report["next_lines"] = linesPart(water, done.nextLines);
     if (derived.drawn) {
         report["drawing"] = drawingPart(derived.drawn->report);

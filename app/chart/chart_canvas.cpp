@@ -279,6 +279,8 @@ void ChartCanvas::click(QPointF pixel, Qt::KeyboardModifiers keys) {
         emit crossingClicked(*crossing);
     } else if (const auto sounding = soundingAt(content_, view_, pixel)) {
         emit soundingClicked(*sounding);
+    } else if (content_.zonesPicked != ZonesPicked::none) {
+        emit zoneClicked(zoneAt(content_, view_, pixel));
     } else if (const auto section = sectionAt(content_, view_, pixel)) {
         emit sectionClicked(*section);
     }

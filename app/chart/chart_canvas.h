@@ -53,6 +53,7 @@ signals:
     void soundingClicked(chart::SoundingPick sounding);
     void crossingClicked(std::size_t crossing); ///< Position among all.
     void sectionClicked(int section);
+    void zoneClicked(std::optional<int> zone); ///< Nothing: a click beside all zones.
     void stayClicked(logbook::StayId stay);
     void lineDrawn(geo::WaterPoint from, geo::WaterPoint to);
     void placePicked(geo::WaterPoint place);

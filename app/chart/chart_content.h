@@ -17,6 +17,9 @@
 
 namespace chart {
 
+/// The zones of which family a click on the chart chooses; `none`: a click chooses a section.
+enum class ZonesPicked { none, structure, weed };
+
 /// Everything that layers may draw: values only. Cheap to copy.
 struct ChartContent {
     std::shared_ptr<const water::Water> water;
@@ -34,6 +37,7 @@ struct ChartContent {
     std::optional<int> selectedMark;                 ///< Rank.
     std::optional<int> selectedSection;
     std::optional<int> selectedZone; ///< Structure zones first, then weed zones.
+    ZonesPicked zonesPicked = ZonesPicked::none;
     std::optional<logbook::StayId> selectedStay;
     std::set<LayerKind> shown; ///< What is switched on.
     wording::Words words{wording::Words()};

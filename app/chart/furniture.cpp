@@ -4,6 +4,7 @@
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
+#include "app/chart/never_fished.h"
 #include "app/chart/todays_form.h"
 #include "core/wind/beaufort.h"
 
@@ -170,6 +171,14 @@ void drawKey(LayerContext& on, const QRectF& box) {
     drawGuessSample(on, QRectF(left, y, swatch, 0.8 * rowHeight * s));
     drawFrom(on, font, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s},
              QStringLiteral("a guess"), on.palette.ink);
+    if (showsNeverFished(on.content)) {
+        y += rowHeight * s;
+        const QString sign(neverFishedSign);
+        drawFrom(on, font, {left + 0.5 * swatch - 5.0 * s, y + 0.4 * rowHeight * s}, sign,
+                 on.palette.ink);
+        drawFrom(on, font, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s},
+                 QStringLiteral("never fished"), on.palette.ink);
+    }
 }
 
 double scaleWidthOf(const LayerContext& on) {
@@ -221,7 +230,7 @@ std::optional<QRectF> driest(const LayerContext& on, QSizeF size,
 
 double keyHeight(const LayerContext& on) {
     return ((isAtOtherLevel(on.content) ? levelLine : 0.0) + 16.0 + 14.0 + 15.0 + 13.0 +
-            0.8 * rowHeight + keyPad +
+            0.8 * rowHeight + keyPad + (showsNeverFished(on.content) ? rowHeight : 0.0) +
             rowHeight * static_cast<double>(bandsOf(on.content).count())) *
            on.scale;
 }
@@ -229,7 +238,7 @@ double keyHeight(const LayerContext& on) {
 } // namespace
 
 double keyWidth(double scale) {
-    return (104.0 + 2.0 * keyPad) * scale;
+    return (112.0 + 2.0 * keyPad) * scale;
 }
 
 units::Length roundLength(const wording::Words& words, double pixelsPerMetre, double most) {

@@ -19,6 +19,12 @@ double apart(QPointF a, QPointF b) {
 constexpr double slack = 3.0; // pixels beyond the ring that still count
 constexpr double soundingWithin = 6.0;
 constexpr double signAhead = 3.0; // pixels by which a sign is nearer than a dot
+constexpr double zoneWithin = 6.0;
+
+structure::ZoneNumber zoneUnder(const structure::ZoneMap& map, geo::WaterPoint place) {
+    const grid::Cell cell = map.zoneOfCell.frame().cellOf(place);
+    return map.zoneOfCell.frame().holds(cell) ? map.zoneOfCell[cell] : structure::noZone;
+}
 
 } // namespace
 
@@ -116,6 +122,26 @@ std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view,
         return std::nullopt;
     }
     return static_cast<int>(cells[cell]);
+}
+
+std::optional<int> zoneAt(const ChartContent& content, const ViewFrame& view, QPointF pixel) {
+    const water::Derived& derived = content.derived;
+    const bool isWeed = content.zonesPicked == ZonesPicked::weed;
+    if (content.zonesPicked == ZonesPicked::none || (isWeed ? !derived.weed : !derived.structure)) {
+        return std::nullopt;
+    }
+    const structure::ZoneMap& map = isWeed ? derived.weed->zones : *derived.structure;
+    const int before =
+        isWeed && derived.structure ? static_cast<int>(derived.structure->zones.size()) : 0;
+    for (const double reach : {0.0, 0.5 * zoneWithin, zoneWithin}) {
+        for (const QPointF way : {QPointF(0, -1), QPointF(0, 1), QPointF(-1, 0), QPointF(1, 0)}) {
+            const auto number = zoneUnder(map, view.toWater(pixel + reach * way));
+            if (number != structure::noZone) {
+                return before + static_cast<int>(number);
+            }
+        }
+    }
+    return std::nullopt;
 }
 
 } // namespace chart

@@ -24,5 +24,9 @@ namespace chart {
                                                     const ViewFrame& view, QPointF pixel);
 [[nodiscard]] std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view,
                                            QPointF pixel);
+/// The zone of the family that is picked from (content.zonesPicked) there or a few pixels beside,
+/// because drop-offs and weed edges are narrow; numbered as ChartContent::selectedZone.
+[[nodiscard]] std::optional<int> zoneAt(const ChartContent& content, const ViewFrame& view,
+                                        QPointF pixel);
 
 } // namespace chart

@@ -262,6 +262,19 @@ void ChartLink::selectZone(std::optional<int> zone) {
     }
 }
 
+void ChartLink::pickZones(chart::ZonesPicked family) {
+    if (replace(content_.zonesPicked, family)) {
+        content_.selectedZone.reset();
+        emit contentChanged();
+    }
+}
+
+void ChartLink::stopPickingZones(chart::ZonesPicked family) {
+    if (content_.zonesPicked == family) {
+        pickZones(chart::ZonesPicked::none);
+    }
+}
+
 void ChartLink::selectStay(std::optional<logbook::StayId> stay) {
     if (replace(content_.selectedStay, stay)) {
         emit contentChanged();

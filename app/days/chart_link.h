@@ -33,6 +33,10 @@ public:
     void selectMark(std::optional<int> rank);
     void selectSection(std::optional<int> section);
     void selectZone(std::optional<int> zone);
+    /// From now on a click on the chart chooses a zone of this family, until stopPickingZones() of
+    /// the same one, which also lets go of the chosen zone.
+    void pickZones(chart::ZonesPicked family);
+    void stopPickingZones(chart::ZonesPicked family);
     void selectStay(std::optional<logbook::StayId> stay);
     /// Chooses one sounding to be looked at in chart and side view. \param isToBeShown brings it
     /// into the middle of both; without, they lie still where it can be seen.

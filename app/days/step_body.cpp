@@ -4,6 +4,8 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace days {
@@ -11,6 +13,7 @@ namespace days {
 namespace {
 
 constexpr int labelWidth = 112; // of most labels, so that the fields of a step begin alike
+constexpr int belowShown = 8;   // left below what is brought into view
 
 } // namespace
 
@@ -73,6 +76,17 @@ void StepBody::addRow(const std::vector<QWidget*>& widgets) {
 void StepBody::addWide(QWidget* widget) {
     form_ = nullptr;
     column_->addWidget(widget);
+}
+
+void StepBody::bringIntoView(QWidget* widget) {
+    QTimer::singleShot(0, widget, [widget] {
+        for (QWidget* up = widget->parentWidget(); up != nullptr; up = up->parentWidget()) {
+            if (auto* scroll = qobject_cast<QScrollArea*>(up)) {
+                scroll->ensureWidgetVisible(widget, 0, belowShown);
+                return;
+            }
+        }
+    });
 }
 
 QPushButton* StepBody::makeButton(const QString& words, const QString& key, const QString& help,

@@ -28,6 +28,8 @@ protected:
     void addField(const QString& label, QWidget* field, const QString& help);
     void addRow(const std::vector<QWidget*>& widgets);
     void addWide(QWidget* widget);
+    /// Scrolls the steps until all of it can be seen, once it is laid out.
+    void bringIntoView(QWidget* widget);
     /// \param key "Ctrl+B"; shown in the tooltip after `help`.
     QPushButton* makeButton(const QString& words, const QString& key, const QString& help,
                             const std::function<void()>& act);

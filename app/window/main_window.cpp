@@ -152,6 +152,7 @@ void MainWindow::wireChart() {
     connect(canvas_, &ChartCanvas::markDragged, tomorrow_, &days::tomorrow::TomorrowDay::moveMark);
     connect(canvas_, &ChartCanvas::sectionClicked, &link_,
             [this](int section) { link_.selectSection(section); });
+    connect(canvas_, &ChartCanvas::zoneClicked, &link_, &days::ChartLink::selectZone);
     connect(canvas_, &ChartCanvas::stayClicked, &link_,
             [this](logbook::StayId stay) { link_.selectStay(stay); });
     connect(canvas_, &ChartCanvas::lineDrawn, side_, [this](geo::WaterPoint a, geo::WaterPoint b) {

@@ -118,6 +118,11 @@ std::optional<units::Speed> soundSpeedTyped(const QString& text, UnitSystem unit
     return speed ? std::optional(units::Speed::metresPerSecond(*speed)) : std::nullopt;
 }
 
+std::optional<double> percentTyped(const QString& text) {
+    static const UnitTable table{{"%", 1.0}, {"percent", 1.0}};
+    return sumTyped(text, table, 1.0);
+}
+
 std::optional<units::Temperature> temperatureTyped(const QString& text, UnitSystem units) {
     static const UnitTable table{{"c", 1.0}, {"°c", 1.0}, {"f", 1.0}, {"°f", 1.0}, {"°", 1.0}};
     const auto degrees = sumTyped(text, table, 1.0);

@@ -36,6 +36,8 @@ namespace wording {
 /// The speed of sound in water: a number without a unit is in metres, or feet, a second.
 [[nodiscard]] std::optional<units::Speed> soundSpeedTyped(const QString& text,
                                                           preferences::UnitSystem units);
+/// "14 %", "14": the number of percent.
+[[nodiscard]] std::optional<double> percentTyped(const QString& text);
 [[nodiscard]] std::optional<units::Temperature> temperatureTyped(const QString& text,
                                                                  preferences::UnitSystem units);
 

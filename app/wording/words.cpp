@@ -89,6 +89,16 @@ QString Words::area(units::Area area) const {
     return number(size, size < 0.1 ? 2 : size < 100.0 ? 1 : 0) + ' ' + areaUnit();
 }
 
+QString Words::areaInBoth(units::Area area) const {
+    const Words others(isMetric() ? preferences::UnitSystem::imperial
+                                  : preferences::UnitSystem::metric);
+    return QStringLiteral("%1 (%2)").arg(this->area(area), others.area(area));
+}
+
+QString Words::slope(double percent) {
+    return shortNumber(percent, percent < 10.0 ? 1 : 0) + QStringLiteral(" %");
+}
+
 double Words::areaAmount(units::Area area) const {
     return isMetric() ? area.inHectares() : area.inAcres();
 }

@@ -110,6 +110,11 @@ Properties& Properties::with(std::string_view name, std::optional<double> number
     return *this;
 }
 
+Properties& Properties::withTruth(std::string_view name, bool isSo) {
+    add(name, isSo ? "true" : "false");
+    return *this;
+}
+
 void FeatureCollection::add(std::string_view geometry, const Properties& properties) {
     features_ += fmt::format("{}\n{{\"type\":\"Feature\",\"properties\":{},\"geometry\":{}}}",
                              features_.empty() ? "" : ",", properties.text(), geometry);

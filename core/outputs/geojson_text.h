@@ -20,6 +20,8 @@ public:
     Properties& with(std::string_view name, double number, int places);
     /// Null where there is none.
     Properties& with(std::string_view name, std::optional<double> number, int places);
+    /// A name of its own, because a literal would be taken for a truth.
+    Properties& withTruth(std::string_view name, bool isSo);
     [[nodiscard]] std::string text() const { return "{" + inside_ + "}"; }
 
 private:

@@ -76,7 +76,7 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
     if (derived.sections) {
         jobs.emplace_back([&] {
             return writeSectionsGeojson(folder / "sections.geojson", derived.sections->sections,
-                                        frame);
+                                        water::useOfSections(water, derived), frame);
         });
     }
     jobs.emplace_back(

@@ -10,6 +10,22 @@ namespace {
 
 constexpr int millimetres = 3; ///< Decimals of a depth in metres.
 constexpr int ofAnArea = 1;    ///< Decimals of an area in square metres.
+constexpr int ofALength = 1;   ///< Decimals of a length in metres.
+constexpr int ofAShare = 4;
+
+Properties propertiesOf(const sections::Section& section) {
+    return Properties()
+        .with("name", section.name)
+        .with("area_m2", section.area.inSquareMetres(), ofAnArea)
+        .with("mean_depth_m", section.meanDepth.inMetres(), millimetres)
+        .with("max_depth_m", section.maxDepth.inMetres(), millimetres)
+        .with("shoreline_m", section.shore.inMetres(), ofALength)
+        .with("drop_off_m", section.dropOff.inMetres(), ofALength)
+        .with("weed_share", section.weedShare, ofAShare)
+        .with("trust_sounded", section.trustShare[0], ofAShare)
+        .with("trust_inferred", section.trustShare[1], ofAShare)
+        .with("trust_guess", section.trustShare[2], ofAShare);
+}
 
 } // namespace
 
@@ -53,28 +69,32 @@ base::Result<void> writeZonesGeojson(const std::filesystem::path& path,
                                      const geo::WaterFrame& frame) {
     FeatureCollection features;
     for (const structure::Zone& zone : zones) {
-        features.addPieces(zone.pieces, frame,
-                           Properties()
-                               .with("kind", structure::nameOf(zone.kind))
-                               .with("name", zone.name)
-                               .with("area_m2", zone.area.inSquareMetres(), ofAnArea)
-                               .with("shallowest_m", zone.shallowest.inMetres(), millimetres)
-                               .with("deepest_m", zone.deepest.inMetres(), millimetres));
+        const double edge_m = zone.edgeLength.inMetres();
+        features.addPieces(
+            zone.pieces, frame,
+            Properties()
+                .with("kind", structure::nameOf(zone.kind))
+                .with("name", zone.name)
+                .with("area_m2", zone.area.inSquareMetres(), ofAnArea)
+                .with("shallowest_m", zone.shallowest.inMetres(), millimetres)
+                .with("deepest_m", zone.deepest.inMetres(), millimetres)
+                .with("edge_m", edge_m > 0.0 ? std::optional(edge_m) : std::nullopt, ofALength)
+                .with("trust_m", zone.meanTrust_m, millimetres));
     }
     return base::writeWholeFile(path, features.text());
 }
 
 base::Result<void> writeSectionsGeojson(const std::filesystem::path& path,
                                         std::span<const sections::Section> sections,
+                                        std::span<const water::SectionUse> uses,
                                         const geo::WaterFrame& frame) {
     FeatureCollection features;
-    for (const sections::Section& section : sections) {
-        features.addPieces(section.pieces, frame,
-                           Properties()
-                               .with("name", section.name)
-                               .with("area_m2", section.area.inSquareMetres(), ofAnArea)
-                               .with("mean_depth_m", section.meanDepth.inMetres(), millimetres)
-                               .with("max_depth_m", section.maxDepth.inMetres(), millimetres));
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        Properties known = propertiesOf(sections[i]);
+        if (uses.size() == sections.size()) {
+            known.with("stays", uses[i].stays, 0).withTruth("never_fished", uses[i].stays == 0);
+        }
+        features.addPieces(sections[i].pieces, frame, known);
     }
     return base::writeWholeFile(path, features.text());
 }

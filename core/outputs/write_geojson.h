@@ -7,6 +7,7 @@
 #include "core/geo/water_frame.h"
 #include "core/sections/section.h"
 #include "core/structure/zone.h"
+#include "core/water/section_use.h"
 
 #include <filesystem>
 #include <span>
@@ -30,13 +31,17 @@ namespace outputs {
 [[nodiscard]] base::Result<void> writeBandsGeojson(const std::filesystem::path& path,
                                                    std::span<const contours::BandPolygons> bands,
                                                    const geo::WaterFrame& frame);
-/// Areas with `kind`, `name`, `area_m2`, `shallowest_m`, `deepest_m`.
+/// Areas with `kind`, `name`, `area_m2`, `shallowest_m`, `deepest_m`, `edge_m` (null for kinds
+/// without a top edge), `trust_m`.
 [[nodiscard]] base::Result<void> writeZonesGeojson(const std::filesystem::path& path,
                                                    std::span<const structure::Zone> zones,
                                                    const geo::WaterFrame& frame);
-/// Areas with `name`, `area_m2`, `mean_depth_m`, `max_depth_m`.
+/// Areas with `name`, `area_m2`, `mean_depth_m`, `max_depth_m`, `shoreline_m`, `drop_off_m`,
+/// `weed_share`, `trust_sounded`, `trust_inferred`, `trust_guess` (shares), and, where `uses` has
+/// one entry for each section, `stays` and `never_fished`.
 [[nodiscard]] base::Result<void> writeSectionsGeojson(const std::filesystem::path& path,
                                                       std::span<const sections::Section> sections,
+                                                      std::span<const water::SectionUse> uses,
                                                       const geo::WaterFrame& frame);
 
 } // namespace outputs

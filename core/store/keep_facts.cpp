@@ -8,6 +8,41 @@ namespace store {
 
 namespace {
 
+/// What is absent is not written, and what is not written is absent.
+void putStructure(KeyValues& facts, const water::StructureChoice& chosen) {
+    if (chosen.fineScale) {
+        facts.put("structure_fine_scale_m", chosen.fineScale->inMetres());
+    }
+    if (chosen.broadScale) {
+        facts.put("structure_broad_scale_m", chosen.broadScale->inMetres());
+    }
+    if (chosen.dropOffFrom_percent) {
+        facts.put("drop_off_from_percent", *chosen.dropOffFrom_percent);
+    }
+    if (chosen.highGround) {
+        facts.put("high_ground_m", chosen.highGround->inMetres());
+    }
+    if (chosen.leastArea) {
+        facts.put("least_zone_area_m2", chosen.leastArea->inSquareMetres());
+    }
+}
+
+void takeStructure(KeyValues& facts, water::StructureChoice& chosen) {
+    if (const auto fine_m = facts.number("structure_fine_scale_m")) {
+        chosen.fineScale = units::Length::metres(*fine_m);
+    }
+    if (const auto broad_m = facts.number("structure_broad_scale_m")) {
+        chosen.broadScale = units::Length::metres(*broad_m);
+    }
+    chosen.dropOffFrom_percent = facts.number("drop_off_from_percent");
+    if (const auto high_m = facts.number("high_ground_m")) {
+        chosen.highGround = units::Length::metres(*high_m);
+    }
+    if (const auto area_m2 = facts.number("least_zone_area_m2")) {
+        chosen.leastArea = units::Area::squareMetres(*area_m2);
+    }
+}
+
 void putSettings(KeyValues& facts, const water::Settings& settings) {
     if (settings.cell) {
         facts.put("cell_m", settings.cell->inMetres());
@@ -23,6 +58,7 @@ void putSettings(KeyValues& facts, const water::Settings& settings) {
         facts.put("secchi_depth_m", settings.secchi->inMetres());
     }
     facts.put("weed_left", settings.weedLeft);
+    putStructure(facts, settings.structure);
 }
 
 void takeBands(Connection& connection, KeyValues& facts, water::Settings& settings) {
@@ -55,6 +91,7 @@ void takeSettings(Connection& connection, KeyValues& facts, water::Settings& set
         settings.secchi = units::Depth::metres(*secchi_m);
     }
     settings.weedLeft = facts.number("weed_left").value_or(settings.weedLeft);
+    takeStructure(facts, settings.structure);
 }
 
 void takeFrame(Connection& connection, KeyValues& facts, water::Water& water) {

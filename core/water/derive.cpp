@@ -19,6 +19,7 @@
 #include "core/weed/map_weed.h"
 
 #include <chrono>
+#include <cmath>
 #include <set>
 
 #include <fmt/format.h>
@@ -101,9 +102,20 @@ std::optional<geo::WaterPoint> launchOf(const Water& water) {
                              : std::nullopt;
 }
 
-Result<void> makeStructure(const Water& water, Derived& derived, Progress& progress) {
+structure::StructureSettings structureSettings(const Water& water) {
+    const StructureChoice& chosen = water.settings.structure;
     structure::StructureSettings settings;
+    settings.fineScale = chosen.fineScale.value_or(settings.fineScale);
+    settings.broadScale = chosen.broadScale.value_or(settings.broadScale);
+    settings.dropOffFrom_percent = chosen.dropOffFrom_percent;
+    settings.highGround = chosen.highGround;
+    settings.leastArea = chosen.leastArea.value_or(settings.leastArea);
     settings.launch = launchOf(water);
+    return settings;
+}
+
+Result<void> makeStructure(const Water& water, Derived& derived, Progress& progress) {
+    const structure::StructureSettings settings = structureSettings(water);
     auto zones = shared(structure::findStructure(derived.drawn->depth, derived.drawn->mask,
                                                  derived.drawn->trust.halfWidths_m(),
                                                  water.settings.bands, settings, progress));
@@ -114,16 +126,33 @@ Result<void> makeStructure(const Water& water, Derived& derived, Progress& progr
     return {};
 }
 
+/// Weed is mapped without trust; how well the depths of its zones are known is told all the same.
+void fillTrust(structure::ZoneMap& map, const grid::Grid<float>& halfWidths_m) {
+    for (structure::Zone& zone : map.zones) {
+        double sum_m = 0.0;
+        double known = 0.0;
+        for (const std::size_t cell : zone.cells) {
+            const auto half_m = static_cast<double>(halfWidths_m[cell]);
+            if (!std::isnan(half_m)) {
+                sum_m += half_m;
+                known += 1.0;
+            }
+        }
+        zone.meanTrust_m = known > 0.0 ? sum_m / known : 0.0;
+    }
+}
+
 Result<void> makeWeed(const Water& water, Derived& derived, Progress& progress) {
     weed::WeedSettings settings;
     settings.seasonFactor = water.settings.weedLeft;
-    auto map = shared(weed::mapWeed(derived.drawn->depth, derived.drawn->mask, water.weedNotes,
-                                    water.leadLine, water.settings.secchi, *water.frame, settings,
-                                    progress));
+    auto map =
+        weed::mapWeed(derived.drawn->depth, derived.drawn->mask, water.weedNotes, water.leadLine,
+                      water.settings.secchi, *water.frame, settings, progress);
     if (!map) {
         return std::unexpected(map.error());
     }
-    derived.weed = *map;
+    fillTrust(map->zones, derived.drawn->trust.halfWidths_m());
+    derived.weed = std::make_shared<const weed::WeedMap>(std::move(*map));
     return {};
 }
 

@@ -12,6 +12,17 @@
 
 namespace water {
 
+/// What the user wants otherwise about structure. Absent: as structure::StructureSettings has it,
+/// or as the water itself leads to; the ranges are those of that too.
+struct StructureChoice {
+    std::optional<units::Length> fineScale;
+    std::optional<units::Length> broadScale;
+    std::optional<double> dropOffFrom_percent;
+    std::optional<units::Length> highGround;
+    std::optional<units::Area> leastArea;
+    friend bool operator==(const StructureChoice&, const StructureChoice&) = default;
+};
+
 /// What the user may choose about the drawing and the dividing of one water. Each has a default
 /// that suits a stillwater of several hundred acres; absent means "chosen from the data".
 struct Settings {
@@ -28,6 +39,7 @@ struct Settings {
     std::optional<units::Depth> secchi;
     /// How much of the summer's weed still stands, 0 to 1.
     double weedLeft = 1.0;
+    StructureChoice structure;
     friend bool operator==(const Settings&, const Settings&) = default;
 };
 

@@ -99,6 +99,12 @@ Stamp structureStamp(const Water& water) {
     if (water.plan.launch) {
         take(stamp, *water.plan.launch);
     }
+    const StructureChoice& chosen = water.settings.structure;
+    stamp.take(chosen.fineScale ? chosen.fineScale->inMetres() : -1.0)
+        .take(chosen.broadScale ? chosen.broadScale->inMetres() : -1.0)
+        .take(chosen.dropOffFrom_percent.value_or(-1.0))
+        .take(chosen.highGround ? chosen.highGround->inMetres() : -1.0)
+        .take(chosen.leastArea ? chosen.leastArea->inSquareMetres() : -1.0);
     return stamp;
 }
 

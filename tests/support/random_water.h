@@ -201,6 +201,15 @@ private:
             contours::Bands::make(edges, units::Depth::metres(number(1.0, 30.0))).value();
         settings.sectionArea = units::Area::acres(number(1.0, 100.0));
         settings.weedLeft = number(0.0, 1.0);
+        if (yes()) {
+            settings.structure.fineScale = units::Length::metres(number(3.0, 15.0));
+            settings.structure.broadScale = units::Length::metres(number(20.0, 500.0));
+            settings.structure.dropOffFrom_percent = number(1.0, 200.0);
+        }
+        if (yes()) {
+            settings.structure.highGround = units::Length::metres(number(0.05, 20.0));
+            settings.structure.leastArea = units::Area::hectares(number(0.0, 10.0));
+        }
         return settings;
     }
     [[nodiscard]] marks::Plan plan() {

@@ -29,6 +29,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <algorithm>
 #include <memory>
 
 namespace {
@@ -132,6 +133,37 @@ private slots:
         QCOMPARE(open().water()->settings.bands.limit().inFeet(), 30.0);
         QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
                                  longEnough_ms);
+    }
+
+    void zonesInTheListAndOnTheChartAnswerEachOther() {
+        window_->showDay(0);
+        survey_->steps().openStep(4);
+        auto* list = field<widgets::PlainTable>(*survey_, QStringLiteral("Zones"));
+        auto* canvas = window_->findChild<chart::ChartCanvas*>();
+        const auto& zones = open().derived().structure->zones;
+        QVERIFY(list != nullptr);
+        QCOMPARE(list->rowCount(), static_cast<int>(zones.size()));
+        canvas->showWholeWater();
+        const auto largest = std::max_element(
+            zones.begin(), zones.end(), [](const structure::Zone& a, const structure::Zone& b) {
+                return a.area.inSquareMetres() < b.area.inSquareMetres();
+            });
+        const int row = static_cast<int>(largest - zones.begin());
+        QTest::mouseClick(canvas, Qt::LeftButton, {},
+                          canvas->viewFrame().toScreen(largest->middle).toPoint());
+        QCOMPARE(list->chosen(), row);
+        QVERIFY(says(QString::fromStdString(largest->name) + QStringLiteral(": ")));
+        list->setFocus();
+        QTest::keyClick(list, row > 0 ? Qt::Key_Up : Qt::Key_Down);
+        QCOMPARE(canvas->content().selectedZone, std::optional(row > 0 ? row - 1 : row + 1));
+        // Under the next step but one a click means a section again.
+        survey_->steps().openStep(6);
+        QVERIFY(!canvas->content().selectedZone);
+        const auto& sections = open().derived().sections->sections;
+        QTest::mouseClick(canvas, Qt::LeftButton, {},
+                          canvas->viewFrame().toScreen(sections[1].middle).toPoint());
+        QCOMPARE(canvas->content().selectedSection, std::optional(1));
+        QVERIFY(says(QStringLiteral("rod-hours")) || says(QStringLiteral("Never")));
     }
 
     void leadLineIsPointedAtTypedChangedAndRemoved() {

@@ -30,49 +30,49 @@ Json expected(const std::string& name) {
 class SampleDay : public testing::Test {
 protected:
     static void SetUpTestSuite() {
-        folder_ = whole_day::freshFolder("sample-day");
-        sketch_ = runBatch({"sketch",
-                            sampleFile("survey-2026-09-05.nmea"),
-                            sampleFile("survey-2026-09-12.gpx"),
-                            sampleFile("survey-2026-09-19.csv"),
-                            "--survey-days",
-                            sampleFile("survey-days.csv"),
-                            "--tie-days",
-                            "--shore",
-                            sampleFile("shoreline.geojson"),
-                            "--facts",
-                            sampleFile("water.json"),
-                            "--weed",
-                            sampleFile("weed-notes.csv"),
-                            "--lead-line",
-                            sampleFile("lead-line.csv"),
-                            "--house-rules",
-                            sampleFile("house-rules.json"),
-                            "--water",
-                            water(),
-                            "--grid",
-                            at("depth.tif"),
-                            "--trust",
-                            at("trust.tif"),
-                            "--contours",
-                            at("contours.geojson"),
-                            "--picture",
-                            at("chart.png"),
-                            "--report",
-                            at("sketch.json")});
-        if (sketch_.exitCode == 0) {
-            report_ = readJson(at("sketch.json"));
-            log_ = runBatch({"log", water(), "--add", sampleFile("log.csv")});
+        scratch = whole_day::freshFolder("sample-day");
+        sketchRun = runBatch({"sketch",
+                              sampleFile("survey-2026-09-05.nmea"),
+                              sampleFile("survey-2026-09-12.gpx"),
+                              sampleFile("survey-2026-09-19.csv"),
+                              "--survey-days",
+                              sampleFile("survey-days.csv"),
+                              "--tie-days",
+                              "--shore",
+                              sampleFile("shoreline.geojson"),
+                              "--facts",
+                              sampleFile("water.json"),
+                              "--weed",
+                              sampleFile("weed-notes.csv"),
+                              "--lead-line",
+                              sampleFile("lead-line.csv"),
+                              "--house-rules",
+                              sampleFile("house-rules.json"),
+                              "--water",
+                              water(),
+                              "--grid",
+                              at("depth.tif"),
+                              "--trust",
+                              at("trust.tif"),
+                              "--contours",
+                              at("contours.geojson"),
+                              "--picture",
+                              at("chart.png"),
+                              "--report",
+                              at("sketch.json")});
+        if (sketchRun.exitCode == 0) {
+            sketched = readJson(at("sketch.json"));
+            logRun = runBatch({"log", water(), "--add", sampleFile("log.csv")});
         }
     }
-    void SetUp() override { ASSERT_EQ(sketch_.exitCode, 0) << sketch_.error; }
+    void SetUp() override { ASSERT_EQ(sketchRun.exitCode, 0) << sketchRun.error; }
 
-    static std::string at(const std::string& name) { return (folder_ / name).string(); }
+    static std::string at(const std::string& name) { return (scratch / name).string(); }
     static std::string water() { return at("water.gpkg"); }
 
-    static inline std::filesystem::path folder_;
-    static inline BatchRun sketch_, log_;
-    static inline Json report_;
+    static inline std::filesystem::path scratch;
+    static inline BatchRun sketchRun, logRun;
+    static inline Json sketched;
 };
 
 /// Depth of the grid in the cell of a place.
@@ -90,8 +90,9 @@ public:
         if (col < 0 || row < 0 || col >= raster_.cols || row >= raster_.rows) {
             return NAN;
         }
-        return static_cast<double>(
-            raster_.bands[0][static_cast<std::size_t>(row * raster_.cols + col)]);
+        return static_cast<double>(raster_.bands[0][static_cast<std::size_t>(row) *
+                                                        static_cast<std::size_t>(raster_.cols) +
+                                                    static_cast<std::size_t>(col)]);
     }
 
 private:
@@ -102,7 +103,7 @@ private:
 TEST_F(SampleDay, WaterHasTheAreaDepthAndVolumeOfItsFormulas) {
     const Json truth = expected("water.json");
     for (const char* key : {"area_m2", "volume_m3", "mean_depth_m", "max_depth_m", "shoreline_m"}) {
-        EXPECT_NEAR(report_["water"][key].get<double>(), truth[key]["value"].get<double>(),
+        EXPECT_NEAR(sketched["water"][key].get<double>(), truth[key]["value"].get<double>(),
                     truth[key]["tolerance"].get<double>())
             << key;
     }
@@ -145,7 +146,7 @@ TEST_F(SampleDay, TrustHoldsAtTheCheckPointsAsOftenAsItSays) {
 }
 
 TEST_F(SampleDay, DayWithoutAGaugeReadingIsTiedToTheOthers) {
-    for (const Json& day : report_["reduction"]["survey_days"]) {
+    for (const Json& day : sketched["reduction"]["survey_days"]) {
         if (day["survey_day"] == "2026-09-12") {
             // Its true level is -0.10 m: taken at chart level, its depths would come out 0.10 m too
             // shallow.
@@ -157,7 +158,7 @@ TEST_F(SampleDay, DayWithoutAGaugeReadingIsTiedToTheOthers) {
 }
 
 TEST_F(SampleDay, FaultsAreSetAsideAndBadRowsCounted) {
-    const Json& soundings = report_["soundings"];
+    const Json& soundings = sketched["soundings"];
     double faults = 0.0;
     const Json days = expected("soundings.json")["days"];
     for (const Json& day : days) {
@@ -179,13 +180,13 @@ TEST_F(SampleDay, FaultsAreSetAsideAndBadRowsCounted) {
 }
 
 TEST_F(SampleDay, CrossingsAgreeOnceTheDaysAreTied) {
-    EXPECT_GT(report_["crossings"]["count"].get<int>(), 1000);
-    EXPECT_LT(report_["crossings"]["rms_m"].get<double>(), 0.25);
-    EXPECT_GT(report_["crossings"]["within_order_1b"].get<double>(), 0.9);
+    EXPECT_GT(sketched["crossings"]["count"].get<int>(), 1000);
+    EXPECT_LT(sketched["crossings"]["rms_m"].get<double>(), 0.25);
+    EXPECT_GT(sketched["crossings"]["within_order_1b"].get<double>(), 0.9);
 }
 
 TEST_F(SampleDay, SectionsAreNamedAndNearTheWantedSize) {
-    const Json& sections = report_["sections"];
+    const Json& sections = sketched["sections"];
     ASSERT_GE(sections.size(), 10U);
     std::set<std::string> names;
     int near = 0;
@@ -204,7 +205,7 @@ TEST_F(SampleDay, SectionsAreNamedAndNearTheWantedSize) {
 
 TEST_F(SampleDay, StructureOfTheBottomIsFound) {
     std::set<std::string> kinds;
-    for (const Json& zone : report_["zones"]) {
+    for (const Json& zone : sketched["zones"]) {
         kinds.insert(zone["kind"].get<std::string>());
     }
     for (const char* kind : {"drop-off", "hump", "hole", "weed bed", "weed edge"}) {
@@ -222,9 +223,9 @@ TEST_F(SampleDay, FileIsWhole) {
 }
 
 TEST_F(SampleDay, LogComesInOnceAndOutAsItWent) {
-    ASSERT_EQ(log_.exitCode, 0) << log_.error;
+    ASSERT_EQ(logRun.exitCode, 0) << logRun.error;
     const Json truth = expected("log.json")["whole_log"];
-    EXPECT_EQ(Json::parse(log_.out)["added_stays"], truth["stays"]);
+    EXPECT_EQ(Json::parse(logRun.out)["added_stays"], truth["stays"]);
     ASSERT_EQ(runBatch({"log", water(), "--out", at("log.csv")}).exitCode, 0);
     const BatchRun again = runBatch({"log", water(), "--add", at("log.csv")});
     ASSERT_EQ(again.exitCode, 0) << again.error;
@@ -337,13 +338,47 @@ TEST_F(SampleDay, GivesEverythingInOpenFormats) {
          {"depth.tif", "trust.tif", "soundings.csv", "soundings-b12.geojson", "soundings-b12.csv",
           "shoreline.geojson", "contours.geojson", "bands.geojson", "hypsography.csv",
           "zones.geojson", "sections.geojson", "marks.gpx", "log.csv"}) {
-        EXPECT_GT(std::filesystem::file_size(folder_ / "given" / file), 100U) << file;
+        EXPECT_GT(std::filesystem::file_size(scratch / "given" / file), 100U) << file;
     }
-    std::ifstream soundings(folder_ / "given" / "soundings.csv");
+    std::ifstream soundings(scratch / "given" / "soundings.csv");
     std::string header;
     std::getline(soundings, header);
     EXPECT_EQ(header.substr(0, header.find('\r')),
               "lon,lat,time,survey_day,shown_depth_m,depth_m,set_aside");
+}
+
+TEST_F(SampleDay, GivesSectionsWithWhatIsKnownOfThemAndZonesWithTheirTrust) {
+    ASSERT_EQ(runBatch({"give", water(), "--to", at("given")}).exitCode, 0);
+    const Json sections = readJson(scratch / "given" / "sections.geojson")["features"];
+    const Json& reported = sketched["sections"];
+    ASSERT_EQ(sections.size(), reported.size());
+    int stays = 0;
+    int never = 0;
+    for (std::size_t i = 0; i < sections.size(); ++i) {
+        const Json& given = sections[i]["properties"];
+        EXPECT_EQ(given["name"], reported[i]["name"]);
+        EXPECT_NEAR(given["area_m2"], reported[i]["area_m2"], 0.1);
+        EXPECT_NEAR(given["drop_off_m"], reported[i]["drop_off_m"], 0.1);
+        EXPECT_EQ(given["never_fished"].get<bool>(), given["stays"] == 0);
+        stays += given["stays"].get<int>();
+        never += given["never_fished"] ? 1 : 0;
+        double known = 0.0;
+        for (const auto& [kind, share] : reported[i]["structure_share"].items()) {
+            known += share.get<double>();
+        }
+        EXPECT_LE(known, 1.001);
+    }
+    EXPECT_GT(stays, 0) << "the log is in";
+    EXPECT_LE(stays, expected("log.json")["whole_log"]["stays"].get<int>());
+    EXPECT_GT(never, 0);
+    EXPECT_LT(never, static_cast<int>(sections.size()));
+    for (const Json& zone : readJson(scratch / "given" / "zones.geojson")["features"]) {
+        EXPECT_GT(zone["properties"]["trust_m"], 0.0) << zone["properties"]["name"];
+        EXPECT_LE(zone["properties"]["shallowest_m"], zone["properties"]["deepest_m"]);
+        EXPECT_GT(zone["properties"]["area_m2"], 0.0);
+        const bool isDropOff = zone["properties"]["kind"] == "drop-off";
+        EXPECT_TRUE(!isDropOff || zone["properties"]["edge_m"].is_number());
+    }
 }
 
 TEST_F(SampleDay, DrawingAnewKeepsTheLog) {

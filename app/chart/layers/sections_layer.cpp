@@ -3,6 +3,7 @@
 
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
+#include "app/chart/never_fished.h"
 #include "app/chart/pointer_cache.h"
 #include "app/chart/water_path.h"
 
@@ -86,13 +87,27 @@ QString rateLine(const ChartContent& content, const std::string& name) {
     return QStringLiteral("not fished");
 }
 
-void nameSection(LayerContext& on, const sections::Section& section, bool isSelected) {
+/// As far before the first letter of a name as `gap`, in the direction that it is read.
+QPointF beforeFirst(const std::vector<SetLetter>& letters, double gap) {
+    const QPointF first = letters.front().middle;
+    const QPointF way = letters.size() > 1 ? letters[1].middle - first : QPointF(1.0, 0.0);
+    return first - gap / std::max(1.0, std::hypot(way.x(), way.y())) * way;
+}
+
+struct HowNamed {
+    bool isSelected = false;
+    bool isNeverFished = false;
+};
+
+void nameSection(LayerContext& on, const sections::Section& section, HowNamed how) {
+    const bool isSelected = how.isSelected;
     const QFont font =
         typeface(TypeSize::small, on.scale, isSelected ? TypeStyle::bold : TypeStyle::slanted);
+    const QString rate = rateLine(on.content, section.name);
+    const QString sign = how.isNeverFished && rate.isEmpty() ? QString(neverFishedSign) : QString();
     const QString name = QString::fromStdString(section.name);
     const Lettering colours{isSelected ? on.palette.rust : on.palette.ink, on.palette.card};
     const double rim = 2.4 * on.scale;
-    const QString rate = rateLine(on.content, section.name);
     if (rate.isEmpty()) {
         const QPolygonF spine = screenLine(section.spine, on.view, 4.0 * on.scale);
         const auto letters = setAlong(spine, font, name, 1.0 * on.scale);
@@ -102,6 +117,10 @@ void nameSection(LayerContext& on, const sections::Section& section, bool isSele
         }
         if (!letters.empty() && on.labels.takeAll(boxes)) {
             drawLetters(on.painter, font, letters, colours, rim);
+            if (!sign.isEmpty()) {
+                drawText(on.painter, font, beforeFirst(letters, 10.0 * on.scale), sign, colours,
+                         rim);
+            }
             return;
         }
     }
@@ -109,12 +128,12 @@ void nameSection(LayerContext& on, const sections::Section& section, bool isSele
     const double line = 14.0 * on.scale;
     for (const QPointF shift : {QPointF(0, 0), QPointF(0, -line), QPointF(0, line),
                                 QPointF(0, -2.0 * line), QPointF(0, 2.0 * line)}) {
-        std::vector<QRectF> boxes{boxOf(font, name, middle + shift)};
+        std::vector<QRectF> boxes{boxOf(font, sign + name, middle + shift)};
         if (!rate.isEmpty()) {
             boxes.push_back(boxOf(font, rate, middle + shift + QPointF(0, line)));
         }
         if (on.labels.takeAll(boxes)) {
-            drawText(on.painter, font, middle + shift, name, colours, rim);
+            drawText(on.painter, font, middle + shift, sign + name, colours, rim);
             if (!rate.isEmpty()) {
                 drawText(on.painter, font, middle + shift + QPointF(0, line), rate,
                          {on.palette.plum, on.palette.card}, rim);
@@ -159,13 +178,18 @@ void SectionsLayer::letter(LayerContext& on) const {
     if (!on.content.derived.sections) {
         return;
     }
+    const std::vector<sections::Section>& all = on.content.derived.sections->sections;
+    const std::vector<bool> never = neverFished(on.content);
+    const auto name = [&](std::size_t i, bool isSelected) {
+        nameSection(on, all[i], {isSelected, i < never.size() && never[i]});
+    };
     const sections::Section* chosen = selectedOf(on.content);
     if (chosen != nullptr) {
-        nameSection(on, *chosen, true);
+        name(static_cast<std::size_t>(chosen - all.data()), true);
     }
-    for (const sections::Section& section : on.content.derived.sections->sections) {
-        if (&section != chosen && on.view.box().holds(section.middle)) {
-            nameSection(on, section, false);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (&all[i] != chosen && on.view.box().holds(all[i].middle)) {
+            name(i, false);
         }
     }
 }

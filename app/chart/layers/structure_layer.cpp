@@ -174,6 +174,37 @@ void nameZone(LayerContext& on, const structure::Zone& zone, TypeStyle style,
     }
 }
 
+/// The lines of the chosen drop-off or weed edge: its top whole, where it begins at the shore too,
+/// and its foot broken.
+void drawEdges(LayerContext& on, const structure::Zone& zone) {
+    const auto stroke = [&](const std::vector<geo::Path>& lines, Qt::PenStyle style) {
+        for (const QPen& pen :
+             {QPen(on.palette.card, 3.6 * on.scale, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin),
+              QPen(on.palette.rust, 1.8 * on.scale, style, Qt::FlatCap, Qt::RoundJoin)}) {
+            on.painter.setPen(pen);
+            for (const geo::Path& line : lines) {
+                on.painter.drawPolyline(screenLine(line, on.view, on.scale));
+            }
+        }
+    };
+    stroke(zone.feet, Qt::DashLine);
+    stroke(zone.shoreTops, Qt::SolidLine);
+    stroke(zone.topEdges, Qt::SolidLine);
+}
+
+/// A thin line along the tops of a drop-off, from which its hachures hang.
+void lineTops(LayerContext& on, const std::vector<geo::Path>& tops, Strokes& strokes) {
+    for (const geo::Path& edge : tops) {
+        for (std::size_t i = 1; i < edge.size(); ++i) {
+            if (on.view.box().holds(edge[i]) || on.view.box().holds(edge[i - 1])) {
+                QPainterPath& path = strokesFor(on, strokes, edge[i]);
+                path.moveTo(on.view.toScreen(edge[i - 1]));
+                path.lineTo(on.view.toScreen(edge[i]));
+            }
+        }
+    }
+}
+
 } // namespace
 
 void StructureLayer::paint(LayerContext& on) const {
@@ -182,13 +213,16 @@ void StructureLayer::paint(LayerContext& on) const {
         return;
     }
     Strokes hachures;
+    Strokes tops;
     Strokes signs;
     Strokes dots;
     structure::ZoneNumber number = 0;
     for (const structure::Zone& zone : derived.structure->zones) {
         if (zone.kind == structure::ZoneKind::dropOff) {
-            hachure(on, zone.topEdges, hachures);
-            hachure(on, zone.shoreTops, hachures);
+            for (const std::vector<geo::Path>* lines : {&zone.topEdges, &zone.shoreTops}) {
+                hachure(on, *lines, hachures);
+                lineTops(on, *lines, tops);
+            }
         } else {
             strewSigns(on, *derived.structure, zone, number,
                        zone.kind == structure::ZoneKind::hump ? dots : signs);
@@ -196,12 +230,18 @@ void StructureLayer::paint(LayerContext& on) const {
         ++number;
     }
     hachures.draw(on, 0.62, 0.9);
+    tops.draw(on, 0.62, 0.9);
     signs.draw(on, 0.42, 0.9);
     dots.draw(on, 0.60, 1.5);
     if (const structure::Zone* chosen = selectedOf(on.content)) {
         const QPainterPath path = screenPath(chosen->pieces, on.view);
         on.painter.strokePath(path, QPen(on.palette.card, 4.0 * on.scale));
-        on.painter.strokePath(path, QPen(on.palette.rust, 2.0 * on.scale));
+        if (chosen->topEdges.empty() && chosen->shoreTops.empty()) {
+            on.painter.strokePath(path, QPen(on.palette.rust, 2.0 * on.scale));
+        } else {
+            on.painter.strokePath(path, QPen(on.palette.rust, 1.0 * on.scale, Qt::DotLine));
+            drawEdges(on, *chosen);
+        }
     }
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/bands_view.h"
 #include "app/days/survey_day/steps.h"
+#include "app/days/survey_day/structure_part.h"
+#include "app/days/survey_day/zones_part.h"
 #include "app/edits/change_settings.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/typed_amount.h"
@@ -37,13 +39,12 @@ public:
         bands_ = new widgets::PlainTable({tr("Band"), tr("Area"), tr("Share"), tr("Volume")},
                                          bandsShown, this);
         addWide(bands_);
+        worthFishing_ = addWords();
         addHeading(tr("Structure"));
-        zones_ = new widgets::PlainTable({tr("Zone"), tr("Depths"), tr("Area")}, zonesShown, this);
+        zones_ = new ZonesPart(context, chart::ZonesPicked::structure, zonesShown);
         addWide(zones_);
-        connect(zones_, &widgets::PlainTable::rowChosen, this, &BandsStep::choose);
-        connect(&context_.chart, &ChartLink::contentChanged, this, [this] {
-            zones_->chooseQuietly(context_.chart.content().selectedZone.value_or(-1));
-        });
+        structure_ = new StructurePart(context);
+        addWide(structure_);
     }
 
 protected:
@@ -52,7 +53,9 @@ protected:
         edges_->showAmount(view.edges);
         limit_->showAmount(view.limit);
         bands_->setRows(view.bands);
-        zones_->setRows(view.zones);
+        setWords(worthFishing_, view.worthFishing);
+        structure_->refresh();
+        zones_->refresh();
         return {view.state, input.isStale(water::Step::structure)};
     }
 
@@ -82,18 +85,12 @@ private:
         }
     }
 
-    void choose(int row) {
-        const auto zones = context_.open.derived().structure;
-        if (zones && row >= 0 && row < static_cast<int>(zones->zones.size())) {
-            context_.chart.selectZone(row);
-            context_.chart.lookAt(zones->zones[static_cast<std::size_t>(row)].middle);
-        }
-    }
-
     widgets::AmountField* edges_ = nullptr;
     widgets::AmountField* limit_ = nullptr;
     widgets::PlainTable* bands_ = nullptr;
-    widgets::PlainTable* zones_ = nullptr;
+    QLabel* worthFishing_ = nullptr;
+    StructurePart* structure_ = nullptr;
+    ZonesPart* zones_ = nullptr;
 };
 
 } // namespace

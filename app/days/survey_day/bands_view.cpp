@@ -2,9 +2,28 @@
 #include "app/days/survey_day/bands_view.h"
 
 #include "app/chart/todays_form.h"
-#include "app/days/survey_day/zone_rows.h"
+#include "core/surface/hypsography.h"
+
+#include <cmath>
 
 namespace days::survey_day {
+
+namespace {
+
+QString worthFishing(const water::WaterForm& form, units::Depth limit,
+                     const wording::Words& words) {
+    const surface::Hypsography& h = form.hypsography;
+    const units::Area within = units::Area::squareMetres(
+        h.area.inSquareMetres() - surface::stepAt(h, limit).area.inSquareMetres());
+    const QString level =
+        std::abs(form.rise.inMetres()) < 0.005
+            ? QStringLiteral("at chart level")
+            : QStringLiteral("at today's level, %1").arg(words.levelChange(form.rise));
+    return QStringLiteral("Down to the limit: %1, %2 of the water %3.")
+        .arg(words.areaInBoth(within), wording::Words::share(within / h.area), level);
+}
+
+} // namespace
 
 BandsView bandsViewOf(const ViewInput& input) {
     BandsView view;
@@ -17,6 +36,7 @@ BandsView bandsViewOf(const ViewInput& input) {
     view.limit = input.words.shortDepthNumber(bands.limit()) + ' ' + input.words.depthUnit();
     view.state = QStringLiteral("%1 bands, limit %2").arg(bands.count()).arg(view.limit);
     if (const auto& form = chart::formOf(input.derived)) {
+        view.worthFishing = worthFishing(*form, bands.limit(), input.words);
         const units::Area whole = form->hypsography.area;
         for (const contours::BandMeasure& band : form->bandMeasures) {
             view.bands.push_back(
@@ -25,8 +45,9 @@ BandsView bandsViewOf(const ViewInput& input) {
         }
     }
     if (input.derived.structure) {
-        view.zones = zoneRows(*input.derived.structure, input.words);
-        view.state = QStringLiteral("%1 bands, %2 zones").arg(bands.count()).arg(view.zones.size());
+        view.state = QStringLiteral("%1 bands, %2 zones")
+                         .arg(bands.count())
+                         .arg(input.derived.structure->zones.size());
     }
     return view;
 }

@@ -15,8 +15,8 @@ struct BandsView {
     QString state;
     QString edges; ///< "2, 4, 6, 9.1, 14".
     QString limit;
-    std::vector<QStringList> bands; ///< Range, area, share, volume.
-    std::vector<QStringList> zones; ///< Name, depths, area; in the order of the structure.
+    std::vector<QStringList> bands; ///< Range, area, share, volume; at today's level.
+    QString worthFishing;           ///< How much water is no deeper than the limit, and when.
 };
 
 [[nodiscard]] BandsView bandsViewOf(const ViewInput& input);

@@ -13,9 +13,11 @@ namespace days::survey_day {
 SectionChangesPart::SectionChangesPart(SurveyContext context) : SurveyStep(context) {
     layout()->setContentsMargins(0, 0, 0, 0);
     addHeading(tr("Cut otherwise"));
-    join_ = makeHand(Hand::join, tr("Join..."), tr("Make one section of two neighbours"));
-    split_ = makeHand(Hand::split, tr("Split..."), tr("Cut a section in two along a line"));
-    border_ = makeHand(Hand::border, tr("Move border..."),
+    join_ = makeHand(Hand::join, tr("Join..."), QStringLiteral("Ctrl+J"),
+                     tr("Make one section of two neighbours"));
+    split_ = makeHand(Hand::split, tr("Split..."), QStringLiteral("Ctrl+D"),
+                      tr("Cut a section in two along a line"));
+    border_ = makeHand(Hand::border, tr("Move border..."), QStringLiteral("Ctrl+R"),
                        tr("Draw the border between two neighbours anew"));
     addRow({join_, split_, border_});
     words_ = addWords();
@@ -35,8 +37,9 @@ SectionChangesPart::SectionChangesPart(SurveyContext context) : SurveyStep(conte
     });
 }
 
-QPushButton* SectionChangesPart::makeHand(Hand hand, const QString& words, const QString& help) {
-    QPushButton* button = makeButton(words, {}, help, [this, hand] { take(hand); });
+QPushButton* SectionChangesPart::makeHand(Hand hand, const QString& words, const QString& key,
+                                          const QString& help) {
+    QPushButton* button = makeButton(words, key, help, [this, hand] { take(hand); });
     button->setCheckable(true);
     return button;
 }

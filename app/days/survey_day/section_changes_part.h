@@ -21,7 +21,7 @@ protected:
 private:
     enum class Hand { none, join, split, border };
 
-    QPushButton* makeHand(Hand hand, const QString& words, const QString& help);
+    QPushButton* makeHand(Hand hand, const QString& words, const QString& key, const QString& help);
     void take(Hand hand);
     void askLineOfCut();
     void askFirst();

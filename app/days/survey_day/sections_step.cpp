@@ -4,6 +4,7 @@
 #include "app/days/survey_day/steps.h"
 #include "app/edits/change_settings.h"
 #include "app/edits/name_section.h"
+#include "app/widgets/fact_list.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/typed_amount.h"
 
@@ -13,7 +14,7 @@ namespace days::survey_day {
 
 namespace {
 
-constexpr int rowsShown = 16;
+constexpr int rowsShown = 9; // so that the card below can be seen without scrolling
 
 class SectionsStep : public SurveyStep {
 public:
@@ -33,12 +34,16 @@ public:
         table_->setEditableColumn(0);
         addWide(table_);
         coverage_ = addWords();
-        card_ = addWords();
+        name_ = addHeading({});
+        card_ = new widgets::FactList(this);
+        addWide(card_);
         changes_ = new SectionChangesPart(context);
         addWide(changes_);
         auto* help = addWords();
-        setWords(help, tr("Double-click a name to give your own; it stays with its place when the "
-                          "water is drawn again."));
+        setWords(help,
+                 tr("Double-click a name, or press F2, to give your own; it stays with its "
+                    "place when the water is drawn again. Click a section on the chart to "
+                    "choose it; a ring \u25cb before its name says that it was never fished."));
         connect(table_, &widgets::PlainTable::rowChosen, this, &SectionsStep::choose);
         connect(table_, &widgets::PlainTable::typedOver, this,
                 [this](int row, const QString& name) {
@@ -55,7 +60,7 @@ protected:
         table_->setVisible(!view.rows.empty());
         table_->setRows(view.rows);
         setWords(coverage_, view.coverage);
-        cards_ = view.cards;
+        view_ = view;
         showChosen();
         changes_->refresh();
         return {view.state, input.isStale(water::Step::sections)};
@@ -72,21 +77,30 @@ private:
         if (map && row >= 0 && row < static_cast<int>(map->sections.size())) {
             context_.chart.selectSection(row);
             context_.chart.lookAt(map->sections[static_cast<std::size_t>(row)].middle);
+        } else {
+            context_.chart.selectSection(std::nullopt);
         }
     }
     void showChosen() {
         const int chosen = context_.chart.content().selectedSection.value_or(-1);
+        // A row that was clicked must not move away from under the pointer.
+        const bool isFromChart = chosen != table_->chosen() && !table_->hasFocus();
         table_->chooseQuietly(chosen);
-        setWords(card_, chosen >= 0 && chosen < static_cast<int>(cards_.size())
-                            ? cards_[static_cast<std::size_t>(chosen)]
-                            : QString());
+        const bool isOne = chosen >= 0 && chosen < static_cast<int>(view_.cards.size());
+        const auto at = static_cast<std::size_t>(isOne ? chosen : 0);
+        setWords(name_, isOne ? view_.rows[at].front() : QString());
+        card_->setFacts(isOne ? view_.cards[at] : std::vector<widgets::Fact>());
+        if (isOne && isFromChart) {
+            bringIntoView(card_);
+        }
     }
 
     widgets::AmountField* wanted_ = nullptr;
     widgets::PlainTable* table_ = nullptr;
     QLabel* coverage_ = nullptr;
-    QLabel* card_ = nullptr;
-    std::vector<QString> cards_;
+    QLabel* name_ = nullptr;
+    widgets::FactList* card_ = nullptr;
+    SectionsView view_;
     SectionChangesPart* changes_ = nullptr;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/sections_view.h"
 
+#include "core/water/section_ground.h"
 #include "core/water/section_use.h"
 
 #include <algorithm>
@@ -12,19 +13,23 @@ namespace {
 using wording::Words;
 
 const QString between = QStringLiteral(" · ");
+constexpr int structureGoes = 3; ///< After area, depth and bands.
 
 QString counted(std::size_t count, const QString& one, const QString& more) {
     return QStringLiteral("%1 %2").arg(Words::count(count), count == 1 ? one : more);
 }
 
-QString placeLine(const sections::Section& section, const Words& words, bool hasLaunch) {
-    QStringList parts{QStringLiteral("Down to %1").arg(words.depth(section.maxDepth)),
-                      QStringLiteral("%1 of bank").arg(words.length(section.shore)),
-                      QStringLiteral("%1 of drop-off").arg(words.length(section.dropOff))};
-    if (hasLaunch) {
-        parts.push_back(QStringLiteral("%1 from the launch").arg(words.length(section.fromLaunch)));
+/// Parts in a row, broken between them and never inside one.
+QString inARow(const QStringList& parts) {
+    QStringList whole;
+    for (QString part : parts) {
+        whole.push_back(part.replace(' ', QChar::Nbsp));
     }
-    return parts.join(between);
+    return whole.join(between);
+}
+
+QString shareOf(const QString& what, double share) {
+    return QStringLiteral("%1 %2").arg(what, Words::share(share));
 }
 
 QString bandLine(const sections::Section& section, const contours::Bands& bands,
@@ -32,17 +37,29 @@ QString bandLine(const sections::Section& section, const contours::Bands& bands,
     QStringList parts;
     for (std::size_t k = 0; k < section.bandShare.size() && k < bands.count(); ++k) {
         if (section.bandShare[k] >= 0.005) {
-            parts.push_back(QStringLiteral("%1 %2").arg(
-                words.depthRange(bands.from(k), bands.to(k)), Words::share(section.bandShare[k])));
+            parts.push_back(
+                shareOf(words.depthRange(bands.from(k), bands.to(k)), section.bandShare[k]));
         }
     }
-    return parts.join(between);
+    return inARow(parts);
+}
+
+QString structureLine(const std::vector<water::KindShare>& ground) {
+    QStringList parts;
+    for (const water::KindShare& part : ground) {
+        if (part.share >= 0.005) {
+            const auto kind = structure::nameOf(part.kind);
+            parts.push_back(shareOf(
+                QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())), part.share));
+        }
+    }
+    return parts.isEmpty() ? QStringLiteral("none stands out") : inARow(parts);
 }
 
 QString trustLine(const sections::Section& section) {
-    return QStringLiteral("%1 sounded, %2 inferred, %3 a guess")
-        .arg(Words::share(section.trustShare[0]), Words::share(section.trustShare[1]),
-             Words::share(section.trustShare[2]));
+    return inARow({shareOf(QStringLiteral("sounded"), section.trustShare[0]),
+                   shareOf(QStringLiteral("inferred"), section.trustShare[1]),
+                   shareOf(QStringLiteral("a guess"), section.trustShare[2])});
 }
 
 QString fishedLine(const water::SectionUse& use) {
@@ -62,9 +79,9 @@ QString fishedLine(const water::SectionUse& use) {
 
 QString windLine(const water::SectionUse& use, const logbook::Wind& wind, const Words& words) {
     if (wind.speed.inMetresPerSecond() <= 0.0) {
-        return {}; // none is set
+        return QStringLiteral("no wind is set under Tomorrow");
     }
-    return QStringLiteral("In tomorrow's wind, %1: %2 of open water upwind, waves about %3")
+    return QStringLiteral("%1: %2 of open water upwind, waves about %3")
         .arg(words.wind(wind), words.length(use.fetch),
              words.fineDepth(units::Depth::fromLength(use.waves)));
 }
@@ -74,6 +91,28 @@ QString fishedCell(const water::SectionUse& use) {
                           : QStringLiteral("%1 in %2 h")
                                 .arg(use.tally.fish)
                                 .arg(QString::number(use.tally.rodHours, 'f', 0));
+}
+
+std::vector<SectionFact> cardOf(const sections::Section& section, const ViewInput& input) {
+    const Words& words = input.words;
+    std::vector<SectionFact> card{
+        {QStringLiteral("Area"), words.areaInBoth(section.area)},
+        {QStringLiteral("Depth"),
+         QStringLiteral("%1 on average, down to %2")
+             .arg(words.depth(section.meanDepth), words.depth(section.maxDepth))},
+        {QStringLiteral("Bands"), bandLine(section, input.water.settings.bands, words)},
+        {QStringLiteral("Drop-off"),
+         QStringLiteral("%1 of edge").arg(words.length(section.dropOff))},
+        {QStringLiteral("Weed"),
+         QStringLiteral("likely on %1").arg(Words::share(section.weedShare))},
+        {QStringLiteral("Bank"), words.length(section.shore)}};
+    if (input.water.plan.launch) {
+        card.emplace_back(
+            QStringLiteral("Launch"),
+            QStringLiteral("%1 away over water").arg(words.length(section.fromLaunch)));
+    }
+    card.emplace_back(QStringLiteral("Trust"), trustLine(section));
+    return card;
 }
 
 QString coverageOf(const sections::SectionMap& map, const std::vector<water::SectionUse>& uses) {
@@ -107,21 +146,24 @@ SectionsView sectionsViewOf(const ViewInput& input) {
                                   QStringLiteral("sections")),
                           view.wanted);
     std::vector<water::SectionUse> uses = water::useOfSections(input.water, input.derived);
+    const auto grounds = water::groundOfSections(input.derived);
     const bool hasUses = uses.size() == map->sections.size();
     for (std::size_t i = 0; i < map->sections.size(); ++i) {
         const sections::Section& section = map->sections[i];
         view.rows.push_back({QString::fromStdString(section.name), input.words.area(section.area),
                              input.words.depth(section.meanDepth), Words::share(section.weedShare),
                              hasUses ? fishedCell(uses[i]) : QString()});
-        QStringList card{placeLine(section, input.words, input.water.plan.launch.has_value()),
-                         bandLine(section, input.water.settings.bands, input.words),
-                         trustLine(section)};
-        if (hasUses) {
-            card.push_back(fishedLine(uses[i]));
-            card.push_back(windLine(uses[i], input.water.plan.day.wind, input.words));
+        std::vector<SectionFact> card = cardOf(section, input);
+        if (grounds.size() == map->sections.size()) {
+            card.emplace(card.begin() + structureGoes, QStringLiteral("Structure"),
+                         structureLine(grounds[i]));
         }
-        card.removeAll(QString());
-        view.cards.push_back(card.join('\n'));
+        if (hasUses) {
+            card.emplace_back(QStringLiteral("Fished"), fishedLine(uses[i]));
+            card.emplace_back(QStringLiteral("Tomorrow"),
+                              windLine(uses[i], input.water.plan.day.wind, input.words));
+        }
+        view.cards.push_back(std::move(card));
     }
     view.coverage = hasUses ? coverageOf(*map, uses) : QString();
     return view;

@@ -6,16 +6,20 @@
 #include <QString>
 #include <QStringList>
 
+#include <utility>
 #include <vector>
 
 namespace days::survey_day {
+
+/// One line of a section's card: what it is about, and what there is to say.
+using SectionFact = std::pair<QString, QString>;
 
 /// The step "Sections".
 struct SectionsView {
     QString state;
     QString wanted;                ///< Size of a section.
     std::vector<QStringList> rows; ///< Name, area, mean depth, weed, what was fished in it.
-    std::vector<QString> cards;    ///< What a row has no room for, in lines.
+    std::vector<std::vector<SectionFact>> cards; ///< All that is known of each section.
     QString coverage; ///< How much of the water was ever fished; empty without sections.
 };
 

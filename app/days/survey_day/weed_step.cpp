@@ -1,27 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/steps.h"
+#include "app/days/survey_day/weed_notes_part.h"
 #include "app/days/survey_day/weed_view.h"
-#include "app/edits/add_weed_notes.h"
+#include "app/days/survey_day/zones_part.h"
 #include "app/edits/change_settings.h"
-#include "app/edits/remove_weed_note.h"
-#include "app/widgets/plain_table.h"
 #include "app/wording/typed_amount.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPushButton>
 #include <QSignalBlocker>
 #include <QSlider>
 
-#include <array>
+#include <cmath>
 
 namespace days::survey_day {
 
 namespace {
 
 constexpr int rowsShown = 7;
-constexpr std::array growths{weed::Growth::none, weed::Growth::thin, weed::Growth::thick};
 
 class WeedStep : public SurveyStep {
 public:
@@ -57,25 +53,11 @@ public:
             }
         });
         growth_ = addWords();
-        addHeading(tr("Notes"));
-        notes_ = new widgets::PlainTable({tr("Weed"), tr("Height"), tr("Place")}, rowsShown, this);
+        notes_ = new WeedNotesPart(context, taker);
         addWide(notes_);
-        connect(notes_, &widgets::PlainTable::removeAsked, this, [this] { removeChosen(); });
-        connect(notes_, &widgets::PlainTable::rowChosen, this, &WeedStep::lookAtNote);
-        kind_ = new QComboBox(this);
-        kind_->addItems({tr("none"), tr("thin"), tr("thick")});
-        kind_->setCurrentIndex(2);
-        kind_->setToolTip(tr("How much weed you met"));
-        addRow({kind_,
-                makeButton(tr("Note on chart"), {},
-                           tr("Point at the places where you met so much weed"),
-                           [this] { askNotes(); }),
-                makeButton(tr("Import..."), {}, tr("Notes from a table: lon, lat, kind, height_m"),
-                           [&taker] { taker.ask(tr("Weed notes to bring in")); })});
         addHeading(tr("Beds and edges"));
-        zones_ = new widgets::PlainTable({tr("Zone"), tr("Depths"), tr("Area")}, rowsShown, this);
+        zones_ = new ZonesPart(context, chart::ZonesPicked::weed, rowsShown);
         addWide(zones_);
-        connect(zones_, &widgets::PlainTable::rowChosen, this, &WeedStep::chooseZone);
     }
 
 protected:
@@ -84,12 +66,12 @@ protected:
         secchi_->showAmount(view.secchi);
         const QSignalBlocker quiet(left_);
         if (!left_->isSliderDown()) {
-            left_->setValue(static_cast<int>(100.0 * view.weedLeft + 0.5));
+            left_->setValue(static_cast<int>(std::lround(100.0 * view.weedLeft)));
         }
         showShare();
         setWords(growth_, view.growth);
-        notes_->setRows(view.notes);
-        zones_->setRows(view.zones);
+        notes_->refresh();
+        zones_->refresh();
         return {view.state, input.isStale(water::Step::weed)};
     }
 
@@ -105,50 +87,12 @@ private:
         tellIfWrong(edits::changeSettings(context_.open, tr("Set weed still standing"),
                                           [&](water::Settings& s) { s.weedLeft = left; }));
     }
-    void askNotes() {
-        const weed::Growth growth = growths[static_cast<std::size_t>(kind_->currentIndex())];
-        context_.chart.askPlaces(
-            tr("Point where the weed was %1").arg(kind_->currentText()),
-            [this, growth](geo::WaterPoint place) {
-                if (!water().frame) {
-                    return false;
-                }
-                edits::addWeedNotes(
-                    context_.open,
-                    {weed::WeedNote{{}, water().frame->toEarth(place), growth, std::nullopt}});
-                return true;
-            });
-    }
-    void removeChosen() {
-        const int row = notes_->chosen();
-        if (row >= 0 && row < static_cast<int>(water().weedNotes.size())) {
-            edits::removeWeedNote(context_.open,
-                                  water().weedNotes[static_cast<std::size_t>(row)].id);
-        }
-    }
-    void lookAtNote(int row) {
-        if (water().frame && row >= 0 && row < static_cast<int>(water().weedNotes.size())) {
-            context_.chart.lookAt(
-                water().frame->toWater(water().weedNotes[static_cast<std::size_t>(row)].place));
-        }
-    }
-    void chooseZone(int row) {
-        const water::Derived& derived = context_.open.derived();
-        if (derived.weed && row >= 0 && row < static_cast<int>(derived.weed->zones.zones.size())) {
-            const auto before =
-                derived.structure ? static_cast<int>(derived.structure->zones.size()) : 0;
-            context_.chart.selectZone(before + row);
-            context_.chart.lookAt(derived.weed->zones.zones[static_cast<std::size_t>(row)].middle);
-        }
-    }
-
     widgets::AmountField* secchi_ = nullptr;
     QSlider* left_ = nullptr;
     QLabel* share_ = nullptr;
     QLabel* growth_ = nullptr;
-    widgets::PlainTable* notes_ = nullptr;
-    QComboBox* kind_ = nullptr;
-    widgets::PlainTable* zones_ = nullptr;
+    WeedNotesPart* notes_ = nullptr;
+    ZonesPart* zones_ = nullptr;
 };
 
 } // namespace

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/weed_view.h"
 
-#include "app/days/survey_day/zone_rows.h"
-
 namespace days::survey_day {
 
 namespace {
@@ -42,7 +40,6 @@ WeedView weedViewOf(const ViewInput& input) {
                             : QStringLiteral("%1 %2").arg(notes).arg(
                                   notes == 1 ? QStringLiteral("note") : QStringLiteral("notes"));
     if (const auto& map = input.derived.weed) {
-        view.zones = zoneRows(map->zones, input.words);
         view.growth = growthWords(*map, input.words);
         if (map->growthLimit) {
             view.state += QStringLiteral(", weed to %1").arg(input.words.depth(*map->growthLimit));

@@ -17,7 +17,6 @@ struct WeedView {
     double weedLeft = 1.0;
     QString growth;                 ///< How deep weed grows, by the water's clarity.
     std::vector<QStringList> notes; ///< Growth, height, place; in the order of the water's notes.
-    std::vector<QStringList> zones; ///< Name, depths, area; in the order of the weed map.
 };
 
 [[nodiscard]] WeedView weedViewOf(const ViewInput& input);

@@ -2,8 +2,11 @@
 #include "app/days/chart_link.h"
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/survey_day.h"
+#include "app/edits/add_stays.h"
+#include "app/edits/add_survey_day.h"
 #include "app/edits/change_sections.h"
 #include "app/edits/name_section.h"
+#include "core/water/section_use.h"
 #include "tests/support/desk_bowl.h"
 
 #include <gtest/gtest.h>
@@ -13,7 +16,9 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <array>
 #include <cmath>
+#include <functional>
 
 namespace {
 
@@ -171,6 +176,84 @@ TEST_F(SectionChanges, TheChosenSectionStaysChosenWhenNumbersShift) {
     ASSERT_TRUE(edits::splitSection(open_, acrossOf(0)));
     derive();
     EXPECT_EQ(chart_.content().selectedSection, sections::sectionAt(map(), place));
+}
+
+TEST_F(SectionChanges, EachIsUndoneAndRedoneToTheSameMap) {
+    const auto areas = [this] {
+        std::vector<double> all;
+        for (const sections::Section& section : map().sections) {
+            all.push_back(section.area.inSquareMetres());
+        }
+        return all;
+    };
+    const auto before = areas();
+    const geo::WaterPoint a = middle(0);
+    const geo::WaterPoint b = middle(neighbour());
+    const geo::WaterPoint between{0.5 * (a.x_m + b.x_m), 0.5 * (a.y_m + b.y_m)};
+    // Square to the line from one middle to the other, a little nearer to the first.
+    const geo::Path border{{between.x_m + (a.x_m - b.x_m) * 0.1 - 3.0 * (b.y_m - a.y_m),
+                            between.y_m + (a.y_m - b.y_m) * 0.1 + 3.0 * (b.x_m - a.x_m)},
+                           {between.x_m + (a.x_m - b.x_m) * 0.1 + 3.0 * (b.y_m - a.y_m),
+                            between.y_m + (a.y_m - b.y_m) * 0.1 - 3.0 * (b.x_m - a.x_m)}};
+    const std::array<std::function<base::Result<void>()>, 3> changes{
+        [&] { return edits::splitSection(open_, acrossOf(0)); },
+        [&] { return edits::joinSections(open_, a, b); },
+        [&] { return edits::moveBorder(open_, a, b, border); }};
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+        SCOPED_TRACE(i);
+        ASSERT_TRUE(changes[i]());
+        derive();
+        const auto changed = areas();
+        EXPECT_NE(changed, before);
+        open_.undoStack().undo();
+        derive();
+        EXPECT_EQ(areas(), before);
+        open_.undoStack().redo();
+        derive();
+        EXPECT_EQ(areas(), changed);
+        open_.undoStack().undo();
+        derive();
+    }
+}
+
+TEST_F(SectionChanges, ANamedSectionKeepsItsNameItsCutAndItsCatchesWhenTheWaterIsDrawnAgain) {
+    ASSERT_TRUE(edits::splitSection(open_, acrossOf(0)));
+    derive();
+    const geo::WaterPoint place = middle(0);
+    const std::size_t count = map().sections.size();
+    edits::nameSection(open_, 0, "Heron Bay");
+    logbook::Stay stay;
+    stay.place = open_.water()->frame->toEarth(place);
+    stay.end = stay.start + std::chrono::hours(4);
+    stay.rods = 2;
+    stay.runs.resize(1);
+    stay.runs[0].landed = true;
+    edits::addStays(open_, "Add stay", {stay});
+    derive();
+    // Another survey day: the bottom lies otherwise, and the map is made anew.
+    soundings::SurveyDay day;
+    day.passStarts = {0};
+    for (int i = 0; i < 300; ++i) {
+        const double x = -1.0 + 2.0 * (i % 20) / 19.0;
+        const int row = i / 20;
+        const double y = -1.0 + 2.0 * row / 14.0;
+        day.soundings.push_back({{3.1 + 0.0037 * x, 55.2 + 0.00185 * y},
+                                 units::Depth::metres(8.1 - 4.0 * std::hypot(x, y)),
+                                 {}});
+    }
+    const auto drawnBefore = open_.derived().drawn;
+    ASSERT_TRUE(edits::addSurveyDay(open_, day));
+    derive();
+    ASSERT_NE(open_.derived().drawn, drawnBefore);
+    EXPECT_TRUE(map().refused.empty());
+    EXPECT_EQ(map().sections.size(), count);
+    const auto number = sections::sectionAt(map(), place);
+    ASSERT_NE(number, sections::noSection);
+    const auto at = static_cast<std::size_t>(number);
+    EXPECT_EQ(map().sections[at].name, "Heron Bay");
+    const auto uses = water::useOfSections(*open_.water(), open_.derived());
+    EXPECT_EQ(uses.at(at).stays, 1);
+    EXPECT_EQ(uses.at(at).tally.fish, 1);
 }
 
 } // namespace

@@ -32,6 +32,11 @@ soundings::SurveyDay dayNamed(std::string name, std::size_t soundings) {
     return day;
 }
 
+QString factOf(const std::vector<survey_day::SectionFact>& card, const QString& name) {
+    const auto found = std::ranges::find(card, name, &survey_day::SectionFact::first);
+    return found == card.end() ? QStringLiteral("(nothing)") : found->second;
+}
+
 /// Two days of which the second has no gauge reading and is tied to the first.
 water::Water twoDays() {
     water::Water water;
@@ -275,15 +280,21 @@ TEST(BandsView, WritesTheEdgesSoThatTheyCanBeTypedAgain) {
     EXPECT_TRUE(view.edges.startsWith("6.6, 13.1, 19.7, 30, "));
 }
 
-TEST(BandsView, ListsEveryZoneInTheMapsOrder) {
+TEST(BandsView, TellsHowMuchWaterIsWorthFishingInBothUnits) {
     const water::Water water = support::starWater();
-    const water::Derived derived = support::starDerived();
-    const auto view = survey_day::bandsViewOf({water, derived, metric, {}});
-    ASSERT_TRUE(derived.structure != nullptr);
-    ASSERT_EQ(view.zones.size(), derived.structure->zones.size());
-    for (std::size_t i = 0; i < view.zones.size(); ++i) {
-        EXPECT_EQ(view.zones[i][0].toStdString(), derived.structure->zones[i].name);
-    }
+    water::Derived derived = support::starDerived();
+    ASSERT_TRUE(derived.form != nullptr);
+    auto form = std::make_shared<water::WaterForm>(*derived.form);
+    form->hypsography.area = units::Area::hectares(100.0);
+    form->hypsography.steps = {{units::Depth::metres(0.0), units::Area::hectares(100.0), {}},
+                               {units::Depth::metres(9.144), units::Area::hectares(40.0), {}},
+                               {units::Depth::metres(20.0), units::Area::hectares(0.0), {}}};
+    derived.form = derived.today = form;
+    EXPECT_EQ(survey_day::bandsViewOf({water, derived, metric, {}}).worthFishing,
+              "Down to the limit: 60.0 ha (148 ac), 60 % of the water at chart level.");
+    form->rise = units::Length::metres(-0.4);
+    EXPECT_TRUE(survey_day::bandsViewOf({water, derived, metric, {}})
+                    .worthFishing.contains("at today's level"));
 }
 
 TEST(WeedView, ShowsNoHeightWhereThereIsNoWeed) {
@@ -337,13 +348,25 @@ TEST(SectionsView, TellsEffortAndFishOfASectionAndWhichWereNeverFished) {
     const auto view = survey_day::sectionsViewOf({water, derived, metric, {}});
     EXPECT_EQ(view.rows[0].back(), "never");
     EXPECT_EQ(view.rows[1].back(), "2 in 12 h");
-    EXPECT_TRUE(view.cards[0].contains("Never fished")) << view.cards[0].toStdString();
-    EXPECT_TRUE(view.cards[1].contains("2 fish in 12 rod-hours (1 stay, 0 without a fish)"))
-        << view.cards[1].toStdString();
+    EXPECT_EQ(factOf(view.cards[0], "Fished"), "Never fished");
+    EXPECT_TRUE(factOf(view.cards[1], "Fished")
+                    .startsWith("2 fish in 12 rod-hours (1 stay, 0 without a fish)"))
+        << factOf(view.cards[1], "Fished").toStdString();
     EXPECT_TRUE(view.coverage.startsWith(
         QStringLiteral("%1 of %2 sections never fished").arg(all.size() - 1).arg(all.size())))
         << view.coverage.toStdString();
-    EXPECT_TRUE(view.cards[0].contains("of open water upwind"));
+    EXPECT_TRUE(factOf(view.cards[0], "Tomorrow").contains("of open water upwind"));
+    // Its one cell lies in one zone, or in none.
+    const auto& zones = *derived.structure;
+    const structure::ZoneNumber zone = zones.zoneOfCell[all[1].cells.front()];
+    const QString kind =
+        zone == structure::noZone
+            ? QStringLiteral("none stands out")
+            : QString::fromUtf8(
+                  structure::nameOf(zones.zones[static_cast<std::size_t>(zone)].kind).data()) +
+                  QChar::Nbsp + QStringLiteral("100") + QChar::Nbsp + '%';
+    EXPECT_EQ(factOf(view.cards[1], "Structure"), kind);
+    EXPECT_TRUE(factOf(view.cards[1], "Area").contains("ha ("));
 }
 
 TEST(SectionChangesView, TellsWhichChangeDoesNotFitTheMapAnyMore) {

@@ -127,15 +127,42 @@ TEST(WriteGeojson, WritesZonesAndSectionsByName) {
     json read = readJson(path);
     EXPECT_EQ(read["features"][0]["properties"]["kind"], "drop-off");
     EXPECT_EQ(read["features"][0]["geometry"]["type"], "MultiPolygon");
+    const structure::Zone& zone = known.found.structure->zones[0];
+    EXPECT_NEAR(read["features"][0]["properties"]["trust_m"], zone.meanTrust_m, 0.0005);
+    if (zone.edgeLength.inMetres() > 0.0) {
+        EXPECT_NEAR(read["features"][0]["properties"]["edge_m"], zone.edgeLength.inMetres(), 0.05);
+    } else {
+        EXPECT_TRUE(read["features"][0]["properties"]["edge_m"].is_null());
+    }
     for (const json& polygon : read["features"][0]["geometry"]["coordinates"]) {
         expectRightPolygon(polygon);
     }
     ASSERT_TRUE(
-        outputs::writeSectionsGeojson(path, known.found.sections->sections, known.made.frame)
+        outputs::writeSectionsGeojson(path, known.found.sections->sections, {}, known.made.frame)
             .has_value());
     read = readJson(path);
     EXPECT_EQ(read["features"][0]["properties"]["name"], "Heron Bay");
     EXPECT_EQ(read["features"][0]["properties"]["area_m2"], 50000.0);
+    EXPECT_FALSE(read["features"][0]["properties"].contains("never_fished")) << "nobody knows";
+}
+
+TEST(WriteGeojson, TellsWhichSectionsWereNeverFished) {
+    const ScratchFolder folder;
+    const FoundWater known;
+    const auto path = folder.path() / "out.geojson";
+    const auto& all = known.found.sections->sections;
+    std::vector<water::SectionUse> uses(all.size());
+    uses[0].stays = 3;
+    ASSERT_TRUE(outputs::writeSectionsGeojson(path, all, uses, known.made.frame).has_value());
+    const json read = readJson(path);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const json& properties = read["features"][i]["properties"];
+        EXPECT_EQ(properties["never_fished"], i != 0);
+        EXPECT_EQ(properties["stays"], i == 0 ? 3 : 0);
+        EXPECT_NEAR(properties["shoreline_m"], all[i].shore.inMetres(), 0.05);
+        EXPECT_NEAR(properties["drop_off_m"], all[i].dropOff.inMetres(), 0.05);
+        EXPECT_NEAR(properties["weed_share"], all[i].weedShare, 5e-5);
+    }
 }
 
 TEST(WriteGeojson, LeavesOutARingThatVanishesAtSevenDecimals) {

@@ -112,6 +112,8 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
                 contours::Bands::make({units::Depth::metres(3)}, units::Depth::metres(9)).value();
         }),
         "bands level structure sections ");
+    EXPECT_EQ(touched([](Water& w) { w.settings.structure.dropOffFrom_percent = 20.0; }),
+              "structure sections ");
     EXPECT_EQ(touched([](Water& w) { w.settings.secchi = units::Depth::metres(2); }),
               "weed sections ");
     EXPECT_EQ(touched([](Water& w) {
@@ -265,6 +267,35 @@ TEST(Settings, SaysWhatIsOutOfRange) {
     settings.weedLeft = NAN;
     settings.secchi = units::Depth::metres(-1.0);
     EXPECT_EQ(problemsIn(settings).size(), 2U);
+}
+
+TEST(Settings, RefusesThresholdsOfStructureOutOfTheirRange) {
+    const auto problems = [](const StructureChoice& chosen) {
+        Settings settings;
+        settings.structure = chosen;
+        return problemsIn(settings).size();
+    };
+    EXPECT_EQ(problems({units::Length::metres(8), units::Length::metres(60), 14.0,
+                        units::Length::metres(0.4), units::Area::hectares(0.05)}),
+              0U);
+    EXPECT_EQ(problems({units::Length::metres(2), {}, {}, {}, {}}), 1U);
+    EXPECT_EQ(problems({units::Length::metres(40), units::Length::metres(30), {}, {}, {}}), 1U)
+        << "broad must be more than fine";
+    EXPECT_EQ(problems({{}, units::Length::metres(5), {}, {}, {}}), 1U);
+    EXPECT_EQ(problems({{}, {}, NAN, units::Length::metres(30), units::Area::hectares(11)}), 3U);
+}
+
+TEST(Derive, FindsStructureByTheThresholdThatTheUserChose) {
+    Water water = bowl();
+    water.settings.structure.dropOffFrom_percent = 150.0;
+    base::Progress silent;
+    const auto derived = derive(water, {}, Step::structure, silent);
+    ASSERT_TRUE(derived);
+    ASSERT_TRUE(derived->structure && derived->structure->report);
+    EXPECT_EQ(derived->structure->report->dropOffFrom_percent, 150.0);
+    for (const structure::Zone& zone : derived->structure->zones) {
+        EXPECT_NE(zone.kind, structure::ZoneKind::dropOff) << "nothing in the bowl is so steep";
+    }
 }
 
 } // namespace

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/never_fished.h"
+
+#include "app/chart/placed_things.h"
+
+#include <algorithm>
+
+namespace chart {
+
+std::vector<bool> neverFished(const ChartContent& content) {
+    if (!content.water || content.water->log.empty() || !content.derived.sections) {
+        return {};
+    }
+    const sections::SectionMap& map = *content.derived.sections;
+    std::vector<bool> never(map.sections.size(), true);
+    for (const geo::WaterPoint stay : PlacedThings::of(content.water)->stays) {
+        if (const auto number = sections::sectionAt(map, stay); number != sections::noSection) {
+            never[static_cast<std::size_t>(number)] = false;
+        }
+    }
+    return never;
+}
+
+bool showsNeverFished(const ChartContent& content) {
+    // Where rates are shown, they say so in words.
+    return content.shown.contains(LayerKind::sections) && !content.sectionRates &&
+           std::ranges::count(neverFished(content), true) > 0;
+}
+
+} // namespace chart
