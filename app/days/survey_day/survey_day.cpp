@@ -53,6 +53,13 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     panel_->openStep(0);
 }
 
+SurveyDay::~SurveyDay() {
+    // The steps go after what they are shown from, and tell of their hiding.
+    for (DayStep* step : steps_) {
+        disconnect(step, nullptr, this, nullptr);
+    }
+}
+
 void SurveyDay::findStale() {
     stale_.clear();
     for (const water::Step step : water::allSteps) {

@@ -24,6 +24,11 @@ class SurveyDay : public QWidget {
     Q_OBJECT
 public:
     explicit SurveyDay(DayContext context, QWidget* parent = nullptr);
+    ~SurveyDay() override;
+    SurveyDay(const SurveyDay&) = delete;
+    SurveyDay& operator=(const SurveyDay&) = delete;
+    SurveyDay(SurveyDay&&) = delete;
+    SurveyDay& operator=(SurveyDay&&) = delete;
 
     [[nodiscard]] StepPanel& steps() { return *panel_; }
     /// Brings files into the open water, whatever they are about.
