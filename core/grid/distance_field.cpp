@@ -189,15 +189,4 @@ Grid<float> straightDistance_m(const Grid<std::uint8_t>& isSource) {
     return distance_m;
 }
 
-Grid<float> distanceToShore_m(const Mask& mask, const geo::Outline& outline) {
-    Grid<float> distance_m(mask.frame(), infinite);
-    for (std::size_t i = 0; i < distance_m.size(); ++i) {
-        if (mask.isActive(i)) {
-            distance_m[i] = static_cast<float>(
-                outline.distanceToShore_m(mask.frame().centre(mask.frame().cellAt(i))));
-        }
-    }
-    return distance_m;
-}
-
 } // namespace grid

@@ -20,7 +20,4 @@ distanceOverWater_m(const Mask& mask, std::span<const Cell> sources,
 /// in cells.
 [[nodiscard]] Grid<float> straightDistance_m(const Grid<std::uint8_t>& isSource);
 
-/// For every active cell: metres from its centre to the nearest shore.
-[[nodiscard]] Grid<float> distanceToShore_m(const Mask& mask, const geo::Outline& outline);
-
 } // namespace grid

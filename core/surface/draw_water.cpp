@@ -127,8 +127,8 @@ void keepChoice(Job& job) {
 
 /// Stiffness and trust curve, from trials on larger cells with soundings held out.
 base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
-    auto coarse =
-        solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell), job.progress);
+    auto coarse = solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell),
+                                   job.bottom.threads, job.progress);
     if (!coarse) {
         return std::unexpected(coarse.error());
     }
@@ -212,7 +212,7 @@ base::Result<TrustGrid> trustOf(Job& job, const solver::Ground& ground,
 
 base::Result<DrawnWater> draw(Job& job) {
     const Clock::time_point start = Clock::now();
-    auto ground = solver::groundOf(job.outline, job.cell, job.progress);
+    auto ground = solver::groundOf(job.outline, job.cell, job.bottom.threads, job.progress);
     if (!ground) {
         return std::unexpected(ground.error());
     }

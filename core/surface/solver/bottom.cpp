@@ -66,6 +66,9 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     const double alongContours = pass.goesAlongContours ? a * settings.contourStiffness : 0.0;
     operator_.setBends(a, 0.0, 0.0, nullptr);
     operator_.multiply(trend, right_, settings.threads);
+    if (progress.stopAsked()) {
+        return;
+    }
     for (double& value : right_) {
         value *= settings.trendBends - 1.0;
     }
@@ -74,6 +77,9 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     StencilMatrix<float>& matrix = multigrid_.finest();
     matrix.clear();
     addBending(*cells_, a, matrix);
+    if (progress.stopAsked()) {
+        return;
+    }
     addMembrane(*cells_, membrane, matrix);
     if (progress.stopAsked()) {
         return;
@@ -133,6 +139,10 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
                           const base::Progress& progress) {
     Bottom bottom;
     bottom.depth_m = start != nullptr ? start->depth_m : trend;
+    bottom.wasStopped = progress.stopAsked();
+    if (bottom.wasStopped) {
+        return bottom;
+    }
     bottom.lay =
         start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m, settings.threads);
     bottom.samples = samples.size();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/surface/solver/ground.h"
 
-#include "core/grid/distance_field.h"
+#include "core/surface/solver/parallel_for.h"
 
 #include <fmt/format.h>
 
@@ -11,9 +11,27 @@ namespace {
 
 constexpr std::size_t mostActiveCells = 6'000'000;
 
+/// Of each active cell's centre, land or not. Ended early where the user stops it.
+Field distancesToShore_m(const Ground& ground, const geo::Outline& outline, int threads,
+                         const base::Progress& progress) {
+    Field shore_m(ground.cells.places(), 0.0);
+    const std::vector<ActiveCells::Run>& runs = ground.cells.runs();
+    parallelFor(threads, runs.size(), 100, [&](std::size_t first, std::size_t last) {
+        for (std::size_t k = first; k < last && !progress.stopAsked(); ++k) {
+            const ActiveCells::Run& run = runs[k];
+            for (int col = run.begin; col < run.end; ++col) {
+                const geo::WaterPoint centre = ground.frame().centre(
+                    {col - ActiveCells::padding, run.row - ActiveCells::padding});
+                shore_m[ground.cells.place(col, run.row)] = outline.distanceToShore_m(centre);
+            }
+        }
+    });
+    return shore_m;
+}
+
 } // namespace
 
-base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell,
+base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell, int threads,
                               const base::Progress& progress) {
     const double wanted = outline.area().inSquareMetres() / (cell.inMetres() * cell.inMetres());
     if (wanted > static_cast<double>(mostActiveCells)) {
@@ -36,7 +54,10 @@ base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell,
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }
-    ground.shore_m = ground.cells.fieldOf(grid::distanceToShore_m(ground.mask, outline));
+    ground.shore_m = distancesToShore_m(ground, outline, threads, progress);
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
     for (int row = 0; row < frame->rows(); ++row) {
         const std::vector<double> xs = outline.crossingsAt(frame->centre({0, row}).y_m);
         std::size_t crossed = 0;

@@ -23,7 +23,7 @@ struct Ground {
 
 /// Lays the water out. \return wrongUse where the cell asks for too many cells; cancelled.
 [[nodiscard]] base::Result<Ground> groundOf(const geo::Outline& outline, units::Length cell,
-                                            const base::Progress& progress);
+                                            int threads, const base::Progress& progress);
 
 /// The soundings at `positions` that touch active cells, as samples.
 [[nodiscard]] std::vector<Sample> samplesOf(const Ground& ground,

@@ -22,7 +22,7 @@ base::Result<TrendGround> TrendGround::of(const geo::Outline& outline, units::Le
                                           int threads, const base::Progress& progress) {
     TrendGround made;
     made.threads_ = threads;
-    base::Result<Ground> ground = groundOf(outline, cell, progress);
+    base::Result<Ground> ground = groundOf(outline, cell, threads, progress);
     if (!ground) {
         return std::unexpected(ground.error());
     }
