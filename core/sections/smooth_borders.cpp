@@ -114,7 +114,8 @@ private:
         };
         for (int row = std::max(c.row - reach_, 0); row <= std::min(c.row + reach_, f.rows() - 1);
              ++row) {
-            const int half = halfWidths_[static_cast<std::size_t>(row - c.row + reach_)];
+            const int line = row - c.row + reach_;
+            const int half = halfWidths_[static_cast<std::size_t>(line)];
             const int first = std::max(c.col - half, 0);
             const int west = first + (isThinned_ ? (first - c.col + row - c.row) & 1 : 0);
             const int east = std::min(c.col + half, f.cols() - 1);
