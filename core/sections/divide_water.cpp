@@ -58,8 +58,8 @@ Result<void> checkSettings(const DivideInput& input, const SectionSettings& sett
 
 struct Fishable {
     grid::Grid<std::uint8_t> cells;
-    std::size_t shallow = 0;
-    std::size_t count = 0;
+    std::size_t shallow = 0; ///< Cells with a depth, within the limit.
+    std::size_t count = 0;   ///< Those that are not closed.
 };
 
 Fishable fishableOf(const DivideInput& input) {
@@ -70,14 +70,16 @@ Fishable fishableOf(const DivideInput& input) {
             continue;
         }
         const auto depth_m = static_cast<double>(input.depth.raw_m()[i]);
-        // where the bottom is drawn at the surface there is nothing to fish in
-        if (depth_m <= 0.0 || !input.bands.isFishable(units::Depth::metres(depth_m))) {
+        if (!input.bands.isFishable(units::Depth::metres(depth_m))) {
             continue;
         }
-        ++fishable.shallow;
+        // The rim of a water, drawn at the surface, belongs to the section beside it, but a rim
+        // alone is no water to fish.
+        const std::size_t one = depth_m > 0.0 ? 1 : 0;
+        fishable.shallow += one;
         if (input.closed == nullptr || (*input.closed)[i] == 0) {
             fishable.cells[i] = 1;
-            ++fishable.count;
+            fishable.count += one;
         }
     }
     return fishable;
