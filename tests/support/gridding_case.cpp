@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/support/gridding_case.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <filesystem>
 #include <fstream>
 
 #include <nlohmann/json.hpp>
@@ -52,12 +54,11 @@ std::vector<geo::LonLatPiece> shoreFrom(const std::string& path) {
 }
 
 /// Columns lon, lat, depth_m; a new pass where the track jumps by more than 30 m.
-std::vector<soundings::KeptSounding> soundingsFrom(const std::string& path,
-                                                   const geo::WaterFrame& frame) {
+void addSoundings(const std::filesystem::path& path, const geo::WaterFrame& frame,
+                  std::vector<soundings::KeptSounding>& soundings) {
     std::ifstream file(path);
     std::string line;
     std::getline(file, line);
-    std::vector<soundings::KeptSounding> soundings;
     while (std::getline(file, line)) {
         soundings::KeptSounding s;
         if (std::sscanf(line.c_str(), "%lf,%lf,%lf", &s.place.lon_deg, &s.place.lat_deg,
@@ -73,7 +74,18 @@ std::vector<soundings::KeptSounding> soundingsFrom(const std::string& path,
         }
         soundings.push_back(s);
     }
-    return soundings;
+}
+
+std::vector<std::filesystem::path> soundingFilesIn(const std::string& folder) {
+    std::vector<std::filesystem::path> files;
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+        const std::string name = entry.path().filename().string();
+        if (name.starts_with("soundings") && name.ends_with(".csv")) {
+            files.push_back(entry.path());
+        }
+    }
+    std::sort(files.begin(), files.end());
+    return files;
 }
 
 } // namespace
@@ -92,8 +104,11 @@ base::Result<GriddingCase> readGriddingCase(const std::string& folder) {
     if (!outline) {
         return std::unexpected(outline.error());
     }
-    auto soundings = soundingsFrom(folder + "/soundings.csv", *frame);
-    return GriddingCase{std::move(*frame), std::move(*outline), std::move(soundings)};
+    GriddingCase made{std::move(*frame), std::move(*outline), {}};
+    for (const std::filesystem::path& file : soundingFilesIn(folder)) {
+        addSoundings(file, made.frame, made.soundings);
+    }
+    return made;
 }
 
 } // namespace support

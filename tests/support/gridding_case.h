@@ -17,8 +17,9 @@ struct GriddingCase {
     std::vector<soundings::KeptSounding> soundings;
 };
 
-/// Reads shore.geojson and soundings.csv (lon, lat, depth_m) of a case's folder; a new pass begins
-/// where the track jumps by more than 30 m. \return unusableInput where they are not there.
+/// Reads shore.geojson and soundings*.csv (lon, lat, depth_m), in the order of their names, of a
+/// case's folder; a new pass begins where the track jumps by more than 30 m. \return unusableInput
+/// where there is no shore.
 [[nodiscard]] base::Result<GriddingCase> readGriddingCase(const std::string& folder);
 
 } // namespace support

@@ -4,9 +4,9 @@
 #include "core/water/log_groups.h"
 #include "core/water/water.h"
 
-#include <gtest/gtest.h>
+#include "tests/support/bowl.h"
 
-#include <cmath>
+#include <gtest/gtest.h>
 
 namespace {
 
@@ -16,20 +16,10 @@ using Kind = SectionChange::Kind;
 
 /// A square bowl of 23 ha round 3.1 E 55.2 N, in sections of about 4 ha.
 Water bowl() {
-    soundings::SurveyDay day;
+    soundings::SurveyDay day = support::bowlDay();
     day.id = soundings::SurveyDayId(1);
-    day.passStarts = {0};
-    for (int row = 0; row < 30; ++row) {
-        for (int col = 0; col < 30; ++col) {
-            const double x = -1.0 + 2.0 * col / 29.0;
-            const double y = -1.0 + 2.0 * row / 29.0;
-            day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
-                                     units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
-                                     std::nullopt});
-        }
-    }
     Water water;
-    water.shoreline = {{{{3.096, 55.198}, {3.104, 55.198}, {3.104, 55.202}, {3.096, 55.202}}, {}}};
+    water.shoreline = support::bowlShore();
     water.days = {day};
     water.settings.cell = units::Length::metres(6.0);
     EXPECT_TRUE(layFrame(water));
