@@ -22,6 +22,7 @@ std::string reportText(const surface::DrawReport& report) {
               {"stiffness", report.stiffness},
               {"contour_stiffness", report.contourStiffness},
               {"chosen_from", report.chosenFrom},
+              {"chosen_over_m2", report.chosenOver.inSquareMetres()},
               {"is_choice_kept", report.isChoiceKept},
               {"soundings_used", report.soundingsUsed},
               {"soundings_outside", report.soundingsOutside},
@@ -61,8 +62,9 @@ std::optional<surface::DrawReport> reportFrom(const std::string& text) {
         report.iterations = read.at("iterations").get<int>();
         report.drawSeconds = read.at("draw_s").get<double>();
         report.trustSeconds = read.at("trust_s").get<double>();
-        // Files of earlier versions do not tell the next three.
+        // Files of earlier versions do not tell the next four.
         report.chosenFrom = read.value("chosen_from", std::size_t{0});
+        report.chosenOver = units::Area::squareMetres(read.value("chosen_over_m2", 0.0));
         report.isChoiceKept = read.value("is_choice_kept", false);
         if (read.contains("trust_curve")) {
             const json& curve = read.at("trust_curve");

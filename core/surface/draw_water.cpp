@@ -11,7 +11,6 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
-#include <numeric>
 
 #include <fmt/format.h>
 
@@ -107,12 +106,10 @@ bool mayKeepChoice(const Job& job) {
     const auto isNear = [](double now, double then) {
         return std::abs(now - then) <= nearly * then;
     };
-    const grid::Mask& mask = job.before->mask;
-    const double cells =
-        std::reduce(mask.shares().values().begin(), mask.shares().values().end(), 0.0);
     return isNear(static_cast<double>(job.used.size()),
                   static_cast<double>(job.before->report.chosenFrom)) &&
-           isNear(job.outline.area().inSquareMetres(), cells * mask.frame().cellArea_m2());
+           isNear(job.outline.area().inSquareMetres(),
+                  job.before->report.chosenOver.inSquareMetres());
 }
 
 void keepChoice(Job& job) {
@@ -122,6 +119,7 @@ void keepChoice(Job& job) {
     job.report.heldOut = before.heldOut;
     job.report.trustCurve = before.trustCurve;
     job.report.chosenFrom = before.chosenFrom;
+    job.report.chosenOver = before.chosenOver;
     job.report.isChoiceKept = true;
 }
 
@@ -143,6 +141,7 @@ base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
     job.report.contourStiffness = choice.contourStiffness;
     job.report.heldOut = choice.heldOut;
     job.report.chosenFrom = job.used.size();
+    job.report.chosenOver = job.outline.area();
     if (!job.settings.withTrust) {
         return {};
     }

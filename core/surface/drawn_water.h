@@ -5,6 +5,7 @@
 #include "core/grid/mask.h"
 #include "core/surface/trust.h"
 #include "core/surface/trust_curve.h"
+#include "core/units/area.h"
 
 #include <optional>
 #include <vector>
@@ -30,6 +31,7 @@ struct DrawReport {
     /// Of how many soundings stiffness and trust curve were chosen; of fewer or more than are used
     /// where they were kept from the drawing before.
     std::size_t chosenFrom = 0;
+    units::Area chosenOver;    ///< The water at that time.
     bool isChoiceKept = false; ///< True where they were kept from the drawing before.
     std::size_t soundingsUsed = 0;
     std::size_t soundingsOutside = 0; ///< On land, left out.

@@ -42,6 +42,7 @@ surface::DrawnWater drawnOf(const MadeUpWater& water) {
     drawn.report.heldOut = surface::HeldOutError{0.1, 0.2, 300};
     drawn.report.trustCurve = surface::TrustCurve{5.0, 0.4, 0.75, 120.0, 0.1};
     drawn.report.chosenFrom = 297;
+    drawn.report.chosenOver = units::Area::hectares(12.0);
     drawn.report.isChoiceKept = true;
     drawn.report.spikes = {3, 99};
     drawn.report.iterations = 17;
@@ -98,6 +99,7 @@ TEST(Drawing, IsGivenBackToTheLastBitWithItsStamp) {
     EXPECT_EQ(back.report.heldOut.value_or(surface::HeldOutError()).mean_m, 0.2);
     EXPECT_EQ(back.report.trustCurve, drawn.report.trustCurve);
     EXPECT_EQ(back.report.chosenFrom, 297U);
+    EXPECT_EQ(back.report.chosenOver, drawn.report.chosenOver);
     EXPECT_TRUE(back.report.isChoiceKept);
 }
 

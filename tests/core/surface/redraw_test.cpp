@@ -137,6 +137,22 @@ TEST_F(Redraw, FollowsACornerOfTheShore) {
     EXPECT_GT(alikeShare(again, drawn(*moved, sounded, nullptr), 0.05), 0.99);
 }
 
+TEST_F(Redraw, ChoosesAnewOnceSmallStepsOfTheShoreHaveAddedUp) {
+    DrawnWater last = before_;
+    bool isKept = true;
+    double radius_m = 300.0;
+    int steps = 0;
+    for (; isKept && steps < 5; ++steps) {
+        radius_m += 2.0; // 1.3 % of the area
+        const auto wider = geo::Outline::make(
+            std::vector<geo::Piece>{{support::circle({0, 0}, radius_m), {}}}, water.frame);
+        ASSERT_TRUE(wider.has_value());
+        last = drawn(*wider, sounded, &last);
+        isKept = last.report.isChoiceKept;
+    }
+    EXPECT_EQ(steps, 2);
+}
+
 TEST_F(Redraw, OfAnotherCellIsDrawnAfresh) {
     surface::DrawSettings settings;
     settings.cell = units::Length::metres(6.0);
