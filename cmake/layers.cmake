@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# One folder of core, or of app, is one static library that may use only the libraries it names.
+# One folder of core, or of app, is one library that may use only the libraries it names: static, unless BUILD_SHARED_LIBS is on.
 
 # meremark_core_folder(NAME USES folder... [FENCED target...]): FENCED names the foreign libraries that this folder hides.
 function(meremark_core_folder name)
@@ -33,7 +33,7 @@ function(_meremark_folder target folder)
     file(GLOB_RECURSE sources CONFIGURE_DEPENDS "${folder}/*.cpp")
     file(GLOB_RECURSE headers CONFIGURE_DEPENDS "${folder}/*.h")
     if(sources)
-        add_library(${target} STATIC ${sources} ${headers})
+        add_library(${target} ${sources} ${headers})
     else()
         add_library(${target} INTERFACE)
     endif()

@@ -17,21 +17,13 @@ sources() {
         sed 's|^\./||' | sort
 }
 
-# What git says has changed, in the tree or in commits; everything where this is not a git checkout.
+# The sources that have changed; everything where this is not a git checkout.
 changed() {
-    local base
     if ! git rev-parse -q --verify HEAD >/dev/null 2>&1; then
         sources 'cpp|h'
         return
     fi
-    base=$(git merge-base HEAD origin/main 2>/dev/null || true)
-    if [[ -z $base || $base == "$(git rev-parse HEAD)" ]]; then
-        base=$(git rev-parse -q --verify HEAD~1 || git hash-object -t tree /dev/null)
-    fi
-    {
-        git diff --name-only --diff-filter=d "$base" -- '*.cpp' '*.h'
-        git ls-files --others --exclude-standard -- '*.cpp' '*.h'
-    } | sort -u
+    changed_since_base | grep -E '\.(cpp|h)$' || true
 }
 
 # A header is read through its own source, or else through the first source that includes it.

@@ -48,3 +48,17 @@ build() {
     cmake --build --preset "$preset" -j "$(parallel_jobs)" "${targets[@]}" ||
         fail "the build failed" "$PWD/build/$preset" "see the first error above"
 }
+
+# What git says has changed, in the tree or in commits since the merge base with origin/main, or since the last commit where
+# that is the same: files that are still there, one a line.
+changed_since_base() {
+    local base
+    base=$(git merge-base HEAD origin/main 2>/dev/null || true)
+    if [[ -z $base || $base == "$(git rev-parse HEAD)" ]]; then
+        base=$(git rev-parse -q --verify HEAD~1 || git hash-object -t tree /dev/null)
+    fi
+    {
+        git diff --name-only --diff-filter=d "$base"
+        git ls-files --others --exclude-standard
+    } | sort -u
+}
