@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/closed_cells.h"
 
-#include "core/geo/outline.h"
+#include "core/grid/mask.h"
 
 namespace water {
 
@@ -16,10 +16,9 @@ base::Result<grid::Grid<std::uint8_t>> closedCells(const Water& water,
                 "closed water " + piece.name + (error.where.empty() ? "" : ", " + error.where);
             return std::unexpected(error);
         }
+        const grid::Mask touched = grid::Mask::of(*outline, frame);
         for (std::size_t i = 0; i < closed.size(); ++i) {
-            if (closed[i] == 0 && outline->contains(frame.centre(frame.cellAt(i)))) {
-                closed[i] = 1;
-            }
+            closed[i] = closed[i] != 0 || touched.isActive(i) ? 1 : 0;
         }
     }
     return closed;
