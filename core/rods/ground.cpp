@@ -250,6 +250,16 @@ bool Ground::isOverWater(geo::WaterPoint a, geo::WaterPoint b) const {
     return true;
 }
 
+bool Ground::isOverOpenWater(geo::WaterPoint a, geo::WaterPoint b) const {
+    CellWalk walk(frame(), a, b);
+    do {
+        if (!today_->has(walk.cell()) || isClosed(walk.cell())) {
+            return false;
+        }
+    } while (walk.step());
+    return true;
+}
+
 std::array<const structure::Zone*, 2> Ground::zonesAt(grid::Cell c) const {
     return {zoneAt(*structure_, c), zoneAt(*weed_, c)};
 }

@@ -151,7 +151,7 @@ std::vector<Choice> ringOf(const Ground& ground, const anchoring::Lie& lie,
         for (int turn = 0; turn < bearingsTried; ++turn) {
             const geo::WaterPoint p = geo::moved(
                 lie.centre, lie.heading.turnedBy(turn * 360.0 / bearingsTried), distance);
-            if (ground.isFishable(p) && ground.isOverWater(lie.centre, p) &&
+            if (ground.isFishable(p) && ground.isOverOpenWater(lie.centre, p) &&
                 ground.depthAt(p).value_or(units::Depth()) >= settings.shallowest) {
                 ring.push_back(choiceAt(ground, lie, p, edges));
             }

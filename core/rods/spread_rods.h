@@ -25,9 +25,9 @@ namespace rods {
 
 /// Chooses the bait places in the casting ring round the boat: greedy on worthOf(), then improved
 /// by exchange of one bait at a time until none helps. Every bait lies in fishable water, its line
-/// over water all the way, clear of the ropes and of the other lines. Fewer rods than wanted, even
-/// none, where the water has no room for more. Places are looked at by their angle from the bow, so
-/// that water, boat and ropes turned together turn the baits with them, but for ties.
+/// over open water all the way, clear of the ropes and of the other lines. Fewer rods than wanted,
+/// even none, where the water has no room for more. Places are looked at by their angle from the
+/// bow, so that water, boat and ropes turned together turn the baits with them, but for ties.
 /// \return wrongUse for settings out of range or a boat that does not lie on water; cancelled.
 [[nodiscard]] base::Result<RodSpread> spreadRods(const Ground& ground,
                                                  const anchoring::AnchorSet& anchors,
