@@ -83,6 +83,25 @@ bool isWithin(double value, double low, double high) {
     return value >= low && value <= high;
 }
 
+/// True where a closed cell reaches nearer to the place than `room_m`.
+bool isClosedWithin(const rods::Ground& ground, geo::WaterPoint place, double room_m) {
+    const grid::GridFrame& frame = ground.frame();
+    const int reach = static_cast<int>(std::ceil(room_m / frame.cell_m())) + 1;
+    const grid::Cell middle = frame.cellOf(place);
+    for (int row = middle.row - reach; row <= middle.row + reach; ++row) {
+        for (int col = middle.col - reach; col <= middle.col + reach; ++col) {
+            const geo::WaterPoint centre = frame.centre({col, row});
+            const double east_m = std::fabs(centre.x_m - place.x_m) - 0.5 * frame.cell_m();
+            const double north_m = std::fabs(centre.y_m - place.y_m) - 0.5 * frame.cell_m();
+            const double away_m = std::hypot(std::max(east_m, 0.0), std::max(north_m, 0.0));
+            if (away_m < room_m && ground.isClosed(grid::Cell{col, row})) {
+                return true;
+            }
+        }
+    }
+    return false;
+}
+
 } // namespace
 
 std::vector<std::string> problemsIn(const ProposeSettings& settings, const Plan& plan) {
@@ -117,11 +136,11 @@ bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
     }
     for (int eighth = 0; eighth < 8; ++eighth) {
         const auto p = geo::moved(place, units::Bearing::degrees(eighth * 45.0), room);
-        if (!input.ground.depthAt(p) || input.ground.isClosed(p)) {
+        if (!input.ground.depthAt(p)) {
             return false;
         }
     }
-    return true;
+    return !isClosedWithin(input.ground, place, room.inMetres());
 }
 
 base::Result<std::vector<Candidate>> proposeMarks(const MarkInput& input, const Plan& plan,
