@@ -30,11 +30,21 @@ struct Rope {
     double scope = 0.0;
 };
 
-/// Water deep enough to row over, at `along` of the way from `from`.
-std::optional<units::Depth> floating(const grid::DepthGrid& depth, geo::WaterPoint at,
-                                     Length draught) {
-    const auto found = depth.at(at);
-    return found && found->asLength() >= draught ? found : std::nullopt;
+/// The bottom, and where no boat may be.
+struct Room {
+    const grid::DepthGrid& depth;
+    const grid::Grid<std::uint8_t>* closed;
+
+    [[nodiscard]] bool isClosed(geo::WaterPoint p) const {
+        const grid::Cell c = depth.frame().cellOf(p);
+        return closed != nullptr && closed->frame().holds(c) && (*closed)[c] != 0;
+    }
+};
+
+/// Open water deep enough to row over.
+std::optional<units::Depth> floating(const Room& room, geo::WaterPoint at, Length draught) {
+    const auto found = room.depth.at(at);
+    return found && found->asLength() >= draught && !room.isClosed(at) ? found : std::nullopt;
 }
 
 /// How far from the cleat the anchor would lie if the bottom were everywhere `depth` deep.
@@ -57,11 +67,11 @@ Anchor anchorAt(geo::WaterPoint place, units::Depth depth, const Rope& rope) {
 /// The first place along the rope's way where the run to it is the run over the depth there. The
 /// way is walked in small steps, because on a slope there may be several such places, and because
 /// the boat has to float all along it.
-Landed landAnchor(const grid::DepthGrid& depth, const Rope& rope, Length draught) {
-    const Length step = Length::metres(std::clamp(0.25 * depth.frame().cell_m(), 0.25, 1.0));
+Landed landAnchor(const Room& room, const Rope& rope, Length draught) {
+    const Length step = Length::metres(std::clamp(0.25 * room.depth.frame().cell_m(), 0.25, 1.0));
     Length near; // where the anchor would still slide farther out
     for (Length far; far <= rope.available; near = far, far += step) {
-        const auto here = floating(depth, geo::moved(rope.cleat, rope.towards, far), draught);
+        const auto here = floating(room, geo::moved(rope.cleat, rope.towards, far), draught);
         if (!here) {
             return {std::nullopt, Hindrance::land};
         }
@@ -74,12 +84,12 @@ Landed landAnchor(const grid::DepthGrid& depth, const Rope& rope, Length draught
         }
         for (int halving = 0; halving < 30; ++halving) {
             const Length middle = 0.5 * (near + far);
-            const auto there = depth.at(geo::moved(rope.cleat, rope.towards, middle));
+            const auto there = room.depth.at(geo::moved(rope.cleat, rope.towards, middle));
             const auto reach = there ? runOver(*there, rope) : std::nullopt;
             (reach && *reach > middle ? near : far) = middle;
         }
         const geo::WaterPoint place = geo::moved(rope.cleat, rope.towards, far);
-        const auto there = floating(depth, place, draught);
+        const auto there = floating(room, place, draught);
         return there ? Landed{anchorAt(place, *there, rope), Hindrance::none}
                      : Landed{std::nullopt, Hindrance::land};
     }
@@ -104,24 +114,28 @@ struct Lying {
     Hindrance hindrance = Hindrance::none;
 };
 
-bool boatFloats(const grid::DepthGrid& depth, const Lie& lie, const BoatSettings& boat) {
-    return floating(depth, lie.centre, boat.draught) &&
-           floating(depth, bowOf(lie, boat.length), boat.draught) &&
-           floating(depth, sternOf(lie, boat.length), boat.draught);
+/// All along the boat, so that nothing narrow lies under it between bow and stern.
+bool boatFloats(const Room& room, const Lie& lie, const BoatSettings& boat) {
+    for (int eighth = -4; eighth <= 4; ++eighth) {
+        const Length along = boat.length * (0.125 * eighth);
+        if (!floating(room, geo::moved(lie.centre, lie.heading, along), boat.draught)) {
+            return false;
+        }
+    }
+    return true;
 }
 
-Lying tryOut(const grid::DepthGrid& depth, const Lie& lie, const Trial& trial,
-             const BoatSettings& boat) {
-    if (!boatFloats(depth, lie, boat)) {
+Lying tryOut(const Room& room, const Lie& lie, const Trial& trial, const BoatSettings& boat) {
+    if (!boatFloats(room, lie, boat)) {
         return {std::nullopt, Hindrance::land};
     }
     const Landed bow = landAnchor(
-        depth, {bowOf(lie, boat.length), lie.heading, boat.bowHeight, boat.bowRope, trial.bowScope},
+        room, {bowOf(lie, boat.length), lie.heading, boat.bowHeight, boat.bowRope, trial.bowScope},
         boat.draught);
     if (!bow.anchor) {
         return {std::nullopt, bow.hindrance};
     }
-    const Landed stern = landAnchor(depth,
+    const Landed stern = landAnchor(room,
                                     {sternOf(lie, boat.length), lie.heading.opposite(),
                                      boat.sternHeight, boat.sternRope, trial.sternScope},
                                     boat.draught);
@@ -195,13 +209,15 @@ base::Result<void> checkSettings(const BoatSettings& boat, const Weather& weathe
 
 } // namespace
 
-base::Result<AnchorSet> placeAnchors(const grid::DepthGrid& depth, geo::WaterPoint mark,
+base::Result<AnchorSet> placeAnchors(const grid::DepthGrid& depth,
+                                     const grid::Grid<std::uint8_t>* closed, geo::WaterPoint mark,
                                      const Weather& weather, const BoatSettings& boat,
                                      base::Progress& progress) {
     if (const auto fine = checkSettings(boat, weather); !fine) {
         return std::unexpected(fine.error());
     }
-    if (!floating(depth, mark, boat.draught)) {
+    const Room room{depth, closed};
+    if (!floating(room, mark, boat.draught)) {
         return base::fail(ErrorKind::unusableInput, "there is no water to float a boat at the mark",
                           "", "move the mark to deeper water");
     }
@@ -211,7 +227,7 @@ base::Result<AnchorSet> placeAnchors(const grid::DepthGrid& depth, geo::WaterPoi
             return std::unexpected(base::cancelled());
         }
         const Lie lie{mark, weather.windFrom.turnedBy(trial.turn_deg)};
-        Lying lying = tryOut(depth, lie, trial, boat);
+        Lying lying = tryOut(room, lie, trial, boat);
         if (lying.set) {
             lying.set->beamPull_N = windPull_N(weather.windSpeed, boat.windage, beamDrag);
             lying.set->cautions = cautionsFor(*lying.set, weather, boat);

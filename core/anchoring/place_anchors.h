@@ -7,17 +7,22 @@
 #include "core/base/result.h"
 #include "core/grid/depth_grid.h"
 
+#include <cstdint>
+
 namespace anchoring {
 
 /// Where to drop two anchors so that the boat lies with its middle on `mark`, bow to the wind.
 ///
 /// Ropes are straight once tight; the depth is read where the anchor lands, so run and depth are
 /// solved together. Where an anchor, a rope or the boat would come ashore, the bow is turned off
-/// the wind and the ropes are shortened as little as will do, within the settings. \param depth
-/// below today's level. \return unusableInput where the mark is on land or too shallow to float,
-/// where no turn and no rope within the settings keeps both anchors in the water, or where the rope
-/// does not reach the bottom with the least scope; wrongUse for a setting out of its range.
+/// the wind and the ropes are shortened as little as will do, within the settings. The same where
+/// any of them would come into closed water. \param depth below today's level. \param closed cells
+/// where no boat may be (not 0), on the frame of `depth`; null where there are none. \return
+/// unusableInput where the mark is on land or too shallow to float, where no turn and no rope
+/// within the settings keeps both anchors in the water, or where the rope does not reach the bottom
+/// with the least scope; wrongUse for a setting out of its range.
 [[nodiscard]] base::Result<AnchorSet> placeAnchors(const grid::DepthGrid& depth,
+                                                   const grid::Grid<std::uint8_t>* closed,
                                                    geo::WaterPoint mark, const Weather& weather,
                                                    const BoatSettings& boat,
                                                    base::Progress& progress);

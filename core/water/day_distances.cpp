@@ -2,22 +2,46 @@
 #include "core/water/day_distances.h"
 
 #include "core/grid/distance_field.h"
+#include "core/water/closed_cells.h"
 
 #include <algorithm>
 #include <cmath>
 
 namespace water {
 
-DayDistances dayDistances(const geo::Outline& outline, const std::vector<geo::WaterPoint>& places,
-                          std::optional<geo::WaterPoint> launch) {
+namespace {
+
+/// The cells that the boat may go through.
+base::Result<grid::Mask> openWater(const Water& water, const geo::Outline& outline,
+                                   const grid::GridFrame& frame) {
+    const auto closed = closedCells(water, frame);
+    if (!closed) {
+        return std::unexpected(closed.error());
+    }
+    grid::Grid<std::uint8_t> open = grid::Mask::of(outline, frame).active();
+    for (std::size_t i = 0; i < open.size(); ++i) {
+        open[i] = (*closed)[i] != 0 ? 0 : open[i];
+    }
+    return grid::Mask::from(open);
+}
+
+} // namespace
+
+base::Result<DayDistances> dayDistances(const Water& water, const geo::Outline& outline,
+                                        const std::vector<geo::WaterPoint>& places,
+                                        std::optional<geo::WaterPoint> launch) {
     const double breadth_m = std::max(outline.box().width_m(), outline.box().height_m());
     const auto frame = grid::GridFrame::covering(
         outline.box(), units::Length::metres(std::max(5.0, breadth_m / 400.0)));
-    DayDistances out;
     if (!frame) {
-        return out;
+        return std::unexpected(frame.error());
     }
-    const grid::Mask mask = grid::Mask::of(outline, *frame);
+    const auto open = openWater(water, outline, *frame);
+    if (!open) {
+        return std::unexpected(open.error());
+    }
+    const grid::Mask& mask = *open;
+    DayDistances out;
     std::vector<grid::Cell> cells;
     std::transform(places.begin(), places.end(), std::back_inserter(cells), [&](geo::WaterPoint p) {
         return mask.nearestActive(p).value_or(grid::Cell{-1, -1});
@@ -26,7 +50,9 @@ DayDistances dayDistances(const geo::Outline& outline, const std::vector<geo::Wa
         const auto field = grid::distanceOverWater_m(mask, std::array{from});
         std::vector<double> distances;
         std::transform(cells.begin(), cells.end(), std::back_inserter(distances),
-                       [&](grid::Cell c) { return static_cast<double>(field[c]); });
+                       [&](grid::Cell c) {
+                           return mask.isActive(c) ? static_cast<double>(field[c]) : HUGE_VAL;
+                       });
         return distances;
     };
     for (const grid::Cell cell : cells) {

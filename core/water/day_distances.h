@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/result.h"
 #include "core/geo/outline.h"
+#include "core/water/water.h"
 
 #include <optional>
 #include <vector>
@@ -15,9 +17,11 @@ struct DayDistances {
 };
 
 /// Over-water distances on cells of about a four-hundredth of the water's breadth, at least 5 m:
-/// within 2 % and a cell. A launch on the bank counts from the nearest water.
-[[nodiscard]] DayDistances dayDistances(const geo::Outline& outline,
-                                        const std::vector<geo::WaterPoint>& places,
-                                        std::optional<geo::WaterPoint> launch);
+/// within 2 % and a cell. No way leads through closed water. A launch on the bank, and whatever
+/// else does not lie in open water, counts from the nearest. \return the error of closedCells().
+[[nodiscard]] base::Result<DayDistances> dayDistances(const Water& water,
+                                                      const geo::Outline& outline,
+                                                      const std::vector<geo::WaterPoint>& places,
+                                                      std::optional<geo::WaterPoint> launch);
 
 } // namespace water

@@ -89,15 +89,18 @@ marks::WaveState wavesAt(const Derived& derived, const grid::DepthGrid& today,
             wind::wavesOverDepth(wind.speed, fetch.effective, depth).significantHeight};
 }
 
-/// The candidate with ropes and rods; nothing where no two anchors would hold the boat there.
+/// The candidate with ropes and rods; nothing where no two anchors would hold the boat there. Only
+/// a mark that the user himself put into closed water gets its anchors there, with a caution.
 Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const Derived& derived,
-                                       const rods::Ground& ground, const marks::Plan& plan,
-                                       Progress& progress) {
+                                       const rods::Ground& ground,
+                                       const grid::Grid<std::uint8_t>& closed,
+                                       const marks::Plan& plan, Progress& progress) {
     const marks::WaveState waves = wavesAt(derived, ground.today(), candidate.place, plan.day.wind);
     const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height,
                                      plan.day.waterTemperature};
-    auto anchors = anchoring::placeAnchors(ground.today(), candidate.place, weather,
-                                           boatOf(plan.tackle), progress);
+    auto anchors = anchoring::placeAnchors(ground.today(),
+                                           ground.isClosed(candidate.place) ? nullptr : &closed,
+                                           candidate.place, weather, boatOf(plan.tackle), progress);
     if (!anchors) {
         return std::unexpected(anchors.error());
     }
@@ -116,14 +119,15 @@ struct Worked {
 };
 
 Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const Derived& derived,
-                          const rods::Ground& ground, const marks::Plan& plan, Progress& progress) {
+                          const rods::Ground& ground, const grid::Grid<std::uint8_t>& closed,
+                          const marks::Plan& plan, Progress& progress) {
     Worked worked;
     for (std::size_t i = 0; i < candidates.size(); ++i) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
         progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
-        auto one = workOut(candidates[i], derived, ground, plan, progress);
+        auto one = workOut(candidates[i], derived, ground, closed, plan, progress);
         if (one) {
             worked.candidates.push_back(std::move(*one));
         } else if (one.error().kind == base::ErrorKind::unusableInput) {
@@ -162,11 +166,14 @@ Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const
         input.stops.push_back({mark.rank, mark.score});
         places.push_back(mark.place);
     }
-    const DayDistances distances = dayDistances(
-        *derived.outline, places,
-        plan.launch ? std::optional(water.frame->toWater(*plan.launch)) : std::nullopt);
-    input.between_m = distances.between_m;
-    input.fromLaunch_m = distances.fromLaunch_m;
+    auto distances = dayDistances(water, *derived.outline, places,
+                                  plan.launch ? std::optional(water.frame->toWater(*plan.launch))
+                                              : std::nullopt);
+    if (!distances) {
+        return std::unexpected(distances.error());
+    }
+    input.between_m = std::move(distances->between_m);
+    input.fromLaunch_m = std::move(distances->fromLaunch_m);
     input.start = water.clock.at(plan.day.day, plan.day.start);
     input.end = water.clock.at(plan.day.day, plan.day.end);
     input.boatSpeed = plan.tackle.boatSpeed;
@@ -219,7 +226,7 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(candidates.error());
     }
     progress.begin("Working out anchors and rods");
-    auto worked = workOutAll(*candidates, derived, ground, plan, progress);
+    auto worked = workOutAll(*candidates, derived, ground, made->closed, plan, progress);
     if (!worked) {
         return std::unexpected(worked.error());
     }

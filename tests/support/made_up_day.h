@@ -56,7 +56,7 @@ public:
         const wind::Fetch fetch = wind::fetchAt(water.outline, candidate.place, plan.day.wind.from);
         const wind::Waves waves = wind::wavesOnDeepWater(plan.day.wind.speed, fetch.effective);
         const auto anchors = anchoring::placeAnchors(
-            water.depth, candidate.place,
+            water.depth, &closed, candidate.place,
             {plan.day.wind.from, plan.day.wind.speed, waves.significantHeight, std::nullopt}, {},
             progress);
         if (!anchors) {

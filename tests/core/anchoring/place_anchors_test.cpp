@@ -45,7 +45,7 @@ Weather windFrom(double degrees, double speed_m_s = 5.0) {
 base::Result<AnchorSet> place(const grid::DepthGrid& depth, geo::WaterPoint mark,
                               const Weather& weather, const BoatSettings& boat = {}) {
     base::Progress progress;
-    return anchoring::placeAnchors(depth, mark, weather, boat, progress);
+    return anchoring::placeAnchors(depth, nullptr, mark, weather, boat, progress);
 }
 
 void expectRopesTight(const AnchorSet& set, const BoatSettings& boat) {
