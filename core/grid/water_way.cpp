@@ -13,11 +13,15 @@ namespace {
 
 constexpr double mostCells = 60'000.0;
 
-/// The cells that hold a depth, several put together where there are very many.
-Mask coarseWater(const DepthGrid& depth) {
-    const GridFrame& fine = depth.frame();
-    const int step = std::max(
+/// So many cells on a side are put together, where there are very many.
+int coarseStep(const GridFrame& fine) {
+    return std::max(
         1, static_cast<int>(std::ceil(std::sqrt(static_cast<double>(fine.size()) / mostCells))));
+}
+
+/// The cells that hold a depth, `step` by `step` of them put together.
+Mask waterIn(const DepthGrid& depth, int step) {
+    const GridFrame& fine = depth.frame();
     const GridFrame coarse(fine.west_m(), fine.north_m(), fine.cell_m() * step,
                            (fine.cols() + step - 1) / step, (fine.rows() + step - 1) / step);
     Grid<std::uint8_t> active(coarse);
@@ -29,7 +33,7 @@ Mask coarseWater(const DepthGrid& depth) {
 
 /// True where the straight line keeps to cells with a depth.
 bool isClear(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
-    const double step_m = 0.5 * depth.frame().cell_m();
+    const double step_m = 0.1 * depth.frame().cell_m();
     const int steps = static_cast<int>(std::ceil(geo::distance_m(a, b) / step_m));
     for (int k = 0; k <= steps; ++k) {
         const double t = steps == 0 ? 0.0 : static_cast<double>(k) / steps;
@@ -39,6 +43,10 @@ bool isClear(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
         }
     }
     return true;
+}
+
+bool isReached(const Grid<float>& way_m, Cell c) {
+    return way_m.frame().holds(c) && std::isfinite(way_m[c]);
 }
 
 /// From cell to cell, always to the neighbour nearest to where it leads; empty where it leads
@@ -54,7 +62,10 @@ geo::Path downhill(const Grid<float>& way_m, Cell at) {
         for (int dr = -1; dr <= 1; ++dr) {
             for (int dc = -1; dc <= 1; ++dc) {
                 const Cell c{at.col + dc, at.row + dr};
-                if (way_m.frame().holds(c) && way_m[c] < way_m[next]) {
+                // Not across the corner of a cell that is none of the water.
+                const bool isBeside = isReached(way_m, {at.col + dc, at.row}) &&
+                                      isReached(way_m, {at.col, at.row + dr});
+                if (isReached(way_m, c) && isBeside && way_m[c] < way_m[next]) {
                     next = c;
                 }
             }
@@ -85,25 +96,38 @@ geo::Path pulledTight(const DepthGrid& depth, const geo::Path& path) {
     return tight;
 }
 
+/// The way from cell to cell of `water`, its ends the middles of the cells nearest to the places;
+/// empty where none leads there.
+geo::Path wayIn(const Mask& water, geo::WaterPoint from, geo::WaterPoint to) {
+    const auto start = water.nearestActive(from);
+    const auto end = water.nearestActive(to);
+    if (!start || !end) {
+        return {};
+    }
+    return downhill(distanceOverWater_m(water, std::array{*end}), *start);
+}
+
+bool isClear(const DepthGrid& depth, const geo::Path& path) {
+    for (std::size_t k = 1; k < path.size(); ++k) {
+        if (!isClear(depth, path[k - 1], path[k])) {
+            return false;
+        }
+    }
+    return !path.empty();
+}
+
 } // namespace
 
 geo::Path wayOverWater(const DepthGrid& depth, geo::WaterPoint from, geo::WaterPoint to) {
     if (isClear(depth, from, to)) {
         return {from, to};
     }
-    const Mask water = coarseWater(depth);
-    const auto start = water.nearestActive(from);
-    const auto end = water.nearestActive(to);
-    if (!start || !end) {
-        return {from, to};
+    const int step = coarseStep(depth.frame());
+    geo::Path path = wayIn(waterIn(depth, step), from, to);
+    if (step > 1 && !isClear(depth, path)) {
+        // Something narrow lies in the way, or a narrow passage is the only one.
+        path = wayIn(waterIn(depth, 1), from, to);
     }
-    Grid<float> way_m = distanceOverWater_m(water, std::array{*end});
-    for (std::size_t i = 0; i < way_m.size(); ++i) {
-        if (!water.isActive(i)) {
-            way_m[i] = std::numeric_limits<float>::infinity();
-        }
-    }
-    geo::Path path = downhill(way_m, *start);
     if (path.empty()) {
         return {from, to};
     }

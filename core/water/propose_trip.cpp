@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/propose_trip.h"
 
+#include "core/grid/connected_pieces.h"
 #include "core/grid/water_way.h"
 #include "core/surface/propose_lines.h"
 #include "core/water/closed_cells.h"
@@ -33,9 +34,32 @@ units::Length shortestLine(const geo::Outline& outline) {
         std::clamp(share * std::sqrt(outline.area().inSquareMetres()), 30.0, 400.0));
 }
 
-/// The drawing with no depth where the fishery lets no boat.
-base::Result<surface::DrawnWater> withoutClosedWater(const Water& water,
-                                                     surface::DrawnWater drawn) {
+/// Clears the water that cannot be reached from the launch, so that no way to a line has to lead
+/// through what lies between.
+void keepReachable(grid::DepthGrid& depth, geo::WaterPoint launch) {
+    grid::Grid<std::uint8_t> open(depth.frame(), 0);
+    grid::Grid<std::int32_t> classes(depth.frame(), -1);
+    for (std::size_t i = 0; i < depth.size(); ++i) {
+        open[i] = depth.has(i) ? 1 : 0;
+        classes[i] = depth.has(i) ? 0 : -1;
+    }
+    const auto start = grid::Mask::from(open).nearestActive(launch);
+    if (!start) {
+        return;
+    }
+    const grid::ConnectedPieces pieces = grid::connectedPieces(classes);
+    const std::int32_t reached = pieces.pieceOfCell[*start];
+    for (std::size_t i = 0; i < depth.size(); ++i) {
+        if (pieces.pieceOfCell[i] != reached) {
+            depth.clear(i);
+        }
+    }
+}
+
+/// The drawing with no depth where the fishery lets no boat, nor where none comes to without
+/// passing through such water.
+base::Result<surface::DrawnWater> withoutClosedWater(const Water& water, surface::DrawnWater drawn,
+                                                     geo::WaterPoint launch) {
     const auto closed = closedCells(water, drawn.depth.frame());
     if (!closed) {
         return std::unexpected(closed.error());
@@ -44,6 +68,9 @@ base::Result<surface::DrawnWater> withoutClosedWater(const Water& water,
         if ((*closed)[i] != 0) {
             drawn.depth.clear(i);
         }
+    }
+    if (!water.houseRules.closed.empty()) {
+        keepReachable(drawn.depth, launch);
     }
     return drawn;
 }
@@ -79,7 +106,7 @@ base::Result<surface::SurveyTrip> proposeTrip(const Water& water, const Derived&
     settings.time = time;
     settings.speed = water.plan.tackle.boatSpeed;
     settings.shortest = shortestLine(*derived.outline);
-    const auto open = withoutClosedWater(water, *derived.drawn);
+    const auto open = withoutClosedWater(water, *derived.drawn, settings.launch);
     if (!open) {
         return std::unexpected(open.error());
     }
