@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/factor_values.h"
+
+#include "tests/support/made_up_day.h"
+
+#include <algorithm>
+#include <functional>
+#include <numbers>
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using marks::Factor;
+using marks::FactorKind;
+using marks::Surroundings;
+using units::Bearing;
+using units::Depth;
+using units::Length;
+using units::Speed;
+
+TEST(FactorValues, AreTheDocumentedMaps) {
+    // Each worked out by hand from the formula in the header.
+    const Length cast = Length::metres(20.0);
+    EXPECT_DOUBLE_EQ(marks::depthValue(0.37), 0.37);
+    EXPECT_DOUBLE_EQ(marks::depthValue(1.4), 1.0);
+    EXPECT_DOUBLE_EQ(marks::depthValue(-0.4), 0.0);
+    EXPECT_NEAR(marks::edgeValue(10.0, cast), 0.393469, 1e-6); // 1 - exp(-0.5)
+    EXPECT_DOUBLE_EQ(marks::edgeValue(-10.0, cast), 0.0);
+    EXPECT_NEAR(marks::featureValue(125.66371, cast), 0.632121, 1e-6); // a tenth of the circle
+    EXPECT_NEAR(marks::windwardValue(Speed::metresPerSecond(3.0)), 0.75, 1e-12);
+    EXPECT_NEAR(marks::windwardValue(Speed::metresPerSecond(-6.0)), 1.0 / 6.0, 1e-12);
+    EXPECT_NEAR(marks::shelterValue(Length::metres(0.25)), 0.5, 1e-12);
+    EXPECT_NEAR(marks::shelterValue(Length::metres(0.5)), 0.2, 1e-12);
+    EXPECT_NEAR(marks::lessTriedValue(rates::Record{{1, 0, 2}, 0.25}), 0.2, 1e-12);
+    EXPECT_NEAR(marks::trustValue(Length::metres(0.5)), 0.5, 1e-12);
+    EXPECT_NEAR(marks::trustValue(Length::metres(1.0)), 0.2, 1e-12);
+    EXPECT_EQ(marks::trustValue(Length::metres(INFINITY)), 0.0);
+}
+
+TEST(Windward, CountsASlopeOfFivePercentInFullAndNoSteeperOneForMore) {
+    const logbook::Wind west{Bearing::degrees(270.0), Speed::metresPerSecond(8.0)};
+    EXPECT_NEAR(marks::windUpSlope(west, 0.05, 0.0).inMetresPerSecond(), 8.0, 1e-9);
+    EXPECT_NEAR(marks::windUpSlope(west, 0.5, 0.0).inMetresPerSecond(), 8.0, 1e-9);
+    EXPECT_NEAR(marks::windUpSlope(west, 0.025, 0.0).inMetresPerSecond(), 4.0, 1e-9);
+    const logbook::Wind south{Bearing::degrees(180.0), Speed::metresPerSecond(8.0)};
+    EXPECT_NEAR(marks::windUpSlope(south, 0.0, 0.1).inMetresPerSecond(), 8.0, 1e-9);
+    EXPECT_NEAR(marks::windUpSlope(south, 0.04, 0.03).inMetresPerSecond(), 4.8, 1e-9);
+}
+
+TEST(Factors, HaveTheirNamesAndDefaultWeights) {
+    struct Row {
+        FactorKind kind;
+        const char* name;
+        double weight;
+    };
+    const std::vector<Row> rows{
+        {FactorKind::depth, "depth", 1.0},        {FactorKind::dropOff, "drop_off", 1.0},
+        {FactorKind::weedEdge, "weed_edge", 0.6}, {FactorKind::feature, "feature", 0.6},
+        {FactorKind::windward, "windward", 0.4},  {FactorKind::shelter, "shelter", 0.4},
+        {FactorKind::record, "record", 0.8},      {FactorKind::lessTried, "less_tried", 0.3},
+        {FactorKind::trust, "trust", 0.3}};
+    marks::Weights weights;
+    ASSERT_EQ(rows.size(), marks::allFactorKinds.size());
+    for (std::size_t k = 0; k < rows.size(); ++k) {
+        EXPECT_EQ(marks::allFactorKinds[k], rows[k].kind);
+        EXPECT_EQ(marks::nameOf(rows[k].kind), rows[k].name);
+        EXPECT_EQ(marks::factorNamed(rows[k].name), rows[k].kind);
+        EXPECT_EQ(weights.of(rows[k].kind), rows[k].weight);
+    }
+    EXPECT_EQ(marks::factorNamed("Depth"), std::nullopt);
+    EXPECT_NEAR(weights.sum(), 5.4, 1e-12);
+    weights.set(FactorKind::trust, 7.5);
+    EXPECT_EQ(weights.of(FactorKind::trust), 7.5);
+    EXPECT_NEAR(weights.sum(), 12.6, 1e-12);
+    for (const double none : {-1.0, static_cast<double>(NAN), static_cast<double>(INFINITY)}) {
+        weights.set(FactorKind::trust, none);
+        EXPECT_EQ(weights.of(FactorKind::trust), 0.0);
+    }
+}
+
+TEST(Factors, AreToldInOneLine) {
+    EXPECT_EQ(marks::reasonsOf({{FactorKind::depth, 1, 1, "deep"},
+                                {FactorKind::trust, 1, 1, ""},
+                                {FactorKind::record, 1, 1, "good"}}),
+              "deep; good");
+    EXPECT_EQ(marks::reasonsOf({}), "");
+}
+
+/// Factors of a made-up place, changed at will.
+class ToldFactors : public testing::Test {
+protected:
+    ToldFactors() {
+        around_.fishableShare = 0.634;
+        around_.shallowest = Depth::metres(2.24);
+        around_.deepest = Depth::metres(5.06);
+        around_.dropOff_m = 57.6;
+        around_.dropOffTop = Depth::metres(3.96);
+        around_.dropOffFoot = Depth::metres(8.84);
+        around_.weedEdge_m = 12.4;
+        around_.featureArea_m2 = 310.4;
+        around_.feature = structure::ZoneKind::spur;
+        around_.riseEast = 0.04;
+        around_.riseNorth = 0.03;
+        around_.trust = Length::metres(0.44);
+        wind_ = {Bearing::degrees(233.13), Speed::metresPerSecond(6.04)};
+        day_.recordOf = [](geo::WaterPoint p) {
+            return p.x_m > 0.0 ? std::optional(rates::Record{{2.46, 0.94, 4.16}, 0.5})
+                               : std::nullopt;
+        };
+        day_.wholeRate = rates::Rate{1.23, 1.0, 1.5};
+    }
+    [[nodiscard]] Factor of(FactorKind kind, geo::WaterPoint place = {10.0, 0.0}) const {
+        const auto factors =
+            marks::factorsOf(day_.input(), around_, place, wind_, Length::metres(30.0),
+                             marks::WaveState{Length::metres(412.3), Length::metres(0.118)}, {});
+        return *std::ranges::find(factors, kind, &Factor::kind);
+    }
+    support::MadeUpDay day_;
+    Surroundings around_;
+    logbook::Wind wind_;
+};
+
+TEST_F(ToldFactors, SayTheQuantityBehindEach) {
+    struct Row {
+        FactorKind kind;
+        double value;
+        const char* because;
+    };
+    for (const Row& row :
+         {Row{FactorKind::depth, 0.634,
+              "63 % of the water within a cast can be fished, 2.2 to 5.1 m deep"},
+          Row{FactorKind::dropOff, 1.0 - std::exp(-57.6 / 30.0),
+              "58 m of drop-off, 4.0 to 8.8 m, within a cast"},
+          Row{FactorKind::weedEdge, 1.0 - std::exp(-12.4 / 30.0),
+              "12 m of weed edge within a cast"},
+          Row{FactorKind::feature, 1.0 - std::exp(-310.4 / (90.0 * std::numbers::pi)),
+              "310 m² of hump, hole, spur or saddle within a cast, most of it spur"},
+          Row{FactorKind::windward, 0.5 * (1.0 + 6.04 / 9.04),
+              "the wind of 6.0 m/s blows up a slope of 5 %"},
+          Row{FactorKind::shelter, 1.0 / (1.0 + std::pow(0.118 / 0.25, 2)),
+              "waves of 0.12 m after 412 m of open water"},
+          Row{FactorKind::record, 2.0 / 3.0,
+              "2.5 fish in 10 rod-hours to be expected here, 1.2 over the whole water"},
+          Row{FactorKind::lessTried, 1.0 / 3.0,
+              "the rate here may lie between 0.9 and 4.2 in 10 rod-hours"},
+          Row{FactorKind::trust, 1.0 / (1.0 + 0.88 * 0.88),
+              "depths within a cast known to ±0.4 m"}}) {
+        EXPECT_EQ(of(row.kind).because, row.because);
+        EXPECT_NEAR(of(row.kind).value, row.value, 1e-6) << row.because;
+        EXPECT_EQ(of(row.kind).weight, marks::Weights().of(row.kind));
+    }
+}
+
+TEST_F(ToldFactors, SayWhereThereIsNothing) {
+    around_ = {};
+    around_.trust = Length::metres(NAN);
+    const geo::WaterPoint untried{-10.0, 0.0};
+    EXPECT_EQ(of(FactorKind::depth).because,
+              "nothing within a cast is open and no deeper than 9.1 m");
+    EXPECT_EQ(of(FactorKind::dropOff).because, "no drop-off within a cast");
+    EXPECT_EQ(of(FactorKind::weedEdge).because, "no weed edge within a cast");
+    EXPECT_EQ(of(FactorKind::feature).because, "no hump, hole, spur or saddle within a cast");
+    EXPECT_EQ(of(FactorKind::windward).because, "the wind blows neither up the slope nor down it");
+    wind_.speed = Speed::metresPerSecond(0.04);
+    EXPECT_EQ(of(FactorKind::windward).because, "no wind");
+    EXPECT_EQ(of(FactorKind::record, untried).because, "the log does not tell yet");
+    EXPECT_EQ(of(FactorKind::lessTried, untried).because, "never tried");
+    EXPECT_EQ(of(FactorKind::trust).because, "how far the depths may be off is not known");
+    day_.wholeRate.reset();
+    EXPECT_EQ(of(FactorKind::record).because, "the log does not tell yet");
+}
+
+TEST_F(ToldFactors, SayWhenTheWindBlowsDownTheSlope) {
+    wind_.from = wind_.from.opposite();
+    EXPECT_EQ(of(FactorKind::windward).because, "the wind of 6.0 m/s blows down a slope of 5 %");
+    EXPECT_LT(of(FactorKind::windward).value, 0.2);
+}
+
+} // namespace

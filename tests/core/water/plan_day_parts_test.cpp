@@ -1,0 +1,344 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/anchoring/place_anchors.h"
+#include "core/marks/order_day.h"
+#include "core/marks/propose_marks.h"
+#include "core/marks/rank_marks.h"
+#include "core/rates/count_rates.h"
+#include "core/rods/spread_rods.h"
+#include "core/water/day_distances.h"
+#include "core/water/hour_weight.h"
+#include "core/water/plan_day.h"
+#include "core/water/record_places.h"
+#include "tests/support/given.h"
+#include "tests/support/planned_water.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using geo::WaterPoint;
+using support::given;
+using support::PlannedWater;
+using units::Length;
+
+logbook::Stay stayAt(const PlannedWater& made, WaterPoint place, int day, double hour, int fish) {
+    logbook::Stay stay;
+    stay.start = made.water.clock.at(std::chrono::year(2025) / 11 / day,
+                                     std::chrono::minutes(std::lround(60.0 * hour)));
+    stay.end = stay.start + std::chrono::hours(3);
+    stay.place = made.onEarth(place);
+    stay.rods = 2;
+    for (int k = 0; k < fish; ++k) {
+        stay.runs.push_back({});
+        stay.runs.back().time = stay.start + std::chrono::minutes(10 + 5 * k);
+    }
+    return stay;
+}
+
+/// The plane with a log: the plateau in the west is good, and best in the afternoon; the east is
+/// poor.
+const PlannedWater& logged() {
+    static const PlannedWater water = [] {
+        PlannedWater made;
+        for (int day = 1; day <= 8; ++day) {
+            made.water.log.push_back(stayAt(made, {-200, 20}, day, 9.0, 1));
+            made.water.log.push_back(stayAt(made, {-200, -60}, day, 13.0, 6));
+            made.water.log.push_back(stayAt(made, {120, 0}, day, 16.25, day % 4 == 0 ? 1 : 0));
+        }
+        return made;
+    }();
+    return water;
+}
+
+water::PlannedDay planOf(const PlannedWater& made) {
+    base::Progress quiet;
+    return water::planDay(made.water, made.derived, made.water.plan, quiet).value();
+}
+
+/// What the engines give for inputs laid here, each setting written out: nothing of plan_day.
+struct ByHand {
+    explicit ByHand(const PlannedWater& made)
+        : closed(made.ground.depth.frame(), 0), isGuess(made.ground.depth.frame(), 0),
+          today(made.ground.depth.frame()), plan(made.water.plan) {
+        const grid::GridFrame& frame = today.frame();
+        for (std::size_t i = 0; i < frame.size(); ++i) {
+            const WaterPoint p = frame.centre(frame.cellAt(i));
+            isGuess[i] = made.ground.depth.has(i) && PlannedWater::isGuess(p) ? 1 : 0;
+            for (double east = -1.99; east < 2.0; east += 0.19) {
+                for (double north = -1.99; north < 2.0; north += 0.19) {
+                    const bool is = PlannedWater::isClosed({p.x_m + east, p.y_m + north});
+                    closed[i] = is ? 1 : closed[i];
+                }
+            }
+            // The drawn bottom never stands above the chart's level.
+            const double today_m =
+                std::max(PlannedWater::chartDepth_m(p), 0.0) + PlannedWater::level_m;
+            if (made.ground.depth.has(i) && today_m > 0.0) {
+                today.set(i, units::Depth::metres(today_m));
+            }
+        }
+        plan.tackle.rods = 4;
+        boat.length = Length::metres(4.5);
+        boat.bowHeight = Length::metres(0.8);
+        boat.bowRope = Length::metres(16.0);
+        boat.sternRope = Length::metres(6.5);
+        boat.scope = 3.5;
+        rodSettings.rods = 4;
+        rodSettings.cast = Length::metres(15.0);
+        rodSettings.nearest = Length::metres(7.5);
+        rodSettings.overDepth = Length::metres(0.45);
+    }
+
+    grid::Grid<std::uint8_t> closed;
+    grid::Grid<std::uint8_t> isGuess;
+    grid::DepthGrid today;
+    marks::Plan plan;
+    anchoring::BoatSettings boat;
+    rods::RodSettings rodSettings;
+};
+
+// Today's depths are kept as float: they differ by rounding.
+void expectSame(const anchoring::Anchor& a, const anchoring::Anchor& b) {
+    EXPECT_NEAR(geo::distance_m(a.place, b.place), 0.0, 1e-4);
+    EXPECT_NEAR(a.depth.inMetres(), b.depth.inMetres(), 1e-4);
+    EXPECT_NEAR(a.rope.inMetres(), b.rope.inMetres(), 1e-4);
+    EXPECT_NEAR(a.scope, b.scope, 1e-4);
+}
+
+void expectSame(const marks::Mark& a, const marks::Mark& b) {
+    EXPECT_EQ(a.rank, b.rank);
+    EXPECT_EQ(a.isPinned, b.isPinned);
+    EXPECT_EQ(a.name, b.name);
+    EXPECT_EQ(a.place, b.place);
+    EXPECT_NEAR(a.depth.inMetres(), b.depth.inMetres(), 1e-6);
+    EXPECT_EQ(a.trust, b.trust);
+    EXPECT_EQ(a.zones, b.zones);
+    EXPECT_EQ(a.cautions, b.cautions);
+    expectSame(a.anchors.bow, b.anchors.bow);
+    expectSame(a.anchors.stern, b.anchors.stern);
+    EXPECT_EQ(a.anchors.lie, b.anchors.lie);
+    EXPECT_EQ(a.anchors.offTheWind_deg, b.anchors.offTheWind_deg);
+    EXPECT_EQ(a.anchors.cautions, b.anchors.cautions);
+    EXPECT_EQ(a.anchors.beamPull_N, b.anchors.beamPull_N);
+    EXPECT_NEAR(a.anchors.fallBackRope.inMetres(), b.anchors.fallBackRope.inMetres(), 1e-4);
+    EXPECT_NEAR(a.score, b.score, 1e-7);
+    ASSERT_EQ(a.factors.size(), b.factors.size());
+    for (std::size_t k = 0; k < a.factors.size(); ++k) {
+        EXPECT_EQ(a.factors[k].because, b.factors[k].because);
+        EXPECT_NEAR(a.factors[k].value, b.factors[k].value, 1e-7);
+    }
+    ASSERT_EQ(a.spread.rods.size(), b.spread.rods.size());
+    for (std::size_t k = 0; k < a.spread.rods.size(); ++k) {
+        EXPECT_EQ(a.spread.rods[k].place, b.spread.rods[k].place);
+        EXPECT_NEAR(a.spread.rods[k].stopKnot.inMetres(), b.spread.rods[k].stopKnot.inMetres(),
+                    1e-6);
+        EXPECT_EQ(a.spread.rods[k].over, b.spread.rods[k].over);
+    }
+}
+
+TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
+    const PlannedWater& made = logged();
+    const ByHand hand(made);
+    base::Progress quiet;
+    const rods::Ground ground(hand.today, units::Depth::metres(6.0), &hand.closed,
+                              *made.derived.structure, made.derived.weed->zones);
+    const water::PlaceRecords records = water::recordsOf(made.water, made.derived, quiet);
+    const marks::MarkInput input{.frame = made.ground.frame,
+                                 .outline = made.ground.outline,
+                                 .ground = ground,
+                                 .bands = made.water.settings.bands,
+                                 .sections = *made.derived.sections,
+                                 .trust_m = made.derived.drawn->trust.halfWidths_m(),
+                                 .isGuess = &hand.isGuess,
+                                 .recordOf = [&](WaterPoint p) { return records.of(p); },
+                                 .wholeRate = records.whole()};
+    std::vector<marks::Candidate> pinned;
+    for (const water::PinnedMark& mark : made.water.pinnedMarks) {
+        pinned.push_back({made.ground.frame.toWater(mark.place), 0.0, true, mark.name});
+    }
+    const auto candidates = marks::proposeMarks(input, hand.plan, pinned, {}, quiet).value();
+    const water::PlannedDay planned = planOf(made);
+    EXPECT_EQ(planned.looked, candidates.size());
+    std::vector<marks::WorkedCandidate> worked;
+    std::size_t refused = 0;
+    for (const marks::Candidate& candidate : candidates) {
+        const auto waves = [&] {
+            // As the plan found it, for the marks that it kept; else nothing depends on it.
+            const auto mark =
+                std::ranges::find(planned.marks, candidate.place, &marks::Mark::place);
+            return mark == planned.marks.end() ? marks::WaveState()
+                                               : marks::WaveState{mark->fetch, mark->waveHeight};
+        }();
+        const auto anchors = anchoring::placeAnchors(
+            hand.today, ground.isClosed(candidate.place) ? nullptr : &hand.closed, candidate.place,
+            {units::Bearing::degrees(120.0), units::Speed::metresPerSecond(7.0), waves.height,
+             units::Temperature::celsius(9.0)},
+            hand.boat, quiet);
+        if (!anchors) {
+            ++refused;
+        } else if (waves.fetch > Length()) {
+            const auto spread = rods::spreadRods(ground, *anchors, hand.rodSettings, quiet);
+            worked.push_back({candidate, *anchors, spread.value(), waves});
+        }
+    }
+    EXPECT_GT(refused, 10U) << "the east is too deep for the ropes";
+    EXPECT_EQ(planned.unanchorable, refused);
+    const auto marks = marks::rankMarks(input, hand.plan, worked, {}, quiet).value();
+    ASSERT_EQ(planned.marks.size(), marks.size());
+    for (std::size_t k = 0; k < marks.size(); ++k) {
+        expectSame(planned.marks[k], marks[k]);
+    }
+}
+
+TEST(PlanDay, OrdersTheDayByTheMarksScoresWaysAndHours) {
+    const PlannedWater& made = logged();
+    const water::PlannedDay planned = planOf(made);
+    base::Progress quiet;
+    marks::DayInput input;
+    std::vector<WaterPoint> places;
+    for (const marks::Mark& mark : planned.marks) {
+        input.stops.push_back({mark.rank, mark.score});
+        places.push_back(mark.place);
+    }
+    const auto distances =
+        water::dayDistances(made.water, made.ground.outline, places,
+                            made.ground.frame.toWater(given(made.water.plan.launch)))
+            .value();
+    input.between_m = distances.between_m;
+    input.fromLaunch_m = distances.fromLaunch_m;
+    const units::Day day = std::chrono::year(2026) / 11 / 14;
+    input.start = made.water.clock.at(day, std::chrono::hours(9));
+    input.end = made.water.clock.at(day, std::chrono::minutes(17 * 60 + 30));
+    input.boatSpeed = units::Speed::metresPerSecond(1.2);
+    input.hourWeight = water::hourWeightOf(made.water, quiet);
+    ASSERT_TRUE(input.hourWeight);
+    input.light = planned.light;
+    const marks::DayPlan expected = marks::orderDay(input, {}, quiet).value();
+    ASSERT_EQ(planned.day.stops.size(), expected.stops.size());
+    for (std::size_t k = 0; k < expected.stops.size(); ++k) {
+        EXPECT_EQ(planned.day.stops[k].rank, expected.stops[k].rank);
+        EXPECT_EQ(planned.day.stops[k].arrive, expected.stops[k].arrive);
+        EXPECT_EQ(planned.day.stops[k].leave, expected.stops[k].leave);
+        EXPECT_EQ(planned.day.stops[k].move, expected.stops[k].move);
+    }
+    EXPECT_EQ(planned.day.moves, expected.moves);
+    EXPECT_EQ(planned.day.cautions, expected.cautions);
+    EXPECT_EQ(planned.day.leftOut, expected.leftOut);
+}
+
+TEST(PlanDay, LeavesMarksOutOfADayTooShortAndSaysSoAmongTheDaysCautions) {
+    PlannedWater made;
+    made.water.plan.day.end = std::chrono::hours(11);
+    const water::PlannedDay planned = planOf(made);
+    ASSERT_FALSE(planned.day.leftOut.empty());
+    EXPECT_NE(std::ranges::find(planned.cautions, planned.day.cautions.front()),
+              planned.cautions.end());
+}
+
+TEST(PlanDay, RefusesAWaterThatIsNotDerivedYetWhateverIsMissing) {
+    const PlannedWater made;
+    base::Progress quiet;
+    const auto refused = [&](auto lose) {
+        water::Water water = made.water;
+        water::Derived derived = made.derived;
+        lose(water, derived);
+        const auto planned = water::planDay(water, derived, water.plan, quiet);
+        return !planned && planned.error().kind == base::ErrorKind::wrongUse;
+    };
+    EXPECT_FALSE(refused([](water::Water&, water::Derived&) {}));
+    EXPECT_TRUE(refused([](water::Water& w, water::Derived&) { w.frame.reset(); }));
+    EXPECT_TRUE(refused([](water::Water&, water::Derived& d) { d.outline.reset(); }));
+    EXPECT_TRUE(refused([](water::Water&, water::Derived& d) { d.drawn.reset(); }));
+    EXPECT_TRUE(refused([](water::Water&, water::Derived& d) { d.structure.reset(); }));
+    EXPECT_TRUE(refused([](water::Water&, water::Derived& d) { d.weed.reset(); }));
+    EXPECT_TRUE(refused([](water::Water&, water::Derived& d) { d.sections.reset(); }));
+}
+
+TEST(PlanDay, SaysWhyNoPlaceHoldsTheBoat) {
+    PlannedWater made;
+    made.water.pinnedMarks.clear();
+    made.water.plan.tackle.bowRope = Length::metres(5.0);
+    made.water.plan.tackle.sternRope = Length::metres(5.0);
+    made.water.plan.tackle.bowHeight = Length::metres(2.0);
+    base::Progress quiet;
+    const auto planned = water::planDay(made.water, made.derived, made.water.plan, quiet);
+    ASSERT_FALSE(planned);
+    EXPECT_EQ(planned.error().kind, base::ErrorKind::unusableInput);
+    EXPECT_NE(planned.error().what.find("holds the boat between two anchors ("), std::string::npos);
+    EXPECT_NE(planned.error().what.find("the ropes are too short"), std::string::npos);
+    EXPECT_EQ(planned.error().whatToDo,
+              "take more rope, a smaller scope, or another limit of depth");
+}
+
+TEST(PlanDay, AllowsASmallerScopeThanTheUsualLeastWhereThatIsAskedFor) {
+    PlannedWater made;
+    made.water.plan.tackle.scope = 1.6;
+    for (const marks::Mark& mark : planOf(made).marks) {
+        EXPECT_LE(mark.anchors.bow.scope, 1.6 + 1e-6);
+    }
+}
+
+TEST(PlanDay, StopsWhenAskedAndTellsASettingOutOfRange) {
+    struct Stopped : base::Progress {
+        [[nodiscard]] bool stopAsked() const override { return true; }
+    } stopped;
+    PlannedWater made;
+    const auto none = water::planDay(made.water, made.derived, made.water.plan, stopped);
+    ASSERT_FALSE(none);
+    EXPECT_EQ(none.error().kind, base::ErrorKind::cancelled);
+    base::Progress quiet;
+    made.water.plan.tackle.sternRope = Length::metres(300.0);
+    const auto wrong = water::planDay(made.water, made.derived, made.water.plan, quiet);
+    ASSERT_FALSE(wrong);
+    EXPECT_EQ(wrong.error().kind, base::ErrorKind::wrongUse);
+}
+
+TEST(RecordPlaces, MeasureAPlaceByItsSectionAndItsKindOfZoneInTheLog) {
+    const PlannedWater& made = logged();
+    base::Progress quiet;
+    std::vector<rates::GroupedStay> bySection;
+    std::vector<rates::GroupedStay> byZone;
+    for (const logbook::Stay& stay : made.water.log) {
+        const WaterPoint p = made.ground.frame.toWater(stay.place);
+        bySection.push_back(rates::wholeStay(stay, p.x_m < 0.0 ? "West" : "East"));
+        byZone.push_back(rates::wholeStay(stay, p.x_m < -150.0 ? "plateau" : "elsewhere"));
+    }
+    const std::vector tables{rates::countRates(bySection, {}, quiet).value(),
+                             rates::countRates(byZone, {}, quiet).value()};
+    const rates::RecordBook book(tables);
+    using Groups = std::vector<std::optional<std::string_view>>;
+    struct Row {
+        WaterPoint place;
+        Groups groups;
+    };
+    const water::PlaceRecords records = water::recordsOf(made.water, made.derived, quiet);
+    EXPECT_EQ(records.whole(), book.whole());
+    EXPECT_NEAR(given(records.whole()).per10RodHours, 10.0 * 58.5 / 144.0, 1e-9);
+    for (const Row& row : {Row{{-220, 50}, {"West", "plateau"}}, Row{{-60, 0}, {"West", {}}},
+                           Row{{100, -50}, {"East", {}}}, Row{{100, 100}, {"East", "weed bed"}},
+                           Row{{280, 150}, {{}, "weed bed"}}}) {
+        const auto found = given(records.of(row.place));
+        const auto expected = given(book.of(row.groups));
+        EXPECT_EQ(found.rate, expected.rate) << row.place.x_m;
+        EXPECT_EQ(found.relativeWidth, expected.relativeWidth);
+    }
+    EXPECT_FALSE(water::recordsOf(PlannedWater().water, made.derived, quiet).whole());
+}
+
+TEST(PlanDay, LetsTheRecordOfAPlaceReachItsScore) {
+    const PlannedWater& made = logged();
+    base::Progress quiet;
+    const water::PlaceRecords records = water::recordsOf(made.water, made.derived, quiet);
+    const double whole = 10.0 * 58.5 / 144.0;
+    for (const marks::Mark& mark : planOf(made).marks) {
+        const double here = given(records.of(mark.place)).rate.per10RodHours;
+        const auto record =
+            std::ranges::find(mark.factors, marks::FactorKind::record, &marks::Factor::kind);
+        EXPECT_NEAR(record->value, here / (here + whole), 1e-9);
+        EXPECT_EQ(record->value > 0.5, mark.place.x_m < 0.0);
+    }
+}
+
+} // namespace
