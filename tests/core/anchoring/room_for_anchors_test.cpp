@@ -125,6 +125,10 @@ int expectLeastRegret(const grid::DepthGrid& depth, const grid::Grid<std::uint8_
         EXPECT_NEAR(std::hypot(geo::distance_m(stern, found->stern.place),
                                depth_m + boat.sternHeight.inMetres()),
                     found->stern.rope.inMetres(), 0.01);
+        const double back_m =
+            geo::distance_m(found->bow.place, found->stern.place) - boat.length.inMetres();
+        EXPECT_NEAR(found->fallBackRope.inMetres(),
+                    std::hypot(back_m, depth_m + boat.bowHeight.inMetres()), 0.001);
         // 3 m2 of drag 1 in a wind of 5 m/s.
         EXPECT_NEAR(found->beamPull_N, 0.5 * 1.225 * 3.0 * 25.0, 1e-9);
     }
@@ -145,7 +149,7 @@ TEST(RoomForAnchors, IsMadeByTheLeastTurnAndTheLeastShortening) {
     other.mostTurn_deg = 20.0;
     int asked = 0;
     for (const BoatSettings& boat : {BoatSettings(), shortRopes, other}) {
-        for (const double y_m : {-55.1, -49.1, -40.0, 0.0, 15.3, 23.1, 28.7, 32.9, 36.1}) {
+        for (double y_m = -58.3; y_m<northBank_m; y_m += y_m> - 40.0 && y_m < 10.0 ? 17.0 : 1.7) {
             for (const double wind_deg : {7.0, 160.0, 340.0}) {
                 asked += expectLeastRegret(depth, nullptr, y_m, wind_deg, boat);
                 asked += expectLeastRegret(open, &closed, y_m, wind_deg, boat);

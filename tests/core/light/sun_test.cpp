@@ -46,6 +46,13 @@ TEST(SunTimes, BelongToTheCalendarDayOfTheWaterNotOfGreenwich) {
     EXPECT_EQ(units::Clock().dayOf(given(sun.sunset)), day("2003-10-18"));
 }
 
+TEST(SunTimes, BelongToTheCalendarDayWhereTheClockIsHalfADayAheadOfTheSunInGreenwich) {
+    const auto clock = units::Clock::inZone("Pacific/Kiritimati").value();
+    const auto sun = light::sunTimesOn(day("2026-03-20"), {-157.4, 1.9}, clock);
+    EXPECT_EQ(clock.dayOf(given(sun.sunrise)), day("2026-03-20"));
+    EXPECT_EQ(clock.dayOf(given(sun.sunset)), day("2026-03-20"));
+}
+
 TEST(SunTimes, ComeInOrderOnEveryDayOfTheYear) {
     const auto clock = units::Clock::inZone("Europe/London").value();
     const geo::LonLat place{3.1, 55.2};

@@ -18,6 +18,13 @@ TEST(Waves, AreNoneWithoutWindOrFetchOrDepth) {
               Length());
 }
 
+TEST(Waves, AreNoneOverGroundThatStandsOutOfTheWater) {
+    const auto none =
+        wind::wavesOverDepth(Speed::metresPerSecond(5), Length::metres(500), Depth::metres(-0.4));
+    EXPECT_EQ(none.significantHeight, Length());
+    EXPECT_EQ(none.period_s, 0.0);
+}
+
 TEST(Waves, GrowWithWindAndFetch) {
     Length before;
     for (double wind_m_s = 1.0; wind_m_s < 20.0; wind_m_s += 1.0) {
