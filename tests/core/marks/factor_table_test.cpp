@@ -162,6 +162,8 @@ TEST_F(ToldFactors, SayWhereThereIsNothing) {
     EXPECT_EQ(of(FactorKind::weedEdge).because, "no weed edge within a cast");
     EXPECT_EQ(of(FactorKind::feature).because, "no hump, hole, spur or saddle within a cast");
     EXPECT_EQ(of(FactorKind::windward).because, "the wind blows neither up the slope nor down it");
+    wind_.speed = Speed::metresPerSecond(0.06);
+    EXPECT_EQ(of(FactorKind::windward).because, "the wind blows neither up the slope nor down it");
     wind_.speed = Speed::metresPerSecond(0.04);
     EXPECT_EQ(of(FactorKind::windward).because, "no wind");
     EXPECT_EQ(of(FactorKind::record, untried).because, "the log does not tell yet");
@@ -169,6 +171,11 @@ TEST_F(ToldFactors, SayWhereThereIsNothing) {
     EXPECT_EQ(of(FactorKind::trust).because, "how far the depths may be off is not known");
     day_.wholeRate.reset();
     EXPECT_EQ(of(FactorKind::record).because, "the log does not tell yet");
+}
+
+TEST_F(ToldFactors, SayOfAWindThatHardlyBlowsWhereItBlowsTo) {
+    wind_.speed = Speed::metresPerSecond(0.06);
+    EXPECT_EQ(of(FactorKind::windward).because, "the wind of 0.1 m/s blows up a slope of 5 %");
 }
 
 TEST_F(ToldFactors, SayWhenTheWindBlowsDownTheSlope) {

@@ -79,7 +79,7 @@ TEST_F(ProposedMarks, ReachEveryQuarterOfTheWater) {
 }
 
 TEST_F(ProposedMarks, BeginWithTheUsersOwnUnmoved) {
-    day_.pinned.push_back({{-150.3, -61.7}, 0.0, true, "Old post"});
+    day_.pinned.push_back({{-150.3, -61.7}, 0.0, false, "Old post"});
     day_.pinned.push_back({{0.0, 2000.0}, 0.0, true, "On the moor"});
     const auto found = propose().value();
     EXPECT_EQ(found.front().place, (WaterPoint{-150.3, -61.7}));

@@ -168,6 +168,20 @@ TEST(PlanDay, WavesGrowWithTheEffectiveFetchAndAreHeldByTheDepthUpwind) {
     }
 }
 
+TEST(PlanDay, HighWavesAreToldOfTheMarkAndOfItsAnchors) {
+    PlannedWater made;
+    made.water.plan.day.wind.speed = units::Speed::metresPerSecond(30.0);
+    made.water.plan.count = 2;
+    const auto day = planOf(made).value();
+    for (const Mark& mark : day.marks) {
+        EXPECT_GT(mark.waveHeight.inMetres(), 0.31);
+        EXPECT_THAT(mark.cautions, Contains(HasSubstr("Waves of about")));
+        EXPECT_THAT(mark.anchors.cautions, Contains(HasSubstr("High waves for an open boat")));
+        EXPECT_THAT(mark.anchors.cautions, Contains(HasSubstr("Force 6 or more")));
+    }
+    EXPECT_THAT(day.cautions, Contains(HasSubstr("Force 11")));
+}
+
 TEST(PlanDay, WindwardIsThatOfTheWindUpTheSlope) {
     // The bottom rises to the west by 1.2 % and to the south by 0.3 %; the wind blows to 300.
     const double slope = std::hypot(0.012, 0.003);
@@ -275,6 +289,19 @@ TEST(PlanDay, BaitsLieBetweenHalfACastAndACastWithTheKnotSetOverTheDepth) {
             EXPECT_GE(away_m, 7.5 - 1e-9);
             EXPECT_NEAR(rod.stopKnot.inMetres(), rod.depth.inMetres() + 0.45, 1e-9);
         }
+    }
+}
+
+TEST(PlanDay, AShortCastBringsTheNearestBaitNearer) {
+    PlannedWater made;
+    made.water.plan.tackle.cast = Length::metres(7.0);
+    made.water.plan.count = 2;
+    const auto day = planOf(made);
+    ASSERT_TRUE(day) << day.error().sentence();
+    EXPECT_FALSE(day->marks.front().spread.rods.empty());
+    for (const rods::RodPlace& rod : day->marks.front().spread.rods) {
+        EXPECT_LE(rod.distance.inMetres(), 7.0 + 1e-9);
+        EXPECT_GE(rod.distance.inMetres(), 3.5 - 1e-9);
     }
 }
 
