@@ -96,6 +96,7 @@ private:
         plan.count = 6;
         water.pinnedMarks = {{"Old post", onEarth({60.0, 20.0})},
                              {"Reeds", onEarth({-136.0, 100.0})},
+                             {"South", onEarth({57.3, -151.7})},
                              {"Hole", onEarth({230.0, 100.0})}};
     }
     void layDerived() {

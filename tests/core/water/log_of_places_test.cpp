@@ -305,6 +305,7 @@ TEST(UseOfSections, TellsFetchAndWavesAtTheMiddleOfEachInThePlansWind) {
     EXPECT_EQ(uses[0].blanks, 1) << "a lost run is no fish";
     EXPECT_EQ(uses[0].tally, (rates::Tally{2, 12.0}));
     EXPECT_EQ(uses[1].tally, (rates::Tally{1, 6.0}));
+    EXPECT_EQ(uses[1].blanks, 0);
     const double circle_m2 = std::numbers::pi * 15.0 * 15.0;
     const auto west_m2 = 16.0 * static_cast<double>(map.sections[0].cells.size());
     EXPECT_NEAR(uses[0].fishedShare * west_m2, 2.0 * circle_m2, 0.05 * circle_m2);

@@ -14,6 +14,7 @@
 
 #include <algorithm>
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 namespace {
@@ -190,6 +191,23 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
     for (std::size_t k = 0; k < marks.size(); ++k) {
         expectSame(planned.marks[k], marks[k]);
     }
+}
+
+TEST(PlanDay, HighWavesAreToldOfTheMarkAndOfItsAnchors) {
+    PlannedWater made;
+    made.water.plan.day.wind.speed = units::Speed::metresPerSecond(30.0);
+    made.water.pinnedMarks.clear();
+    made.water.plan.count = 2;
+    const water::PlannedDay day = planOf(made);
+    for (const marks::Mark& mark : day.marks) {
+        EXPECT_GT(mark.waveHeight.inMetres(), 0.31);
+        EXPECT_THAT(mark.cautions, testing::Contains(testing::HasSubstr("Waves of about")));
+        EXPECT_THAT(mark.anchors.cautions,
+                    testing::Contains(testing::HasSubstr("High waves for an open boat")));
+        EXPECT_THAT(mark.anchors.cautions,
+                    testing::Contains(testing::HasSubstr("Force 6 or more")));
+    }
+    EXPECT_THAT(day.cautions, testing::Contains(testing::HasSubstr("Force 11")));
 }
 
 TEST(PlanDay, OrdersTheDayByTheMarksScoresWaysAndHours) {
