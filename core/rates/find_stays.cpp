@@ -100,7 +100,11 @@ milliseconds lengthOf(const Halt& halt, const Track& track) {
     return track[halt.last].time - track[halt.first].time;
 }
 
-std::vector<Halt> haltsIn(const std::vector<Settled>& points, double swing_m) {
+std::vector<Halt> haltsIn(const std::vector<Settled>& points, const Track& track,
+                          const FindStaysSettings& settings) {
+    const double swing_m = settings.swing.inMetres();
+    // Nobody knows where the boat was in a longer silence.
+    const milliseconds silence = std::max(settings.window, std::chrono::seconds(settings.bridged));
     std::vector<Halt> halts;
     bool isOpen = false;
     double count = 0.0;
@@ -109,7 +113,9 @@ std::vector<Halt> haltsIn(const std::vector<Settled>& points, double swing_m) {
             isOpen = false;
             continue;
         }
-        if (!isOpen || geo::distance_m(points[i].place, halts.back().middle) > swing_m) {
+        const bool isSilent = i > 0 && track[i].time - track[i - 1].time > silence;
+        if (!isOpen || isSilent ||
+            geo::distance_m(points[i].place, halts.back().middle) > swing_m) {
             halts.push_back({i, i, points[i].place});
             isOpen = true;
             count = 1.0;
@@ -212,7 +218,7 @@ base::Result<std::vector<TrackStay>> findStays(std::span<const TrackPoint> point
         return std::unexpected(base::cancelled());
     }
     std::vector<TrackStay> stays;
-    for (const Halt& halt : bridged(haltsIn(settled, settings.swing.inMetres()), track, settings)) {
+    for (const Halt& halt : bridged(haltsIn(settled, track, settings), track, settings)) {
         if (lengthOf(halt, track) >= settings.least) {
             stays.push_back(stayOf(halt, track));
         }

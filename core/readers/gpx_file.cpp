@@ -132,6 +132,8 @@ private:
                 point_.name = text;
             } else if (name == "desc") {
                 point_.description = text;
+            } else if (name == "fix") {
+                point_.hasFix = text != "none";
             } else if (name == "depth") { // Some write it beside the elevation.
                 point_.extensions.emplace_back(name, text);
             }

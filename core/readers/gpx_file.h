@@ -27,6 +27,7 @@ struct GpxPoint {
     std::string description;
     /// Innermost elements of its extensions: name without prefix, text.
     std::vector<std::pair<std::string, std::string>> extensions;
+    bool hasFix = true; ///< False where the receiver says that it had none (<fix>none</fix>).
     bool beginsSegment = false; ///< The first point of a track segment or of a route.
     std::size_t line = 0;
 };

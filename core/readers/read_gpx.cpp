@@ -85,6 +85,10 @@ public:
             collector_->report().refuse("no_position", point.line, text);
             return;
         }
+        if (!point.hasFix) {
+            collector_->report().refuse("void_fix", point.line, text);
+            return;
+        }
         ++positions_;
         const auto shown = depthOf(point);
         if (!shown) {

@@ -125,12 +125,16 @@ private:
         if (s.type == "GGA") {
             const double quality = s.number(6).value_or(0.0);
             const double dilution = s.number(8).value_or(1.0);
-            return quality >= 1.0 && quality != 6.0 && dilution < worstDilution;
+            // Estimated, typed in by hand, and simulated are no fixes.
+            const bool isMeasured = quality >= 1.0 && !(quality >= 6.0 && quality <= 8.0);
+            return isMeasured && dilution < worstDilution;
         }
         // GLL of old receivers has no state field at all.
         const std::string_view state = s.field(s.type == "GLL" ? 6 : 2);
         const std::string_view mode = s.field(s.type == "GLL" ? 7 : 12);
-        return state != "V" && mode != "N" && mode != "E";
+        // None, estimated, typed in by hand, simulated.
+        constexpr std::array noFix{"N", "E", "M", "S"};
+        return state != "V" && std::ranges::none_of(noFix, [mode](auto no) { return mode == no; });
     }
 
     void hearDepth(std::size_t line) {

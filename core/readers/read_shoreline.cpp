@@ -45,13 +45,15 @@ base::Result<Found> foundInGpx(const std::filesystem::path& path, base::Progress
     const auto end = walkGpx(
         path,
         [&](const GpxPoint& point) {
-            if (point.kind == GpxKind::waypoint || !point.place) {
+            if (point.kind == GpxKind::waypoint) {
                 return;
             }
             if (point.beginsSegment || found.lines.empty()) {
                 found.lines.emplace_back();
             }
-            found.lines.back().push_back(*point.place);
+            if (point.place && point.hasFix) {
+                found.lines.back().push_back(*point.place);
+            }
         },
         progress);
     if (!end) {

@@ -14,8 +14,8 @@ base::Result<std::vector<TrackPoint>> readTrack(const std::filesystem::path& pat
         path,
         [&](const GpxPoint& point) {
             const auto time = units::momentFrom(point.time, units::Clock());
-            if (point.kind == GpxKind::trackPoint && point.place && geo::isOnEarth(*point.place) &&
-                time) {
+            if (point.kind == GpxKind::trackPoint && point.hasFix && point.place &&
+                geo::isOnEarth(*point.place) && time) {
                 track.push_back({*point.place, *time});
             }
         },

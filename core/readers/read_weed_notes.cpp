@@ -29,6 +29,8 @@ base::Result<ReadWeedNotes> readWeedNotes(const std::filesystem::path& path,
             read.report.refuse("no_position", records->line(), records->row());
         } else if (!growth) {
             read.report.refuse("unknown_kind", records->line(), records->row());
+        } else if (!height_m && !records->text("height_m").empty()) {
+            read.report.refuse("not_a_number", records->line(), records->row());
         } else if (height_m && *height_m < 0.0) {
             read.report.refuse("negative_height", records->line(), records->row());
         } else if (height_m && *height_m > tallest_m) {

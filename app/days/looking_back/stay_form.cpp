@@ -27,11 +27,13 @@ struct FieldOf {
     std::function<bool(Thing&, const QString&, const Words&, const units::Clock&)> write;
 };
 
+/// \param least the least that there can be; absent where there is no such amount.
 template <class Thing, class Value>
-FieldOf<Thing>
-optionalField(const QString& label, const QString& hint, std::optional<Value> Thing::*member,
-              QString (Words::*say)(Value) const,
-              std::optional<Value> (*parse)(const QString&, preferences::UnitSystem)) {
+FieldOf<Thing> optionalField(const QString& label, const QString& hint,
+                             std::optional<Value> Thing::*member,
+                             QString (Words::*say)(Value) const,
+                             std::optional<Value> (*parse)(const QString&, preferences::UnitSystem),
+                             std::optional<Value> least = Value()) {
     return {label,
             hint,
             hint,
@@ -40,8 +42,9 @@ optionalField(const QString& label, const QString& hint, std::optional<Value> Th
                 return thing.*member ? (words.*say)(*(thing.*member)) : QString();
             },
             [=](Thing& thing, const QString& text, const Words& words, const units::Clock&) {
-                thing.*member = text.isEmpty() ? std::nullopt : parse(text, words.units());
-                return text.isEmpty() || thing.*member;
+                const auto typed = text.isEmpty() ? std::nullopt : parse(text, words.units());
+                thing.*member = typed;
+                return text.isEmpty() || (typed && (!least || *typed >= *least));
             }};
 }
 
@@ -124,9 +127,10 @@ std::vector<FieldOf<Stay>> stayFields() {
     const auto wind =
         optionalField(QObject::tr("Wind speed"), QObject::tr("a speed such as 6 m/s or 13 mph"),
                       &logbook::Conditions::windSpeed, &Words::speed, &wording::speedTyped);
-    const auto warmth = optionalField(
-        QObject::tr("Water"), QObject::tr("a temperature such as 8 °C or 46 F"),
-        &logbook::Conditions::waterTemperature, &Words::temperature, &wording::temperatureTyped);
+    const auto warmth =
+        optionalField(QObject::tr("Water"), QObject::tr("a temperature such as 8 °C or 46 F"),
+                      &logbook::Conditions::waterTemperature, &Words::temperature,
+                      &wording::temperatureTyped, std::optional<units::Temperature>());
     for (const auto& field : {wind, warmth}) {
         fields.push_back({field.label, field.help, field.hint, field.whenEmpty,
                           [field](const Stay& stay, const Words& words, const units::Clock& clock) {

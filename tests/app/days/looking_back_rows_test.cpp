@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rows and labels of Looking back, to the figure.
+#include "app/days/looking_back/log_view.h"
+#include "tests/app/days/autumn_log.h"
+
+#include <gtest/gtest.h>
+
+namespace looking_back = days::looking_back;
+using autumn::at;
+using preferences::UnitSystem;
+
+namespace {
+
+TEST(LookingBackRows, SayEachStayAndRunToTheFigure) {
+    const std::vector<QStringList> expected{
+        {"Sat 3 Oct 2026, 11:00 to 13:00", "3 rods", "1 fish"},
+        {"      12:00  perch", "", "1 lb 2 oz"},
+        {"Sat 3 Oct 2026, 08:10 to 10:00", "2 rods, smelt", "2 fish"},
+        {"      08:30  pike", "smelt", "12 lb 8 oz"},
+        {"      09:00  lost run", "smelt", ""},
+        {"      09:30  fish", "eel", ""},
+        {"Wed 30 Sep 2026, 08:00 to 10:00", "1 rod, roach", "blank"}};
+    const logbook::Log log = autumn::log();
+    const auto rows = looking_back::logRows(log, {}, wording::Words(UnitSystem::imperial));
+    ASSERT_EQ(rows.size(), expected.size());
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        EXPECT_EQ(rows[i].cells, expected[i]);
+    }
+    const std::vector<std::pair<logbook::StayId, logbook::FishId>> things{
+        {log[2].id, {}},
+        {log[2].id, log[2].runs[0].id},
+        {log[1].id, {}},
+        {log[1].id, log[1].runs[0].id},
+        {log[1].id, log[1].runs[1].id},
+        {log[1].id, log[1].runs[2].id},
+        {log[0].id, {}}};
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        EXPECT_EQ(std::pair(rows[i].stay, rows[i].run), things[i]) << i;
+    }
+    EXPECT_EQ(looking_back::logRows(log, {}, wording::Words())[1].cells[2], "0.50 kg");
+    // By the water's clock.
+    const auto london = units::Clock::inZone("Europe/London").value();
+    EXPECT_EQ(looking_back::stayTitle(log[1], london), "Sat 3 Oct 2026, 09:10 to 11:00");
+}
+
+TEST(LookingBackRows, AddUpTripsStaysBlanksAndFish) {
+    EXPECT_EQ(looking_back::logLine(autumn::log(), {}), "2 trips, 3 stays, 3 fish");
+    EXPECT_EQ(looking_back::logLine({autumn::log()[0]}, {}), "1 trip, 1 stay, 0 fish");
+    EXPECT_EQ(looking_back::seasonRows(autumn::log(), {}),
+              (std::vector<QStringList>{{"2026-09", "1", "1", "1", "0"},
+                                        {"2026-10", "1", "2", "0", "3"}}));
+    EXPECT_EQ(looking_back::speciesIn(autumn::log()), (QStringList{"perch", "pike"}));
+}
+
+TEST(LookingBackRows, SayWhatProducedToTheFigure) {
+    rates::RateTable table;
+    rates::RateRow row;
+    row.name = "Bar";
+    row.rodHours = 12.6;
+    row.stays = 4;
+    row.blanks = 3;
+    row.runs = 9;
+    row.fish = 5;
+    row.best = units::Weight::pounds(12.5);
+    row.shrunk = rates::Rate{2.34, 1.0, 4.0};
+    table.rows = {row};
+    table.overall.rodHours = 100.4;
+    table.overall.stays = 40;
+    const auto rows = looking_back::producedRows(table, wording::Words(UnitSystem::imperial));
+    EXPECT_EQ(rows,
+              (std::vector<QStringList>{{"Bar", "13", "4", "3", "9", "5", "12 lb 8 oz", "2.3"},
+                                        {"all", "100", "40", "0", "0", "0", "", ""}}));
+    EXPECT_EQ(looking_back::rateWords(rates::Rate{1.44, 0.66, 2.61}), "1.4 (0.7 to 2.6)");
+    EXPECT_EQ(looking_back::rateWords({}), "");
+}
+
+TEST(NewStay, BeginsAfterTheLastOfThePlannedDayWithItsRodsAndBait) {
+    const auto on = [](const char* day, std::chrono::seconds start) {
+        return looking_back::newStay(autumn::log(), {}, units::dayFrom(day).value(), start);
+    };
+    using namespace std::chrono_literals;
+    const logbook::Stay after = on("2026-10-03", 8h);
+    EXPECT_EQ(after.start, at("2026-10-03 13:00"));
+    EXPECT_EQ(after.end, at("2026-10-03 15:00"));
+    EXPECT_EQ(after.rods, 3);
+    EXPECT_EQ(after.bait, "");
+    EXPECT_EQ(on("2026-10-03", 14h).start, at("2026-10-03 14:00"));
+    const logbook::Stay alone = on("2026-10-04", 7h);
+    EXPECT_EQ(alone.start, at("2026-10-04 07:00"));
+    EXPECT_EQ(alone.rods, 1);
+    EXPECT_EQ(on("2026-09-30", 8h).bait, "roach");
+}
+
+} // namespace
