@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/marks_report.h"
+#include "app/batch/number_between.h"
 #include "app/batch/option_values.h"
 #include "app/batch/picture_file.h"
 #include "app/batch/report.h"
@@ -167,19 +168,20 @@ void layConditions(CLI::App& verb, MarksOptions& o) {
     verb.add_option("--wind-from", o.windFrom_deg, "Where the wind comes from, degrees true")
         ->required()
         ->type_name("DEG")
-        ->check(CLI::Range(0.0, 360.0));
+        ->check(numberBetween(0.0, 360.0));
     verb.add_option("--wind-speed", o.windSpeed_m_s, "Metres per second")
         ->required()
         ->type_name("M/S")
-        ->check(CLI::Range(0.0, 60.0));
+        ->check(numberBetween(0.0, 60.0));
     verb.add_option("--date", o.date, "Day (default tomorrow)")->type_name("DATE");
     verb.add_option("--start", o.start, "Local time (default 08:00)")->type_name("HH:MM");
     verb.add_option("--end", o.end, "Local time (default 16:00)")->type_name("HH:MM");
     verb.add_option("--level-change", o.levelChange_m, "Water above chart level, metres")
         ->type_name("M")
-        ->check(CLI::Range(-100.0, 100.0));
+        ->check(numberBetween(-100.0, 100.0));
     verb.add_option("--water-temperature", o.temperature_c, "Degrees Celsius, for the cautions")
-        ->type_name("C");
+        ->type_name("C")
+        ->check(numberBetween(-3.0, 50.0));
     verb.add_option("--limit-depth", o.limit_m, "Deepest depth worth fishing, metres")
         ->type_name("M");
 }
@@ -188,22 +190,22 @@ void layBoat(CLI::App& verb, MarksOptions& o) {
     verb.add_option("--launch", o.launch, "Where the boat starts")->type_name("LON,LAT");
     verb.add_option("--boat-speed", o.boatSpeed_m_s, "Between marks, metres per second")
         ->type_name("M/S")
-        ->check(CLI::Range(0.3, 8.0));
+        ->check(numberBetween(0.3, 8.0));
     verb.add_option("--rods", o.rods, "Never more than the house rules allow")
         ->type_name("N")
         ->check(CLI::Range(1, 8));
     verb.add_option("--cast", o.cast_m, "Farthest bait, metres")
         ->type_name("M")
-        ->check(CLI::Range(5.0, 100.0));
+        ->check(numberBetween(5.0, 100.0));
     verb.add_option("--bow-rope", o.bowRope_m, "Rope on board, metres")
         ->type_name("M")
-        ->check(CLI::Range(5.0, 200.0));
+        ->check(numberBetween(5.0, 200.0));
     verb.add_option("--stern-rope", o.sternRope_m, "Rope on board, metres")
         ->type_name("M")
-        ->check(CLI::Range(5.0, 200.0));
+        ->check(numberBetween(5.0, 200.0));
     verb.add_option("--scope", o.scope, "Rope over depth at the bow anchor")
         ->type_name("N")
-        ->check(CLI::Range(1.5, 10.0));
+        ->check(numberBetween(1.5, 10.0));
     verb.add_option("--count", o.count, "Marks wanted")->type_name("N")->check(CLI::Range(1, 40));
     verb.add_option("--weights", o.weights, "What matters to you")->type_name("factor=W,...");
     verb.add_option("--report", o.report, "Report; to standard output if not given")

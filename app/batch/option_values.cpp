@@ -94,8 +94,15 @@ Result<contours::Bands> bandsFrom(const std::string& edges, std::optional<double
             depths.push_back(units::Depth::metres(*metres));
         }
     }
-    return contours::Bands::make(std::move(depths),
-                                 limit_m ? units::Depth::metres(*limit_m) : before.limit());
+    const units::Depth limit = limit_m ? units::Depth::metres(*limit_m) : before.limit();
+    auto bands = contours::Bands::make(depths, limit);
+    if (!bands) { // The limit alone would do: it is the edges.
+        const bool isLimitWrong = !contours::Bands::make(before.edges(), limit);
+        base::Error error = bands.error();
+        error.where = isLimitWrong ? "--limit-depth" : "--band-edges";
+        return std::unexpected(std::move(error));
+    }
+    return bands;
 }
 
 Result<geo::LonLat> placeFrom(const std::string& option, const std::string& text) {

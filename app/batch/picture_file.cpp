@@ -28,8 +28,11 @@ void sayNothing(QtMsgType type, const QMessageLogContext& /*context*/, const QSt
 }
 
 /// Fonts and images need Qt's application; drawn without a display, and only set up where something
-/// is drawn at all.
+/// is drawn at all and nobody else has set it up.
 void setQtUp() {
+    if (QCoreApplication::instance() != nullptr) {
+        return;
+    }
     static int argc = 1;
     static char name[] = "meremark-batch";
     static char* argv[] = {name, nullptr};

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/number_between.h"
 #include "app/batch/option_values.h"
 #include "app/batch/picture_file.h"
 #include "app/batch/report.h"
@@ -126,7 +127,7 @@ void layReview(CLI::App& app, Run& run) {
     verb->add_option("--species", options->species, "Only this one")->type_name("NAME");
     verb->add_option("--min-weight", options->minWeight_kg, "Only fish at least this heavy")
         ->type_name("KG")
-        ->check(CLI::PositiveNumber);
+        ->check(numberBetween(0.001, 1000.0));
     verb->add_option("--report", options->report, "Report; to standard output if not given")
         ->type_name("OUT.json");
     verb->add_option("--csv", options->csv, "The rows as a table")->type_name("OUT.csv");

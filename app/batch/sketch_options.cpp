@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/sketch_options.h"
 
+#include "app/batch/number_between.h"
+
 #include <CLI/CLI.hpp>
 
 namespace batch {
@@ -10,19 +12,21 @@ namespace {
 void layReduction(CLI::App& verb, SketchOptions& o) {
     verb.add_option("--draft", o.draft_m, "Surface to transducer, metres")
         ->type_name("M")
-        ->check(CLI::Range(0.0, 3.0));
+        ->check(numberBetween(0.0, 3.0));
     verb.add_option("--level", o.level_m, "Water level on the day, gauge reading, metres")
-        ->type_name("M");
+        ->type_name("M")
+        ->check(numberBetween(-10000.0, 10000.0));
     verb.add_option("--chart-level", o.chartLevel_m,
                     "Gauge reading that depths are to refer to, metres")
-        ->type_name("M");
+        ->type_name("M")
+        ->check(numberBetween(-10000.0, 10000.0));
     verb.add_option("--water-temperature", o.temperature_c, "Of the day, degrees Celsius")
         ->type_name("C")
-        ->check(CLI::Range(-1.0, 40.0));
+        ->check(numberBetween(-1.0, 40.0));
     verb.add_option("--assumed-sound-speed", o.soundSpeed_m_s,
                     "What the sounder reckons with, metres per second (default 1500)")
         ->type_name("M/S")
-        ->check(CLI::Range(1300.0, 1700.0));
+        ->check(numberBetween(1300.0, 1700.0));
     verb.add_option("--survey-days", o.surveyDays, "Table with the facts of each day, by file name")
         ->type_name("FILE");
     verb.add_flag("--tie-days", o.tieDays,

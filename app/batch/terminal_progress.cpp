@@ -4,6 +4,7 @@
 #include <atomic>
 #include <csignal>
 #include <cstdio>
+#include <utility>
 
 #include <unistd.h>
 
@@ -22,8 +23,8 @@ void onInterrupt(int /*signal*/) {
 
 } // namespace
 
-TerminalProgress::TerminalProgress()
-    : partBegan_(std::chrono::steady_clock::now()), told_(partBegan_),
+TerminalProgress::TerminalProgress(std::function<Time()> now)
+    : now_(std::move(now)), partBegan_(now_()), told_(partBegan_),
       isTerminal_(isatty(STDERR_FILENO) != 0) {
     interrupted() = false;
     std::signal(SIGINT, onInterrupt);
@@ -37,7 +38,7 @@ TerminalProgress::~TerminalProgress() {
 void TerminalProgress::begin(std::string_view part) {
     const std::lock_guard lock(mutex_);
     part_ = std::string(part);
-    partBegan_ = std::chrono::steady_clock::now();
+    partBegan_ = now_();
 }
 
 void TerminalProgress::tell(double share) {
@@ -45,7 +46,7 @@ void TerminalProgress::tell(double share) {
         return;
     }
     const std::lock_guard lock(mutex_);
-    const auto now = std::chrono::steady_clock::now();
+    const Time now = now_();
     if (now - partBegan_ < std::chrono::seconds(1) ||
         now - told_ < std::chrono::milliseconds(200)) {
         return;

@@ -4,6 +4,7 @@
 #include "core/base/progress.h"
 
 #include <chrono>
+#include <functional>
 #include <mutex>
 #include <string>
 
@@ -13,7 +14,9 @@ namespace batch {
 /// at Ctrl-C.
 class TerminalProgress : public base::Progress {
 public:
-    TerminalProgress();
+    using Time = std::chrono::steady_clock::time_point;
+    /// \param now the time that passes.
+    explicit TerminalProgress(std::function<Time()> now = std::chrono::steady_clock::now);
     ~TerminalProgress() override;
 
     void begin(std::string_view part) override;
@@ -24,9 +27,10 @@ private:
     void wipe();
 
     std::mutex mutex_;
+    std::function<Time()> now_;
     std::string part_;
-    std::chrono::steady_clock::time_point partBegan_;
-    std::chrono::steady_clock::time_point told_;
+    Time partBegan_;
+    Time told_;
     bool isTerminal_ = false;
     bool lineIsOpen_ = false;
 };

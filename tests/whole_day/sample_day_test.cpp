@@ -1,104 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The whole job on the sample water, as a user would do it: what comes out is held against
 // sample-survey/expected, which the generator works out from its own formulas.
-#include "core/gdal/coordinates.h"
-#include "core/gdal/raster_file.h"
 #include "core/units/moment.h"
-#include "tests/whole_day/batch_run.h"
+#include "tests/whole_day/sample_day.h"
 
-#include <gtest/gtest.h>
-
-#include <nlohmann/json.hpp>
-
-#include <cmath>
 #include <fstream>
 #include <set>
 
 namespace {
 
 using whole_day::BatchRun;
+using whole_day::expected;
+using whole_day::GridFile;
+using whole_day::Json;
 using whole_day::readJson;
 using whole_day::runBatch;
+using whole_day::SampleDay;
 using whole_day::sampleFile;
-using Json = nlohmann::json;
-
-Json expected(const std::string& name) {
-    return readJson(std::filesystem::path(MEREMARK_SAMPLE_DIR) / "expected" / name);
-}
-
-/// Drawn once; every claim looks at what is left.
-class SampleDay : public testing::Test {
-protected:
-    static void SetUpTestSuite() {
-        scratch = whole_day::freshFolder("sample-day");
-        sketchRun = runBatch({"sketch",
-                              sampleFile("survey-2026-09-05.nmea"),
-                              sampleFile("survey-2026-09-12.gpx"),
-                              sampleFile("survey-2026-09-19.csv"),
-                              "--survey-days",
-                              sampleFile("survey-days.csv"),
-                              "--tie-days",
-                              "--shore",
-                              sampleFile("shoreline.geojson"),
-                              "--facts",
-                              sampleFile("water.json"),
-                              "--weed",
-                              sampleFile("weed-notes.csv"),
-                              "--lead-line",
-                              sampleFile("lead-line.csv"),
-                              "--house-rules",
-                              sampleFile("house-rules.json"),
-                              "--water",
-                              water(),
-                              "--grid",
-                              at("depth.tif"),
-                              "--trust",
-                              at("trust.tif"),
-                              "--contours",
-                              at("contours.geojson"),
-                              "--picture",
-                              at("chart.png"),
-                              "--report",
-                              at("sketch.json")});
-        if (sketchRun.exitCode == 0) {
-            sketched = readJson(at("sketch.json"));
-            logRun = runBatch({"log", water(), "--add", sampleFile("log.csv")});
-        }
-    }
-    void SetUp() override { ASSERT_EQ(sketchRun.exitCode, 0) << sketchRun.error; }
-
-    static std::string at(const std::string& name) { return (scratch / name).string(); }
-    static std::string water() { return at("water.gpkg"); }
-
-    static inline std::filesystem::path scratch;
-    static inline BatchRun sketchRun, logRun;
-    static inline Json sketched;
-};
-
-/// Depth of the grid in the cell of a place.
-class GridFile {
-public:
-    explicit GridFile(const std::string& path)
-        : raster_(gdal::readRasterFile(path).value()),
-          coordinates_(gdal::Coordinates::ofWkt(raster_.wkt).value()) {}
-    double at(double lon, double lat) const {
-        const auto p = coordinates_.fromEarth({lon, lat}).value();
-        const int col =
-            static_cast<int>(std::floor((p.x - raster_.transform[0]) / raster_.transform[1]));
-        const int row =
-            static_cast<int>(std::floor((p.y - raster_.transform[3]) / raster_.transform[5]));
-        if (col < 0 || row < 0 || col >= raster_.cols || row >= raster_.rows) {
-            return NAN;
-        }
-        return static_cast<double>(raster_.bands[0][static_cast<std::size_t>(row) *
-                                                        static_cast<std::size_t>(raster_.cols) +
-                                                    static_cast<std::size_t>(col)]);
-    }
-
-private:
-    gdal::Raster raster_;
-    gdal::Coordinates coordinates_;
-};
 
 TEST_F(SampleDay, WaterHasTheAreaDepthAndVolumeOfItsFormulas) {
     const Json truth = expected("water.json");
@@ -231,81 +149,6 @@ TEST_F(SampleDay, LogComesInOnceAndOutAsItWent) {
     ASSERT_EQ(again.exitCode, 0) << again.error;
     EXPECT_EQ(Json::parse(again.out)["added_stays"], 0);
     EXPECT_EQ(Json::parse(again.out)["known_stays"], truth["stays"]);
-}
-
-TEST_F(SampleDay, MarksHaveReasonsAnchorsAndRods) {
-    const BatchRun run =
-        runBatch({"marks", water(), "--wind-from", "225", "--wind-speed", "6", "--date",
-                  "2026-11-27", "--report", at("marks.json"), "--gpx", at("marks.gpx"), "--sheet",
-                  at("sheet.pdf"), "--picture", at("marks.png")});
-    ASSERT_EQ(run.exitCode, 0) << run.error;
-    const Json report = readJson(at("marks.json"));
-    ASSERT_GE(report["marks"].size(), 5U);
-    const GridFile depth(at("depth.tif"));
-    double last = 1.0;
-    for (const Json& mark : report["marks"]) {
-        EXPECT_LE(mark["score"].get<double>(), last);
-        last = mark["score"];
-        EXPECT_NEAR(depth.at(mark["lon"], mark["lat"]), mark["depth_m"].get<double>(), 0.6);
-        EXPECT_LE(mark["depth_m"].get<double>(), 9.144);
-        EXPECT_GE(mark["factors"].size(), 5U);
-        for (const char* anchor : {"bow", "stern"}) {
-            EXPECT_GT(mark["anchors"][anchor]["rope_m"].get<double>(),
-                      mark["anchors"][anchor]["depth_m"].get<double>());
-            EXPECT_FALSE(std::isnan(
-                depth.at(mark["anchors"][anchor]["lon"], mark["anchors"][anchor]["lat"])));
-        }
-        EXPECT_LE(mark["rods"].size(), 4U) << "the house rules allow four";
-        EXPECT_GE(mark["rods"].size(), 1U);
-    }
-    EXPECT_EQ(report["day"].size(), report["marks"].size());
-    for (const char* file : {"marks.gpx", "sheet.pdf", "marks.png"}) {
-        EXPECT_GT(std::filesystem::file_size(at(file)), 1000U) << file;
-    }
-}
-
-TEST_F(SampleDay, NoMarkLiesInClosedWater) {
-    ASSERT_EQ(runBatch({"marks", water(), "--wind-from", "270", "--wind-speed", "4", "--count",
-                        "20", "--report", at("many.json")})
-                  .exitCode,
-              0);
-    const Json report = readJson(at("many.json"));
-    for (const Json& mark : report["marks"]) {
-        // The closed strip before the dam begins at about 3.1140 E (house-rules.json).
-        EXPECT_LT(mark["lon"].get<double>(), 3.1152);
-    }
-}
-
-TEST_F(SampleDay, ReviewFindsTheRatesThatTheLogWasMadeFrom) {
-    ASSERT_EQ(runBatch({"review", water(), "--by", "section", "--report", at("review.json"),
-                        "--csv", at("review.csv"), "--picture", at("review.png")})
-                  .exitCode,
-              0);
-    const Json review = readJson(at("review.json"));
-    const Json truth = expected("log.json")["whole_log"];
-    EXPECT_EQ(review["overall"]["fish"], truth["fish"]);
-    EXPECT_EQ(review["overall"]["stays"], truth["stays"]);
-    EXPECT_NEAR(review["overall"]["rod_hours"].get<double>(), truth["rod_hours"].get<double>(),
-                0.01);
-    double effort = 0.0;
-    for (const Json& row : review["rows"]) {
-        effort += row["rod_hours"].get<double>();
-    }
-    EXPECT_NEAR(effort, truth["rod_hours"].get<double>(), 0.01);
-    ASSERT_EQ(runBatch({"review", water(), "--by", "hour", "--report", at("hours.json")}).exitCode,
-              0);
-    const Json hours = readJson(at("hours.json"));
-    double early = 0.0;
-    double noon = 0.0;
-    for (const Json& row : hours["rows"]) {
-        if (row["name"] == "08-10" || row["name"] == "06-08") {
-            early = std::max(early, row["rate_per_10_rod_hours"].get<double>());
-        }
-        if (row["name"] == "12-14") {
-            noon = row["rate_per_10_rod_hours"];
-        }
-    }
-    EXPECT_GT(early, noon) << "the hidden rates are best early and worst at noon";
 }
 
 TEST_F(SampleDay, StaysOfTheTrackAreFound) {

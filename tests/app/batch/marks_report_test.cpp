@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole report of a made-up day of which no two figures are alike.
+#include "app/batch/marks_report.h"
+
+#include "core/geo/water_frame.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace {
+
+using Json = nlohmann::json;
+using structure::ZoneKind;
+using units::Bearing;
+using units::Depth;
+using units::Length;
+
+units::Moment at(const char* text) {
+    return units::momentFrom(text, units::Clock()).value();
+}
+
+marks::Mark firstMark() {
+    marks::Mark mark;
+    mark.rank = 1;
+    mark.lonLat = {3.12345678, 55.23456789};
+    mark.depth = Depth::metres(5.126);
+    mark.trust = Depth::metres(0.374);
+    mark.sectionName = "Heron Bay";
+    mark.zones = {ZoneKind::dropOff, ZoneKind::weedEdge};
+    mark.score = 0.71236;
+    mark.factors = {{marks::FactorKind::dropOff, 0.81236, 1.25, "58 m of drop-off"},
+                    {marks::FactorKind::lessTried, 0.2, 0.30004, "3 rod-hours"}};
+    mark.fetch = Length::metres(432.6);
+    mark.waveHeight = Length::metres(0.126);
+    mark.cautions = {"first", "second"};
+    mark.anchors.bow = {{40.0, 25.0}, Depth::metres(6.254), Length::metres(21.56), 3.236};
+    mark.anchors.stern = {{-35.0, -20.0}, Depth::metres(4.756), Length::metres(13.34), 2.476};
+    mark.anchors.lie.heading = Bearing::degrees(231.26);
+    mark.spread.rods = {{{10.0, 15.0},
+                         Bearing::degrees(11.14),
+                         Length::metres(22.26),
+                         Depth::metres(3.336),
+                         Depth::metres(3.646),
+                         ZoneKind::hump},
+                        {{-10.0, 5.0},
+                         Bearing::degrees(201.0),
+                         Length::metres(7.0),
+                         Depth::metres(4.0),
+                         Depth::metres(4.3),
+                         std::nullopt}};
+    return mark;
+}
+
+struct MadeUpPlan {
+    water::Water water;
+    water::PlannedDay planned;
+    MadeUpPlan() {
+        water.frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
+        water.clock = units::Clock::inZone("Europe/London").value();
+        planned.plan.day.day = units::dayFrom("2026-09-27").value();
+        planned.plan.day.wind = {Bearing::degrees(231.46), units::Speed::metresPerSecond(6.125)};
+        planned.plan.day.levelChange = Length::metres(-0.4567);
+        planned.marks = {firstMark(), marks::Mark{}};
+        planned.marks[1].rank = 2;
+        planned.day.stops = {
+            {2, at("2026-09-27T07:10:00Z"), at("2026-09-27T10:00:00.900Z"), Length::metres(345.4)},
+            {1, at("2026-09-27T10:30:00Z"), at("2026-09-27T14:00:00Z"), Length::metres(77.5)}};
+        planned.light.sunrise = at("2026-09-27T05:55:12.345Z");
+        planned.light.sunset = at("2026-09-27T17:47:59.999Z");
+        planned.light.civilDawn = at("2026-09-27T05:00:00Z");
+        planned.looked = 96;
+        planned.unanchorable = 7;
+        planned.cautions = {"gravest", "lesser"};
+    }
+    Json report() const { return batch::marksReport(water, planned); }
+    Json place(double x_m, double y_m, Json with) const {
+        const geo::LonLat p = water.frame->toEarth(geo::WaterPoint{x_m, y_m});
+        with["lon"] = std::round(p.lon_deg * 1e7) / 1e7;
+        with["lat"] = std::round(p.lat_deg * 1e7) / 1e7;
+        return with;
+    }
+};
+
+TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
+    const MadeUpPlan given;
+    Json wanted = Json::parse(R"({
+        "rank": 1, "lon": 3.1234568, "lat": 55.2345679, "depth_m": 5.13, "trust_m": 0.37,
+        "section": "Heron Bay", "zones": ["drop-off", "weed edge"], "score": 0.7124,
+        "factors": [
+            {"name": "drop_off", "value": 0.8124, "weight": 1.25, "because": "58 m of drop-off"},
+            {"name": "less_tried", "value": 0.2, "weight": 0.3, "because": "3 rod-hours"}],
+        "fetch_m": 433.0, "wave_height_m": 0.13, "cautions": ["first", "second"]})");
+    wanted["anchors"] = {
+        {"heading_deg", 231.3},
+        {"bow", given.place(40, 25, {{"depth_m", 6.25}, {"rope_m", 21.6}, {"scope", 3.24}})},
+        {"stern", given.place(-35, -20, {{"depth_m", 4.76}, {"rope_m", 13.3}, {"scope", 2.48}})}};
+    wanted["rods"] = {given.place(10, 15,
+                                  {{"bearing_deg", 11.1},
+                                   {"distance_m", 22.3},
+                                   {"depth_m", 3.34},
+                                   {"stop_knot_m", 3.65},
+                                   {"over", "hump"}}),
+                      given.place(-10, 5,
+                                  {{"bearing_deg", 201.0},
+                                   {"distance_m", 7.0},
+                                   {"depth_m", 4.0},
+                                   {"stop_knot_m", 4.3},
+                                   {"over", nullptr}})};
+    const Json marks = given.report()["marks"];
+    ASSERT_EQ(marks.size(), 2U);
+    EXPECT_EQ(marks[0], wanted);
+    EXPECT_EQ(marks[1]["rank"], 2);
+    EXPECT_TRUE(marks[1]["section"].is_null()) << "it lies in none";
+    EXPECT_EQ(marks[1]["zones"], Json::array());
+}
+
+TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
+    Json report = MadeUpPlan().report();
+    report.erase("marks");
+    EXPECT_EQ(report, Json::parse(R"({
+        "date": "2026-09-27", "wind": {"from_deg": 231.5, "speed_m_s": 6.13},
+        "level_change_m": -0.457,
+        "day": [
+            {"rank": 2, "arrive": "2026-09-27T08:10:00+01:00",
+             "leave": "2026-09-27T11:00:00+01:00", "move_m": 345.0},
+            {"rank": 1, "arrive": "2026-09-27T11:30:00+01:00",
+             "leave": "2026-09-27T15:00:00+01:00", "move_m": 78.0}],
+        "light": {"sunrise": "2026-09-27T06:55:12+01:00", "sunset": "2026-09-27T18:47:59+01:00",
+                  "civil_dusk": null},
+        "cautions": ["gravest", "lesser"],
+        "places_looked_at": 96, "places_that_hold_no_anchors": 7})"));
+    MadeUpPlan dusk;
+    dusk.planned.light.civilDusk = at("2026-09-27T18:20:30Z");
+    EXPECT_EQ(dusk.report()["light"]["civil_dusk"], "2026-09-27T19:20:30+01:00");
+}
+
+} // namespace
