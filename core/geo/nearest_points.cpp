@@ -47,6 +47,9 @@ std::optional<NearestPoints::Found> NearestPoints::nearest(WaterPoint p) const {
 std::vector<NearestPoints::Found> NearestPoints::nearest(WaterPoint p, std::size_t count) const {
     std::vector<Found> out;
     const auto wanted = static_cast<unsigned>(std::min<std::size_t>(count, inside_->tree.size()));
+    if (wanted == 0) {
+        return out; // the tree cannot be asked for none
+    }
     for (auto it = inside_->tree.qbegin(bg::index::nearest(BgPoint(p.x_m, p.y_m), wanted));
          it != inside_->tree.qend(); ++it) {
         out.push_back(found(*it, p));

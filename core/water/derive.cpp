@@ -222,11 +222,13 @@ constexpr std::array derivations{
     Derivation{Step::sections, "Dividing the water into sections", makeSections},
 };
 
-/// What a step holds, emptied: after a failure nothing older may pass for it.
+/// What a step holds, emptied.
 void forget(Derived& derived, Step step) {
     switch (step) {
     case Step::reduce:
         derived.outline.reset();
+        derived.outlineIsAssumed = false;
+        derived.notes.clear();
         derived.checked.reset();
         break;
     case Step::draw:
@@ -249,6 +251,17 @@ void forget(Derived& derived, Step step) {
         break;
     }
     derived.stamps.erase(step);
+}
+
+/// After a failure nothing stands that was made from what is gone: without soundings or without a
+/// drawing nothing that comes later, else the step alone.
+void forgetFrom(Derived& derived, Step failed) {
+    const bool areOthersMadeFromIt = failed == Step::reduce || failed == Step::draw;
+    for (const Derivation& derivation : derivations) {
+        if (derivation.step == failed || (areOthersMadeFromIt && derivation.step > failed)) {
+            forget(derived, derivation.step);
+        }
+    }
 }
 
 /// Nothing stands without the soundings looked over, and nothing but that without a drawing.
@@ -274,7 +287,7 @@ Result<void> makeStep(const Derivation& derivation, const Water& water, Derived&
         if (made.error().kind == base::ErrorKind::cancelled) {
             return made;
         }
-        forget(derived, derivation.step);
+        forgetFrom(derived, derivation.step);
         derived.failures.emplace(derivation.step, made.error());
         return {};
     }

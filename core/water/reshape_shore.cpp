@@ -99,12 +99,13 @@ Result<Shoreline> withoutCorner(Shoreline shoreline, const geo::WaterFrame& fram
 Result<Shoreline> withIsland(Shoreline shoreline, const geo::WaterFrame& frame,
                              const geo::Ring& island) {
     for (geo::LonLatPiece& piece : shoreline) {
-        const bool isInWater =
-            isWhollyInside(frame.toWater(piece.outer), island) &&
-            std::none_of(piece.islands.begin(), piece.islands.end(),
-                         [&](const geo::LonLatRing& other) {
-                             return isInside(frame.toWater(other), island.front());
-                         });
+        const bool isInWater = isWhollyInside(frame.toWater(piece.outer), island) &&
+                               std::none_of(piece.islands.begin(), piece.islands.end(),
+                                            [&](const geo::LonLatRing& other) {
+                                                const geo::Ring there = frame.toWater(other);
+                                                return isInside(there, island.front()) ||
+                                                       isInside(island, there.front());
+                                            });
         if (isInWater) {
             piece.islands.push_back(frame.toEarth(island));
             return checked(std::move(shoreline), frame);

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "tests/core/water/stamp_rows.h"
+
+#include <array>
+
+namespace water {
+
+/// What the user expects of the day and has on board: of the map only level and launch.
+inline constexpr std::array planRows{
+    StampRow{"plan.day.day", [](Water& w) { w.plan.day.day = std::chrono::year(2026) / 10 / 4; },
+             noStep},
+    StampRow{"plan.day.start", [](Water& w) { w.plan.day.start = std::chrono::hours(6); }, noStep},
+    StampRow{"plan.day.end", [](Water& w) { w.plan.day.end = std::chrono::hours(17); }, noStep},
+    StampRow{"plan.day.wind.from",
+             [](Water& w) { w.plan.day.wind.from = units::Bearing::degrees(10.0); }, noStep},
+    StampRow{"plan.day.wind.speed",
+             [](Water& w) { w.plan.day.wind.speed = units::Speed::metresPerSecond(9.0); }, noStep},
+    StampRow{"plan.day.levelChange",
+             [](Water& w) { w.plan.day.levelChange = units::Length::metres(0.3); }, onlyLevel},
+    StampRow{"plan.day.levelChange, none", [](Water& w) { w.plan.day.levelChange = {}; },
+             onlyLevel},
+    StampRow{"plan.day.waterTemperature", [](Water& w) { w.plan.day.waterTemperature.reset(); },
+             noStep},
+    StampRow{"plan.launch, longitude", [](Water& w) { w.plan.launch->lon_deg += 7.8e-3; },
+             fromStructure},
+    StampRow{"plan.launch, latitude", [](Water& w) { w.plan.launch->lat_deg += 1.9e-3; },
+             fromStructure},
+    StampRow{"plan.launch, absent", [](Water& w) { w.plan.launch.reset(); }, fromStructure},
+    StampRow{"plan.count", [](Water& w) { w.plan.count = 3; }, noStep},
+    StampRow{"tackle.boatSpeed",
+             [](Water& w) { w.plan.tackle.boatSpeed = units::Speed::metresPerSecond(2.0); },
+             noStep},
+    StampRow{"tackle.boatLength",
+             [](Water& w) { w.plan.tackle.boatLength = units::Length::metres(6.0); }, noStep},
+    StampRow{"tackle.bowHeight",
+             [](Water& w) { w.plan.tackle.bowHeight = units::Length::metres(0.8); }, noStep},
+    StampRow{"tackle.bowRope",
+             [](Water& w) { w.plan.tackle.bowRope = units::Length::metres(40.0); }, noStep},
+    StampRow{"tackle.sternRope",
+             [](Water& w) { w.plan.tackle.sternRope = units::Length::metres(20.0); }, noStep},
+    StampRow{"tackle.scope", [](Water& w) { w.plan.tackle.scope = 4.0; }, noStep},
+    StampRow{"tackle.rods", [](Water& w) { w.plan.tackle.rods = 2; }, noStep},
+    StampRow{"tackle.cast", [](Water& w) { w.plan.tackle.cast = units::Length::metres(20.0); },
+             noStep},
+    StampRow{"tackle.overDepth",
+             [](Water& w) { w.plan.tackle.overDepth = units::Length::metres(0.1); }, noStep}};
+
+/// Stays and fish, on which no map depends.
+inline constexpr std::array logRows{
+    StampRow{"stay.id", [](Water& w) { w.log[0].id = logbook::StayId(80); }, noStep},
+    StampRow{"stay.start", [](Water& w) { w.log[0].start -= std::chrono::hours(1); }, noStep},
+    StampRow{"stay.end", [](Water& w) { w.log[0].end += std::chrono::hours(1); }, noStep},
+    StampRow{"stay.place", [](Water& w) { w.log[0].place.lon_deg += 1e-3; }, noStep},
+    StampRow{"stay.rods", [](Water& w) { w.log[0].rods = 3; }, noStep},
+    StampRow{"stay.bait", [](Water& w) { w.log[0].bait = "corn"; }, noStep},
+    StampRow{"stay.conditions.windFrom", [](Water& w) { w.log[0].conditions.windFrom.reset(); },
+             noStep},
+    StampRow{"stay.conditions.windSpeed", [](Water& w) { w.log[0].conditions.windSpeed.reset(); },
+             noStep},
+    StampRow{"stay.conditions.waterTemperature",
+             [](Water& w) { w.log[0].conditions.waterTemperature.reset(); }, noStep},
+    StampRow{"stay.note", [](Water& w) { w.log[0].note = "gusts"; }, noStep},
+    StampRow{"fish.id", [](Water& w) { w.log[0].runs[0].id = logbook::FishId(81); }, noStep},
+    StampRow{"fish.time", [](Water& w) { w.log[0].runs[0].time += std::chrono::minutes(3); },
+             noStep},
+    StampRow{"fish.landed", [](Water& w) { w.log[0].runs[0].landed = false; }, noStep},
+    StampRow{"fish.species", [](Water& w) { w.log[0].runs[0].species = "tench"; }, noStep},
+    StampRow{"fish.bait", [](Water& w) { w.log[0].runs[0].bait = "bread"; }, noStep},
+    StampRow{"fish.weight", [](Water& w) { w.log[0].runs[0].weight.reset(); }, noStep},
+    StampRow{"fish.length", [](Water& w) { w.log[0].runs[0].length.reset(); }, noStep},
+    StampRow{"fish.baitDepth", [](Water& w) { w.log[0].runs[0].baitDepth.reset(); }, noStep},
+    StampRow{"fish.note", [](Water& w) { w.log[0].runs[0].note = "light"; }, noStep},
+    StampRow{"stay.runs, none", [](Water& w) { w.log[0].runs.clear(); }, noStep},
+    StampRow{"one stay more", [](Water& w) { w.log.push_back(w.log[0]); }, noStep}};
+
+} // namespace water

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "tests/core/water/stamp_rows.h"
+#include "tests/support/full_water.h"
+
+#include <array>
+
+namespace water {
+
+using namespace std::chrono_literals;
+
+/// The days' soundings and what was true that day.
+inline constexpr std::array dayRows{
+    StampRow{"day.id", [](Water& w) { w.days[0].id = soundings::SurveyDayId(77); }, noStep},
+    StampRow{"day.name", [](Water& w) { w.days[0].name = "other"; }, noStep},
+    StampRow{"day.source", [](Water& w) { w.days[0].source = "other.csv"; }, noStep},
+    StampRow{"sounder.draft", [](Water& w) { w.days[1].sounder.draft = units::Depth::metres(0.4); },
+             fromReduce},
+    StampRow{"sounder.assumedSoundSpeed",
+             [](Water& w) {
+                 w.days[1].sounder.assumedSoundSpeed = units::Speed::metresPerSecond(1450.0);
+             },
+             fromReduce},
+    StampRow{"sounder.measuresBySound", [](Water& w) { w.days[1].sounder.measuresBySound = false; },
+             fromReduce},
+    StampRow{"gauge, constant",
+             [](Water& w) {
+                 w.days[0].gauge =
+                     soundings::Gauge::constant(units::WaterLevel::metresOnGauge(10.15));
+             },
+             fromReduce},
+    StampRow{"gauge, unknown", [](Water& w) { w.days[0].gauge = {}; }, fromReduce},
+    StampRow{"gauge, level of a reading",
+             [](Water& w) {
+                 auto readings = w.days[1].gauge.readings();
+                 readings[1].level = units::WaterLevel::metresOnGauge(10.4);
+                 w.days[1].gauge = soundings::Gauge::table(readings);
+             },
+             fromReduce},
+    StampRow{"gauge, time of a reading",
+             [](Water& w) {
+                 auto readings = w.days[1].gauge.readings();
+                 readings[1].time += 30min;
+                 w.days[1].gauge = soundings::Gauge::table(readings);
+             },
+             fromReduce},
+    StampRow{
+        "gauge, one reading more",
+        [](Water& w) {
+            auto readings = w.days[1].gauge.readings();
+            readings.push_back({readings[0].time + 10min, units::WaterLevel::metresOnGauge(10.9)});
+            w.days[1].gauge = soundings::Gauge::table(readings);
+        },
+        fromReduce},
+    StampRow{"day.waterTemperature",
+             [](Water& w) { w.days[1].waterTemperature = units::Temperature::celsius(9.0); },
+             fromReduce},
+    StampRow{"day.waterTemperature, absent", [](Water& w) { w.days[1].waterTemperature.reset(); },
+             fromReduce},
+    StampRow{"day.agreedOffset",
+             [](Water& w) { w.days[1].agreedOffset = units::Length::metres(-0.05); }, fromReduce},
+    StampRow{"day.agreedOffset, absent", [](Water& w) { w.days[1].agreedOffset.reset(); },
+             fromReduce},
+    StampRow{"day.agreedDelay_s", [](Water& w) { w.days[1].agreedDelay_s = -1.0; }, fromReduce},
+    StampRow{"day.agreedDelay_s, absent", [](Water& w) { w.days[1].agreedDelay_s.reset(); },
+             fromReduce},
+    StampRow{"day.passStarts",
+             [](Water& w) {
+                 w.days[1].passStarts = {0, 30};
+             },
+             fromReduce},
+    StampRow{"day.setAsideByHand", [](Water& w) { w.days[1].setAsideByHand = {6}; }, fromReduce},
+    StampRow{"day.keptByHand", [](Water& w) { w.days[1].keptByHand = {41}; }, fromReduce},
+    StampRow{"kept instead of set aside",
+             [](Water& w) {
+                 w.days[1].keptByHand = {5, 40};
+                 w.days[1].setAsideByHand.clear();
+             },
+             fromReduce},
+    StampRow{"sounding.place.lon_deg",
+             [](Water& w) { w.days[1].soundings[10].place.lon_deg += 1e-5; }, fromReduce},
+    StampRow{"sounding.place.lat_deg",
+             [](Water& w) { w.days[1].soundings[10].place.lat_deg += 1e-5; }, fromReduce},
+    StampRow{"sounding.shown",
+             [](Water& w) { w.days[1].soundings[89].shown += units::Depth::metres(0.01); },
+             fromReduce},
+    StampRow{"sounding.time", [](Water& w) { *w.days[1].soundings[70].time += 1ms; }, fromReduce},
+    StampRow{"sounding.time, absent", [](Water& w) { w.days[1].soundings[70].time.reset(); },
+             fromReduce},
+    StampRow{"one sounding less", [](Water& w) { w.days[0].soundings.pop_back(); }, fromReduce},
+    StampRow{"one day less", [](Water& w) { w.days.pop_back(); }, fromReduce},
+    StampRow{"one day more",
+             [](Water& w) {
+                 w.days.push_back(w.days[0]);
+                 w.days[2].id = soundings::SurveyDayId(3);
+             },
+             fromReduce},
+    StampRow{"days in another order", [](Water& w) { std::swap(w.days[0], w.days[1]); },
+             fromReduce}};
+
+/// Facts and shoreline.
+inline constexpr std::array factRows{
+    StampRow{"name", [](Water& w) { w.name = "Other"; }, noStep},
+    StampRow{"clock", [](Water& w) { w.clock = units::Clock(); }, noStep},
+    StampRow{"chartLevel", [](Water& w) { w.chartLevel = units::WaterLevel::metresOnGauge(9.7); },
+             fromReduce},
+    StampRow{"frame, east",
+             [](Water& w) {
+                 w.frame = geo::WaterFrame::centredOn({3.11, 55.2}).value();
+             },
+             fromReduce},
+    StampRow{"frame, north",
+             [](Water& w) {
+                 w.frame = geo::WaterFrame::centredOn({3.1, 55.21}).value();
+             },
+             fromReduce},
+    StampRow{"shoreline, longitude of a corner",
+             [](Water& w) { w.shoreline[0].outer[1].lon_deg += 3e-4; }, fromReduce},
+    StampRow{"shoreline, latitude of a corner",
+             [](Water& w) { w.shoreline[0].outer[2].lat_deg += 3e-4; }, fromReduce},
+    StampRow{"shoreline, longitude on an island",
+             [](Water& w) { w.shoreline[0].islands[0][1].lon_deg += 3e-4; }, fromReduce},
+    StampRow{"shoreline, latitude on an island",
+             [](Water& w) { w.shoreline[0].islands[0][2].lat_deg += 3e-4; }, fromReduce},
+    StampRow{"shoreline, no island", [](Water& w) { w.shoreline[0].islands.clear(); }, fromReduce},
+    StampRow{"shoreline, one corner more",
+             [](Water& w) {
+                 w.shoreline[0].outer.push_back({3.0955, 55.2});
+             },
+             fromReduce},
+    StampRow{"shoreline, one piece more",
+             [](Water& w) {
+                 w.shoreline.push_back({{{3.105, 55.2}, {3.106, 55.2}, {3.106, 55.201}}, {}});
+             },
+             fromReduce},
+    StampRow{"places", [](Water& w) { w.places[0].place.lon_deg += 0.001; }, noStep},
+    StampRow{"place.name", [](Water& w) { w.places[0].name = "slip"; }, noStep},
+    StampRow{"one place more", [](Water& w) { w.places.push_back(w.places[0]); }, noStep},
+    StampRow{"pinnedMark.name", [](Water& w) { w.pinnedMarks[0].name = "yours"; }, noStep},
+    StampRow{"pinnedMark.place", [](Water& w) { w.pinnedMarks[0].place.lat_deg += 1e-4; }, noStep},
+    StampRow{"no pinned mark", [](Water& w) { w.pinnedMarks.clear(); }, noStep}};
+
+} // namespace water
