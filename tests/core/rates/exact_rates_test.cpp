@@ -140,6 +140,17 @@ TEST(CountedRows, HaveTheirSharesAndThePThatHolmMakesOfThem) {
     EXPECT_NEAR(given(three.rows[2].pAgainstTheRest), std::max(2.0 * dam, neck), 1e-9);
 }
 
+TEST(CountedRow, HasTheExactLimitsOfItsRate) {
+    // Garwood 1936, Biometrika 28:437: 4 fish 1.0899 to 10.2416, none 0 to 3.6889; in 9 rod-hours.
+    const RateTable four = counted(threeStays(), {});
+    EXPECT_NEAR(given(four.rows[0].rate).low, 1.0899 / 0.9, 1e-4);
+    EXPECT_NEAR(given(four.rows[0].rate).high, 10.2416 / 0.9, 1e-4);
+    RateSettings trout;
+    trout.species = "trout";
+    EXPECT_NEAR(given(counted(threeStays(), trout).overall.rate).low, 0.0, 1e-12);
+    EXPECT_NEAR(given(counted(threeStays(), trout).overall.rate).high, 3.6889 / 0.9, 1e-4);
+}
+
 struct ShrunkRow {
     Tally tally;
     double mean;
