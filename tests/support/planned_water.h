@@ -23,7 +23,7 @@ public:
     PlannedWater()
         : ground(madeUpWater({{rectangle(-300, -200, 300, 200), {}}}, chartDepth_m, cell_m)) {
         water.name = "Plane";
-        water.clock = units::Clock::inZone("Europe/London").value();
+        water.clock = units::Clock::inZone("Europe/Paris").value();
         water.frame = ground.frame;
         water.settings.bands =
             contours::Bands::make({units::Depth::metres(2.0), units::Depth::metres(4.0)},
@@ -94,7 +94,7 @@ private:
         plan.weights.set(marks::FactorKind::windward, 1.3);
         plan.launch = onEarth({-250.0, 190.0});
         plan.count = 6;
-        water.pinnedMarks = {{"Old post", onEarth({60.0, 20.0})},
+        water.pinnedMarks = {{"Old post", onEarth({62.3, 62.7})},
                              {"Reeds", onEarth({-136.0, 100.0})},
                              {"South", onEarth({57.3, -151.7})},
                              {"Hole", onEarth({230.0, 100.0})}};

