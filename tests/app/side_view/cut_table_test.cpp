@@ -82,6 +82,16 @@ TEST_F(PlaneCut, SamplesLieAtEvenStepsFromEndToEnd) {
     EXPECT_TRUE(makeCut(derived_, {{-40, 0}, {0, 0}}, units::Length(), 1).isEmpty());
 }
 
+TEST_F(PlaneCut, LandHasNoDepthThoughItsCellHasOne) {
+    const geo::Ring west = support::rectangle(-100.0, -100.0, 30.0, 100.0);
+    derived_.outline = std::make_shared<geo::Outline>(
+        *geo::Outline::make({geo::Piece{west, {}}}, *geo::WaterFrame::centredOn({3.1, 55.2})));
+    EXPECT_TRUE(at({29.0, 0.0}).depth_m);
+    EXPECT_FALSE(at({40.0, 0.0}).depth_m);
+    derived_.outline.reset();
+    EXPECT_TRUE(at({40.0, 0.0}).depth_m) << "where no shore is known";
+}
+
 TEST_F(PlaneCut, WithoutADrawingThereIsNoDepth) {
     derived_.drawn.reset();
     EXPECT_FALSE(at({40.0, 0.0}).depth_m);
