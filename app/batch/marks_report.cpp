@@ -3,6 +3,8 @@
 
 #include "app/batch/report.h"
 
+#include <algorithm>
+
 #include <nlohmann/json.hpp>
 
 namespace batch {
@@ -47,6 +49,17 @@ Json factorsPart(const std::vector<marks::Factor>& factors) {
     return rows;
 }
 
+/// Of the place, then of its anchors, each once.
+Json cautionsPart(const marks::Mark& mark) {
+    std::vector<std::string> cautions = mark.cautions;
+    for (const std::string& caution : mark.anchors.cautions) {
+        if (std::ranges::find(cautions, caution) == cautions.end()) {
+            cautions.push_back(caution);
+        }
+    }
+    return cautions;
+}
+
 Json markPart(const water::Water& water, const marks::Mark& mark) {
     Json part{{"rank", mark.rank}};
     part["lon"] = rounded(mark.lonLat.lon_deg, 7);
@@ -62,7 +75,7 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     part["factors"] = factorsPart(mark.factors);
     part["fetch_m"] = rounded(mark.fetch.inMetres(), 0);
     part["wave_height_m"] = rounded(mark.waveHeight.inMetres(), 2);
-    part["cautions"] = mark.cautions;
+    part["cautions"] = cautionsPart(mark);
     part["anchors"] = {{"heading_deg", rounded(mark.anchors.lie.heading.inDegrees(), 1)},
                        {"bow", anchorPart(water, mark.anchors.bow)},
                        {"stern", anchorPart(water, mark.anchors.stern)}};

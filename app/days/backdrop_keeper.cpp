@@ -72,8 +72,7 @@ void BackdropKeeper::takeFromPreferences() {
     context_.chart.setBackdrop(nullptr, kept.strength);
     emit changed();
     if (!kept.path.isEmpty()) {
-        choice_.isShown = kept.isShown;
-        choice_.strength = kept.strength;
+        choice_ = kept; // With its path: it is no other one that would have to be shown.
         context_.chart.setShown(chart::LayerKind::backdrop, kept.isShown);
         choose(kept.path);
     }

@@ -6,6 +6,7 @@
 #include "app/paper/mark_block.h"
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
+#include "app/wording/reworded.h"
 
 #include <algorithm>
 
@@ -166,10 +167,10 @@ void writeOverview(SheetWriter& sheet, const chart::ChartContent& content,
 }
 
 /// What holds at every mark is said once for the day.
-QStringList commonCautions(const std::vector<MarkOfDay>& ordered) {
-    QStringList common = ordered.empty() ? QStringList() : cautionsOf(ordered.front().mark);
+QStringList commonCautions(const std::vector<MarkOfDay>& ordered, const wording::Words& words) {
+    QStringList common = ordered.empty() ? QStringList() : cautionsOf(ordered.front().mark, words);
     for (const MarkOfDay& entry : ordered) {
-        const QStringList own = cautionsOf(entry.mark);
+        const QStringList own = cautionsOf(entry.mark, words);
         common.removeIf([&own](const QString& caution) { return !own.contains(caution); });
     }
     return common;
@@ -177,11 +178,13 @@ QStringList commonCautions(const std::vector<MarkOfDay>& ordered) {
 
 QStringList cautionsOfDay(const chart::ChartContent& content, const QStringList& common) {
     QStringList cautions;
-    for (const auto& list : {content.planned->cautions, content.planned->day.cautions,
-                             content.water->houseRules.notes}) {
+    for (const auto& list : {content.planned->cautions, content.planned->day.cautions}) {
         for (const std::string& caution : list) {
-            cautions << QString::fromStdString(caution);
+            cautions << wording::reworded(caution, content.words);
         }
+    }
+    for (const std::string& note : content.water->houseRules.notes) {
+        cautions << QString::fromStdString(note); // The fishery's own words.
     }
     cautions << common;
     cautions << QStringLiteral("Depths carry the ± given, 95 times in 100. Not for navigation.");
@@ -221,7 +224,7 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
     chart::ChartContent grey = content;
     grey.isGrey = true;
     SheetWriter sheet(
-        device, SheetLayout::a4(),
+        device, SheetLayout::on(device.pageLayout().pageSize()),
         QStringLiteral("%1, %2").arg(QString::fromStdString(content.water->name),
                                      wording::Words::day(content.planned->plan.day.day)));
     if (!sheet.isOpen()) {
@@ -232,7 +235,7 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
     writeHead(sheet, grey);
     writeChart(sheet, grey);
     writeOverview(sheet, grey, ordered);
-    const QStringList cautions = cautionsOfDay(grey, commonCautions(ordered));
+    const QStringList cautions = cautionsOfDay(grey, commonCautions(ordered, grey.words));
     writeCautions(sheet, cautions);
     for (std::size_t i = 0; i < ordered.size(); ++i) {
         writeMark(sheet, grey, ordered[i], i < drawnMarks, cautions);

@@ -12,9 +12,9 @@ namespace paper {
 
 /// The printed pages for the boat: the day, the chart with its numbered marks, a table of the marks
 /// in the order of the day, for each its anchors, rods, reasons and cautions, the first ones with a
-/// plan and a side view to scale, and room to write. Black and white.
-/// \return pages written; wrongUse where nothing is planned, unwritableOutput where the device
-/// cannot be drawn on.
+/// plan and a side view to scale, and room to write. Black and white, on the paper that the device
+/// is set to. \return pages written; wrongUse where nothing is planned, unwritableOutput where the
+/// device cannot be drawn on.
 [[nodiscard]] base::Result<int> paintDaySheet(QPagedPaintDevice& device,
                                               const chart::ChartContent& content);
 

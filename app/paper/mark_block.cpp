@@ -3,6 +3,7 @@
 
 #include "app/chart/chart_painter.h"
 #include "app/side_view/side_scene.h"
+#include "app/wording/reworded.h"
 
 #include <algorithm>
 
@@ -52,7 +53,7 @@ QString rodLine(const chart::ChartContent& content, int number, const rods::RodP
     return line;
 }
 
-QString reasonsLine(const marks::Mark& mark) {
+QString reasonsLine(const marks::Mark& mark, const wording::Words& words) {
     std::vector<const marks::Factor*> factors;
     for (const marks::Factor& factor : mark.factors) {
         if (factor.weight > 0.0 && !factor.because.empty()) {
@@ -64,7 +65,7 @@ QString reasonsLine(const marks::Mark& mark) {
     });
     QStringList reasons;
     for (std::size_t i = 0; i < std::min<std::size_t>(factors.size(), 3); ++i) {
-        reasons << QString::fromStdString(factors[i]->because);
+        reasons << wording::reworded(factors[i]->because, words);
     }
     return QStringLiteral("why: ") + reasons.join(QStringLiteral("; "));
 }
@@ -87,8 +88,8 @@ std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks:
     for (const rods::RodPlace& rod : mark.spread.rods) {
         lines.push_back({rodLine(content, ++number, rod)});
     }
-    lines.push_back({reasonsLine(mark)});
-    for (const QString& caution : cautionsOf(mark)) {
+    lines.push_back({reasonsLine(mark, words)});
+    for (const QString& caution : cautionsOf(mark, words)) {
         if (!saidBefore.contains(caution)) {
             lines.push_back({QStringLiteral("mind: ") + caution, true});
         }
@@ -154,11 +155,11 @@ void drawPlan(SheetWriter& sheet, const chart::ChartContent& content, const mark
 
 } // namespace
 
-QStringList cautionsOf(const marks::Mark& mark) {
+QStringList cautionsOf(const marks::Mark& mark, const wording::Words& words) {
     QStringList cautions;
     for (const auto& list : {mark.anchors.cautions, mark.cautions}) {
         for (const std::string& caution : list) {
-            cautions << QString::fromStdString(caution);
+            cautions << wording::reworded(caution, words);
         }
     }
     cautions.removeDuplicates();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPageSize>
 #include <QRectF>
 #include <QSizeF>
 
@@ -18,6 +19,12 @@ struct SheetLayout {
 
     [[nodiscard]] static SheetLayout a4(bool isWide = false) {
         return isWide ? SheetLayout{{297.0, 210.0}} : SheetLayout{};
+    }
+    /// Upright, on the paper that was put in.
+    [[nodiscard]] static SheetLayout on(const QPageSize& paper) {
+        const QSizeF mm = paper.size(QPageSize::Millimeter);
+        return paper.isValid() ? SheetLayout{mm.width() <= mm.height() ? mm : mm.transposed()}
+                               : SheetLayout{};
     }
     /// What may be drawn on, without the footer, in units of the painter.
     [[nodiscard]] QRectF room() const {

@@ -33,7 +33,8 @@ SheetWriter::SheetWriter(QPagedPaintDevice& device, const SheetLayout& layout, Q
       footer_(std::move(footer)), footerTop_(room_.bottom() + 3.0 * unitsPerMillimetre),
       y_(room_.top()) {
     const bool isWide = layout.page_mm.width() > layout.page_mm.height();
-    device_.setPageLayout(QPageLayout(QPageSize(QPageSize::A4),
+    const QSizeF upright = isWide ? layout.page_mm.transposed() : layout.page_mm;
+    device_.setPageLayout(QPageLayout(QPageSize(upright, QPageSize::Millimeter),
                                       isWide ? QPageLayout::Landscape : QPageLayout::Portrait,
                                       QMarginsF(), QPageLayout::Millimeter));
     if (!painter_.begin(&device_)) {

@@ -83,6 +83,8 @@ void PlainTable::setRows(const std::vector<QStringList>& rows) {
     updateGeometry();
     if (kept >= 0 && kept < rowCount()) {
         selectRow(kept);
+    } else {
+        clearSelection(); // Not the row that came to stand in its place.
     }
     verticalScrollBar()->setValue(scrolled);
 }

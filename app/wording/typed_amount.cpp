@@ -25,23 +25,26 @@ const UnitTable& lengthUnits() {
     return table;
 }
 
-/// Sum of "number unit" pairs in SI: "12 lb 8 oz". A number without a unit takes `bare`.
+/// Sum of "number unit" pairs in SI: "12 lb 8 oz". A number without a unit takes `bare`. A sign
+/// stands before all of it: "-1 ft 6 in" is a foot and a half below.
 std::optional<double> sumTyped(const QString& text, const UnitTable& table, double bare) {
     static const QRegularExpression pair(
-        QStringLiteral(R"(\s*([+\-−]?\d+(?:[.,]\d+)?)\s*([^\d\s+\-−.,]*(?:/[a-z]+)?)\s*)"));
+        QStringLiteral(R"(\s*([+\-−]?)(\d+(?:[.,]\d+)?)\s*([^\d\s+\-−.,]*(?:/[a-z]+)?)\s*)"));
     double sum = 0.0;
+    double sign = 1.0;
     qsizetype at = 0;
     bool any = false;
     while (at < text.size()) {
         const auto match = pair.match(text, at, QRegularExpression::NormalMatch,
                                       QRegularExpression::AnchorAtOffsetMatchOption);
-        if (!match.hasMatch()) {
+        if (!match.hasMatch() || (any && !match.captured(1).isEmpty())) {
             return std::nullopt;
         }
-        QString digits = match.captured(1);
-        digits.replace(',', '.').replace(QStringLiteral("−"), QStringLiteral("-"));
-        const auto value = base::numberFrom(digits.toStdString());
-        const QString unit = match.captured(2).toLower();
+        if (!match.captured(1).isEmpty() && match.captured(1) != '+') {
+            sign = -1.0;
+        }
+        const auto value = base::numberFrom(match.captured(2).replace(',', '.').toStdString());
+        const QString unit = match.captured(3).toLower();
         const auto found = table.find(unit);
         if (!value || (!unit.isEmpty() && found == table.end()) || (unit.isEmpty() && any)) {
             return std::nullopt;
@@ -50,7 +53,7 @@ std::optional<double> sumTyped(const QString& text, const UnitTable& table, doub
         any = true;
         at = match.capturedEnd();
     }
-    return any ? std::optional(sum) : std::nullopt;
+    return any ? std::optional(sign * sum) : std::nullopt;
 }
 
 double bareLength(UnitSystem units) {

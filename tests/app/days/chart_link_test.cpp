@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/chart_link.h"
+
+#include "app/edits/set_plan.h"
+#include "app/edits/set_shoreline.h"
+#include "tests/support/desk_bowl.h"
+
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+#include <QTemporaryDir>
+
+namespace {
+
+using chart::LayerKind;
+using chart::SoundingPick;
+using chart::ToolKind;
+using chart::ZonesPicked;
+using days::ChartLink;
+using side_view::BrushAct;
+
+class ChartLinkTest : public testing::Test {
+protected:
+    void SetUp() override {
+        ASSERT_TRUE(open_.create(folder_.filePath("small.gpkg"), "Skarrow Water"));
+    }
+    /// Reduces the soundings of the bowl twice over: two survey days.
+    void bringInTwoDays() {
+        ASSERT_TRUE(edits::addSurveyDay(open_, support::bowlDay()));
+        ASSERT_TRUE(edits::setShoreline(open_, support::bowlShore()));
+        auto second = support::bowlDay();
+        second.soundings.resize(40);
+        ASSERT_TRUE(edits::addSurveyDay(open_, second));
+        open_.deriveUpTo(water::Step::reduce);
+        open_.jobs().finishAll();
+        ASSERT_TRUE(link_.content().derived.checked);
+        ASSERT_EQ(link_.content().derived.checked->survey.days.size(), 2U);
+    }
+    QTemporaryDir folder_;
+    open_water::OpenWater open_;
+    preferences::Preferences preferences_;
+    ChartLink link_{open_, preferences_};
+};
+
+TEST_F(ChartLinkTest, ShowsTheWaterThatIsOpenInTheUsersUnits) {
+    EXPECT_EQ(link_.content().water, open_.water());
+    EXPECT_TRUE(link_.content().words.isMetric());
+    preferences_.setUnits(preferences::UnitSystem::imperial);
+    EXPECT_FALSE(link_.content().words.isMetric());
+    preferences_.setUnits(preferences::UnitSystem::metric);
+    edits::setPlan(open_, "Set", [](marks::Plan& plan) { plan.count = 5; });
+    EXPECT_EQ(link_.content().water->plan.count, 5);
+}
+
+TEST_F(ChartLinkTest, BeginsWithClosedWaterOnTheChartAndWithoutTracksMarksAndLog) {
+    for (const LayerKind kind : chart::allLayerKinds) {
+        const bool isLater = kind == LayerKind::soundings || kind == LayerKind::crossings ||
+                             kind == LayerKind::nextLines || kind == LayerKind::marks ||
+                             kind == LayerKind::log;
+        EXPECT_EQ(link_.content().shown.contains(kind), !isLater) << static_cast<int>(kind);
+    }
+    QSignalSpy changed(&link_, &ChartLink::contentChanged);
+    link_.setShown(LayerKind::marks, true);
+    link_.setShown(LayerKind::marks, true);
+    EXPECT_TRUE(link_.content().shown.contains(LayerKind::marks));
+    link_.setShown(LayerKind::marks, false);
+    EXPECT_FALSE(link_.content().shown.contains(LayerKind::marks));
+    EXPECT_EQ(changed.count(), 2);
+}
+
+TEST_F(ChartLinkTest, EachChoiceReachesItsOwnMemberAndIsToldOnce) {
+    QSignalSpy changed(&link_, &ChartLink::contentChanged);
+    const auto& content = link_.content();
+    link_.selectMark(3);
+    link_.selectMark(3);
+    EXPECT_EQ(content.selectedMark, 3);
+    EXPECT_EQ(changed.count(), 1);
+    link_.selectSection(4);
+    link_.selectZone(5);
+    link_.selectStay(logbook::StayId(6));
+    EXPECT_EQ(content.selectedMark, 3);
+    EXPECT_EQ(content.selectedSection, 4);
+    EXPECT_EQ(content.selectedZone, 5);
+    EXPECT_EQ(content.selectedStay, logbook::StayId(6));
+    EXPECT_EQ(changed.count(), 4);
+    const auto lines = std::make_shared<surface::SurveyTrip>();
+    const auto track = std::make_shared<rates::Track>();
+    const auto rates = std::make_shared<rates::RateTable>();
+    const auto backdrop = std::make_shared<water::Backdrop>();
+    link_.setNextLines(lines);
+    link_.setDayTrack(track);
+    link_.setSectionRates(rates);
+    link_.setBackdrop(backdrop, 0.3);
+    EXPECT_EQ(content.nextLines, lines);
+    EXPECT_EQ(content.dayTrack, track);
+    EXPECT_EQ(content.sectionRates, rates);
+    EXPECT_EQ(content.backdrop, backdrop);
+    EXPECT_EQ(content.backdropStrength, 0.3);
+    EXPECT_EQ(changed.count(), 8);
+    link_.setBackdrop(backdrop, 0.4);
+    EXPECT_EQ(content.backdropStrength, 0.4);
+    EXPECT_EQ(changed.count(), 9);
+    link_.setBackdrop(backdrop, 0.4);
+    link_.setNextLines(lines);
+    EXPECT_EQ(changed.count(), 9);
+}
+
+TEST_F(ChartLinkTest, PickingZonesOfAnotherFamilyLetsGoOfTheChosenOne) {
+    link_.pickZones(ZonesPicked::structure);
+    link_.selectZone(2);
+    link_.pickZones(ZonesPicked::structure);
+    EXPECT_EQ(link_.content().selectedZone, 2);
+    link_.stopPickingZones(ZonesPicked::weed);
+    EXPECT_EQ(link_.content().zonesPicked, ZonesPicked::structure);
+    EXPECT_EQ(link_.content().selectedZone, 2);
+    link_.pickZones(ZonesPicked::weed);
+    EXPECT_EQ(link_.content().zonesPicked, ZonesPicked::weed);
+    EXPECT_FALSE(link_.content().selectedZone);
+    link_.stopPickingZones(ZonesPicked::weed);
+    EXPECT_EQ(link_.content().zonesPicked, ZonesPicked::none);
+}
+
+TEST_F(ChartLinkTest, AnotherWaterForgetsWhatWasChosenInTheOneBefore) {
+    link_.selectMark(1);
+    link_.selectSection(2);
+    link_.selectZone(3);
+    link_.selectStay(logbook::StayId(4));
+    link_.setNextLines(std::make_shared<surface::SurveyTrip>());
+    link_.setDayTrack(std::make_shared<rates::Track>());
+    link_.setSectionRates(std::make_shared<rates::RateTable>());
+    ASSERT_TRUE(open_.create(folder_.filePath("other.gpkg"), "Other Water"));
+    const auto& content = link_.content();
+    EXPECT_EQ(content.water->name, "Other Water");
+    EXPECT_FALSE(content.selectedMark || content.selectedSection || content.selectedZone ||
+                 content.selectedStay);
+    EXPECT_FALSE(content.nextLines || content.dayTrack || content.sectionRates);
+}
+
+TEST_F(ChartLinkTest, PlacesAreTakenUntilThereAreEnough) {
+    QSignalSpy asking(&link_, &ChartLink::askingChanged);
+    std::vector<geo::WaterPoint> taken;
+    link_.givePlace({9, 9});
+    link_.askPlaces("Point at two", [&](geo::WaterPoint place) {
+        taken.push_back(place);
+        return taken.size() < 2;
+    });
+    EXPECT_EQ(link_.tool(), ToolKind::note);
+    EXPECT_EQ(link_.prompt(), "Point at two");
+    EXPECT_TRUE(link_.isAsking());
+    link_.givePlace({1, 2});
+    EXPECT_TRUE(link_.isAsking());
+    link_.givePlace({3, 4});
+    EXPECT_FALSE(link_.isAsking());
+    EXPECT_EQ(link_.prompt(), "");
+    link_.givePlace({5, 6});
+    EXPECT_EQ(taken, (std::vector<geo::WaterPoint>{{1, 2}, {3, 4}}));
+    EXPECT_EQ(asking.count(), 2);
+}
+
+TEST_F(ChartLinkTest, WhatTakesAPlaceMayAskForTheNextThing) {
+    bool isLineTaken = false;
+    link_.askPlaces("Point", [&](geo::WaterPoint) {
+        link_.askLine("Draw", [&](const geo::Path& line) {
+            isLineTaken = line.size() == 2;
+            return false;
+        });
+        return false;
+    });
+    link_.givePlace({1, 1});
+    EXPECT_EQ(link_.prompt(), "Draw");
+    EXPECT_EQ(link_.tool(), ToolKind::stroke);
+    link_.giveLine({{0, 0}, {1, 1}});
+    EXPECT_TRUE(isLineTaken);
+    EXPECT_FALSE(link_.isAsking());
+}
+
+TEST_F(ChartLinkTest, LinesAreTakenUntilOneIsEnough) {
+    int lines = 0;
+    link_.askLine("Draw", [&](const geo::Path&) { return ++lines < 2; });
+    link_.giveLine({{0, 0}, {1, 1}});
+    EXPECT_TRUE(link_.isAsking());
+    link_.giveLine({{0, 0}, {1, 1}});
+    EXPECT_FALSE(link_.isAsking());
+    EXPECT_EQ(lines, 2);
+}
+
+TEST_F(ChartLinkTest, ARingIsTakenOnceWithTheToolAskedFor) {
+    for (const ToolKind tool : {ToolKind::polygon, ToolKind::lasso}) {
+        std::vector<geo::Ring> rings;
+        link_.askRing("Go round", tool, [&](const geo::Ring& ring) { rings.push_back(ring); });
+        EXPECT_EQ(link_.tool(), tool);
+        link_.giveRing({{0, 0}, {1, 0}, {1, 1}});
+        EXPECT_FALSE(link_.isAsking());
+        link_.giveRing({{0, 0}, {1, 0}, {1, 1}});
+        ASSERT_EQ(rings.size(), 1U);
+        EXPECT_EQ(rings[0].size(), 3U);
+    }
+}
+
+TEST_F(ChartLinkTest, TheShoreIsReshapedUntilAskingIsStopped) {
+    std::vector<double> east_m;
+    link_.askShore("Reshape", [&](const chart::ShoreMade& made) { east_m.push_back(made.at.x_m); });
+    EXPECT_EQ(link_.tool(), ToolKind::shore);
+    chart::ShoreMade made;
+    made.at = {7, 8};
+    link_.giveShore(made);
+    link_.giveShore(made);
+    EXPECT_TRUE(link_.isAsking());
+    link_.stopAsking();
+    link_.giveShore(made);
+    EXPECT_EQ(east_m, (std::vector<double>{7, 7}));
+}
+
+TEST_F(ChartLinkTest, AskingForSomethingElseDropsWhatWasAskedBefore) {
+    int taken = 0;
+    const auto count = [&](auto&&...) { ++taken; };
+    link_.askShore("Shore", count);
+    link_.askSoundings("Soundings", BrushAct::takeBack, count);
+    EXPECT_EQ(link_.brush(), BrushAct::takeBack);
+    link_.askPlaces("Place", [](geo::WaterPoint) { return true; });
+    EXPECT_FALSE(link_.brush());
+    link_.giveShore({});
+    link_.giveRing({{0, 0}, {1, 0}, {1, 1}});
+    link_.giveSoundings(0, {1});
+    EXPECT_EQ(taken, 0);
+}
+
+TEST_F(ChartLinkTest, SoundingsGivenAreThoseThatTheActCanChangeOfTheirOwnDay) {
+    bringInTwoDays();
+    auto water = *open_.water();
+    std::vector<water::SoundingChoice> choices;
+    const auto take = [&](const water::SoundingChoice& choice) { choices.push_back(choice); };
+    link_.askSoundings("Set aside", BrushAct::setAside, take);
+    EXPECT_EQ(link_.tool(), ToolKind::lasso);
+    const auto& verdicts = link_.content().derived.checked->survey.days[1].verdicts;
+    std::vector<std::size_t> kept;
+    std::vector<std::size_t> aside;
+    for (std::size_t i = 3; i < 9; ++i) {
+        (verdicts[i] == soundings::Verdict::kept ? kept : aside).push_back(i);
+    }
+    ASSERT_FALSE(kept.empty());
+    link_.giveSoundings(1, {3, 4, 5, 6, 7, 8});
+    link_.askSoundings("Take back", BrushAct::takeBack, take);
+    link_.giveSoundings(1, {3, 4, 5, 6, 7, 8});
+    ASSERT_EQ(choices.size(), 2U);
+    EXPECT_EQ(choices[0], (water::SoundingChoice{{}, kept}));
+    EXPECT_EQ(choices[1], (water::SoundingChoice{{}, aside}));
+    EXPECT_TRUE(link_.isAsking()) << "until it is stopped";
+}
+
+TEST_F(ChartLinkTest, SoundingsGoneRoundAreThoseWithinTheRing) {
+    bringInTwoDays();
+    std::vector<water::SoundingChoice> choices;
+    link_.askSoundings("Set aside", BrushAct::setAside,
+                       [&](const water::SoundingChoice& choice) { choices.push_back(choice); });
+    const geo::Ring ring{{-60, -60}, {60, -60}, {60, 60}, {-60, 60}};
+    link_.giveRing(ring);
+    ASSERT_EQ(choices.size(), 1U);
+    const auto& days = link_.content().derived.checked->survey.days;
+    ASSERT_EQ(choices[0].size(), 2U);
+    std::vector<std::size_t> expected;
+    for (std::size_t i = 0; i < days[0].points.size(); ++i) {
+        const geo::WaterPoint p = days[0].points[i];
+        if (std::fabs(p.x_m) < 60 && std::fabs(p.y_m) < 60 &&
+            days[0].verdicts[i] == soundings::Verdict::kept) {
+            expected.push_back(i);
+        }
+    }
+    EXPECT_FALSE(expected.empty());
+    EXPECT_EQ(choices[0][0], expected);
+    EXPECT_TRUE(link_.isAsking());
+}
+
+TEST_F(ChartLinkTest, OneSoundingOrOneCrossingIsChosenThatIsThere) {
+    bringInTwoDays();
+    QSignalSpy sounding(&link_, &ChartLink::soundingChosen);
+    link_.chooseSounding(SoundingPick{1, 39}, true);
+    EXPECT_EQ(link_.chosenSounding(), (SoundingPick{1, 39}));
+    EXPECT_EQ(link_.chosenOnTrack(), (SoundingPick{1, 39}));
+    ASSERT_TRUE(link_.chosenPlace());
+    EXPECT_EQ(*link_.chosenPlace(), link_.content().derived.checked->survey.days[1].points[39]);
+    ASSERT_EQ(sounding.count(), 1);
+    EXPECT_TRUE(sounding.at(0).at(0).toBool());
+    link_.chooseSounding(SoundingPick{1, 40}, false);
+    EXPECT_FALSE(link_.chosenSounding()) << "there is no such sounding";
+    EXPECT_FALSE(link_.chosenPlace());
+    link_.chooseSounding(SoundingPick{2, 0}, false);
+    EXPECT_FALSE(link_.chosenSounding()) << "there is no such day";
+    link_.chooseCrossing(link_.content().derived.checked->crossings.size(), false);
+    EXPECT_FALSE(link_.chosenCrossing());
+}
+
+TEST_F(ChartLinkTest, LookingAlongATrackIsOfTheDayAskedForUntilStopped) {
+    std::vector<std::optional<int>> looked;
+    QObject::connect(&link_, &ChartLink::lookedAlong,
+                     [&](std::optional<int> day) { looked.push_back(day); });
+    std::vector<geo::WaterPoint> places;
+    QObject::connect(&link_, &ChartLink::lookedAt,
+                     [&](geo::WaterPoint place) { places.push_back(place); });
+    link_.lookAlong(1);
+    link_.stopLookingAlong();
+    link_.lookAt({3, 4});
+    EXPECT_EQ(looked, (std::vector<std::optional<int>>{1, std::nullopt}));
+    EXPECT_EQ(places, (std::vector<geo::WaterPoint>{{3, 4}}));
+}
+
+} // namespace

@@ -1,0 +1,345 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/chart_link.h"
+#include "app/days/step_panel.h"
+#include "app/days/tomorrow/tomorrow_day.h"
+#include "app/edits/set_plan.h"
+#include "app/widgets/wind_dial.h"
+#include "tests/app/days/tomorrow/plan_figures.h"
+
+#include <gtest/gtest.h>
+
+#include <QDateEdit>
+#include <QLabel>
+#include <QPushButton>
+#include <QSlider>
+#include <QSpinBox>
+#include <QTemporaryDir>
+#include <QTest>
+
+using preferences::UnitSystem;
+using support::expectOnly;
+using widgets::AmountField;
+
+namespace {
+
+/// A plan of which no two figures are alike.
+void setStrangePlan(marks::Plan& plan) {
+    using units::Length;
+    plan.day.day = {std::chrono::year(2031), std::chrono::month(5), std::chrono::day(9)};
+    plan.day.start = std::chrono::minutes(7 * 60 + 40);
+    plan.day.end = std::chrono::minutes(15 * 60 + 5);
+    plan.day.wind = {units::Bearing::degrees(47.0), units::Speed::metresPerSecond(7.0)};
+    plan.day.levelChange = Length::metres(-0.35);
+    plan.day.waterTemperature = units::Temperature::celsius(11.5);
+    plan.tackle.boatSpeed = units::Speed::metresPerSecond(1.8);
+    plan.tackle.boatLength = Length::metres(4.3);
+    plan.tackle.bowHeight = Length::metres(0.62);
+    plan.tackle.bowRope = Length::metres(55.0);
+    plan.tackle.sternRope = Length::metres(33.0);
+    plan.tackle.scope = 3.5;
+    plan.tackle.rods = 3;
+    plan.tackle.cast = Length::metres(27.0);
+    plan.tackle.overDepth = Length::metres(0.25);
+    plan.count = 11;
+    double weight = 0.1;
+    for (const marks::FactorKind kind : marks::allFactorKinds) {
+        plan.weights.set(kind, weight);
+        weight += 0.15;
+    }
+}
+
+class TomorrowFields : public testing::Test {
+protected:
+    void SetUp() override {
+        preferences_.setUnits(UnitSystem::metric);
+        ASSERT_TRUE(open_.create(folder_.filePath("small.gpkg"), "Skarrow Water"));
+        edits::setPlan(open_, "Set all", setStrangePlan);
+        day_ = std::make_unique<days::tomorrow::TomorrowDay>(context_);
+    }
+    void TearDown() override {
+        day_.reset();
+        preferences_.setUnits(UnitSystem::metric);
+    }
+
+    template <class Widget>
+    Widget* named(const QString& name) {
+        for (Widget* widget : day_->findChildren<Widget*>()) {
+            if (widget->accessibleName() == name) {
+                return widget;
+            }
+        }
+        ADD_FAILURE() << "no " << name.toStdString();
+        return nullptr;
+    }
+    void type(const QString& field, const QString& text) {
+        auto* line = named<AmountField>(field);
+        ASSERT_NE(line, nullptr);
+        line->setFocus();
+        line->selectAll();
+        QTest::keyClick(line, Qt::Key_Delete);
+        line->insert(text);
+        line->setModified(true);
+        QTest::keyClick(line, Qt::Key_Return);
+    }
+    /// What every amount shows, by the name of its field.
+    std::map<QString, QString> shown() {
+        std::map<QString, QString> texts;
+        for (const AmountField* field : day_->findChildren<AmountField*>()) {
+            texts[field->accessibleName()] = field->text();
+        }
+        return texts;
+    }
+    const marks::Plan& plan() const { return open_.water()->plan; }
+    /// Undoes, and expects what was before in the plan and in the fields.
+    void expectUndone(const marks::Plan& before, const std::map<QString, QString>& texts) {
+        open_.undoStack().undo();
+        EXPECT_EQ(plan(), before);
+        EXPECT_EQ(shown(), texts);
+    }
+
+    QTemporaryDir folder_;
+    open_water::OpenWater open_;
+    preferences::Preferences preferences_;
+    days::ChartLink chart_{open_, preferences_};
+    days::DayContext context_{open_, preferences_, chart_};
+    std::unique_ptr<days::tomorrow::TomorrowDay> day_;
+};
+
+TEST_F(TomorrowFields, EachShowsTheMemberItNames) {
+    using Texts = std::map<QString, QString>;
+    EXPECT_EQ(shown(), (Texts{{"From", "07:40"},
+                              {"To", "15:05"},
+                              {"Wind from", "047°"},
+                              {"Wind speed", "7 m/s"},
+                              {"Level", "−0.35 m"},
+                              {"Water", "11.5 °C"},
+                              {"Cast", "27.0 m"},
+                              {"Bow rope", "55.0 m"},
+                              {"Stern rope", "33.0 m"},
+                              {"Boat length", "4.3 m"},
+                              {"Bow height", "0.62 m"},
+                              {"Over-depth", "0.25 m"},
+                              {"Scope", "3.5"},
+                              {"Boat speed", "1.8 m/s"}}));
+    preferences_.setUnits(UnitSystem::imperial);
+    EXPECT_EQ(shown(), (Texts{{"From", "07:40"},
+                              {"To", "15:05"},
+                              {"Wind from", "047°"},
+                              {"Wind speed", "16 mph"},
+                              {"Level", "−1.1 ft"},
+                              {"Water", "52.7 °F"},
+                              {"Cast", "89 ft"},
+                              {"Bow rope", "180 ft"},
+                              {"Stern rope", "108 ft"},
+                              {"Boat length", "14 ft"},
+                              {"Bow height", "2.03 ft"},
+                              {"Over-depth", "0.82 ft"},
+                              {"Scope", "3.5"},
+                              {"Boat speed", "4 mph"}}));
+    EXPECT_EQ(named<QDateEdit>("Day")->date(), QDate(2031, 5, 9));
+    EXPECT_EQ(named<QSpinBox>("Rods")->value(), 3);
+    EXPECT_EQ(named<QSpinBox>("How many")->value(), 11);
+    EXPECT_NEAR(day_->findChild<widgets::WindDial*>()->from(), 47.0, 1e-9);
+}
+
+TEST_F(TomorrowFields, WhatIsTypedReachesJustTheMemberItNamesAndUndoTakesItBack) {
+    struct Row {
+        const char* field;
+        const char* typed;
+        const char* member;
+        double inMetric;
+        double inImperial;
+        const char* shownMetric;
+        const char* shownImperial;
+    };
+    constexpr double foot = 0.3048;
+    constexpr double mph = 0.44704;
+    for (const Row& row :
+         {Row{"From", "6:05", "start", 21900, 21900, "06:05", "06:05"},
+          {"To", "17:30", "end", 63000, 63000, "17:30", "17:30"},
+          {"Wind from", "312", "wind from", 312, 312, "312°", "312°"},
+          {"Wind from", " 8° ", "wind from", 8, 8, "008°", "008°"},
+          {"Wind speed", "9", "wind speed", 9, 9 * mph, "9 m/s", "9 mph"},
+          {"Wind speed", "12 kn", "wind speed", 12 * 1852.0 / 3600, 12 * 1852.0 / 3600, "6.2 m/s",
+           "14 mph"},
+          {"Level", "+0.42", "level", 0.42, 0.42 * foot, "+0.42 m", "+0.4 ft"},
+          {"Level", "-2", "level", -2, -2 * foot, "−2.00 m", "−2.0 ft"},
+          {"Level", "-1ft 6in", "level", -1.5 * foot, -1.5 * foot, "−0.46 m", "−1.5 ft"},
+          {"Water", "9 °C", "water", 9, 9, "9.0 °C", "48.2 °F"},
+          {"Water", "50", "water", 50, 10, "50.0 °C", "50.0 °F"},
+          {"Water", "", "water", -273, -273, "", ""},
+          {"Cast", "36", "cast", 36, 36 * foot, "36.0 m", "36 ft"},
+          {"Bow rope", "60", "bow rope", 60, 60 * foot, "60.0 m", "60 ft"},
+          {"Stern rope", "40m", "stern rope", 40, 40, "40.0 m", "131 ft"},
+          {"Boat length", "11", "boat length", 11, 11 * foot, "11.0 m", "11 ft"},
+          {"Bow height", "1.5", "bow height", 1.5, 1.5 * foot, "1.50 m", "1.50 ft"},
+          {"Over-depth", "2ft", "over-depth", 2 * foot, 2 * foot, "0.61 m", "2.00 ft"},
+          {"Scope", "4,25", "scope", 4.25, 4.25, "4.25", "4.25"},
+          {"Boat speed", "5", "boat speed", 5, 5 * mph, "5 m/s", "5 mph"}}) {
+        for (const auto units : {UnitSystem::metric, UnitSystem::imperial}) {
+            const bool isMetric = units == UnitSystem::metric;
+            SCOPED_TRACE(row.field);
+            preferences_.setUnits(units);
+            const marks::Plan before = plan();
+            const auto texts = shown();
+            type(row.field, QString::fromUtf8(row.typed));
+            expectOnly(before, plan(), row.member, isMetric ? row.inMetric : row.inImperial);
+            auto expected = texts;
+            expected[row.field] = QString::fromUtf8(isMetric ? row.shownMetric : row.shownImperial);
+            EXPECT_EQ(shown(), expected);
+            expectUndone(before, texts);
+        }
+    }
+}
+
+TEST_F(TomorrowFields, TheDayNeverEndsBeforeItStarts) {
+    type("From", "16:00");
+    EXPECT_EQ(plan().day.start, std::chrono::hours(16));
+    EXPECT_EQ(plan().day.end, std::chrono::hours(16));
+    type("To", "9:15");
+    EXPECT_EQ(plan().day.start, std::chrono::minutes(555));
+    EXPECT_EQ(plan().day.end, std::chrono::minutes(555));
+}
+
+TEST_F(TomorrowFields, DateDialSpinBoxesReachTheirMember) {
+    const marks::Plan before = plan();
+    const auto texts = shown();
+    named<QDateEdit>("Day")->setDate(QDate(2032, 2, 29));
+    const auto days = std::chrono::sys_days(std::chrono::year(2032) / 2 / 29);
+    expectOnly(before, plan(), "day", static_cast<double>(days.time_since_epoch().count()));
+    expectUndone(before, texts);
+    EXPECT_EQ(named<QDateEdit>("Day")->date(), QDate(2031, 5, 9));
+    named<QSpinBox>("Rods")->setValue(5);
+    expectOnly(before, plan(), "rods", 5);
+    expectUndone(before, texts);
+    EXPECT_EQ(named<QSpinBox>("Rods")->value(), 3);
+    named<QSpinBox>("How many")->setValue(21);
+    expectOnly(before, plan(), "count", 21);
+    expectUndone(before, texts);
+    EXPECT_EQ(named<QSpinBox>("How many")->value(), 11);
+    auto* dial = day_->findChild<widgets::WindDial*>();
+    QTest::keyClick(dial, Qt::Key_Right);
+    expectOnly(before, plan(), "wind from", 52);
+    EXPECT_EQ(named<AmountField>("Wind from")->text(), "052°");
+    expectUndone(before, texts);
+    EXPECT_NEAR(dial->from(), 47.0, 1e-9);
+}
+
+TEST_F(TomorrowFields, TheDialSaysWhereItPointsBeforeItIsLetGo) {
+    const marks::Plan before = plan();
+    auto* dial = day_->findChild<widgets::WindDial*>();
+    dial->resize(112, 112);
+    QTest::mousePress(dial, Qt::LeftButton, {}, {100, 56});
+    EXPECT_EQ(named<AmountField>("Wind from")->text(), "090°");
+    EXPECT_EQ(plan(), before);
+    QTest::mouseRelease(dial, Qt::LeftButton, {}, {100, 56});
+    expectOnly(before, plan(), "wind from", 90);
+}
+
+TEST_F(TomorrowFields, EachTakesItsWholeRangeAndNothingBeyond) {
+    struct Row {
+        const char* field;
+        QStringList taken;
+        QStringList refused;
+    };
+    for (const Row& row : {Row{"From", {"0:00", "23:59"}, {"24:00", "7", "7:61", "early", ""}},
+                           {"To", {"0:00", "23:59"}, {"24:00", "late", ""}},
+                           {"Wind from", {"0", "360"}, {"-1", "360.1", "N", ""}},
+                           {"Wind speed", {"0", "40 m/s"}, {"-0.1", "40.1 m/s", "6 m", ""}},
+                           {"Level", {"-3 m", "3 m"}, {"high", "3 kg", ""}},
+                           {"Water", {"4", ""}, {"warm", "4 m"}},
+                           {"Cast", {"5 m", "100 m"}, {"4.99 m", "100.01 m", "far", ""}},
+                           {"Bow rope", {"5 m", "200 m"}, {"4.99 m", "200.01 m", ""}},
+                           {"Stern rope", {"5 m", "200 m"}, {"4.99 m", "200.01 m", ""}},
+                           {"Boat length", {"2 m", "12 m"}, {"1.99 m", "12.01 m", ""}},
+                           {"Bow height", {"0 m", "2 m"}, {"-0.01 m", "2.01 m", ""}},
+                           {"Over-depth", {"0 m", "3 m"}, {"-0.01 m", "3.01 m", ""}},
+                           {"Scope", {"1.5", "10"}, {"1.49", "10.01", "3:1", ""}},
+                           {"Boat speed", {"0.3 m/s", "8 m/s"}, {"0.29 m/s", "8.01 m/s", ""}}}) {
+        auto* field = named<AmountField>(row.field);
+        auto* hint = field->parentWidget()->findChild<QLabel*>();
+        ASSERT_NE(hint, nullptr);
+        EXPECT_FALSE(hint->text().isEmpty());
+        for (const QString& text : row.taken) {
+            type(row.field, text);
+            EXPECT_FALSE(field->isWrong()) << row.field << ' ' << text.toStdString();
+            EXPECT_FALSE(field->isModified());
+        }
+        const marks::Plan before = plan();
+        for (const QString& text : row.refused) {
+            type(row.field, text);
+            EXPECT_TRUE(field->isWrong()) << row.field << ' ' << text.toStdString();
+            EXPECT_EQ(field->text(), text);
+            EXPECT_FALSE(hint->isHidden()) << row.field;
+            EXPECT_EQ(plan(), before);
+        }
+        QTest::keyClick(field, Qt::Key_Escape);
+        EXPECT_TRUE(hint->isHidden()) << row.field;
+    }
+}
+
+TEST_F(TomorrowFields, HintsNameTheRangeThatIsTaken) {
+    const auto hintOf = [&](const char* field) {
+        return named<AmountField>(field)->parentWidget()->findChild<QLabel*>()->text();
+    };
+    EXPECT_EQ(hintOf("Cast"), "a length from 5.0 m to 100 m, such as 12ft or 3.6 m");
+    EXPECT_EQ(hintOf("Bow rope"), "a length from 5.0 m to 200 m, such as 12ft or 3.6 m");
+    EXPECT_EQ(hintOf("Boat length"), "a length from 2.0 m to 12.0 m, such as 12ft or 3.6 m");
+    EXPECT_EQ(hintOf("Over-depth"), "a length from 0.0 m to 3.0 m, such as 12ft or 3.6 m");
+    EXPECT_EQ(hintOf("Scope"), "a number from 1.5 to 10");
+    EXPECT_EQ(hintOf("Wind from"), "degrees from 0 to 360");
+    EXPECT_EQ(hintOf("Boat speed"), "a speed from 0.3 to 8 m/s, such as 3 kn");
+    EXPECT_EQ(named<QSpinBox>("Rods")->minimum(), 1);
+    EXPECT_EQ(named<QSpinBox>("Rods")->maximum(), 8);
+    EXPECT_EQ(named<QSpinBox>("How many")->minimum(), 1);
+    EXPECT_EQ(named<QSpinBox>("How many")->maximum(), 40);
+    EXPECT_EQ(named<AmountField>("Water")->placeholderText(), "not known");
+}
+
+/// The name that each slider bears, in the order of allFactorKinds.
+const QStringList& sliderNames() {
+    static const QStringList names{
+        "depth in your bands", "drop-off in reach",   "weed edge in reach",
+        "humps and holes",     "wind blows on to it", "shelter",
+        "record here",         "little tried",        "depth well known"};
+    return names;
+}
+
+TEST_F(TomorrowFields, EachSliderShowsItsOwnWeight) {
+    for (qsizetype i = 0; i < sliderNames().size(); ++i) {
+        auto* slider = named<QSlider>(sliderNames()[i]);
+        EXPECT_EQ(slider->value(), 2 + 3 * i) << "in twentieths";
+        EXPECT_EQ(slider->maximum(), 40);
+        EXPECT_EQ(slider->parentWidget()->findChild<QLabel*>()->text(),
+                  QString::number(0.1 + 0.15 * static_cast<double>(i), 'f', 2));
+    }
+}
+
+TEST_F(TomorrowFields, EachSliderWeighsItsOwnReasonAndUsualWeightsPutAllBack) {
+    marks::Plan expected = plan();
+    for (std::size_t i = 0; i < marks::allFactorKinds.size(); ++i) {
+        auto* slider = named<QSlider>(sliderNames()[static_cast<qsizetype>(i)]);
+        slider->setValue(slider->value() + 7);
+        const double weight = 0.45 + 0.15 * static_cast<double>(i);
+        expected.weights.set(marks::allFactorKinds[i], weight);
+        EXPECT_EQ(slider->parentWidget()->findChild<QLabel*>()->text(),
+                  QString::number(weight, 'f', 2));
+    }
+    const marks::Plan before = plan();
+    const int steps = open_.undoStack().count();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return open_.undoStack().count() > steps; }));
+    EXPECT_EQ(open_.undoStack().count(), steps + 1) << "once the hand rests, as one act";
+    expectOnly(expected, plan(), "count", 11);
+    open_.undoStack().undo();
+    EXPECT_EQ(plan(), before);
+    EXPECT_EQ(named<QSlider>("record here")->value(), 20);
+    for (auto* button : day_->findChildren<QPushButton*>()) {
+        if (button->text() == "Usual weights") {
+            button->click();
+        }
+    }
+    EXPECT_EQ(plan().weights, marks::Weights());
+    EXPECT_EQ(named<QSlider>("record here")->value(), 16);
+}
+
+} // namespace

@@ -1,0 +1,321 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/chart_link.h"
+#include "app/days/step_panel.h"
+#include "app/days/tomorrow/steps.h"
+#include "app/days/tomorrow/tomorrow_day.h"
+#include "app/days/tomorrow/tomorrow_view.h"
+#include "app/edits/set_plan.h"
+#include "app/widgets/interval_bar.h"
+#include "app/widgets/plain_table.h"
+#include "tests/support/desk_bowl.h"
+
+#include <gtest/gtest.h>
+
+#include <QComboBox>
+#include <QLabel>
+#include <QPageSize>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+
+namespace {
+
+namespace tomorrow = days::tomorrow;
+using widgets::PlainTable;
+
+constexpr int marksStep = 3;
+constexpr int anchorsStep = 4;
+constexpr int orderStep = 5;
+constexpr int sheetStep = 6;
+
+/// At the desk, with a small water; planned once for all tests that look at a plan.
+class TomorrowSteps : public testing::Test {
+protected:
+    static void SetUpTestSuite() {
+        desk_ = std::make_unique<Desk>();
+        ASSERT_TRUE(desk_->open.create(desk_->folder.filePath("bowl.gpkg"), "Skarrow Water"));
+        desk_->day = std::make_unique<tomorrow::TomorrowDay>(desk_->context);
+        statesBefore_ = states();
+        isReadyBefore_ = button("Save PDF…")->isEnabled() || button("Print…")->isEnabled() ||
+                         button("Pin")->isEnabled();
+        ASSERT_TRUE(support::layBowl(desk_->open));
+        edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) {
+            plan.count = 4;
+            plan.day.levelChange = units::Length::metres(-0.4);
+            plan.day.wind = {units::Bearing::degrees(240.0), units::Speed::metresPerSecond(9.0)};
+        });
+        replan();
+        ASSERT_TRUE(desk_->open.planned());
+        ASSERT_EQ(desk_->open.planned()->marks.size(), 4U);
+    }
+    static void TearDownTestSuite() { desk_.reset(); }
+    void TearDown() override {
+        while (desk_->open.undoStack().index() > stepsToPlan_) {
+            desk_->open.undoStack().undo();
+        }
+        if (desk_->open.isPlanStale()) {
+            replan();
+        }
+    }
+
+    static void replan() {
+        desk_->open.planTomorrow();
+        desk_->open.jobs().finishAll();
+        stepsToPlan_ = desk_->open.undoStack().index();
+    }
+    static QStringList states() {
+        QStringList states;
+        for (int step = 0; step < desk_->day->steps().count(); ++step) {
+            states << desk_->day->steps().stateOf(step);
+        }
+        return states;
+    }
+    static QPushButton* button(const QString& words) {
+        for (auto* found : desk_->day->findChildren<QPushButton*>()) {
+            if (found->text() == words) {
+                return found;
+            }
+        }
+        return nullptr;
+    }
+    static PlainTable* table(const QString& firstColumn) {
+        for (auto* found : desk_->day->findChildren<PlainTable*>()) {
+            if (found->horizontalHeaderItem(0)->text() == firstColumn) {
+                return found;
+            }
+        }
+        return nullptr;
+    }
+    /// The table of marks is the one with a score, that of the day the one with times.
+    static PlainTable* tableWith(const QString& column) {
+        for (auto* found : desk_->day->findChildren<PlainTable*>()) {
+            for (int i = 0; i < found->columnCount(); ++i) {
+                if (found->horizontalHeaderItem(i)->text() == column) {
+                    return found;
+                }
+            }
+        }
+        return nullptr;
+    }
+    static std::vector<QStringList> rowsOf(const PlainTable* table) {
+        std::vector<QStringList> rows;
+        for (int row = 0; row < table->rowCount(); ++row) {
+            QStringList cells;
+            for (int column = 0; column < table->columnCount(); ++column) {
+                cells << table->item(row, column)->text();
+            }
+            rows.push_back(cells);
+        }
+        return rows;
+    }
+    /// Whether words stand somewhere in the steps, not hidden.
+    static bool says(const QString& words) {
+        for (const auto* label : desk_->day->findChildren<QLabel*>()) {
+            if (label->text() == words && !label->isHidden()) {
+                return true;
+            }
+        }
+        return false;
+    }
+    static bool isOld(int step) {
+        const auto heads = desk_->day->findChildren<QAbstractButton*>();
+        for (const auto* head : heads) {
+            if (head->accessibleDescription() ==
+                "out of date · " + desk_->day->steps().stateOf(step)) {
+                return true;
+            }
+        }
+        return false;
+    }
+    static const water::PlannedDay& planned() { return *desk_->open.planned(); }
+
+    struct Desk {
+        QTemporaryDir folder;
+        open_water::OpenWater open;
+        preferences::Preferences preferences;
+        days::ChartLink chart{open, preferences};
+        days::DayContext context{open, preferences, chart};
+        std::unique_ptr<tomorrow::TomorrowDay> day;
+    };
+    static inline std::unique_ptr<Desk> desk_;
+    static inline QStringList statesBefore_;
+    static inline bool isReadyBefore_ = true;
+    static inline int stepsToPlan_ = 0;
+};
+
+TEST_F(TomorrowSteps, BeforeThereAreMarksEachStepSaysSo) {
+    EXPECT_EQ(statesBefore_[marksStep], "none yet");
+    EXPECT_EQ(statesBefore_[anchorsStep], "no mark");
+    EXPECT_EQ(statesBefore_[orderStep], "none yet");
+    EXPECT_EQ(statesBefore_[sheetStep], "A4, black and white");
+    EXPECT_FALSE(isReadyBefore_);
+}
+
+TEST_F(TomorrowSteps, EachStateIsThatOfThePlan) {
+    const wording::Words words;
+    const auto& plan = planned().plan;
+    const auto& rules = desk_->open.water()->houseRules;
+    EXPECT_EQ(states(), QStringList({tomorrow::conditionsLine(plan.day, words),
+                                     tomorrow::tackleLine(plan.tackle, rules, words),
+                                     tomorrow::weightsLine(plan.weights),
+                                     QStringLiteral("4 of %1 looked at").arg(planned().looked),
+                                     QStringLiteral("mark 1: bow %1, stern %2")
+                                         .arg(words.length(planned().marks[0].anchors.bow.rope),
+                                              words.length(planned().marks[0].anchors.stern.rope)),
+                                     tomorrow::dayLine(planned(), words), "A4, black and white"}));
+    for (const int step : {marksStep, anchorsStep, orderStep}) {
+        EXPECT_FALSE(isOld(step)) << step;
+    }
+    EXPECT_TRUE(button("Save PDF…")->isEnabled());
+    EXPECT_TRUE(button("Print…")->isEnabled());
+}
+
+TEST_F(TomorrowSteps, WhatWasPlannedBeforeAChangeIsMarkedOld) {
+    edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) { plan.tackle.rods = 2; });
+    for (const int step : {marksStep, anchorsStep, orderStep}) {
+        EXPECT_TRUE(isOld(step)) << step;
+    }
+}
+
+TEST_F(TomorrowSteps, EveryTableShowsThePlan) {
+    const wording::Words words;
+    const auto& water = *desk_->open.water();
+    EXPECT_EQ(rowsOf(tableWith("Score")), tomorrow::markRows(planned(), words));
+    EXPECT_EQ(rowsOf(tableWith("Arrive")), tomorrow::dayRows(planned(), water.clock, words));
+    EXPECT_TRUE(says(tomorrow::lightWords(planned().light, water.clock)));
+    const QStringList cautions = tomorrow::dayCautions(planned(), words);
+    ASSERT_FALSE(cautions.isEmpty()) << "the day is made so that there is something to mind";
+    EXPECT_TRUE(says(cautions.join('\n')));
+}
+
+TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCautions) {
+    const wording::Words words;
+    QSignalSpy looked(&desk_->chart, &days::ChartLink::lookedAt);
+    for (int row = 3; row >= 0; --row) {
+        tableWith("Score")->selectRow(row);
+        const marks::Mark& mark = planned().marks[static_cast<std::size_t>(row)];
+        EXPECT_EQ(desk_->chart.content().selectedMark, mark.rank);
+        EXPECT_EQ(looked.back().at(0).value<geo::WaterPoint>(), mark.place);
+        EXPECT_EQ(rowsOf(table("Anchor")),
+                  tomorrow::anchorRows(mark, desk_->open.water()->frame, words));
+        EXPECT_EQ(rowsOf(table("Rod")), tomorrow::rodRows(mark, words));
+        EXPECT_TRUE(says(tomorrow::lieWords(mark, words)));
+        EXPECT_TRUE(says(tomorrow::reasons(mark, words).join('\n')));
+        const QStringList cautions = tomorrow::cautions(mark, words);
+        EXPECT_TRUE(cautions.isEmpty() || says(cautions.join('\n')));
+        EXPECT_TRUE(says(QStringLiteral("%1  %2").arg(mark.rank).arg(tomorrow::markTitle(mark))));
+        QStringList bars;
+        for (const marks::Factor& factor : mark.factors) {
+            if (factor.weight > 0.0) {
+                bars << tomorrow::factorTitle(factor.kind) + ": " +
+                            QString::number(factor.value, 'f', 2);
+            }
+        }
+        EXPECT_EQ(desk_->day->findChild<widgets::IntervalBar*>()->accessibleDescription(),
+                  bars.join("; "));
+    }
+}
+
+TEST_F(TomorrowSteps, FollowTheUnitsOfTheUser) {
+    desk_->preferences.setUnits(preferences::UnitSystem::imperial);
+    const wording::Words words(preferences::UnitSystem::imperial);
+    EXPECT_EQ(rowsOf(tableWith("Score")), tomorrow::markRows(planned(), words));
+    EXPECT_EQ(states()[orderStep], tomorrow::dayLine(planned(), words));
+    EXPECT_EQ(rowsOf(table("Rod")), tomorrow::rodRows(planned().marks[0], words));
+    desk_->preferences.setUnits(preferences::UnitSystem::metric);
+}
+
+TEST_F(TomorrowSteps, PinKeepsTheChosenMarkAndUnpinLetsItGo) {
+    tableWith("Score")->selectRow(1);
+    const marks::Mark mark = planned().marks[1];
+    button("Pin")->click();
+    ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
+    EXPECT_EQ(desk_->open.water()->pinnedMarks[0].place, mark.lonLat);
+    EXPECT_EQ(desk_->open.water()->pinnedMarks[0].name, tomorrow::markTitle(mark).toStdString());
+    const int before = desk_->open.undoStack().index() - 1;
+    replan();
+    // The chosen mark is still chosen, whatever its rank is now.
+    const marks::Mark* chosen = tomorrow::chosenMark(desk_->context);
+    ASSERT_NE(chosen, nullptr);
+    EXPECT_TRUE(chosen->isPinned);
+    EXPECT_LT(geo::distance_m(chosen->place, mark.place), 1.0);
+    ASSERT_NE(button("Unpin"), nullptr);
+    button("Unpin")->click();
+    EXPECT_TRUE(desk_->open.water()->pinnedMarks.empty());
+    stepsToPlan_ = before;
+}
+
+TEST_F(TomorrowSteps, APlaceOfTheUsersOwnIsPinnedWhereHePoints) {
+    button("Pin a place")->click();
+    EXPECT_EQ(desk_->chart.prompt(), "Point at the place to pin");
+    desk_->chart.givePlace({30.0, -20.0});
+    EXPECT_FALSE(desk_->chart.isAsking());
+    ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
+    const auto& frame = *desk_->open.water()->frame;
+    const geo::WaterPoint at = frame.toWater(desk_->open.water()->pinnedMarks[0].place);
+    EXPECT_NEAR(at.x_m, 30.0, 1e-6);
+    EXPECT_NEAR(at.y_m, -20.0, 1e-6);
+    EXPECT_EQ(desk_->open.water()->pinnedMarks[0].name, "");
+}
+
+TEST_F(TomorrowSteps, AMarkDraggedOnTheChartIsPinnedThereAndMovedAgain) {
+    desk_->day->moveMark(2, {44.0, 12.0});
+    ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
+    const auto& frame = *desk_->open.water()->frame;
+    geo::WaterPoint at = frame.toWater(desk_->open.water()->pinnedMarks[0].place);
+    EXPECT_NEAR(at.x_m, 44.0, 1e-6);
+    EXPECT_NEAR(at.y_m, 12.0, 1e-6);
+    desk_->day->moveMark(9, {0.0, 0.0});
+    EXPECT_EQ(desk_->open.water()->pinnedMarks.size(), 1U) << "there is no such mark";
+}
+
+TEST_F(TomorrowSteps, APinIsFoundWhereTheRankingTurnedItALittle) {
+    water::Water water = *desk_->open.water();
+    marks::Mark mark = planned().marks[0];
+    const auto off = [&](double east_m) {
+        return water.frame->toEarth({mark.place.x_m + east_m, mark.place.y_m});
+    };
+    mark.isPinned = true;
+    water.pinnedMarks = {{"far", off(1.2)}, {"near", off(0.8)}};
+    EXPECT_EQ(tomorrow::pinnedPlaceOf(water, mark), off(0.8));
+    water.pinnedMarks.pop_back();
+    EXPECT_EQ(tomorrow::pinnedPlaceOf(water, mark), mark.lonLat);
+    mark.isPinned = false;
+    water.pinnedMarks = {{"near", off(0.8)}};
+    EXPECT_EQ(tomorrow::pinnedPlaceOf(water, mark), mark.lonLat);
+}
+
+TEST_F(TomorrowSteps, TheChosenMarkIsThatOfTheChartElseTheBest) {
+    desk_->chart.selectMark(3);
+    EXPECT_EQ(tomorrow::chosenMark(desk_->context)->rank, 3);
+    desk_->chart.selectMark(77);
+    EXPECT_EQ(tomorrow::chosenMark(desk_->context)->rank, 1);
+    desk_->chart.selectMark(std::nullopt);
+    EXPECT_EQ(tomorrow::chosenMark(desk_->context)->rank, 1);
+}
+
+TEST_F(TomorrowSteps, MarksAreOnTheChartWhileTheDayIsShownAndPlannedAnewAfterAChange) {
+    using chart::LayerKind;
+    desk_->day->show();
+    EXPECT_TRUE(desk_->chart.content().shown.contains(LayerKind::marks));
+    edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) { plan.count = 2; });
+    EXPECT_TRUE(QTest::qWaitFor([&] { return planned().marks.size() == 2; }, 20000));
+    EXPECT_FALSE(desk_->open.isPlanStale());
+    desk_->day->hide();
+    EXPECT_FALSE(desk_->chart.content().shown.contains(LayerKind::marks));
+}
+
+TEST_F(TomorrowSteps, ThePaperIsChosenByItsName) {
+    auto* size = desk_->day->findChild<QComboBox*>();
+    ASSERT_NE(size, nullptr);
+    EXPECT_EQ(size->itemText(0), "A4");
+    EXPECT_EQ(size->itemData(0).toInt(), static_cast<int>(QPageSize::A4));
+    EXPECT_EQ(size->itemText(1), "Letter");
+    EXPECT_EQ(size->itemData(1).toInt(), static_cast<int>(QPageSize::Letter));
+    size->setCurrentIndex(1);
+    EXPECT_EQ(states()[sheetStep], "Letter, black and white");
+    size->setCurrentIndex(0);
+}
+
+} // namespace

@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/lettering.h"
+#include "app/paper/day_sheet.h"
+#include "tests/app/support/day_to_read.h"
+#include "tests/app/support/recorded_pages.h"
+#include "tests/app/support/star_water.h"
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using preferences::UnitSystem;
+using support::packed;
+using support::RecordedPages;
+using support::Said;
+
+/// Everything on the sheet but what stands at the foot of the pages.
+QStringList bodyOf(const RecordedPages& pages) {
+    QStringList body = pages.lines();
+    body.removeIf([](const QString& line) {
+        return line == "Skarrow Water, Sat 3 Oct 2026" || line.startsWith("page ");
+    });
+    return body;
+}
+
+QStringList headOf(const Said& said) {
+    return {"Skarrow Water",
+            "Sat 3 Oct 2026",
+            said.either("from 07:40 to 15:05 level −0.35 m against the chart water 5.2 °C",
+                        "from 07:40 to 15:05 level −1.1 ft against the chart water 41.4 °F"),
+            "first light 06:41 sunrise 07:12 sunset 18:44 dark after 19:16",
+            "wind from",
+            said.either("WNW 301° 6.2 m/s", "WNW 301° 14 mph")};
+}
+
+QStringList overviewRow(const Said& said, const marks::Mark& mark, const QString& when,
+                        const QString& move, const QString& name) {
+    return {QString::number(mark.rank),
+            when,
+            move,
+            name,
+            said.depth(mark.depth) + " ±" + said.depth(mark.trust),
+            Said::place(mark.lonLat),
+            Said::bearing(mark.anchors.lie.heading)};
+}
+
+QStringList overviewOf(const Said& said, const water::PlannedDay& day) {
+    return QStringList{"The day", "mark",        "arrive, leave", "move",
+                       "section", "depth today", "position",      "heading"} +
+           overviewRow(said, day.marks[1], "07:55 to 10:05", said.either("312 m", "1024 ft"),
+                       "Stream Arm") +
+           overviewRow(said, day.marks[0], "10:26 to 14:38", said.either("1.2 km", "4068 ft"),
+                       "Owl Point") +
+           QStringList{"Moves, back to the launch included: " + said.either("2.5 km", "1.5 mi") +
+                       ". Left out, no time or no way: mark 3."};
+}
+
+QStringList mindOf(const Said& said) {
+    const QString gusts = said.either("10 m/s", "22 mph");
+    return {
+        "Mind",
+        "•  Gusts above " + gusts + ": go ashore.",
+        "•  Wear a lifejacket: the water is cold.",
+        "•  You come home after sunset.",
+        "•  No anchoring within 20 m of the dam.", // The fishery's own words, whatever the unit.
+        "•  The depth here is a guess: sound before you anchor.",
+        "•  Depths carry the ± given, 95 times in 100. Not for navigation."};
+}
+
+QString anchorOf(const Said& said, const char* name, const anchoring::Anchor& anchor) {
+    const auto frame = support::starWater().frame;
+    return QStringLiteral("%1 anchor %2 in %3 rope %4")
+        .arg(QString::fromLatin1(name), Said::place(frame->toEarth(anchor.place)),
+             said.depth(anchor.depth), said.length(anchor.rope));
+}
+
+/// What is said of where the boat lies and how it gets there; the rods.
+QStringList lieOf(const Said& said, const marks::Mark& mark, const QStringList& over) {
+    QStringList lines{
+        QStringLiteral("the boat lies at %1, heading %2, in %3 ±%4")
+            .arg(Said::place(mark.lonLat), Said::bearing(mark.anchors.lie.heading),
+                 said.depth(mark.depth), said.depth(mark.trust)),
+        anchorOf(said, "bow", mark.anchors.bow), anchorOf(said, "stern", mark.anchors.stern),
+        QStringLiteral("drop the bow anchor, fall back on %1, lower the stern anchor, haul the bow "
+                       "rope in to %2")
+            .arg(said.length(mark.anchors.fallBackRope), said.length(mark.anchors.bow.rope))};
+    for (std::size_t i = 0; i < mark.spread.rods.size(); ++i) {
+        const rods::RodPlace& rod = mark.spread.rods[i];
+        lines << QStringLiteral("rod %1 %2 %3 in %4 stop knot %5")
+                     .arg(i + 1)
+                     .arg(Said::bearing(rod.bearing), said.length(rod.distance),
+                          said.depth(rod.depth), said.depth(rod.stopKnot));
+        lines << over[static_cast<qsizetype>(i)];
+    }
+    return lines;
+}
+
+QStringList marksOf(const Said& said, const water::PlannedDay& day) {
+    const QString runs = QStringLiteral("runs and fish: ………………………………………");
+    return QStringList{"Mark 2   Stream Arm   07:55 to 10:05"} +
+           lieOf(said, day.marks[1], {"over flat", "over weed bed"}) +
+           QStringList{said.either("why: 67 % of the cast within the bands; wind 3.2 m/s up the "
+                                   "slope",
+                                   "why: 67 % of the cast within the bands; wind 7.2 mph up the "
+                                   "slope"),
+                       runs, "Mark 1   Owl Point   10:26 to 14:38"} +
+           lieOf(said, day.marks[0], {"over drop-off", "over weed edge", ""}) +
+           // By how much each brings: value times weight, the three that bring most.
+           QStringList{said.either("why: 94 % of the cast within the bands; 58 m of drop-off, 4 to "
+                                   "9 m, within a cast; fetch 420 m: waves about 0.1 m",
+                                   "why: 94 % of the cast within the bands; 190 ft of drop-off, 13 "
+                                   "to 30 ft, within a cast; fetch 1378 ft: waves about 0.3 ft"),
+                       "mind: the bow rope is shorter than three times the depth",
+                       "mind: Waves of " + said.either("0.4 m", "1.3 ft") + " where the boat lies.",
+                       runs};
+}
+
+QStringList catchesOf() {
+    return {"Catches and blanks: every stay, also the blank ones",
+            "mark",
+            "anchored",
+            "rods, bait",
+            "run, time",
+            "species",
+            "weight",
+            "bait depth"};
+}
+
+void expectSheet(UnitSystem units) {
+    const chart::ChartContent content = support::contentToRead(units);
+    const Said said(units);
+    RecordedPages pages;
+    const auto count = paper::paintDaySheet(pages, content);
+    ASSERT_TRUE(count);
+    EXPECT_EQ(*count, pages.pages());
+    const QStringList expected = headOf(said) + overviewOf(said, *content.planned) + mindOf(said) +
+                                 marksOf(said, *content.planned) + catchesOf();
+    EXPECT_EQ(packed(bodyOf(pages)).toStdString(), packed(expected).toStdString());
+}
+
+TEST(DaySheetRead, SaysEveryFigureOfTheDayInMetres) {
+    expectSheet(UnitSystem::metric);
+}
+
+TEST(DaySheetRead, SaysEveryFigureOfTheDayInFeetItsSentencesToo) {
+    expectSheet(UnitSystem::imperial);
+}
+
+TEST(DaySheetRead, EveryPageBearsWaterDayAndNumber) {
+    RecordedPages pages;
+    ASSERT_TRUE(paper::paintDaySheet(pages, support::contentToRead(UnitSystem::metric)));
+    ASSERT_GE(pages.pages(), 2);
+    for (int page = 1; page <= pages.pages(); ++page) {
+        EXPECT_TRUE(pages.lines(page).contains("Skarrow Water, Sat 3 Oct 2026")) << page;
+        EXPECT_TRUE(pages.lines(page).contains(QStringLiteral("page %1").arg(page))) << page;
+    }
+}
+
+/// The sheet of a day that was changed before it was printed.
+QString sheetAfter(const std::function<void(water::PlannedDay&, water::Water&)>& change) {
+    chart::ChartContent content = support::contentToRead(UnitSystem::metric);
+    water::PlannedDay planned = *content.planned;
+    water::Water water = *content.water;
+    change(planned, water);
+    content.planned = std::make_shared<water::PlannedDay>(planned);
+    content.water = std::make_shared<water::Water>(water);
+    RecordedPages pages;
+    EXPECT_TRUE(paper::paintDaySheet(pages, content));
+    return pages.lines().join('\n');
+}
+
+TEST(DaySheetRead, WithoutAnOrderOfTheDayEveryMarkStandsThereByRank) {
+    const QString sheet =
+        sheetAfter([](water::PlannedDay& planned, water::Water&) { planned.day = {}; });
+    const qsizetype first = sheet.indexOf("Mark 1   Owl Point\n");
+    const qsizetype second = sheet.indexOf("Mark 2   Stream Arm\n");
+    const qsizetype third = sheet.indexOf("Mark 3   \n");
+    EXPECT_GT(first, 0);
+    EXPECT_GT(second, first);
+    EXPECT_GT(third, second);
+    EXPECT_FALSE(sheet.contains("Moves, back")) << "there are none";
+    EXPECT_FALSE(sheet.contains("Left out"));
+}
+
+TEST(DaySheetRead, EveryMarkLeftOutIsNamed) {
+    const QString sheet = sheetAfter([](water::PlannedDay& planned, water::Water&) {
+        planned.day.stops = {planned.day.stops.front()};
+        planned.day.leftOut = {1, 3};
+    });
+    EXPECT_TRUE(sheet.contains("mark 1, 3.")) << sheet.toStdString();
+    EXPECT_FALSE(sheet.contains("Owl Point"));
+}
+
+TEST(DaySheetRead, OneMarksOwnCautionIsNotSaidOfTheWholeDay) {
+    const QString sheet = sheetAfter(
+        [](water::PlannedDay& planned, water::Water&) { planned.marks[1].cautions.clear(); });
+    EXPECT_TRUE(sheet.contains("mind: The depth here is a guess"));
+    EXPECT_FALSE(sheet.contains("•  The depth here is a guess"));
+}
+
+TEST(DaySheetRead, LightThatDoesNotComeIsADashAndUnknownWaterIsNotSaid) {
+    const QString sheet = sheetAfter([](water::PlannedDay& planned, water::Water&) {
+        planned.light.civilDawn.reset();
+        planned.light.civilDusk.reset();
+        planned.plan.day.waterTemperature.reset();
+    });
+    EXPECT_TRUE(sheet.contains("first light -   sunrise 07:12   sunset 18:44   dark after -"));
+    EXPECT_TRUE(sheet.contains("level −0.35 m against the chart\n"));
+}
+
+/// Marks that get a plan say its scale under it.
+int plansOn(int marks) {
+    chart::ChartContent content = support::contentToRead(UnitSystem::metric);
+    water::PlannedDay planned = *content.planned;
+    planned.day = {};
+    planned.marks.assign(static_cast<std::size_t>(marks), planned.marks.front());
+    content.planned = std::make_shared<water::PlannedDay>(planned);
+    RecordedPages pages;
+    EXPECT_TRUE(paper::paintDaySheet(pages, content));
+    // From the bait in the north to that in the south 48.8 m, 1.45 times that on 66 mm: 1 : 1072.
+    return static_cast<int>(
+        pages.lettered("1 : 1250, north up", chart::typeface(chart::TypeSize::small, 0.8)).size());
+}
+
+TEST(DaySheetRead, TheFirstFourMarksAreDrawnToScale) {
+    EXPECT_EQ(plansOn(1), 1);
+    EXPECT_EQ(plansOn(4), 4);
+    EXPECT_EQ(plansOn(6), 4);
+}
+
+TEST(DaySheetRead, IsLaidOnThePaperThatIsPutIn) {
+    for (const auto& [id, width_mm, height_mm] :
+         {std::tuple(QPageSize::A4, 210.0, 297.0), std::tuple(QPageSize::Letter, 215.9, 279.4)}) {
+        RecordedPages pages;
+        pages.setPageSize(QPageSize(id));
+        ASSERT_TRUE(paper::paintDaySheet(pages, support::contentToRead(UnitSystem::metric)));
+        EXPECT_EQ(pages.pageLayout().pageSize().id(), id);
+        // The line above a mark goes from margin to margin.
+        const double perMillimetre = pages.width() / width_mm;
+        double left_mm = width_mm;
+        double right_mm = 0.0;
+        double lowest_mm = 0.0;
+        for (const support::Drawn& line : pages.all(support::Drawn::Kind::line)) {
+            left_mm = std::min(left_mm, line.points[0].x() / perMillimetre);
+            right_mm = std::max(right_mm, line.points[1].x() / perMillimetre);
+        }
+        for (const support::Drawn& text : pages.all(support::Drawn::Kind::text)) {
+            lowest_mm = std::max(lowest_mm, text.points[0].y() / perMillimetre);
+        }
+        EXPECT_NEAR(right_mm, width_mm - 12.0, 0.1);
+        EXPECT_LT(lowest_mm, height_mm - 12.0);
+        EXPECT_GT(lowest_mm, height_mm - 20.0) << "the page's number stands at its foot";
+    }
+}
+
+} // namespace

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/widgets/fact_list.h"
+#include "app/widgets/plain_table.h"
+
+#include <gtest/gtest.h>
+
+#include <QHeaderView>
+#include <QScrollBar>
+#include <QSignalSpy>
+#include <QTest>
+
+namespace {
+
+using widgets::PlainTable;
+using Rows = std::vector<QStringList>;
+
+class PlainTableTest : public testing::Test {
+protected:
+    PlainTableTest() {
+        table_.resize(300, 120);
+        table_.setRows({{"1  bow", "4.2 m"}, {"2  stern", "3.1 m"}, {"3  lie"}});
+        table_.show();
+        QObject::connect(&table_, &PlainTable::rowChosen, [this](int row) { chosen_ << row; });
+        QObject::connect(&table_, &PlainTable::removeAsked, [this](int row) { removed_ << row; });
+    }
+    QString at(int row, int column) const { return table_.item(row, column)->text(); }
+
+    PlainTable table_{{"Anchor", "Depth"}, 2};
+    QList<int> chosen_;
+    QList<int> removed_;
+};
+
+TEST_F(PlainTableTest, ShowsEveryWordInItsRowAndColumn) {
+    EXPECT_EQ(table_.rowCount(), 3);
+    EXPECT_EQ(table_.horizontalHeaderItem(0)->text(), "Anchor");
+    EXPECT_EQ(table_.horizontalHeaderItem(1)->text(), "Depth");
+    EXPECT_EQ(at(0, 0), "1  bow");
+    EXPECT_EQ(at(0, 1), "4.2 m");
+    EXPECT_EQ(at(1, 1), "3.1 m");
+    EXPECT_EQ(at(2, 1), "");
+    EXPECT_EQ(table_.item(0, 0)->toolTip(), "1  bow");
+    EXPECT_TRUE(table_.item(0, 0)->textAlignment() & Qt::AlignLeft);
+    EXPECT_TRUE(table_.item(0, 1)->textAlignment() & Qt::AlignRight);
+}
+
+TEST_F(PlainTableTest, TellsWhichRowWasChosen) {
+    table_.selectRow(1);
+    EXPECT_EQ(chosen_, QList<int>({1}));
+    EXPECT_EQ(table_.chosen(), 1);
+    QTest::keyClick(&table_, Qt::Key_Escape);
+    EXPECT_EQ(chosen_, QList<int>({1, -1}));
+    EXPECT_EQ(table_.chosen(), -1);
+}
+
+TEST_F(PlainTableTest, OtherRowsKeepTheChoiceAndTellNobody) {
+    table_.selectRow(2);
+    chosen_.clear();
+    table_.setRows({{"a"}, {"b"}, {"c"}, {"d"}});
+    EXPECT_EQ(table_.chosen(), 2);
+    table_.setRows({{"a"}, {"b"}});
+    EXPECT_EQ(table_.chosen(), -1) << "there is no such row any more";
+    EXPECT_TRUE(chosen_.isEmpty());
+}
+
+TEST_F(PlainTableTest, IsChosenFromOutsideQuietly) {
+    table_.chooseQuietly(1);
+    EXPECT_EQ(table_.chosen(), 1);
+    table_.chooseQuietly(0);
+    EXPECT_EQ(table_.chosen(), 0);
+    table_.chooseQuietly(3);
+    EXPECT_EQ(table_.chosen(), -1);
+    table_.chooseQuietly(2);
+    table_.chooseQuietly(-1);
+    EXPECT_EQ(table_.chosen(), -1);
+    EXPECT_TRUE(chosen_.isEmpty());
+}
+
+TEST_F(PlainTableTest, DeleteAsksToRemoveTheChosenRowOnly) {
+    QTest::keyClick(&table_, Qt::Key_Delete);
+    EXPECT_TRUE(removed_.isEmpty());
+    table_.selectRow(2);
+    QTest::keyClick(&table_, Qt::Key_Delete);
+    EXPECT_EQ(removed_, QList<int>({2}));
+}
+
+TEST_F(PlainTableTest, OnlyTheOneColumnIsTypedOverAndToldWhenTheEditorIsClosed) {
+    const auto isEditable = [&](int column) {
+        return table_.item(1, column)->flags().testFlag(Qt::ItemIsEditable);
+    };
+    EXPECT_FALSE(isEditable(0));
+    EXPECT_FALSE(isEditable(1));
+    table_.setEditableColumn(1);
+    QSignalSpy typed(&table_, &PlainTable::typedOver);
+    table_.setRows({{"a", "1"}, {"b", "2"}});
+    QCoreApplication::processEvents();
+    EXPECT_EQ(typed.count(), 0) << "shown, not typed";
+    EXPECT_FALSE(isEditable(0));
+    EXPECT_TRUE(isEditable(1));
+    table_.item(1, 1)->setText("3");
+    table_.item(1, 0)->setText("c");
+    EXPECT_EQ(typed.count(), 0);
+    QCoreApplication::processEvents();
+    ASSERT_EQ(typed.count(), 1);
+    EXPECT_EQ(typed.at(0).at(0).toInt(), 1);
+    EXPECT_EQ(typed.at(0).at(1).toString(), "3");
+}
+
+TEST_F(PlainTableTest, IsAsHighAsItsRowsUpToTheMost) {
+    const auto rowsHigh = [&] { return (table_.sizeHint().height() - 2 - 22) / 26; };
+    EXPECT_EQ(rowsHigh(), 2);
+    table_.setRows({{"a"}});
+    EXPECT_EQ(rowsHigh(), 1);
+    table_.setRows({});
+    EXPECT_EQ(rowsHigh(), 1);
+    PlainTable bare({"", ""}, 4);
+    bare.setRows({{"a"}});
+    EXPECT_EQ(bare.sizeHint().height(), 26 + 2) << "no head where there is nothing to say";
+}
+
+TEST_F(PlainTableTest, StaysWhereItWasScrolled) {
+    table_.setRows(Rows(40, {"row"}));
+    QCoreApplication::processEvents();
+    table_.verticalScrollBar()->setValue(200);
+    table_.setRows(Rows(41, {"row"}));
+    EXPECT_EQ(table_.verticalScrollBar()->value(), 200);
+}
+
+TEST(FactList, SaysEachNameWithItsWordsAndHidesWhenThereAreNone) {
+    widgets::FactList list;
+    EXPECT_TRUE(list.isHidden());
+    list.setFacts({{"mean depth", "5.4 m"}, {"<weed>", "a & b"}});
+    EXPECT_FALSE(list.isHidden());
+    EXPECT_EQ(list.accessibleName(), "mean depth: 5.4 m\n<weed>: a & b");
+    const QString text = list.text();
+    EXPECT_TRUE(
+        text.contains(QStringLiteral("mean%1depth</td><td>5.4 m</td>").arg(QChar(QChar::Nbsp))))
+        << text.toStdString();
+    EXPECT_TRUE(text.contains("&lt;weed&gt;</td><td>a &amp; b</td>"));
+    list.setFacts({});
+    EXPECT_TRUE(list.isHidden());
+}
+
+} // namespace
