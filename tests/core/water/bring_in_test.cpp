@@ -53,6 +53,20 @@ TEST(BringInDay, NamesTheDayByItsDateAtTheWaterAndKeepsWhatTheFileTells) {
     EXPECT_EQ(brought->day.sounder, soundings::Sounder());
 }
 
+TEST(BringInDay, KeepsTheWaterTemperatureThatTheLogTells) {
+    const support::ScratchFolder folder;
+    const auto brought = bringInDay(
+        {},
+        folder.file("day.nmea",
+                    "$GPRMC,235959.50,A,5330.1234,N,00805.4321,W,1.2,270.0,311224,,,D*44\r\n"
+                    "$SDDPT,4.20,0.35,100.0*54\r\n$SDMTW,12.4,C*03\r\n"
+                    "$GPRMC,000000.50,A,5330.1230,N,00805.4330,W,1.2,270.0,010125,,,D*41\r\n"),
+        {}, silent);
+    ASSERT_TRUE(brought) << brought.error().sentence();
+    ASSERT_TRUE(brought->day.waterTemperature.has_value());
+    EXPECT_NEAR(brought->day.waterTemperature->inCelsius(), 12.4, 1e-9);
+}
+
 TEST(BringInDay, TakesTheStemForADayWithoutTimesAndTheWatersClockForTimesWithoutAZone) {
     const support::ScratchFolder folder;
     const auto untimed = bringInDay(
