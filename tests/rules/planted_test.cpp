@@ -2,6 +2,7 @@
 #include "tests/rules/planted.h"
 
 #include "tests/rules/breach.h"
+#include "tests/rules/layers.h"
 #include "tests/rules/source_text.h"
 
 #include <filesystem>
@@ -16,6 +17,12 @@ namespace rules {
 namespace {
 
 const std::filesystem::path root = MEREMARK_SOURCE_DIR;
+
+/// "core/water" of "core/water/plan_day.cpp".
+std::string folderOf(const std::string& file) {
+    const std::size_t first = file.find('/');
+    return file.substr(0, file.find('/', first == std::string::npos ? first : first + 1));
+}
 
 std::map<std::string, PlantedList> allLists() {
     std::map<std::string, PlantedList> lists;
@@ -69,6 +76,26 @@ TEST(PlantedFaults, OfEveryListCanBePlanted) {
             EXPECT_NE(fault.what, "") << list << ": " << fault.name;
             EXPECT_NE(fault.noticedBy.empty(), fault.excuse.empty())
                 << list << ": " << fault.name << " needs a claim, or the reason why it is no fault";
+        }
+    }
+}
+
+TEST(PlantedFaults, AreAtLeast250AndLieInEveryFolderOfCoreAndApp) {
+    std::map<std::string, int> counts;
+    int all = 0;
+    for (const auto& [list, planted] : allLists()) {
+        for (const PlantedFault& fault : planted.faults) {
+            if (fault.excuse.empty()) {
+                ++counts[folderOf(fault.file)];
+                ++all;
+            }
+        }
+    }
+    EXPECT_GE(all, 250);
+    for (const std::string part : {"core", "app"}) {
+        const std::string lists = contentOf(root / part / "CMakeLists.txt");
+        for (const auto& [folder, uses] : layersIn(lists, "meremark_" + part + "_folder")) {
+            EXPECT_GE(counts[part + "/" + folder], 3) << part << "/" << folder;
         }
     }
 }
