@@ -10,7 +10,7 @@ function(meremark_test name)
         return()
     endif()
     add_executable(${name} ${sources})
-    target_link_libraries(${name} PRIVATE meremark_options ${ARG_LINKS} GTest::gmock GTest::gtest_main)
+    target_link_libraries(${name} PRIVATE meremark_options ${ARG_LINKS} GTest::gmock GTest::gtest_main fmt::fmt)
     target_compile_definitions(${name} PRIVATE
         MEREMARK_SHARED_DIR="${MEREMARK_SHARED_DIR}"
         MEREMARK_SAMPLE_DIR="${CMAKE_SOURCE_DIR}/sample-survey"
