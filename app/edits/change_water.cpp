@@ -6,12 +6,8 @@
 namespace edits {
 
 ChangeWater::ChangeWater(open_water::OpenWater& open, const QString& name,
-                         std::vector<water::Part> parts,
-                         const std::function<void(water::Water&)>& change)
-    : QUndoCommand(name), open_(open), parts_(std::move(parts)),
-      other_(water::copyOfParts(*open.water(), parts_)) {
-    change(other_);
-}
+                         std::vector<water::Part> parts, water::Water after)
+    : QUndoCommand(name), open_(open), parts_(std::move(parts)), other_(std::move(after)) {}
 
 void ChangeWater::redo() {
     open_.swapParts(other_, parts_);
@@ -23,13 +19,13 @@ void ChangeWater::undo() {
 
 void change(open_water::OpenWater& open, const QString& name, std::vector<water::Part> parts,
             const std::function<void(water::Water&)>& change) {
-    water::Water before = water::copyOfParts(*open.water(), parts);
+    const water::Water before = water::copyOfParts(*open.water(), parts);
     water::Water after = before;
     change(after);
     if (after == before) {
         return;
     }
-    open.undoStack().push(new ChangeWater(open, name, std::move(parts), change));
+    open.undoStack().push(new ChangeWater(open, name, std::move(parts), std::move(after)));
 }
 
 } // namespace edits

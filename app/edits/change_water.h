@@ -14,10 +14,10 @@ namespace edits {
 /// touches. The other files here each make one kind of act from it.
 class ChangeWater : public QUndoCommand {
 public:
-    /// \param name what the act is called: "Name section". \param change what it does to a copy of
-    /// the parts.
+    /// \param name what the act is called: "Name section". \param after the parts as it leaves
+    /// them.
     ChangeWater(open_water::OpenWater& open, const QString& name, std::vector<water::Part> parts,
-                const std::function<void(water::Water&)>& change);
+                water::Water after);
 
     void redo() override;
     void undo() override;
@@ -28,8 +28,8 @@ private:
     water::Water other_; ///< The parts as they are not at the moment.
 };
 
-/// Makes the change and puts it on the undo stack; nothing happens where the parts come out as they
-/// were.
+/// Makes the change, once, and puts it on the undo stack; nothing happens where the parts come out
+/// as they were.
 void change(open_water::OpenWater& open, const QString& name, std::vector<water::Part> parts,
             const std::function<void(water::Water&)>& change);
 

@@ -62,7 +62,9 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
         running_->setText(part);
         bar_->setValue(static_cast<int>(std::lround(100.0 * share)));
     });
-    connect(&jobs, &jobs::JobRunner::finished, this, [showRunning] { showRunning(false); });
+    // What one job ends with may have started the next already.
+    connect(&jobs, &jobs::JobRunner::finished, this,
+            [&jobs, showRunning] { showRunning(jobs.isBusy()); });
 }
 
 void BottomLine::say(const QString& sentence, bool isWrong) {

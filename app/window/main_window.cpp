@@ -184,9 +184,10 @@ void MainWindow::wireWater() {
     });
     connect(&open_, &OpenWater::derivedChanged, this, &MainWindow::tellDrawn);
     connect(&open_, &OpenWater::plannedChanged, this, &MainWindow::tellPlanned);
+    connect(&open_, &OpenWater::changed, this, &MainWindow::showName);
     connect(&open_, &OpenWater::opened, this, [this] {
         preferences_.addRecentWater(open_.path());
-        setWindowTitle(tr("%1 - Meremark").arg(QString::fromStdString(open_.water()->name)));
+        showName();
         cutMark_.reset();
         side_->showNothing();
         bottom_->say(
@@ -194,6 +195,10 @@ void MainWindow::wireWater() {
                 ? tr("%1 can only be read: nothing you change will be kept.").arg(open_.path())
                 : tr("Opened %1.").arg(open_.path()));
     });
+}
+
+void MainWindow::showName() {
+    setWindowTitle(tr("%1 - Meremark").arg(QString::fromStdString(open_.water()->name)));
 }
 
 void MainWindow::takeContent() {

@@ -62,6 +62,7 @@ private:
     void askFolderToGive();
     void showKeys();
     void showAbout();
+    void showName();
     void takeContent();
     void showCutOfMark();
     void tellDrawn();

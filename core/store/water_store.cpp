@@ -119,7 +119,7 @@ base::Error refusal(FileState state, const std::filesystem::path& path) {
 void prepare(Connection& connection) {
     addSpatialFunctions(connection);
     connection.execute("PRAGMA cache_size = -65536; PRAGMA journal_mode = DELETE;"
-                       "PRAGMA synchronous = FULL");
+                       "PRAGMA synchronous = EXTRA");
 }
 
 } // namespace

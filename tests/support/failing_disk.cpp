@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <limits>
 #include <new>
+#include <utility>
 
 #include <sqlite3.h>
 #include <unistd.h>
@@ -23,6 +24,10 @@ struct State {
     int answer = SQLITE_FULL;
     bool kills = false;
     bool isReadOnly = false;
+    bool isUnreadable = false;
+    bool records = false;
+    std::vector<DiskChange> recorded;
+    int readLocks = 0;
 };
 
 State& disk() {
@@ -33,7 +38,19 @@ State& disk() {
 struct File {
     sqlite3_file head;
     sqlite3_file* real;
+    const char* name; ///< Null for a file that nobody else sees.
 };
+
+void note(DiskChange::Kind kind, const char* name, std::int64_t at = 0, std::string bytes = {},
+          bool syncsFolder = false) {
+    if (disk().records && name != nullptr) {
+        disk().recorded.push_back({kind, name, at, std::move(bytes), syncsFolder});
+    }
+}
+
+const char* nameOf(sqlite3_file* file) {
+    return reinterpret_cast<File*>(file)->name;
+}
 
 sqlite3_file* realOf(sqlite3_file* file) {
     return reinterpret_cast<File*>(file)->real;
@@ -55,10 +72,15 @@ int closeFile(sqlite3_file* file) {
                                              : realOf(file)->pMethods->xClose(realOf(file));
 }
 int readFile(sqlite3_file* file, void* to, int size, sqlite3_int64 at) {
+    if (disk().isUnreadable) {
+        return SQLITE_IOERR_READ;
+    }
     return realOf(file)->pMethods->xRead(realOf(file), to, size, at);
 }
 int writeFile(sqlite3_file* file, const void* from, int size, sqlite3_int64 at) {
     if (passes()) {
+        note(DiskChange::Kind::write, nameOf(file), at,
+             {static_cast<const char*>(from), static_cast<std::size_t>(size)});
         return realOf(file)->pMethods->xWrite(realOf(file), from, size, at);
     }
     if (disk().kills) {
@@ -69,6 +91,7 @@ int writeFile(sqlite3_file* file, const void* from, int size, sqlite3_int64 at) 
 }
 int truncateFile(sqlite3_file* file, sqlite3_int64 size) {
     if (passes()) {
+        note(DiskChange::Kind::truncate, nameOf(file), size);
         return realOf(file)->pMethods->xTruncate(realOf(file), size);
     }
     dieIfAsked();
@@ -76,6 +99,7 @@ int truncateFile(sqlite3_file* file, sqlite3_int64 size) {
 }
 int syncFile(sqlite3_file* file, int flags) {
     if (passes()) {
+        note(DiskChange::Kind::sync, nameOf(file));
         return realOf(file)->pMethods->xSync(realOf(file), flags);
     }
     dieIfAsked();
@@ -85,6 +109,7 @@ int fileSize(sqlite3_file* file, sqlite3_int64* size) {
     return realOf(file)->pMethods->xFileSize(realOf(file), size);
 }
 int lockFile(sqlite3_file* file, int kind) {
+    disk().readLocks += kind == SQLITE_LOCK_SHARED ? 1 : 0;
     return realOf(file)->pMethods->xLock(realOf(file), kind);
 }
 int unlockFile(sqlite3_file* file, int kind) {
@@ -125,12 +150,16 @@ int openFile(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int*
     static const sqlite3_io_methods ours = methods();
     auto* made = reinterpret_cast<File*>(file);
     made->head.pMethods = nullptr;
+    made->name = name;
     made->real = reinterpret_cast<sqlite3_file*>(reinterpret_cast<std::byte*>(file) + sizeof(File));
     if (disk().isReadOnly) {
         if ((flags & SQLITE_OPEN_CREATE) != 0) {
             return SQLITE_CANTOPEN;
         }
         flags = (flags & ~SQLITE_OPEN_READWRITE) | SQLITE_OPEN_READONLY;
+    }
+    if ((flags & SQLITE_OPEN_CREATE) != 0 && name != nullptr && access(name, F_OK) != 0) {
+        note(DiskChange::Kind::create, name);
     }
     const int code = disk().real->xOpen(disk().real, name, made->real, flags, outFlags);
     if (made->real->pMethods != nullptr) {
@@ -141,6 +170,7 @@ int openFile(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int*
 
 int removeFile(sqlite3_vfs*, const char* name, int syncFolder) {
     if (passes()) {
+        note(DiskChange::Kind::remove, name, 0, {}, syncFolder != 0);
         return disk().real->xDelete(disk().real, name, syncFolder);
     }
     dieIfAsked();
@@ -194,6 +224,24 @@ int FailingDisk::changes() const {
 
 void FailingDisk::forbidWriting() {
     disk().isReadOnly = true;
+}
+
+void FailingDisk::forbidReading() {
+    disk().isUnreadable = true;
+}
+
+void FailingDisk::record() {
+    disk().records = true;
+    disk().recorded.clear();
+    disk().readLocks = 0;
+}
+
+const std::vector<DiskChange>& FailingDisk::recorded() const {
+    return disk().recorded;
+}
+
+int FailingDisk::readLocks() const {
+    return disk().readLocks;
 }
 
 } // namespace support

@@ -169,7 +169,7 @@ private:
     }
     [[nodiscard]] std::chrono::month_day dayOfYear() {
         return {std::chrono::month(static_cast<unsigned>(1 + upTo(11))),
-                std::chrono::day(static_cast<unsigned>(1 + upTo(27)))};
+                std::chrono::day(static_cast<unsigned>(1 + upTo(28)))};
     }
     [[nodiscard]] logbook::HouseRules rules() {
         logbook::HouseRules rules;
@@ -189,6 +189,8 @@ private:
         water::Settings settings;
         if (yes()) {
             settings.cell = units::Length::metres(number(0.5, 100.0));
+        }
+        if (yes()) {
             settings.secchi = units::Depth::metres(number(0.1, 40.0));
         }
         std::vector<units::Depth> edges;
@@ -201,16 +203,38 @@ private:
             contours::Bands::make(edges, units::Depth::metres(number(1.0, 30.0))).value();
         settings.sectionArea = units::Area::acres(number(1.0, 100.0));
         settings.weedLeft = number(0.0, 1.0);
-        if (yes()) {
-            settings.structure.fineScale = units::Length::metres(number(3.0, 15.0));
-            settings.structure.broadScale = units::Length::metres(number(20.0, 500.0));
-            settings.structure.dropOffFrom_percent = number(1.0, 200.0);
-        }
-        if (yes()) {
-            settings.structure.highGround = units::Length::metres(number(0.05, 20.0));
-            settings.structure.leastArea = units::Area::hectares(number(0.0, 10.0));
-        }
+        addStructure(settings.structure);
         return settings;
+    }
+    void addStructure(water::StructureChoice& chosen) {
+        if (yes()) {
+            chosen.fineScale = units::Length::metres(number(3.0, 15.0));
+        }
+        if (yes()) {
+            chosen.broadScale = units::Length::metres(number(20.0, 500.0));
+        }
+        if (yes()) {
+            chosen.dropOffFrom_percent = number(1.0, 200.0);
+        }
+        if (yes()) {
+            chosen.highGround = units::Length::metres(number(0.05, 20.0));
+        }
+        if (yes()) {
+            chosen.leastArea = units::Area::hectares(number(0.0, 10.0));
+        }
+    }
+    [[nodiscard]] marks::Tackle tackle() {
+        marks::Tackle tackle;
+        tackle.scope = number(1.5, 10.0);
+        tackle.rods = 1 + upTo(7);
+        tackle.cast = units::Length::feet(number(20.0, 300.0));
+        tackle.boatSpeed = units::Speed::knots(number(0.5, 12.0));
+        tackle.boatLength = units::Length::metres(number(2.0, 12.0));
+        tackle.bowHeight = units::Length::metres(number(0.0, 2.0));
+        tackle.bowRope = units::Length::metres(number(5.0, 200.0));
+        tackle.sternRope = units::Length::metres(number(5.0, 200.0));
+        tackle.overDepth = units::Length::feet(number(0.0, 9.0));
+        return tackle;
     }
     [[nodiscard]] marks::Plan plan() {
         marks::Plan plan;
@@ -222,13 +246,11 @@ private:
         plan.day.levelChange = units::Length::metres(number(-3.0, 3.0));
         if (yes()) {
             plan.day.waterTemperature = units::Temperature::fahrenheit(number(32.0, 80.0));
+        }
+        if (yes()) {
             plan.launch = place();
         }
-        plan.tackle.scope = number(1.5, 10.0);
-        plan.tackle.rods = 1 + upTo(7);
-        plan.tackle.cast = units::Length::feet(number(20.0, 300.0));
-        plan.tackle.boatSpeed = units::Speed::knots(number(0.5, 12.0));
-        plan.tackle.bowRope = units::Length::metres(number(5.0, 200.0));
+        plan.tackle = tackle();
         for (const marks::FactorKind kind : marks::allFactorKinds) {
             plan.weights.set(kind, number(0.0, 3.0));
         }
@@ -265,6 +287,8 @@ private:
         stay.note = text();
         if (yes()) {
             stay.conditions.windFrom = units::Bearing::degrees(number(0.0, 360.0));
+        }
+        if (yes()) {
             stay.conditions.waterTemperature = units::Temperature::celsius(number(0.0, 25.0));
         }
         if (yes()) {

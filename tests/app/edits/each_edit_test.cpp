@@ -1,0 +1,335 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every act does what its name says to just the members that it is about, in memory and in the
+// file, and can be undone and done again.
+#include "app/edits/add_lead_line.h"
+#include "app/edits/add_stays.h"
+#include "app/edits/add_survey_day.h"
+#include "app/edits/add_weed_notes.h"
+#include "app/edits/agree_delay.h"
+#include "app/edits/agree_offset.h"
+#include "app/edits/change_facts.h"
+#include "app/edits/change_lead_line.h"
+#include "app/edits/change_settings.h"
+#include "app/edits/change_stay.h"
+#include "app/edits/change_survey_day.h"
+#include "app/edits/pin_mark.h"
+#include "app/edits/remove_lead_line.h"
+#include "app/edits/remove_stay.h"
+#include "app/edits/remove_survey_day.h"
+#include "app/edits/remove_weed_note.h"
+#include "app/edits/set_aside_soundings.h"
+#include "app/edits/set_house_rules.h"
+#include "app/edits/set_plan.h"
+#include "app/edits/unpin_mark.h"
+#include "tests/app/edits/edit_case.h"
+
+namespace {
+
+using edit_case::Edits;
+using edit_case::OpenWater;
+using edit_case::Part;
+using edit_case::Water;
+using logbook::FishId;
+using logbook::StayId;
+using soundings::LeadLineId;
+using soundings::SurveyDayId;
+using weed::WeedNoteId;
+
+const geo::LonLat newPlace{3.108, 55.204};
+
+TEST_F(Edits, OfTheLeadLine) {
+    const soundings::LeadLineSounding fresh{
+        {}, newPlace, units::Depth::metres(5.0), soundings::Bottom::gravel};
+    // One that is there already, under another number.
+    soundings::LeadLineSounding known = open_.water()->leadLine[1];
+    known.id = LeadLineId(77);
+    soundings::LeadLineSounding deeper = fresh;
+    deeper.depth = units::Depth::metres(5.5);
+    check({"Bring in lead line",
+           {Part::leadLine},
+           [&](OpenWater& open) {
+               edits::addLeadLine(open, {fresh, known, fresh, deeper});
+           },
+           [&](Water& water) {
+               water.leadLine.push_back(fresh);
+               water.leadLine.back().id = LeadLineId(52);
+               water.leadLine.push_back(deeper);
+               water.leadLine.back().id = LeadLineId(53);
+           }});
+    checkIdle("known", [&](OpenWater& open) { edits::addLeadLine(open, {known}); });
+    deeper.id = LeadLineId(22);
+    check({"Change sounding by lead line",
+           {Part::leadLine},
+           [&](OpenWater& open) { edits::changeLeadLine(open, deeper); },
+           [&](Water& water) { water.leadLine[1] = deeper; }});
+    deeper.id = LeadLineId(99);
+    checkIdle("nobody's", [&](OpenWater& open) { edits::changeLeadLine(open, deeper); });
+    check({"Remove sounding by lead line",
+           {Part::leadLine},
+           [](OpenWater& open) { edits::removeLeadLine(open, LeadLineId(21)); },
+           [](Water& water) { water.leadLine.erase(water.leadLine.begin()); }});
+    checkIdle("none", [](OpenWater& open) { edits::removeLeadLine(open, LeadLineId(31)); });
+}
+
+TEST_F(Edits, OfWeedNotes) {
+    const weed::WeedNote fresh{{}, newPlace, weed::Growth::thick, units::Length::metres(0.5)};
+    weed::WeedNote known = open_.water()->weedNotes[0];
+    known.id = WeedNoteId(77);
+    check({"Note weed",
+           {Part::weedNotes},
+           [&](OpenWater& open) {
+               edits::addWeedNotes(open, {known, fresh, fresh});
+           },
+           [&](Water& water) {
+               water.weedNotes.push_back(fresh);
+               water.weedNotes.back().id = WeedNoteId(52);
+           }});
+    checkIdle("known", [&](OpenWater& open) { edits::addWeedNotes(open, {known}); });
+    check({"Remove weed note",
+           {Part::weedNotes},
+           [](OpenWater& open) { edits::removeWeedNote(open, WeedNoteId(31)); },
+           [](Water& water) { water.weedNotes.clear(); }});
+    checkIdle("none", [](OpenWater& open) { edits::removeWeedNote(open, WeedNoteId(21)); });
+}
+
+TEST_F(Edits, OfSurveyDays) {
+    soundings::SurveyDay third;
+    third.name = "third";
+    third.soundings.assign(2, {{3.105, 55.203}, units::Depth::metres(4.0), std::nullopt});
+    check({"Bring in third",
+           {Part::days},
+           [&](OpenWater& open) { EXPECT_TRUE(edits::addSurveyDay(open, third).has_value()); },
+           [&](Water& water) {
+               water.days.push_back(third);
+               water.days.back().id = SurveyDayId(52);
+           }});
+    check({"Remove survey day",
+           {Part::days},
+           [](OpenWater& open) { edits::removeSurveyDay(open, SurveyDayId(8)); },
+           [](Water& water) { water.days.erase(water.days.begin()); }});
+    check({"Set draft",
+           {Part::days},
+           [](OpenWater& open) {
+               edits::changeSurveyDay(open, "Set draft", SurveyDayId(3),
+                                      [](soundings::SurveyDay& day) {
+                                          day.sounder.draft = units::Depth::metres(0.4);
+                                      });
+           },
+           [](Water& water) { water.days[1].sounder.draft = units::Depth::metres(0.4); }});
+    checkIdle("none", [](OpenWater& open) {
+        edits::changeSurveyDay(open, "Set draft", SurveyDayId(21),
+                               [](soundings::SurveyDay& day) { day.name = "other"; });
+        edits::removeSurveyDay(open, SurveyDayId(21));
+    });
+}
+
+TEST_F(Edits, OfOffsetsAndDelaysAgreedAndTakenBack) {
+    check({"Take out delay",
+           {Part::days},
+           [](OpenWater& open) { edits::agreeDelay(open, SurveyDayId(3), -1.5); },
+           [](Water& water) { water.days[1].agreedDelay_s = -1.5; }});
+    check({"Tie survey day",
+           {Part::days},
+           [](OpenWater& open) {
+               edits::agreeOffset(open, SurveyDayId(8), units::Length::metres(-0.12));
+           },
+           [](Water& water) { water.days[0].agreedOffset = units::Length::metres(-0.12); }});
+    Water agreed = full();
+    for (soundings::SurveyDay& day : agreed.days) {
+        day.agreedDelay_s = 1.0;
+        day.agreedOffset = units::Length::metres(0.25);
+    }
+    fillWith(agreed);
+    check({"Take back delay",
+           {Part::days},
+           [](OpenWater& open) { edits::agreeDelay(open, SurveyDayId(8), std::nullopt); },
+           [](Water& water) { water.days[0].agreedDelay_s.reset(); }});
+    check({"Untie survey day",
+           {Part::days},
+           [](OpenWater& open) { edits::agreeOffset(open, SurveyDayId(3), std::nullopt); },
+           [](Water& water) { water.days[1].agreedOffset.reset(); }});
+}
+
+TEST_F(Edits, OfSoundingsSetAside) {
+    using Positions = std::vector<std::size_t>;
+    check({"Set soundings aside",
+           {Part::days},
+           [](OpenWater& open) {
+               edits::setAsideSoundings(open, {{}, {0, 2, 4}});
+           },
+           [](Water& water) {
+               water.days[1].setAsideByHand = Positions{0, 1, 2, 4};
+               water.days[1].keptByHand = Positions{5};
+           }});
+    check({"Set soundings aside",
+           {Part::days},
+           [](OpenWater& open) { edits::setAsideSoundings(open, {{5}}); },
+           [](Water& water) {
+               water.days[0].setAsideByHand = Positions{1, 4, 5};
+               water.days[0].keptByHand = Positions{2};
+           }});
+    checkIdle("aside already", [](OpenWater& open) {
+        edits::setAsideSoundings(open, {{1, 4}, {4}, {0}});
+    });
+}
+
+TEST_F(Edits, OfTheLog) {
+    logbook::Stay between;
+    between.start = units::Moment(std::chrono::hours(15));
+    between.end = between.start + std::chrono::hours(1);
+    between.runs.resize(2);
+    between.runs[1].time = between.start;
+    logbook::Stay first = between;
+    first.start = units::Moment(std::chrono::hours(5));
+    first.runs.resize(1);
+    check({"Bring in log",
+           {Part::log},
+           [&](OpenWater& open) {
+               EXPECT_EQ(edits::addStays(open, "Bring in log", {between, first}), StayId(52));
+           },
+           [&](Water& water) {
+               between.id = StayId(52);
+               between.runs[0].id = FishId(53);
+               between.runs[1].id = FishId(54);
+               first.id = StayId(55);
+               first.runs[0].id = FishId(56);
+               water.log = {first, water.log[0], between, water.log[1]};
+           }});
+    checkIdle("none", [](OpenWater& open) {
+        EXPECT_FALSE(edits::addStays(open, "Bring in log", {}).isGiven());
+        edits::removeStay(open, StayId(51));
+        edits::changeStay(open, "Change stay", StayId(51),
+                          [](logbook::Stay& stay) { stay.rods = 3; });
+    });
+    check({"Remove stay",
+           {Part::log},
+           [](OpenWater& open) { edits::removeStay(open, StayId(41)); },
+           [](Water& water) { water.log.erase(water.log.begin()); }});
+}
+
+TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
+    check({"Add fish",
+           {Part::log},
+           [](OpenWater& open) {
+               edits::changeStay(open, "Add fish", StayId(42), [](logbook::Stay& stay) {
+                   logbook::Fish later;
+                   later.time = stay.start + std::chrono::minutes(90);
+                   logbook::Fish earlier;
+                   earlier.time = stay.start + std::chrono::minutes(30);
+                   stay.runs.push_back(later);
+                   stay.runs.push_back(earlier);
+               });
+           },
+           [](Water& water) {
+               logbook::Stay& stay = water.log[1];
+               const logbook::Fish known = stay.runs[0];
+               stay.runs.assign(3, logbook::Fish());
+               stay.runs[0].id = FishId(53);
+               stay.runs[0].time = stay.start + std::chrono::minutes(30);
+               stay.runs[1] = known;
+               stay.runs[2].id = FishId(52);
+               stay.runs[2].time = stay.start + std::chrono::minutes(90);
+           }});
+    check({"Change times",
+           {Part::log},
+           [](OpenWater& open) {
+               edits::changeStay(open, "Change times", StayId(42), [](logbook::Stay& stay) {
+                   stay.start = units::Moment(std::chrono::hours(1));
+               });
+           },
+           [](Water& water) {
+               std::swap(water.log[0], water.log[1]);
+               water.log[0].start = units::Moment(std::chrono::hours(1));
+           }});
+}
+
+TEST_F(Edits, OfFactsSettingsRulesAndPlan) {
+    check({"Set level",
+           {Part::facts, Part::plan},
+           [](OpenWater& open) {
+               edits::changeFacts(open, "Set level", [](Water& water) {
+                   water.chartLevel = units::WaterLevel::metresOnGauge(1.5);
+                   water.plan.day.levelChange = units::Length::metres(0.25);
+                   water.name = "Other";
+                   water.places.push_back({"jetty", newPlace});
+               });
+           },
+           [](Water& water) {
+               water.chartLevel = units::WaterLevel::metresOnGauge(1.5);
+               water.plan.day.levelChange = units::Length::metres(0.25);
+               water.name = "Other";
+               water.places.push_back({"jetty", newPlace});
+           }});
+    check({"Set cell",
+           {Part::facts},
+           [](OpenWater& open) {
+               EXPECT_TRUE(edits::changeSettings(open, "Set cell", [](water::Settings& settings) {
+                               settings.cell = units::Length::metres(2.5);
+                           }).has_value());
+           },
+           [](Water& water) { water.settings.cell = units::Length::metres(2.5); }});
+    logbook::HouseRules rules;
+    rules.rodLimit = 2;
+    rules.notes = {"barbless"};
+    check({"Set house rules",
+           {Part::houseRules},
+           [&](OpenWater& open) { edits::setHouseRules(open, rules); },
+           [&](Water& water) { water.houseRules = rules; }});
+    check({"Set wind",
+           {Part::plan},
+           [](OpenWater& open) {
+               edits::setPlan(open, "Set wind", [](marks::Plan& plan) {
+                   plan.day.wind.from = units::Bearing::degrees(240.0);
+               });
+           },
+           [](Water& water) { water.plan.day.wind.from = units::Bearing::degrees(240.0); }});
+    checkIdle("out of range", [](OpenWater& open) {
+        const auto set = edits::changeSettings(open, "Set cell", [](water::Settings& settings) {
+            settings.cell = units::Length::metres(0.4);
+        });
+        ASSERT_FALSE(set.has_value());
+        EXPECT_EQ(set.error().kind, base::ErrorKind::wrongUse);
+        water::Settings wrong;
+        wrong.cell = units::Length::metres(0.4);
+        EXPECT_EQ(set.error().what, water::problemsIn(wrong).front());
+    });
+}
+
+TEST_F(Edits, OfPinnedMarks) {
+    const geo::LonLat second = open_.water()->pinnedMarks[1].place;
+    check({"Pin mark",
+           {Part::plan},
+           [](OpenWater& open) {
+               edits::pinMark(open, newPlace, {"third", newPlace});
+           },
+           [](Water& water) {
+               water.pinnedMarks.push_back({"third", newPlace});
+           }});
+    check({"Pin mark",
+           {Part::plan},
+           [&](OpenWater& open) {
+               edits::pinMark(open, second, {"moved", newPlace});
+           },
+           [](Water& water) {
+               water.pinnedMarks[1] = {"moved", newPlace};
+           }});
+    check({"Unpin mark",
+           {Part::plan},
+           [&](OpenWater& open) { edits::unpinMark(open, second); },
+           [](Water& water) { water.pinnedMarks.pop_back(); }});
+    checkIdle("none", [](OpenWater& open) { edits::unpinMark(open, newPlace); });
+}
+
+TEST_F(Edits, AreUndoneOneByOneInTheOrderInWhichTheyWereMade) {
+    const Water before = *open_.water();
+    edits::unpinMark(open_, before.pinnedMarks[0].place);
+    const Water between = *open_.water();
+    edits::removeStay(open_, StayId(42));
+    open_.undoStack().undo();
+    EXPECT_TRUE(*open_.water() == between);
+    open_.undoStack().undo();
+    EXPECT_TRUE(*open_.water() == before);
+    EXPECT_TRUE(inFile() == before);
+}
+
+} // namespace

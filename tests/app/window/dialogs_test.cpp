@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The dialogs behind the menus, answered as a hand would.
+#include "tests/app/window/window_case.h"
+#include "tests/support/desk_bowl.h"
+
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPlainTextEdit>
+#include <QTimer>
+
+#include <functional>
+
+namespace {
+
+using window_case::Window;
+
+class Dialogs : public Window {
+protected:
+    void SetUp() override {
+        Window::SetUp();
+        QApplication::setAttribute(Qt::AA_DontUseNativeDialogs);
+    }
+    /// Chooses the act and answers the dialog that it opens.
+    template <class Dialog>
+    void answer(const QString& act, const std::function<void(Dialog&)>& answered) {
+        bool wasThere = false;
+        QTimer asking;
+        QObject::connect(&asking, &QTimer::timeout, [&] {
+            if (auto* dialog = qobject_cast<Dialog*>(QApplication::activeModalWidget())) {
+                asking.stop();
+                wasThere = true;
+                answered(*dialog);
+            }
+        });
+        asking.start(0);
+        action(act).trigger();
+        EXPECT_TRUE(wasThere) << act.toStdString();
+    }
+    void choose(const QString& act, const QString& path) {
+        answer<QFileDialog>(act, [&](QFileDialog& dialog) {
+            dialog.setDirectory(QFileInfo(path).path());
+            dialog.findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))
+                ->setText(QFileInfo(path).fileName());
+            static_cast<QDialog&>(dialog).setResult(QDialog::Accepted);
+            QMetaObject::invokeMethod(&dialog, "accept");
+        });
+    }
+};
+
+TEST_F(Dialogs, MakeANewWaterUnderTheNameThatWasGiven) {
+    choose("New water...", folder_.filePath("Heron Bay"));
+    EXPECT_EQ(open().path(), folder_.filePath("Heron Bay.gpkg"));
+    EXPECT_EQ(open().water()->name, "Heron Bay");
+    choose("New water...", folder_.filePath("St. Mary.gpkg"));
+    EXPECT_EQ(open().path(), folder_.filePath("St. Mary.gpkg"));
+    EXPECT_EQ(open().water()->name, "St. Mary");
+    answer<QFileDialog>("New water...", [](QFileDialog& dialog) { dialog.reject(); });
+    EXPECT_EQ(open().water()->name, "St. Mary");
+}
+
+TEST_F(Dialogs, OpenTheWaterThatWasChosen) {
+    const QString path = folder_.filePath("first.gpkg");
+    choose("New water...", path);
+    choose("New water...", folder_.filePath("second.gpkg"));
+    choose("Open water...", path);
+    EXPECT_EQ(open().path(), path);
+    answer<QFileDialog>("Open water...", [](QFileDialog& dialog) { dialog.reject(); });
+    EXPECT_EQ(open().path(), path);
+}
+
+TEST_F(Dialogs, GiveEverythingInTheFolderThatWasChosen) {
+    ASSERT_TRUE(open().create(folder_.filePath("bowl.gpkg"), "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    const QString given = folder_.filePath("given");
+    ASSERT_TRUE(QDir().mkpath(given));
+    choose("Give in open formats...", given);
+    open().jobs().finishAll();
+    EXPECT_EQ(said(), "Given in open formats in " + given + ".");
+    EXPECT_FALSE(isWrong());
+    EXPECT_GT(QDir(given).entryList(QDir::Files).size(), 3);
+}
+
+TEST_F(Dialogs, SayWhatTheProgramIsAndIsNot) {
+    answer<QMessageBox>("About Meremark", [](QMessageBox& box) {
+        EXPECT_TRUE(
+            box.text().contains("Not for navigation. Local rules and the fishery's staff go "
+                                "first."));
+        EXPECT_TRUE(box.text().contains("GPL-3.0-or-later"));
+        box.reject();
+    });
+    answer<QDialog>("Keys and files", [](QDialog& page) {
+        EXPECT_EQ(page.windowTitle(), "Keys and files");
+        const auto* body = page.findChild<QPlainTextEdit*>();
+        ASSERT_NE(body, nullptr);
+        EXPECT_TRUE(body->isReadOnly());
+        QFile keys(QStringLiteral(MEREMARK_SOURCE_DIR "/resources/help/keys.txt"));
+        ASSERT_TRUE(keys.open(QIODevice::ReadOnly));
+        EXPECT_EQ(body->toPlainText().trimmed(), QString::fromUtf8(keys.readAll()).trimmed());
+        page.reject();
+    });
+}
+
+TEST_F(Window, LooksLikePaperAndInk) {
+    const QString sheet = qApp->styleSheet();
+    EXPECT_FALSE(sheet.isEmpty());
+    EXPECT_FALSE(sheet.contains("@ink") || sheet.contains("@faint") || sheet.contains("@sand") ||
+                 sheet.contains("@paper") || sheet.contains("@card") || sheet.contains("@rust") ||
+                 sheet.contains("@plum"));
+    const chart::Palette& p = chart::Palette::screen();
+    EXPECT_TRUE(sheet.contains("QLabel#said[wrong=\"true\"] { color: " + p.rust.name()));
+    EXPECT_TRUE(sheet.contains("QLabel#waterName { font-size: 15pt; font-weight: 600; color: " +
+                               p.ink.name()));
+    const QPalette palette = QApplication::palette();
+    EXPECT_EQ(palette.color(QPalette::WindowText), p.ink);
+    EXPECT_EQ(palette.color(QPalette::Text), p.ink);
+    EXPECT_EQ(palette.color(QPalette::Window), p.card);
+    EXPECT_EQ(palette.color(QPalette::Base), p.card);
+    EXPECT_EQ(palette.color(QPalette::Disabled, QPalette::Text), p.faintInk);
+    EXPECT_EQ(palette.color(QPalette::HighlightedText), p.card);
+    EXPECT_EQ(palette.color(QPalette::Highlight), p.ink);
+}
+
+} // namespace
