@@ -36,7 +36,7 @@ std::optional<int> markAt(const ChartContent& content, const ViewFrame& view, QP
     double least = ringRadius(1.0) + slack;
     for (const auto& [rank, ring] : ringsOf(content.planned->marks, view, 1.0)) {
         const double toPlace =
-            isNear(view, 1.0) ? apart(ring.place, pixel) : 2.0 * least; // the boat itself
+            isNear(view, 1.0) ? apart(ring.place, pixel) : 1e9; // the boat itself
         const double distance = std::min(apart(ring.middle, pixel), toPlace);
         if (distance <= least) {
             least = distance;

@@ -40,7 +40,7 @@ std::string plain(std::string_view raw) {
 }
 
 FileContent contentOfJson(std::string_view text) {
-    if (holdsAny<3>(text, {"\"rod_limit\"", "\"season\"", "\"closed_water\""})) {
+    if (holdsAny<3>(text, {"\"rods_per_boat\"", "\"season\"", "\"closed_waters\""})) {
         return FileContent::houseRules;
     }
     if (holdsAny<2>(text, {"\"feature", "\"coordinates\""})) {

@@ -120,8 +120,8 @@ private:
             tr("Sounder's speed"),
             tr("Speed of sound that the sounder reckons with; 1500 m/s unless its manual says "
                "otherwise"),
-            {}, tr("a speed from 1300 to 1700 m/s"), [](const QString& text, SurveyDay& day) {
-                const auto speed = wording::speedTyped(text, preferences::UnitSystem::metric);
+            {}, tr("a speed from 1300 to 1700 m/s"), [units](const QString& text, SurveyDay& day) {
+                const auto speed = wording::soundSpeedTyped(text, units());
                 day.sounder.assumedSoundSpeed = speed.value_or(units::Speed());
                 return speed && speed->inMetresPerSecond() >= 1300.0 &&
                        speed->inMetresPerSecond() <= 1700.0;

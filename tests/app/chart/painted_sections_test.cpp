@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Weed and sections as they are painted, and where.
+#include "tests/app/support/recorded.h"
+#include "tests/app/support/star_water.h"
+
+#include <cmath>
+
+#include <gtest/gtest.h>
+
+namespace {
+
+using chart::ChartContent;
+using chart::LayerKind;
+using chart::Palette;
+using chart::ViewFrame;
+using geo::WaterPoint;
+using support::Drawn;
+using support::Recorded;
+
+const QSize page(900, 700);
+
+double apart(QPointF a, QPointF b) {
+    return std::hypot(a.x() - b.x(), a.y() - b.y());
+}
+
+ChartContent only(LayerKind kind) {
+    ChartContent content = support::starContent();
+    content.shown = {kind};
+    return content;
+}
+
+TEST(WeedPainted, ReedsGrowWhereWeedIsMoreLikelyThanNotAndOnlyInTheWater) {
+    const ChartContent content = only(LayerKind::weed);
+    const ViewFrame view = chart::wholeWater(content, page);
+    Recorded drawn(page);
+    support::paintOn(drawn, content, view);
+    const auto thick = drawn.strokes(Palette::screen().reed, 1.25);
+    ASSERT_GT(thick.size(), 10U);
+    EXPECT_TRUE(drawn.strokes(Palette::screen().reed, 0.9).empty()) << "likely at nine in ten";
+    for (const Drawn& reed : thick) {
+        const auto points = reed.points();
+        const WaterPoint foot = view.toWater(points[4]); // of the blade in the middle
+        EXPECT_GT(foot.x_m, 245.0);
+        EXPECT_TRUE(content.derived.outline->contains(foot));
+    }
+}
+
+TEST(SectionsPainted, AreNamedWithTheirRatesOrThatTheyWereNotFished) {
+    ChartContent content = only(LayerKind::sections);
+    auto rates = std::make_shared<rates::RateTable>();
+    rates->rows.resize(2);
+    rates->rows[0].name = "Kiln Bay";
+    rates->rows[0].rate = rates::Rate{};
+    rates->rows[0].rate->per10RodHours = 1.4;
+    rates->rows[0].rate->low = 0.6;
+    rates->rows[0].rate->high = 2.9;
+    rates->rows[1].name = "Long Bar";
+    content.sectionRates = rates;
+    content.selectedSection = 2;
+    const ViewFrame view = chart::wholeWater(content, page);
+    Recorded drawn(page);
+    support::paintOn(drawn, content, view);
+    const auto& all = content.derived.sections->sections;
+    const auto rate = drawn.texts("1.4 (0.6 to 2.9)");
+    ASSERT_EQ(rate.size(), 1U);
+    EXPECT_LT(apart(rate[0].at, view.toScreen(all[1].middle)), 45.0);
+    EXPECT_EQ(drawn.texts("not fished").size(), all.size() - 1);
+    for (const sections::Section& section : all) {
+        const auto name = drawn.texts(QString::fromStdString(section.name));
+        ASSERT_EQ(name.size(), 1U) << section.name;
+        EXPECT_LT(apart(name[0].at, view.toScreen(section.middle)), 35.0) << section.name;
+        EXPECT_EQ(name[0].colour.rgb() == Palette::screen().rust.rgb(), section.name == "Long Bar");
+    }
+    const auto chosen = drawn.strokes(Palette::screen().rust, 2.6);
+    ASSERT_EQ(chosen.size(), 1U);
+    EXPECT_TRUE(chosen[0].path.contains(view.toScreen(all[2].middle)));
+}
+
+} // namespace

@@ -1,0 +1,300 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Lines to sound, and the check by lines held out, against the same sums done once more.
+#include "core/surface/check_by_lines.h"
+#include "core/surface/propose_lines.h"
+#include "core/surface/solver/gain_map.h"
+#include "core/surface/solver/held_out.h"
+#include "core/surface/solver/spikes.h"
+#include "core/surface/solver/trip_order.h"
+#include "tests/core/surface/tracks.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace {
+
+using surface::DrawnWater;
+using surface::LineSettings;
+using surface::SurveyTrip;
+using surface::solver::GainMap;
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using units::Length;
+
+/// An open rectangle of 600 by 300 m in cells of 10 m: sounded in the west, the half-width growing
+/// evenly from 0.2 m there to 2.6 m in the east.
+DrawnWater halfKnown(const support::MadeUpWater& water) {
+    DrawnWater drawn;
+    drawn.mask = water.mask;
+    drawn.depth = water.depth;
+    const grid::GridFrame& frame = water.depth.frame();
+    grid::Grid<float> halfWidth_m(frame, NAN);
+    grid::Grid<surface::TrustName> names(frame, surface::TrustName::guess);
+    for (std::size_t i = 0; i < frame.size(); ++i) {
+        const double x_m = frame.centre(frame.cellAt(i)).x_m;
+        if (water.depth.has(i)) {
+            const double off_m = std::max(x_m + 250.0, 0.0);
+            halfWidth_m[i] = static_cast<float>(0.2 + 0.0044 * off_m);
+            names[i] = off_m > 0.0 ? surface::TrustName::inferred : surface::TrustName::sounded;
+        }
+    }
+    drawn.trust = surface::TrustGrid(std::move(halfWidth_m), std::move(names));
+    return drawn;
+}
+
+class LinesExactly : public testing::Test {
+protected:
+    base::Result<SurveyTrip> proposed() {
+        return surface::proposeLines(drawn_, water_.outline, settings_, silent_);
+    }
+    const support::MadeUpWater water_ = support::madeUpWater(
+        {{support::rectangle(-300.0, -150.0, 300.0, 150.0), {}}},
+        [](geo::WaterPoint) { return 4.0; }, 10.0);
+    DrawnWater drawn_ = halfKnown(water_);
+    LineSettings settings_{.launch = {-290.0, 0.0}, .time = std::chrono::minutes(40)};
+    base::Progress silent_;
+};
+
+TEST_F(LinesExactly, ABlockGainsWhatALineNearerThanWhatIsKnownBringsDown) {
+    const GainMap map(drawn_, water_.outline);
+    for (const GainMap::Block& block : map.blocks()) {
+        EXPECT_EQ(map.gainOf_m3(block, block.known_m), 0.0);
+        EXPECT_NEAR(map.gainOf_m3(block, 0.25 * block.known_m),
+                    0.75 * block.area_m2 * (block.halfWidth_m - 0.2), 1e-3);
+        const double shore_m = water_.outline.distanceToShore_m(block.middle);
+        EXPECT_LE(block.known_m, std::max(1.0, shore_m + 8.0) + 1e-9);
+    }
+    const auto east = std::ranges::max_element(map.blocks(), {}, [](const GainMap::Block& block) {
+        return block.middle.x_m - std::abs(block.middle.y_m);
+    });
+    EXPECT_NEAR(east->halfWidth_m, 0.2 + 0.0044 * (east->middle.x_m + 250.0), 0.03);
+    GainMap taken = map;
+    const geo::WaterPoint start{100.0, -100.0};
+    const geo::WaterPoint end{100.0, 100.0};
+    taken.take(start, end);
+    double before_m3 = 0.0;
+    double after_m3 = 0.0;
+    double area_m2 = 0.0;
+    for (std::size_t i = 0; i < map.blocks().size(); ++i) {
+        const GainMap::Block& block = map.blocks()[i];
+        const double near_m =
+            std::max(1.0, surface::solver::distanceToPiece_m(block.middle, start, end));
+        before_m3 += block.area_m2 * block.halfWidth_m;
+        after_m3 += block.area_m2 * taken.blocks()[i].halfWidth_m;
+        area_m2 += block.area_m2;
+        EXPECT_NEAR(taken.blocks()[i].known_m, std::min(near_m, block.known_m), 1e-9);
+    }
+    EXPECT_NEAR(before_m3 - after_m3, map.gainOf_m3(start, end), 0.05 * map.gainOf_m3(start, end));
+    EXPECT_NEAR(map.meanHalfWidth_m(), before_m3 / area_m2, 1e-9);
+    EXPECT_NEAR(area_m2, 180000.0, 300.0);
+}
+
+TEST_F(LinesExactly, EveryFigureOfATripIsThatOfItsLinesInTheirOrder) {
+    const SurveyTrip trip = proposed().value();
+    ASSERT_GE(trip.lines.size(), 2U);
+    GainMap map(drawn_, water_.outline);
+    EXPECT_NEAR(trip.meanHalfWidthBefore.inMetres(), map.meanHalfWidth_m(), 1e-9);
+    double way_m = 0.0;
+    geo::WaterPoint at = settings_.launch;
+    for (const surface::SurveyLine& line : trip.lines) {
+        const double length_m = geo::distance_m(line.start, line.end);
+        EXPECT_NEAR(line.length.inMetres(), length_m, 1e-9);
+        EXPECT_NEAR(line.gain_m3, map.gainOf_m3(line.start, line.end), 1e-6);
+        EXPECT_NEAR(line.gainPerMetre_m2, line.gain_m3 / length_m, 1e-9);
+        EXPECT_EQ(line.duration.count(), std::llround(length_m / 1.5));
+        map.take(line.start, line.end);
+        way_m += geo::distance_m(at, line.start) + length_m;
+        at = line.end;
+        for (const geo::WaterPoint p : {line.start, line.end}) {
+            EXPECT_GE(water_.outline.distanceToShore_m(p), 5.0 - 1e-9);
+        }
+    }
+    way_m += geo::distance_m(at, settings_.launch);
+    EXPECT_NEAR(trip.meanHalfWidthAfter.inMetres(), map.meanHalfWidth_m(), 1e-9);
+    EXPECT_GE(trip.distance.inMetres(), way_m - 1e-6) << "back to the launch too";
+    EXPECT_LE(trip.distance.inMetres(), 1.1 * way_m) << "straight over open water";
+    EXPECT_EQ(trip.duration.count(), std::llround(trip.distance.inMetres() / 1.5));
+    EXPECT_LE(trip.duration, settings_.time);
+}
+
+TEST_F(LinesExactly, TwiceTheSpeedReachesAsFarAsTwiceTheTime) {
+    settings_.speed = units::Speed::metresPerSecond(3.0);
+    settings_.time = std::chrono::minutes(20);
+    const SurveyTrip fast = proposed().value();
+    settings_.speed = units::Speed::metresPerSecond(1.5);
+    settings_.time = std::chrono::minutes(40);
+    const SurveyTrip slow = proposed().value();
+    EXPECT_NEAR(fast.distance.inMetres(), slow.distance.inMetres(), 1e-6);
+    EXPECT_NEAR(2.0 * static_cast<double>(fast.duration.count()),
+                static_cast<double>(slow.duration.count()), 2.0);
+}
+
+TEST_F(LinesExactly, KeepAsFarOffTheShoreAsAskedAndAreNoShorterThanAsked) {
+    settings_.offShore = Length::metres(40.0);
+    settings_.shortest = Length::metres(150.0);
+    const SurveyTrip trip = proposed().value();
+    for (const surface::SurveyLine& line : trip.lines) {
+        EXPECT_GE(line.length.inMetres(), 0.98 * 150.0);
+        for (const double t : {0.0, 0.3, 0.7, 1.0}) {
+            EXPECT_GE(
+                water_.outline.distanceToShore_m({std::lerp(line.start.x_m, line.end.x_m, t),
+                                                  std::lerp(line.start.y_m, line.end.y_m, t)}),
+                40.0 - 1e-6);
+        }
+    }
+}
+
+TEST_F(LinesExactly, TheLaunchMayLieTwoHundredMetresFromTheWaterAndNoFarther) {
+    settings_.launch = {-490.0, 0.0};
+    EXPECT_TRUE(proposed());
+    settings_.launch = {-515.0, 0.0};
+    const auto far = proposed();
+    ASSERT_FALSE(far);
+    EXPECT_EQ(far.error().kind, base::ErrorKind::unusableInput);
+    EXPECT_THAT(far.error().what, HasSubstr("farther than 200 m"));
+}
+
+TEST(LineSettingsRules, AreTakenWithinTheirRangesAndNamedBeyond) {
+    struct Case {
+        const char* says;
+        void (*set)(LineSettings&, double);
+        double low;
+        double high;
+        double step;
+    };
+    const std::vector<Case> cases{
+        {"the time", [](auto& s, double v) { s.time = std::chrono::minutes(static_cast<int>(v)); },
+         5.0, 1440.0, 1.0},
+        {"the speed", [](auto& s, double v) { s.speed = units::Speed::metresPerSecond(v); }, 0.2,
+         5.0, 0.01},
+        {"the shortest", [](auto& s, double v) { s.shortest = Length::metres(v); }, 10.0, 5000.0,
+         0.1},
+        {"1 to 100 lines", [](auto& s, double v) { s.mostLines = static_cast<int>(v); }, 1.0, 100.0,
+         1.0},
+        {"off the shore", [](auto& s, double v) { s.offShore = Length::metres(v); }, 0.0, 200.0,
+         0.1}};
+    EXPECT_THAT(surface::problemsIn(LineSettings()), IsEmpty());
+    for (const Case& c : cases) {
+        for (const double v : {c.low, c.high}) {
+            LineSettings settings;
+            c.set(settings, v);
+            EXPECT_THAT(surface::problemsIn(settings), IsEmpty()) << c.says;
+        }
+        for (const double v : {c.low - c.step, c.high + c.step}) {
+            LineSettings settings;
+            c.set(settings, v);
+            EXPECT_THAT(surface::problemsIn(settings), ElementsAre(HasSubstr(c.says)));
+        }
+    }
+    LineSettings nowhere;
+    nowhere.launch.y_m = NAN;
+    EXPECT_THAT(surface::problemsIn(nowhere), ElementsAre(HasSubstr("launch")));
+}
+
+/// Blocks of 10 m, all water, for ways that are straight.
+TEST(RoundTripOrder, CountsEveryWayAndTakesALineOutAgain) {
+    const grid::Mask mask =
+        grid::Mask::from(grid::Grid<std::uint8_t>(grid::GridFrame(0.0, 400.0, 10.0, 40, 40), 1));
+    surface::solver::RoundTrip trip(mask, {5.0, 5.0});
+    EXPECT_NEAR(trip.length_m(), 0.0, 1e-9);
+    trip.add({{305.0, 5.0}, {105.0, 5.0}});
+    // Out 100 m, along 200, back 300; or the other way round.
+    EXPECT_NEAR(trip.length_m(), 600.0, 6.0);
+    EXPECT_NEAR(trip.wayTo_m()[(grid::Cell{30, 39})], 0.0F, 1e-3F) << "from the nearest end";
+    EXPECT_NEAR(trip.wayTo_m()[(grid::Cell{30, 29})], 100.0F, 2.0F);
+    trip.add({{305.0, 205.0}, {5.0, 205.0}});
+    EXPECT_NEAR(trip.length_m(), 100.0 + 200.0 + 200.0 + 300.0 + 200.0, 12.0);
+    const auto order = trip.inOrder();
+    ASSERT_EQ(order.size(), 2U);
+    EXPECT_NEAR(geo::distance_m(order[0].end, order[1].start), 200.0, 1e-9)
+        << "each from the end where it is entered";
+    trip.undo();
+    EXPECT_NEAR(trip.length_m(), 600.0, 6.0);
+    EXPECT_EQ(trip.inOrder().size(), 1U);
+    EXPECT_NEAR(trip.wayTo_m()[(grid::Cell{30, 19})], 200.0F, 4.0F);
+}
+
+TEST(CheckByLinesExactly, IsTheSumOfWhatEveryFoldWasOffBy) {
+    const support::MadeUpWater water = support::cone(120.0, 8.0, 10.0);
+    auto soundings = tracks::lines(water, 30.0, 4.0, 0.15);
+    soundings[40].depth_m += 5.0; // a spike is neither drawn from nor compared
+    surface::LineCheckSettings settings;
+    settings.draw.cell = Length::metres(10.0);
+    settings.draw.stiffness = 300.0;
+    settings.draw.contourStiffness = 10.0;
+    settings.stretch = 7;
+    settings.folds = 3;
+    base::Progress silent;
+    const surface::LineCheck check =
+        surface::checkByLines(water.outline, soundings, settings, silent).value();
+
+    std::vector<std::size_t> positions;
+    const auto spikes = surface::solver::spikesIn(soundings);
+    EXPECT_THAT(spikes, testing::Contains(40U));
+    for (std::size_t i = 0; i < soundings.size(); ++i) {
+        if (std::ranges::find(spikes, i) == spikes.end()) {
+            positions.push_back(i);
+        }
+    }
+    std::vector<double> off_m;
+    std::size_t stretches = 0;
+    surface::DrawSettings draw = settings.draw;
+    draw.withTrust = false;
+    for (int which = 0; which < 3; ++which) {
+        const auto fold = surface::solver::foldOf(soundings, positions, 7, 3, which);
+        std::vector<soundings::KeptSounding> kept;
+        for (const std::size_t i : fold.kept) {
+            kept.push_back(soundings[i]);
+        }
+        const auto drawn = surface::drawWater(water.outline, kept, draw, silent).value();
+        for (std::size_t k = 0; k < fold.heldOut.size(); ++k) {
+            const auto& s = soundings[fold.heldOut[k]];
+            off_m.push_back(drawn.depth.at(geo::WaterPoint{s.x_m, s.y_m})->inMetres() - s.depth_m);
+            stretches += k == 0 || fold.heldOut[k] != fold.heldOut[k - 1] + 1 ? 1 : 0;
+        }
+    }
+    EXPECT_EQ(check.soundings, positions.size());
+    EXPECT_EQ(check.soundings, off_m.size());
+    EXPECT_EQ(check.stretches, stretches);
+    const auto count = static_cast<double>(off_m.size());
+    EXPECT_NEAR(check.bias.inMetres(), std::accumulate(off_m.begin(), off_m.end(), 0.0) / count,
+                1e-9);
+    EXPECT_GT(std::abs(check.bias.inMetres()), 1e-4) << "so that its sign is seen";
+    double squares = 0.0;
+    double sum = 0.0;
+    for (double& off : off_m) {
+        squares += off * off;
+        off = std::abs(off);
+        sum += off;
+    }
+    std::ranges::sort(off_m);
+    EXPECT_NEAR(check.meanAbsolute.inMetres(), sum / count, 1e-9);
+    EXPECT_NEAR(check.rootMeanSquare.inMetres(), std::sqrt(squares / count), 1e-9);
+    EXPECT_NEAR(check.p95.inMetres(), off_m[static_cast<std::size_t>(0.95 * (count - 1.0))], 1e-9);
+}
+
+TEST(CheckByLinesExactly, TakesItsSettingsWithinTheirRanges) {
+    surface::LineCheckSettings settings;
+    EXPECT_EQ(settings.stretch, 60);
+    EXPECT_EQ(settings.folds, 6);
+    for (const auto& [stretch, folds, problems] : {std::tuple(1, 2, 0U),
+                                                   {100'000, 50, 0U},
+                                                   {0, 6, 1U},
+                                                   {100'001, 6, 1U},
+                                                   {60, 1, 1U},
+                                                   {60, 51, 1U}}) {
+        settings.stretch = stretch;
+        settings.folds = folds;
+        EXPECT_EQ(surface::problemsIn(settings).size(), problems) << stretch << " " << folds;
+    }
+    settings = {};
+    settings.draw.threads = 0;
+    EXPECT_EQ(surface::problemsIn(settings).size(), 1U);
+}
+
+} // namespace
