@@ -193,9 +193,9 @@ TEST(LookAtFileRules, KnowsEachKindByWhatTellsItFromTheOthers) {
     };
     const std::string lines = shape(3), areas = shape(5), points = shape(1), areasZ = shape(15);
     const LookRow rows[] = {
-        {"{\"rod_limit\": 4}", FileContent::houseRules},
+        {"{\"rods_per_boat\": 4}", FileContent::houseRules},
         {"{\"season\": {}}", FileContent::houseRules},
-        {"{\"closed_water\": []}", FileContent::houseRules},
+        {"{\"closed_waters\": []}", FileContent::houseRules},
         {"{\"type\": \"Feature\", \"geometry\": {\"type\": \"MultiPolygon\"}}",
          FileContent::shoreline},
         {"{\"type\":\"LineString\",\"coordinates\":[]}", FileContent::shoreline},
@@ -236,10 +236,10 @@ TEST(LookAtFileRules, KnowsEachKindByWhatTellsItFromTheOthers) {
 TEST(LookAtFileRules, LooksAtTheFirst64KilobytesAndNoFolder) {
     const support::ScratchFolder folder;
     const std::string head = "{\"name\": \"";
-    const std::string near(65536 - head.size() - 11, 'x');
-    EXPECT_EQ(lookAtFile(folder.file("a", head + near + "\"rod_limit\"")).value(),
-              FileContent::houseRules);
-    EXPECT_EQ(lookAtFile(folder.file("b", head + near + "x\"rod_limit\"")).value(),
+    const std::string key = "\"rods_per_boat\"";
+    const std::string near(65536 - head.size() - key.size(), 'x');
+    EXPECT_EQ(lookAtFile(folder.file("a", head + near + key)).value(), FileContent::houseRules);
+    EXPECT_EQ(lookAtFile(folder.file("b", head + near + "x" + key)).value(),
               FileContent::waterFacts);
     EXPECT_EQ(lookAtFile(folder.path()).error().what, "there is no such file");
 }

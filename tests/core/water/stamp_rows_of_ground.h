@@ -37,7 +37,7 @@ inline constexpr std::array noteRows{
              [](Water& w) { w.houseRules.closed[0].pieces[0].outer[1].lon_deg += 1e-3; },
              onlySections},
     StampRow{"closed.pieces, outer north",
-             [](Water& w) { w.houseRules.closed[0].pieces[0].outer[2].lat_deg += 1e-3; },
+             [](Water& w) { w.houseRules.closed[0].pieces[0].outer[2].lat_deg -= 2.5e-4; },
              onlySections},
     StampRow{"closed.pieces, no island",
              [](Water& w) { w.houseRules.closed[0].pieces[0].islands.clear(); }, onlySections},
