@@ -73,16 +73,20 @@ TEST_F(Edits, OfTheLeadLine) {
 
 TEST_F(Edits, OfWeedNotes) {
     const weed::WeedNote fresh{{}, newPlace, weed::Growth::thick, units::Length::metres(0.5)};
+    weed::WeedNote later = fresh; // At the same place, and yet another note.
+    later.growth = weed::Growth::thin;
     weed::WeedNote known = open_.water()->weedNotes[0];
     known.id = WeedNoteId(77);
     check({"Note weed",
            {Part::weedNotes},
            [&](OpenWater& open) {
-               edits::addWeedNotes(open, {known, fresh, fresh});
+               edits::addWeedNotes(open, {known, fresh, fresh, later});
            },
            [&](Water& water) {
                water.weedNotes.push_back(fresh);
                water.weedNotes.back().id = WeedNoteId(52);
+               water.weedNotes.push_back(later);
+               water.weedNotes.back().id = WeedNoteId(53);
            }});
     checkIdle("known", [&](OpenWater& open) { edits::addWeedNotes(open, {known}); });
     check({"Remove weed note",
@@ -201,6 +205,13 @@ TEST_F(Edits, OfTheLog) {
         edits::changeStay(open, "Change stay", StayId(51),
                           [](logbook::Stay& stay) { stay.rods = 3; });
     });
+    check({"Set bait",
+           {Part::log},
+           [](OpenWater& open) {
+               edits::changeStay(open, "Set bait", StayId(41),
+                                 [](logbook::Stay& stay) { stay.bait = "roach"; });
+           },
+           [](Water& water) { water.log[0].bait = "roach"; }});
     check({"Remove stay",
            {Part::log},
            [](OpenWater& open) { edits::removeStay(open, StayId(41)); },
