@@ -229,6 +229,7 @@ TEST_F(Deriving, OfAShoreWithoutSoundingsStopsBeforeTheDrawing) {
     EXPECT_EQ(current(open), std::vector{Step::reduce});
     EXPECT_NE(open.derived().outline, nullptr);
     EXPECT_EQ(open.derived().drawn, nullptr);
+    EXPECT_TRUE(open.derived().failures.empty()) << "nobody asked for a drawing yet";
 }
 
 } // namespace
