@@ -58,6 +58,8 @@ TEST(BandsOfEdges, RefuseWhatIsNoDepthBelowTheSurface) {
                     HasSubstr("band edges"));
         EXPECT_THAT(kindOf({Depth::metres(2)}, Depth::metres(edge_m)), HasSubstr("limit"));
     }
+    EXPECT_THAT(kindOf({Depth::metres(2), Depth::metres(2)}, Depth::metres(9)),
+                HasSubstr("deeper than the one before"));
     EXPECT_EQ(kindOf({Depth::metres(0.01)}, Depth::metres(0.01)), "made");
 }
 
@@ -144,6 +146,15 @@ TEST(BandsCounted, OnASlopeEveryBandsPolygonLiesBetweenItsEdges) {
     }
 }
 
+TEST(BandsCounted, TheLastBandReachesDownToWhateverDepthThereIs) {
+    const support::MadeUpWater water = support::plane(100.0, 0.0, 200.0, 4.0);
+    const Bands bands = Bands::make({Depth::metres(20)}, Depth::metres(9)).value();
+    base::Progress silent;
+    const BandsFound found = contours::findBands(water.depth, water.mask, bands, silent).value();
+    EXPECT_TRUE(isIn(found.polygons[1].pieces, water.frame, {-60.0, 3.0})) << "40 m deep";
+    EXPECT_TRUE(isIn(found.polygons[1].pieces, water.frame, {90.0, 3.0})) << "190 m deep";
+}
+
 TEST(BandsCounted, RefusesOtherCellsAndMoreBandsThanCanBeToldApart) {
     const SmallWater water({1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12});
     base::Progress silent;
@@ -179,6 +190,23 @@ TEST(ContoursTraced, LieWhereAPlaneHasTheirDepthAndEndAtTheShore) {
             EXPECT_NEAR(p.x_m, -100.0 + (depth_m - 1.0) / 10.0 * 200.0, 0.5);
         }
         EXPECT_NEAR(std::abs(line.line.front().y_m - line.line.back().y_m), 200.0, 10.0);
+    }
+}
+
+TEST(ContoursTraced, KeepToTheirDepthRoundABend) {
+    const support::MadeUpWater water = support::cone(100.0, 10.0, 4.0);
+    base::Progress silent;
+    const std::array levels{Depth::metres(5)};
+    const auto lines = contours::traceContours(water.depth, water.mask, levels, silent).value();
+    ASSERT_EQ(lines.size(), 1U);
+    EXPECT_TRUE(lines[0].closed);
+    for (const geo::WaterPoint p : geo::densified(lines[0].line, 1.0)) {
+        EXPECT_NEAR(std::hypot(p.x_m, p.y_m), 50.0, 1.0);
+    }
+    for (const double no : {std::nan(""), std::numeric_limits<double>::infinity()}) {
+        const std::array wrong{Depth::metres(5), Depth::metres(no)};
+        EXPECT_THAT(contours::traceContours(water.depth, water.mask, wrong, silent).error().what,
+                    HasSubstr("no number"));
     }
 }
 

@@ -129,8 +129,8 @@ TEST(StructureReportFigures, ShelvesEndWhereTheLimitDoes) {
 /// A block of 6 by 6 cells, so deep, that stands out from the ground round it as its form says;
 /// what it is marked as.
 ZoneKind markedAs(float ridge_m, float valley_m, float trough_m, float depth_m,
-                  const float* trust_m = nullptr, std::size_t leastLine = 4,
-                  float peakShare = 1.0F) {
+                  const float* trust_m = nullptr, std::size_t leastLine = 4, float peakShare = 1.0F,
+                  Cell asked = {9, 9}) {
     const GridFrame frame(0.0, 100.0, 5.0, 20, 20);
     structure::GroundForm form{grid::Grid<float>(frame, -1.0F), grid::Grid<float>(frame, -1.0F),
                                grid::Grid<float>(frame, -1.0F)};
@@ -156,7 +156,7 @@ ZoneKind markedAs(float ridge_m, float valley_m, float trough_m, float depth_m,
         limits.trustHalfWidth_m = &trust;
     }
     structure::markFeatures(kinds, depth, form, limits);
-    const std::int32_t kind = kinds[Cell{9, 9}];
+    const std::int32_t kind = kinds[asked];
     return kind < 0 ? ZoneKind::weedBed : static_cast<ZoneKind>(kind);
 }
 
@@ -173,14 +173,33 @@ TEST(StandingOut, TakesTheHighGroundATenthOfTheDepthAndMoreThanTheDrawingCanErr)
     EXPECT_EQ(markedAs(1.0F, -1.0F, -1.0F, 5.0F, &unsure), nothing);
     const float unknown = NAN;
     EXPECT_EQ(markedAs(1.0F, -1.0F, -1.0F, 5.0F, &unknown), ZoneKind::hump);
-    EXPECT_EQ(markedAs(1.0F, -1.0F, -1.0F, 5.0F, nullptr, 4, 0.5F), ZoneKind::hump)
+    EXPECT_EQ(markedAs(1.0F, -1.0F, -1.0F, 5.0F, nullptr, 4, 0.5F, {7, 12}), ZoneKind::hump)
         << "it reaches on at half";
+    EXPECT_EQ(markedAs(1.0F, -1.0F, -1.0F, 5.0F, nullptr, 4, 0.49F, {7, 12}), nothing);
 }
 
 TEST(StandingOut, LowGroundIsAHoleWhereItIsClosedAndBothTogetherAreASaddle) {
     EXPECT_EQ(markedAs(-1.0F, 1.2F, 1.2F, 5.0F), ZoneKind::hole);
     EXPECT_EQ(markedAs(-1.0F, 1.2F, 0.9F, 5.0F), nothing) << "low, but so is the middle of a basin";
     EXPECT_EQ(markedAs(1.2F, 1.2F, 1.2F, 5.0F), ZoneKind::saddle);
+}
+
+TEST(StandingOut, LowGroundWithAWayOutIsATrough) {
+    // A groove 6 m deep in ground of 4 m, which runs out to the east at its own depth.
+    const GridFrame frame(0.0, 100.0, 5.0, 20, 20);
+    structure::GroundForm form{grid::Grid<float>(frame, -1.0F), grid::Grid<float>(frame, -1.0F),
+                               grid::Grid<float>(frame, -1.0F)};
+    grid::DepthGrid depth(frame);
+    for (std::size_t i = 0; i < frame.size(); ++i) {
+        const Cell c = frame.cellAt(i);
+        const bool isLow = c.row >= 8 && c.row < 12 && c.col >= 6 && c.col < 12;
+        const bool isOut = c.row >= 8 && c.row < 12 && c.col >= 12;
+        depth.set(i, Depth::metres(isLow || isOut ? 6.0 : 4.0));
+        form.valley_m[i] = form.trough_m[i] = isLow ? 1.5F : -1.0F;
+    }
+    KindGrid kinds(frame, -1);
+    structure::markFeatures(kinds, depth, form, {Length::metres(1.0), 4, nullptr});
+    EXPECT_EQ(kinds[(Cell{8, 10})], codeOf(ZoneKind::trough));
 }
 
 TEST(StandingOut, ARidgeThatHangsOnHigherGroundIsASpurOrNothingWhereItIsShort) {

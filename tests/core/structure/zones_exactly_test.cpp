@@ -282,6 +282,17 @@ TEST(BorderLines, GoAllRoundWhereAllBelongsAndNowhereWhereNothingDoes) {
     EXPECT_NEAR(geo::lengthOf(over[0]).inMetres(), 80.0, 1e-9);
 }
 
+TEST(BorderLines, GoRoundIslandsToo) {
+    const auto lines = structure::linesAlongBorder(
+        {{{{0, 0}, {100, 0}, {100, 100}, {0, 100}}, {{{40, 40}, {40, 60}, {60, 60}, {60, 40}}}}},
+        5.0, [](geo::WaterPoint a, geo::WaterPoint b) {
+            return a.x_m > 30.0 && b.x_m > 30.0 && a.x_m < 70.0 && b.x_m < 70.0 && a.y_m > 30.0 &&
+                   b.y_m > 30.0 && a.y_m < 70.0 && b.y_m < 70.0;
+        });
+    ASSERT_EQ(lines.size(), 1U);
+    EXPECT_NEAR(geo::lengthOf(lines[0]).inMetres(), 80.0, 1e-9);
+}
+
 /// Gentle ground in the middle; round it, by side: west, south, east, north as far as known.
 ZoneKind middleOf(const std::vector<std::string>& rows, double roundAbout_m, double limit_m = 9.0,
                   double middle_m = 5.0) {

@@ -120,6 +120,46 @@ TEST(DrawnFigures, NoCellLiesAboveTheSurfaceOrDeeperThanTheSoundingsAllow) {
     }
 }
 
+TEST(DrawnFigures, WhereNobodySoundedTheTrendIsNotBelievedBelowWhatWasSoundedNearby) {
+    // A metre of water off every bank: the shape of the water would have the middle far deeper.
+    const support::MadeUpWater water = support::cone(150.0, 8.0, 5.0);
+    std::vector<KeptSounding> soundings;
+    for (int k = 0; k < 120; ++k) {
+        const double angle = 2.0 * 3.14159265 * k / 120.0;
+        soundings.push_back(tracks::at({140.0 * std::cos(angle), 140.0 * std::sin(angle)}, 1.0));
+    }
+    DrawSettings settings = cells(5.0);
+    settings.withTrust = false;
+    const DrawnWater result = drawn(water, soundings, settings);
+    EXPECT_LE(depthAt(result, {2.5, 2.5}), 1.15 + 0.01);
+    EXPECT_GT(depthAt(result, {2.5, 2.5}), 0.9);
+}
+
+TEST(DrawnFigures, ManySoundingsInOnePlaceDoNotRuleTheTrend) {
+    // In the east sounded at its depth in many places, in one place of the west 500 times at a
+    // third of it; beyond both, the north goes by the places.
+    const support::MadeUpWater water = support::cone(150.0, 9.0, 5.0);
+    std::vector<KeptSounding> soundings;
+    for (const KeptSounding& s : tracks::lines(water, 30.0, 30.0)) {
+        if (s.x_m > 20.0 && std::abs(s.y_m) < 80.0) {
+            soundings.push_back(s);
+        }
+    }
+    ASSERT_GT(soundings.size(), 15U);
+    for (int k = 0; k < 500; ++k) {
+        const geo::WaterPoint p{-104.0 + 0.4 * (k % 25), -4.0 + 0.4 * (k / 25)};
+        soundings.push_back(tracks::at(p, water.bottom(p) / 3.0));
+        soundings.back().pass = 1000 + k;
+    }
+    DrawSettings settings = cells(5.0);
+    settings.withTrust = false;
+    settings.stiffness = 300.0;
+    settings.contourStiffness = 0.0;
+    const DrawnWater result = drawn(water, soundings, settings);
+    const geo::WaterPoint north{2.5, 97.5};
+    EXPECT_NEAR(depthAt(result, north) / water.bottom(north), 1.0, 0.25);
+}
+
 TEST(DrawnFigures, StayWhatTheyWereUnlessARuleIsChangedOnPurpose) {
     const support::MadeUpWater water = support::cone(110.0, 7.0, 5.0);
     std::vector<KeptSounding> soundings = tracks::lines(water, 30.0, 3.0);

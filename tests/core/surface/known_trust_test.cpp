@@ -56,6 +56,18 @@ TEST_F(OneSounding, IsSoundedWithinACellOfItAndInferredBeyond) {
     EXPECT_EQ(trust.at(beside(2, 0)), TrustName::inferred);
 }
 
+TEST_F(OneSounding, EveryNameHasItsWordAndItsShareOfTheWater) {
+    EXPECT_EQ(surface::wordFor(TrustName::sounded), "sounded");
+    EXPECT_EQ(surface::wordFor(TrustName::inferred), "inferred");
+    EXPECT_EQ(surface::wordFor(TrustName::guess), "guess");
+    const surface::TrustGrid trust =
+        this->trust(4.0, {.factor = 0.0, .farthest_m = 1e6, .floor_m = 0.2});
+    const auto cells = static_cast<double>(ground_.mask.activeCount());
+    EXPECT_NEAR(trust.shareOf(TrustName::sounded), 5.0 / cells, 1e-12);
+    EXPECT_NEAR(trust.shareOf(TrustName::inferred), 1.0 - 5.0 / cells, 1e-12);
+    EXPECT_EQ(trust.shareOf(TrustName::guess), 0.0);
+}
+
 TEST_F(OneSounding, BecomesAGuessBeyondHalfAMetreOrATenthOfTheDepthWhicheverIsMore) {
     struct Case {
         double depth_m;

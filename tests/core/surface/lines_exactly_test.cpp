@@ -134,6 +134,20 @@ TEST_F(LinesExactly, TwiceTheSpeedReachesAsFarAsTwiceTheTime) {
                 static_cast<double>(slow.duration.count()), 2.0);
 }
 
+TEST_F(LinesExactly, StayWithinTheTimeAndTheNumberGiven) {
+    for (const int minutes : {8, 11, 17, 26, 40, 90}) {
+        settings_.time = std::chrono::minutes(minutes);
+        if (const auto trip = proposed()) {
+            EXPECT_LE(trip->duration, settings_.time) << minutes;
+        }
+    }
+    settings_.time = std::chrono::hours(3);
+    for (const int most : {1, 3}) {
+        settings_.mostLines = most;
+        EXPECT_EQ(proposed().value().lines.size(), static_cast<std::size_t>(most));
+    }
+}
+
 TEST_F(LinesExactly, KeepAsFarOffTheShoreAsAskedAndAreNoShorterThanAsked) {
     settings_.offShore = Length::metres(40.0);
     settings_.shortest = Length::metres(150.0);

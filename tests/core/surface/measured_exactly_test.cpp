@@ -104,6 +104,17 @@ TEST(MeasuredExactly, ASlopeIsTheSumOfItsSixteenthsAndNothingAboveTheWaterCounts
     }
 }
 
+TEST(MeasuredExactly, ACellThatTheShoreCutsCountsByItsShare) {
+    const auto water = support::madeUpWater(
+        {{support::rectangle(0.0, 0.0, 65.0, 43.0), {}}}, [](geo::WaterPoint) { return 2.0; },
+        10.0);
+    base::Progress silent;
+    const Hypsography form =
+        surface::measureWater(water.depth, water.mask, water.outline, {}, silent).value();
+    EXPECT_NEAR(form.area.inSquareMetres(), 65.0 * 43.0, 20.0);
+    EXPECT_NEAR(form.volume.inCubicMetres(), 2.0 * 65.0 * 43.0, 40.0);
+}
+
 TEST(MeasuredExactly, TheShoreCountsItsIslandsAndTheAreaDoesNot) {
     const auto water = support::madeUpWater(
         {{support::rectangle(0.0, 0.0, 200.0, 100.0),
