@@ -12,7 +12,8 @@ endif()
 
 find_program(MEREMARK_CCACHE ccache)
 if(MEREMARK_CCACHE)
-    set(CMAKE_CXX_COMPILER_LAUNCHER "${MEREMARK_CCACHE}")
+    # Without these two it takes no compilation that uses a precompiled header.
+    set(CMAKE_CXX_COMPILER_LAUNCHER "${CMAKE_COMMAND}" -E env CCACHE_SLOPPINESS=pch_defines,time_macros "${MEREMARK_CCACHE}")
 endif()
 
 add_library(meremark_options INTERFACE)

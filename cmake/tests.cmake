@@ -11,6 +11,7 @@ function(meremark_test name)
     endif()
     add_executable(${name} ${sources})
     target_link_libraries(${name} PRIVATE meremark_options ${ARG_LINKS} GTest::gmock GTest::gtest_main fmt::fmt)
+    meremark_precompile(${name} test)
     target_compile_definitions(${name} PRIVATE
         MEREMARK_SHARED_DIR="${MEREMARK_SHARED_DIR}"
         MEREMARK_SAMPLE_DIR="${CMAKE_SOURCE_DIR}/sample-survey"
