@@ -1,6 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# One executable per folder of tests; every test case is a CTest of its own.
-include(GoogleTest)
+# One executable per folder of tests; every suite is a CTest of its own.
 
 # meremark_test(NAME FOLDER folder LINKS target...)
 function(meremark_test name)
@@ -16,5 +15,19 @@ function(meremark_test name)
         MEREMARK_SHARED_DIR="${MEREMARK_SHARED_DIR}"
         MEREMARK_SAMPLE_DIR="${CMAKE_SOURCE_DIR}/sample-survey"
         MEREMARK_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
-    gtest_discover_tests(${name} DISCOVERY_TIMEOUT 60 PROPERTIES TIMEOUT 900)
+    meremark_discover_suites(${name})
+endfunction()
+
+# meremark_discover_suites(NAME): the suites of a GoogleTest executable, listed anew whenever it is linked.
+function(meremark_discover_suites name)
+    set(listed "${CMAKE_CURRENT_BINARY_DIR}/${name}_suites.cmake")
+    string(REGEX REPLACE "^test_" "" folder "${name}")
+    set(included "${CMAKE_CURRENT_BINARY_DIR}/${name}_include.cmake")
+    add_custom_command(TARGET ${name} POST_BUILD VERBATIM
+        COMMAND "${CMAKE_COMMAND}" -E env QT_QPA_PLATFORM=offscreen
+            "${CMAKE_COMMAND}" "-DEXECUTABLE=$<TARGET_FILE:${name}>" "-DFOLDER=${folder}" "-DOUTPUT=${listed}"
+            -P "${CMAKE_SOURCE_DIR}/cmake/list_suites.cmake")
+    file(WRITE "${included}"
+        "if(EXISTS [=[${listed}]=])\n  include([=[${listed}]=])\nelse()\n  add_test(${name}_NOT_BUILT ${name}_NOT_BUILT)\nendif()\n")
+    set_property(DIRECTORY APPEND PROPERTY TEST_INCLUDE_FILES "${included}")
 endfunction()

@@ -361,4 +361,28 @@ TEST(StructurePainted, SignsFillTheirOwnZoneAndTheChosenOneIsOutlinedAndNamed) {
     EXPECT_GT(dots, 500U);
 }
 
+TEST(StructurePainted, AHoleIsFilledWithBowlsThatHangDown) {
+    const ChartContent content = only(LayerKind::structure);
+    const ViewFrame view = near({40.0, 20.0}, 2.0);
+    Recorded drawn(page);
+    support::paintOn(drawn, content, view);
+    const auto& hole = content.derived.structure->zones[1];
+    std::size_t bowls = 0;
+    for (const Drawn& d : drawn.all()) {
+        for (int i = 0; i + 3 < d.path.elementCount(); ++i) {
+            if (!d.path.elementAt(i + 1).isCurveTo() || d.pen.style() == Qt::NoPen) {
+                continue;
+            }
+            const QPointF from = d.path.elementAt(i);
+            const QPointF to = d.path.elementAt(i + 3);
+            if (std::abs(apart(from, to) - 6.0) < 0.01) {
+                EXPECT_GT(QPointF(d.path.elementAt(i + 2)).y(), from.y() + 1.0);
+                EXPECT_LT(geo::distance_m(view.toWater(from), hole.middle), 60.0);
+                ++bowls;
+            }
+        }
+    }
+    EXPECT_GT(bowls, 5U);
+}
+
 } // namespace

@@ -58,6 +58,30 @@ TEST(CutsFound, RunAcrossALongWaterWhicheverWayItLies) {
     }
 }
 
+TEST(CutsFound, RunStraightAcrossABroadWaterWhicheverWayItLies) {
+    // Hardly longer than broad: what lies farthest from one end is a corner, and a cut along the
+    // water would run slanting.
+    for (const double angle_deg : {0.0, 45.0, 90.0, 135.0}) {
+        const MadeUpWater water = support::madeUpWater(
+            {{support::turned(support::rectangle(-70.0, -50.0, 70.0, 50.0), angle_deg), {}}},
+            [](geo::WaterPoint) { return 4.0; }, 5.0);
+        WaterGraph graph;
+        const auto cut = cutOf(water, 7000.0, graph);
+        ASSERT_TRUE(cut) << angle_deg;
+        EXPECT_NEAR(cut->first.area_m2, 7000.0, 400.0) << angle_deg;
+        const auto middle_m = [](const PartSums& s) {
+            return geo::WaterPoint{s.x_m3 / s.area_m2, s.y_m3 / s.area_m2};
+        };
+        const geo::WaterPoint a = middle_m(cut->first);
+        const geo::WaterPoint b = middle_m(cut->second);
+        const double turn = angle_deg * std::numbers::pi / 180.0;
+        const double along_m = (b.x_m - a.x_m) * std::cos(turn) + (b.y_m - a.y_m) * std::sin(turn);
+        const double across_m = (b.y_m - a.y_m) * std::cos(turn) - (b.x_m - a.x_m) * std::sin(turn);
+        EXPECT_NEAR(std::abs(along_m), 70.0, 4.0) << angle_deg;
+        EXPECT_NEAR(across_m, 0.0, 8.0) << angle_deg;
+    }
+}
+
 TEST(CutsFound, LeaveTwoPartsThatHangTogether) {
     // A horseshoe open to the south: straight across it, its two legs would be one part.
     const MadeUpWater water = support::madeUpWater(

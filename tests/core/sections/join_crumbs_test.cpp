@@ -34,6 +34,14 @@ TEST(JoinCrumbs, GoToThePieceNearestOverWaterNotOverLand) {
     EXPECT_EQ(d.pieces[(grid::Cell{4, 3})], d.pieces[(grid::Cell{5, 0})]);
 }
 
+TEST(JoinCrumbs, GoRoundAnIsletAndNotAcrossItsCorner) {
+    // Three cells over water to piece 1, four round the islet to piece 0, which across its land
+    // would be the nearer.
+    Drawn d = drawn({".........", "1........", "11..2....", "..... ...", "......000", "........."});
+    EXPECT_EQ(sections::joinCrumbs(d.pieces, 3, d.mask, 250.0), 2U);
+    EXPECT_EQ(d.pieces[(grid::Cell{4, 2})], d.pieces[(grid::Cell{1, 2})]);
+}
+
 TEST(JoinCrumbs, StayByThemselvesWhereNothingCanBeReached) {
     Drawn d = drawn({"000  1", "000  1"});
     EXPECT_EQ(sections::joinCrumbs(d.pieces, 2, d.mask, 500.0), 2U);

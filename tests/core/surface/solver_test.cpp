@@ -5,6 +5,7 @@
 #include "core/surface/solver/samples.h"
 #include "core/surface/solver/spikes.h"
 #include "core/surface/solver/trend.h"
+#include "core/surface/solver/trend_ground.h"
 #include "core/surface/solver/trust_calibration.h"
 #include "tests/core/surface/tracks.h"
 
@@ -251,6 +252,33 @@ TEST(ErrorGrowth, IsWideWhereNothingCanBeHeldOut) {
     const ErrorGrowth growth = ErrorGrowth::from({}, 0.08);
     EXPECT_GT(growth.halfWidth_m({100.0, 0.1, 0.05}), 5.0);
     EXPECT_GT(growth.halfWidth_m({400.0, 0.1, 0.05}), growth.halfWidth_m({100.0, 0.1, 0.05}));
+}
+
+TEST(TrendGround, BetweenCoarseCellsTheBankRisesByHalfInTwentyMetres) {
+    // A trend of d / (d + 20 m) times 6 m at a distance d from the shore is the same on fine cells,
+    // also nearer to the shore than the middle of any coarse cell.
+    const support::MadeUpWater water = support::madeUpWater(
+        {{support::rectangle(0.0, 0.0, 400.0, 240.0), {}}}, [](geo::WaterPoint) { return 5.0; },
+        10.0);
+    const base::Progress silent;
+    const auto coarse =
+        surface::solver::TrendGround::of(water.outline, units::Length::metres(40.0), 1, silent);
+    const auto fine =
+        surface::solver::groundOf(water.outline, units::Length::metres(4.0), 1, silent);
+    ASSERT_TRUE(coarse && fine);
+    const auto bank_m = [](double shore_m) { return 6.0 * shore_m / (shore_m + 20.0); };
+    Field trend(coarse->ground().cells.places(), 0.0);
+    coarse->ground().cells.forEach(
+        [&](std::size_t p, std::size_t) { trend[p] = bank_m(coarse->ground().shore_m[p]); });
+    const Field finer = coarse->onto(*fine, trend);
+    std::size_t compared = 0;
+    fine->cells.forEach([&](std::size_t p, std::size_t) {
+        if (fine->shore_m[p] > 0.0 && finer[p] != 0.0) {
+            EXPECT_NEAR(finer[p], bank_m(fine->shore_m[p]), 1e-6) << fine->shore_m[p];
+            ++compared;
+        }
+    });
+    EXPECT_GT(compared, 5000U);
 }
 
 } // namespace
