@@ -16,16 +16,19 @@ function(meremark_core_folder name)
     set_property(GLOBAL APPEND PROPERTY MEREMARK_CORE_FOLDERS ${name})
 endfunction()
 
-# meremark_app_folder(NAME USES target...): a folder of the window.
+# meremark_app_folder(NAME [WITHOUT_WIDGETS] USES target...): a folder of the window; WITHOUT_WIDGETS where nothing that it uses
+# brings Qt's widgets along, which the headers precompiled for the desk expect.
 function(meremark_app_folder name)
-    cmake_parse_arguments(ARG "" "" "USES" ${ARGN})
+    cmake_parse_arguments(ARG "WITHOUT_WIDGETS" "" "USES" ${ARGN})
     _meremark_folder(app_${name} "${CMAKE_CURRENT_SOURCE_DIR}/${name}")
     get_target_property(kind app_${name} TYPE)
     if(kind STREQUAL "INTERFACE_LIBRARY")
         target_link_libraries(app_${name} INTERFACE meremark_options ${ARG_USES})
     else()
         target_link_libraries(app_${name} PUBLIC meremark_options ${ARG_USES})
-        meremark_precompile(app_${name} desk)
+        if(NOT ARG_WITHOUT_WIDGETS)
+            meremark_precompile(app_${name} desk)
+        endif()
         set_target_properties(app_${name} PROPERTIES AUTOMOC ON)
     endif()
     set_property(GLOBAL APPEND PROPERTY MEREMARK_APP_FOLDERS ${name})
