@@ -11,11 +11,23 @@ function(meremark_test name)
     add_executable(${name} ${sources})
     target_link_libraries(${name} PRIVATE meremark_options ${ARG_LINKS} GTest::gmock GTest::gtest_main fmt::fmt)
     meremark_precompile(${name} test)
-    target_compile_definitions(${name} PRIVATE
-        MEREMARK_SHARED_DIR="${MEREMARK_SHARED_DIR}"
-        MEREMARK_SAMPLE_DIR="${CMAKE_SOURCE_DIR}/sample-survey"
-        MEREMARK_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
+    meremark_tell_places(${sources})
     meremark_discover_suites(${name})
+endfunction()
+
+# meremark_tell_places(SOURCE...): where the tree and what lies beside it are, to those sources alone that ask: the others then
+# compile to the same in every checkout, and ccache knows them.
+function(meremark_tell_places)
+    foreach(source IN LISTS ARGN)
+        file(STRINGS "${source}" asks REGEX "MEREMARK_(SHARED|SAMPLE|SOURCE)_DIR|support/sample_faults.h" LIMIT_COUNT 1)
+        if(asks)
+            set_property(SOURCE "${source}" APPEND PROPERTY COMPILE_DEFINITIONS
+                "MEREMARK_SHARED_DIR=\"${MEREMARK_SHARED_DIR}\""
+                "MEREMARK_SAMPLE_DIR=\"${CMAKE_SOURCE_DIR}/sample-survey\""
+                "MEREMARK_SOURCE_DIR=\"${CMAKE_SOURCE_DIR}\"")
+            set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS "${source}")
+        endif()
+    endforeach()
 endfunction()
 
 # meremark_discover_suites(NAME): the suites of a GoogleTest executable, listed anew whenever it is linked.
