@@ -117,7 +117,7 @@ Bottom::Bottom(const Shore& shore)
           {"trough", "Mill Bed", {240, -105}, "drowned stream bed, west to east"},
           {"trough", "Lade Cut", {-336, 120}, "drowned mill lade from Cold Neck to Mill Bed"},
           {"point", "Gannick Point", {480, 216}, "north headland"},
-          {"point", "Sheldrake Point", {-170, -215}, "south headland"},
+          {"point", "Hobbin Point", {-170, -215}, "south headland"},
           {"island", "Tern Holm", {215, -318}, "larger island"},
           {"island", "Little Holm", {-668, -62}, "smaller island"},
           {"dam", "Dam Wall", {1008, -20}, "straight east side"}} {}

@@ -115,6 +115,9 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
                        {"sunset", timeOrNull(planned.light.sunset, water.clock)},
                        {"civil_dusk", timeOrNull(planned.light.civilDusk, water.clock)}};
     report["cautions"] = planned.cautions;
+    report["rules"] = planned.rules;
+    report["fish_care"] = planned.fishCare;
+    report["notes"] = planned.notes;
     report["places_looked_at"] = planned.looked;
     report["places_that_hold_no_anchors"] = planned.unanchorable;
     return report;

@@ -37,6 +37,7 @@ Json rowPart(const rates::RateRow& row) {
     part["rate_low"] = row.rate ? rounded(row.rate->low, 4) : Json(nullptr);
     part["rate_high"] = row.rate ? rounded(row.rate->high, 4) : Json(nullptr);
     part["shrunk_rate"] = row.shrunk ? rounded(row.shrunk->per10RodHours, 4) : Json(nullptr);
+    part["steadied_rate"] = part["shrunk_rate"]; // The word of the desk; both names stay.
     part["share_of_effort"] = rounded(row.shareOfEffort, 4);
     return part;
 }

@@ -24,7 +24,7 @@ std::vector<Line> linesFor(const ChartContent& content) {
     if (hasDays) {
         return {{QStringLiteral("Soundings are in, the water is not drawn yet"), TypeSize::normal,
                  TypeStyle::bold},
-                {QStringLiteral("Look them over, then draw the water.")}};
+                {QStringLiteral("Check the soundings, then draw the water.")}};
     }
     return {
         {QStringLiteral("Drop your soundings here"), TypeSize::normal, TypeStyle::bold},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/furniture.h"
 
+#include "app/chart/ashore_banner.h"
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
@@ -275,6 +276,9 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
     pieces.push_back(
         {QRectF(edge * s, page.bottom() - (edge + 38.0) * s, scaleWidthOf(on), 38.0 * s),
          drawScale});
+    if (auto banner = ashoreBanner(on)) {
+        pieces.push_back(std::move(*banner));
+    }
     const double height = keyHeight(on);
     if (formOf(on.content.derived) && page.height() > height + 90.0 * s) {
         pieces.push_back({QRectF(page.right() - edge * s - keyWidth(s),

@@ -32,6 +32,12 @@ QLabel* StepBody::addWords() {
     return label;
 }
 
+QLabel* StepBody::addWarning() {
+    QLabel* label = addWords();
+    label->setProperty("voice", "wrong");
+    return label;
+}
+
 void StepBody::setWords(QLabel* label, const QString& words) {
     label->setText(words);
     label->setVisible(!words.isEmpty());

@@ -22,6 +22,8 @@ public:
 protected:
     /// A line or a few of faint text; hidden while it is empty (use setWords).
     QLabel* addWords();
+    /// The same in the colour of warnings: for what can hurt.
+    QLabel* addWarning();
     static void setWords(QLabel* label, const QString& words);
     QLabel* addHeading(const QString& words);
     /// A row of label and field; rows that follow one another share their columns.

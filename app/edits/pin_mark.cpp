@@ -8,7 +8,7 @@
 namespace edits {
 
 void pinMark(open_water::OpenWater& open, geo::LonLat from, const water::PinnedMark& mark) {
-    change(open, QObject::tr("Pin mark"), {water::Part::plan}, [&](water::Water& water) {
+    change(open, QObject::tr("Keep mark"), {water::Part::plan}, [&](water::Water& water) {
         const auto known = std::ranges::find(water.pinnedMarks, from, &water::PinnedMark::place);
         if (known == water.pinnedMarks.end()) {
             water.pinnedMarks.push_back(mark);

@@ -6,7 +6,7 @@
 namespace edits {
 
 void unpinMark(open_water::OpenWater& open, geo::LonLat place) {
-    change(open, QObject::tr("Unpin mark"), {water::Part::plan}, [&](water::Water& water) {
+    change(open, QObject::tr("Let mark go"), {water::Part::plan}, [&](water::Water& water) {
         std::erase_if(water.pinnedMarks,
                       [&](const water::PinnedMark& mark) { return mark.place == place; });
     });

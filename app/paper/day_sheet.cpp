@@ -7,6 +7,7 @@
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
 #include "app/wording/reworded.h"
+#include "core/water/day_cautions.h"
 
 #include <algorithm>
 
@@ -176,28 +177,48 @@ QStringList commonCautions(const std::vector<MarkOfDay>& ordered, const wording:
     return common;
 }
 
-QStringList cautionsOfDay(const chart::ChartContent& content, const QStringList& common) {
-    QStringList cautions;
-    for (const auto& list : {content.planned->cautions, content.planned->day.cautions}) {
-        for (const std::string& caution : list) {
-            cautions << wording::reworded(caution, content.words);
-        }
+/// A list under its heading, each line once on the whole sheet; nothing where there is none.
+void writeList(SheetWriter& sheet, const QString& heading, const QStringList& lines) {
+    if (lines.isEmpty()) {
+        return;
     }
-    for (const std::string& note : content.water->houseRules.notes) {
-        cautions << QString::fromStdString(note); // The fishery's own words.
+    sheet.heading(heading, 20.0);
+    for (const QString& line : lines) {
+        sheet.paragraph(chart::typeface(chart::TypeSize::normal, 1.0),
+                        QStringLiteral("•  ") + line);
     }
-    cautions << common;
-    cautions << QStringLiteral("Depths carry the ± given, 95 times in 100. Not for navigation.");
-    cautions.removeDuplicates();
-    return cautions;
 }
 
-void writeCautions(SheetWriter& sheet, const QStringList& cautions) {
-    sheet.heading(QStringLiteral("Mind"), 20.0);
-    for (const QString& caution : cautions) {
-        sheet.paragraph(chart::typeface(chart::TypeSize::small, 1.0),
-                        QStringLiteral("•  ") + caution);
+QStringList inTheUsersUnits(const std::vector<std::string>& sentences,
+                            const wording::Words& words) {
+    QStringList lines;
+    for (const std::string& sentence : sentences) {
+        lines << wording::reworded(sentence, words);
     }
+    return lines;
+}
+
+/// As they were written: rules are the fishery's own words.
+QStringList asWritten(const std::vector<std::string>& sentences) {
+    QStringList lines;
+    for (const std::string& sentence : sentences) {
+        lines << QString::fromStdString(sentence);
+    }
+    return lines;
+}
+
+/// What nobody must overlook: white on black, across the page, before anything else.
+void writeAshore(SheetWriter& sheet, const QString& caution) {
+    const QFont font = chart::typeface(chart::TypeSize::normal, 1.5, chart::TypeStyle::bold);
+    const double height = heightOf(font, caution, sheet.room().width() - 24.0) + 20.0;
+    sheet.block(height + 10.0, [&](const QRectF& box) {
+        const QRectF band(box.left(), box.top(), box.width(), height);
+        sheet.painter().fillRect(band, sheet.palette().ink);
+        sheet.painter().setPen(sheet.palette().paper);
+        sheet.painter().setFont(font);
+        sheet.painter().drawText(band.adjusted(12.0, 10.0, -12.0, -10.0),
+                                 Qt::AlignCenter | Qt::TextWordWrap, caution);
+    });
 }
 
 void writeCatchTable(SheetWriter& sheet) {
@@ -232,13 +253,27 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
                           "day sheet", "choose another printer or file");
     }
     const std::vector<MarkOfDay> ordered = marksOfDay(*content.planned);
+    const water::PlannedDay& planned = *content.planned;
+    QStringList cautions = inTheUsersUnits(planned.cautions, grey.words);
+    if (water::forceOf(planned) >= water::ashoreFrom_beaufort && !cautions.isEmpty()) {
+        writeAshore(sheet, cautions.takeFirst());
+    }
     writeHead(sheet, grey);
     writeChart(sheet, grey);
     writeOverview(sheet, grey, ordered);
-    const QStringList cautions = cautionsOfDay(grey, commonCautions(ordered, grey.words));
-    writeCautions(sheet, cautions);
+    writeList(sheet, QStringLiteral("Of this plan"), inTheUsersUnits(planned.notes, grey.words));
+    writeList(sheet, QStringLiteral("Cautions"), cautions);
+    const QStringList common = commonCautions(ordered, grey.words);
+    writeList(sheet, QStringLiteral("At every mark"), common);
+    writeList(sheet, QStringLiteral("Rules of this water"), asWritten(planned.rules));
+    writeList(sheet, QStringLiteral("For the fish"), asWritten(planned.fishCare));
+    sheet.space(4.0);
+    sheet.paragraph(chart::typeface(chart::TypeSize::small, 1.0),
+                    QStringLiteral("Ropes are worked out from depth plus bow height. Depths carry "
+                                   "the ± given, 95 times in 100. "
+                                   "Drawn from your own soundings: not for navigation."));
     for (std::size_t i = 0; i < ordered.size(); ++i) {
-        writeMark(sheet, grey, ordered[i], i < drawnMarks, cautions);
+        writeMark(sheet, grey, ordered[i], i < drawnMarks, cautions + common);
     }
     writeCatchTable(sheet);
     return sheet.pages();

@@ -91,7 +91,7 @@ std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks:
     lines.push_back({reasonsLine(mark, words)});
     for (const QString& caution : cautionsOf(mark, words)) {
         if (!saidBefore.contains(caution)) {
-            lines.push_back({QStringLiteral("mind: ") + caution, true});
+            lines.push_back({QStringLiteral("caution: ") + caution, true});
         }
     }
     lines.push_back({QStringLiteral("runs and fish: "

@@ -87,8 +87,9 @@ void drawRods(const SideOn& on, const marks::Mark& mark, QPointF tips) {
         if (!along) {
             continue;
         }
-        const QString text =
-            QStringLiteral("rod %1  knot %2").arg(number).arg(on.scene.words.depth(rod.stopKnot));
+        const QString text = QStringLiteral("rod %1  stop knot %2")
+                                 .arg(number)
+                                 .arg(on.scene.words.depth(rod.stopKnot));
         const double half = 0.5 * widthOf(on, text) + 7.0 * on.scale;
         const auto beside = [&](double share, double side) {
             return on.frame.at(*along, share * rod.depth.inMetres()) + QPointF(side * half, 0.0);

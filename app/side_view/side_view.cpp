@@ -26,7 +26,7 @@ constexpr double stretch_m = 240.0; // of track round a sounding that is to be s
 SideView::SideView(QWidget* parent) : QWidget(parent) {
     setMouseTracking(true);
     setAttribute(Qt::WA_OpaquePaintEvent);
-    setAccessibleName(tr("Side view"));
+    setAccessibleName(tr("The cut"));
 }
 
 void SideView::setContent(chart::ChartContent content) {

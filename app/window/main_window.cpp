@@ -9,6 +9,7 @@
 #include "app/side_view/side_view.h"
 #include "app/window/bottom_line.h"
 #include "app/window/top_line.h"
+#include "core/water/day_cautions.h"
 
 #include <QDragEnterEvent>
 #include <QFileInfo>
@@ -240,11 +241,16 @@ void MainWindow::tellDrawn() {
 
 void MainWindow::tellPlanned() {
     if (const auto planned = open_.planned()) {
-        bottom_->say(
-            tr("Marks ranked for %1: %L2 places looked at, the best %L3 kept. Next: the sheet.")
+        const bool isAshore = water::forceOf(*planned) >= water::ashoreFrom_beaufort;
+        const QString said =
+            tr("Marks ranked for %1: %L2 places looked at, the best %L3 kept. %4")
                 .arg(wording::Words::day(planned->plan.day.day))
                 .arg(planned->looked)
-                .arg(planned->marks.size()));
+                .arg(planned->marks.size())
+                .arg(isAshore
+                         ? QString::fromStdString(water::windCaution(planned->plan.day.wind.speed))
+                         : tr("Next: the sheet."));
+        bottom_->say(said, isAshore);
     }
 }
 

@@ -60,15 +60,15 @@ void MainWindow::layWaterMenu() {
     QMenu* recent = menu->addMenu(tr("Open again"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
     menu->addSeparator();
-    add(tr("Give in open formats..."), QStringLiteral("Ctrl+E"), [this] { askFolderToGive(); });
+    add(tr("Export..."), QStringLiteral("Ctrl+E"), [this] { askFolderToGive(); });
     add(tr("Cut through the water"), QStringLiteral("Ctrl+K"), [this] {
         canvas_->setTool(chart::ToolKind::cutLine);
-        bottom_->say(tr("Draw a line on the chart: the side view shows the cut along it."));
+        bottom_->say(tr("Draw a line on the chart: the cut along it stands below."));
     });
     menu->addSeparator();
     add(tr("Keys and files"), QStringLiteral("F1"), [this] { showKeys(); });
     add(tr("About Meremark"), {}, [this] { showAbout(); });
-    add(tr("Leave"), QStringLiteral("Ctrl+Q"), [this] { close(); });
+    add(tr("Quit"), QStringLiteral("Ctrl+Q"), [this] { close(); });
 }
 
 void MainWindow::fillRecent(QMenu* recent) {
@@ -141,14 +141,13 @@ void MainWindow::askFolderToGive() {
         bottom_->say(tr("There is nothing to give before the water is drawn."), true);
         return;
     }
-    const QString folder =
-        QFileDialog::getExistingDirectory(this, tr("Folder for the open formats"));
+    const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the export"));
     if (folder.isEmpty()) {
         return;
     }
     const auto planned = open_.planned();
     open_.jobs().start<void>(
-        tr("Giving in open formats"),
+        tr("Exporting"),
         [water = open_.water(), derived = open_.derived(), planned,
          folder](base::Progress& progress) {
             return outputs::writeAll(*water, derived,
@@ -156,7 +155,7 @@ void MainWindow::askFolderToGive() {
                                      folder.toStdString(), progress);
         },
         [this, folder](base::Result<void> given) {
-            bottom_->say(given ? tr("Given in open formats in %1.").arg(folder)
+            bottom_->say(given ? tr("Exported into %1.").arg(folder)
                                : QString::fromStdString(given.error().sentence()),
                          !given);
         });

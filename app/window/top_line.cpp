@@ -56,8 +56,8 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
     redo_->setShortcut(QKeySequence(QStringLiteral("Ctrl+Y")));
     connect(redo_, &QToolButton::clicked, &open_.undoStack(), &QUndoStack::redo);
 
-    layersMenu_ = addMenu(tr("Shown"), tr("What the chart shows"), QStringLiteral("F6"));
-    waterMenu_ = addMenu(tr("Water"), tr("New, open, give away, help"), QStringLiteral("F10"));
+    layersMenu_ = addMenu(tr("On the chart"), tr("What the chart shows"), QStringLiteral("F6"));
+    waterMenu_ = addMenu(tr("File"), tr("New, open, export, help"), QStringLiteral("F10"));
 
     connect(&open_, &open_water::OpenWater::opened, this, &TopLine::refresh);
     connect(&open_, &open_water::OpenWater::changed, this, &TopLine::refresh);

@@ -3,6 +3,7 @@
 
 #include "app/preferences/unit_system.h"
 #include "core/units/area.h"
+#include "core/units/bearing.h"
 #include "core/units/depth.h"
 #include "core/units/length.h"
 #include "core/units/speed.h"
@@ -16,8 +17,8 @@
 
 namespace wording {
 
-// What the user typed to amounts: "12ft", "3.6 m", "12' 6\"", "12 lb 8 oz", "5,2 kg" all work; a
-// number without a unit is in the user's own. Nothing where the text is no such amount.
+// What the user typed to amounts, as units::...Written() reads them; a number without a unit is in
+// the user's own. Nothing where the text is no such amount.
 
 [[nodiscard]] std::optional<units::Depth> depthTyped(const QString& text,
                                                      preferences::UnitSystem units);
@@ -31,6 +32,14 @@ namespace wording {
                                                    preferences::UnitSystem units);
 [[nodiscard]] std::optional<units::Weight> weightTyped(const QString& text,
                                                        preferences::UnitSystem units);
+/// Of a fish, more than nothing and at most units::heaviestFish.
+[[nodiscard]] std::optional<units::Weight> fishWeightTyped(const QString& text,
+                                                           preferences::UnitSystem units);
+/// Of a fish, a bare number in centimetres or inches, more than nothing and at most
+/// units::longestFish.
+[[nodiscard]] std::optional<units::Length> fishLengthTyped(const QString& text,
+                                                           preferences::UnitSystem units);
+/// Also by Beaufort's number, "F4": the middle of that force.
 [[nodiscard]] std::optional<units::Speed> speedTyped(const QString& text,
                                                      preferences::UnitSystem units);
 /// The speed of sound in water: a number without a unit is in metres, or feet, a second.
@@ -40,5 +49,10 @@ namespace wording {
 [[nodiscard]] std::optional<double> percentTyped(const QString& text);
 [[nodiscard]] std::optional<units::Temperature> temperatureTyped(const QString& text,
                                                                  preferences::UnitSystem units);
+/// Of a water: from units::coldestWater to units::warmestWater.
+[[nodiscard]] std::optional<units::Temperature>
+waterTemperatureTyped(const QString& text, preferences::UnitSystem units);
+/// "230", "230°", "SW".
+[[nodiscard]] std::optional<units::Bearing> bearingTyped(const QString& text);
 
 } // namespace wording

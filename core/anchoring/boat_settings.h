@@ -26,7 +26,8 @@ struct BoatSettings {
     /// Rope on the stern anchor; 5 to 200 m.
     units::Length sternRope = units::Length::metres(30.0);
     /// Wanted scope at the bow; 1.2 to 10. Three is common practice on stillwaters with two
-    /// anchors; courses for boaters ask for 5 to 10 and that is what the cautions say.
+    /// anchors in settled weather (no source); courses for boaters teach 6 to 10, and the cautions
+    /// say so.
     double scope = 3.0;
     /// Scope at the stern; 1.2 to 10. Short: it only stops the swing (common practice).
     double sternScope = 1.5;

@@ -17,7 +17,7 @@ namespace contours {
 /// positive, strictly ascending; the limit is positive.
 class Bands {
 public:
-    /// Edges at 2, 4, 6 m, the limit at 30 ft (9.144 m, common practice), then 14 and 20 m.
+    /// Edges at 2, 4, 6 m, the limit at 30 ft (9.144 m, ours), then 14 and 20 m.
     Bands();
     /// \return wrongUse for edges that are not positive and ascending, or a limit that is not
     /// positive.

@@ -31,20 +31,6 @@ Mask waterIn(const DepthGrid& depth, int step) {
     return Mask::from(active);
 }
 
-/// True where the straight line keeps to cells with a depth.
-bool isClear(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
-    const double step_m = 0.1 * depth.frame().cell_m();
-    const int steps = static_cast<int>(std::ceil(geo::distance_m(a, b) / step_m));
-    for (int k = 0; k <= steps; ++k) {
-        const double t = steps == 0 ? 0.0 : static_cast<double>(k) / steps;
-        const geo::WaterPoint p{a.x_m + t * (b.x_m - a.x_m), a.y_m + t * (b.y_m - a.y_m)};
-        if (!depth.has(depth.frame().cellOf(p))) {
-            return false;
-        }
-    }
-    return true;
-}
-
 bool isReached(const Grid<float>& way_m, Cell c) {
     return way_m.frame().holds(c) && std::isfinite(way_m[c]);
 }
@@ -85,7 +71,7 @@ geo::Path pulledTight(const DepthGrid& depth, const geo::Path& path) {
     while (at + 1 < path.size()) {
         std::size_t next = at + 1;
         for (std::size_t k = path.size() - 1; k > next; --k) {
-            if (isClear(depth, path[at], path[k])) {
+            if (isStraightWay(depth, path[at], path[k])) {
                 next = k;
                 break;
             }
@@ -109,7 +95,7 @@ geo::Path wayIn(const Mask& water, geo::WaterPoint from, geo::WaterPoint to) {
 
 bool isClear(const DepthGrid& depth, const geo::Path& path) {
     for (std::size_t k = 1; k < path.size(); ++k) {
-        if (!isClear(depth, path[k - 1], path[k])) {
+        if (!isStraightWay(depth, path[k - 1], path[k])) {
             return false;
         }
     }
@@ -118,8 +104,21 @@ bool isClear(const DepthGrid& depth, const geo::Path& path) {
 
 } // namespace
 
+bool isStraightWay(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
+    const double step_m = 0.1 * depth.frame().cell_m();
+    const int steps = static_cast<int>(std::ceil(geo::distance_m(a, b) / step_m));
+    for (int k = 0; k <= steps; ++k) {
+        const double t = steps == 0 ? 0.0 : static_cast<double>(k) / steps;
+        const geo::WaterPoint p{a.x_m + t * (b.x_m - a.x_m), a.y_m + t * (b.y_m - a.y_m)};
+        if (!depth.has(depth.frame().cellOf(p))) {
+            return false;
+        }
+    }
+    return true;
+}
+
 geo::Path wayOverWater(const DepthGrid& depth, geo::WaterPoint from, geo::WaterPoint to) {
-    if (isClear(depth, from, to)) {
+    if (isStraightWay(depth, from, to)) {
         return {from, to};
     }
     const int step = coarseStep(depth.frame());

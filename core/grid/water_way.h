@@ -12,4 +12,8 @@ namespace grid {
 [[nodiscard]] geo::Path wayOverWater(const DepthGrid& depth, geo::WaterPoint from,
                                      geo::WaterPoint to);
 
+/// True where every cell on the straight line from a to b holds a depth, however narrow what lies
+/// between: it is looked at every tenth of a cell.
+[[nodiscard]] bool isStraightWay(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b);
+
 } // namespace grid

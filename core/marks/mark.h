@@ -57,7 +57,8 @@ struct DayPlan {
     std::vector<DayStop> stops;
     units::Length moves;      ///< All of them, back to the launch included.
     std::vector<int> leftOut; ///< Ranks of marks that the boat cannot reach or has no time for.
-    std::vector<std::string> cautions; ///< Darkness, time too short; in whole sentences.
+    std::vector<std::string> cautions; ///< Darkness; in whole sentences.
+    std::vector<std::string> notes;    ///< What became of the list: no time or no way.
 };
 
 } // namespace marks

@@ -126,8 +126,7 @@ void addCautions(const DayInput& input, const DaySettings& settings, DayPlan& pl
         }
         const auto minutes =
             std::chrono::duration_cast<std::chrono::minutes>(settings.leastStay).count();
-        plan.cautions.push_back(sentence + " with stays of " + std::to_string(minutes) +
-                                " minutes.");
+        plan.notes.push_back(sentence + " with stays of " + std::to_string(minutes) + " minutes.");
     }
     if (!input.light || plan.stops.empty()) {
         return;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/outputs/geojson_text.h"
 
+#include "core/outputs/not_for_navigation.h"
+
 #include "core/base/number_text.h"
 
 #include <algorithm>
@@ -155,7 +157,9 @@ void FeatureCollection::addLine(std::span<const geo::LonLat> line, const Propert
 }
 
 std::string FeatureCollection::text() const {
-    return R"({"type":"FeatureCollection","features":[)" + features_ + "\n]}\n";
+    // A foreign member, which RFC 7946, 6.1, allows and readers pass over.
+    return R"({"type":"FeatureCollection","description":")" + std::string(notForNavigation) +
+           R"(","features":[)" + features_ + "\n]}\n";
 }
 
 } // namespace outputs

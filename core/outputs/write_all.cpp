@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/outputs/write_all.h"
 
+#include "core/base/whole_file.h"
+#include "core/outputs/not_for_navigation.h"
 #include "core/outputs/write_b12.h"
 #include "core/outputs/write_geojson.h"
 #include "core/outputs/write_geotiff.h"
@@ -82,6 +84,11 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
     jobs.emplace_back(
         [&] { return writeMarksGpx(folder / "marks.gpx", marks, frame, water.name); });
     jobs.emplace_back([&] { return writeLogTable(folder / "log.csv", water.log, water.clock); });
+    // Tables after RFC 4180 have no place for it.
+    jobs.emplace_back([&water, &folder] {
+        return base::writeWholeFile(folder / "read-me.txt",
+                                    water.name + "\n" + std::string(notForNavigation) + "\n");
+    });
     return jobs;
 }
 

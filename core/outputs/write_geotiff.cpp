@@ -2,6 +2,7 @@
 #include "core/outputs/write_geotiff.h"
 
 #include "core/gdal/raster_file.h"
+#include "core/outputs/not_for_navigation.h"
 
 #include <utility>
 
@@ -20,7 +21,7 @@ base::Result<void> writeGrid(const std::filesystem::path& path, const grid::Grid
     raster.rows = cells.rows();
     raster.values = values;
     raster.wkt = frame.wkt();
-    raster.description = std::move(description);
+    raster.description = std::move(description) + ". " + std::string(notForNavigation);
     return gdal::writeRasterFile(path, raster);
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/base/whole_file.h"
+#include "core/outputs/not_for_navigation.h"
 
 #include <string>
 
@@ -52,8 +53,8 @@ std::string document(std::string_view name, std::string_view body) {
     return fmt::format("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                        "<gpx version=\"1.1\" creator=\"Meremark\""
                        " xmlns=\"http://www.topografix.com/GPX/1/1\" xmlns:mm=\"{}\">\n"
-                       "<metadata><name>{}</name></metadata>\n{}</gpx>\n",
-                       ourNamespace, escaped(name), body);
+                       "<metadata><name>{}</name><desc>{}</desc></metadata>\n{}</gpx>\n",
+                       ourNamespace, escaped(name), notForNavigation, body);
 }
 
 std::string metres(std::string_view element, double value_m) {

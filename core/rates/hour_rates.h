@@ -3,6 +3,7 @@
 
 #include "core/rates/rate.h"
 
+#include <optional>
 #include <vector>
 
 namespace rates {
@@ -19,5 +20,18 @@ struct HourRates {
     std::vector<HourRate> points;
     int trips = 0; ///< Behind the band.
 };
+
+/// A stretch of the day, by the water's clock; `to` may lie past midnight, below `from`.
+struct HourSpan {
+    double from = 0.0;
+    double to = 0.0;
+    friend bool operator==(const HourSpan&, const HourSpan&) = default;
+};
+
+/// The hours round the best one that it does not surely beat: the neighbouring points whose rate
+/// reaches into its interval, as far as they hang together. A point stands for the time up to the
+/// next one. Where all are as good,
+/// `from` and `to` are one. Nothing where no hour has a rate.
+[[nodiscard]] std::optional<HourSpan> bestHours(const HourRates& rates);
 
 } // namespace rates

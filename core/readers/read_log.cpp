@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/readers/table_records.h"
+#include "core/units/written.h"
 
 #include <algorithm>
 #include <array>
@@ -21,6 +22,39 @@ struct LooseRun {
     std::size_t line = 0;
     std::string row;
 };
+
+/// The amount of a column in the unit that its name gives: a number as it stands, or as people
+/// write it with its unit ("21lb 4oz" under weight_kg, "SW" under wind_from_deg).
+std::optional<double> amountIn(const TableRecords& records, std::string_view column) {
+    if (const auto number = records.number(column)) {
+        return number;
+    }
+    const std::string text = records.text(column);
+    const auto si = [](const auto& amount, auto read) {
+        return amount ? std::optional<double>(read(*amount)) : std::nullopt;
+    };
+    constexpr auto bare = units::Bare::metric;
+    if (column == "weight_kg") {
+        return si(units::weightWritten(text, bare), [](auto w) { return w.inKilograms(); });
+    }
+    if (column == "length_mm") {
+        return si(units::fishLengthWritten(text, bare),
+                  [](auto l) { return 1000.0 * l.inMetres(); });
+    }
+    if (column == "bait_depth_m") {
+        return si(units::lengthWritten(text, bare), [](auto l) { return l.inMetres(); });
+    }
+    if (column == "wind_from_deg") {
+        return si(units::bearingWritten(text), [](auto b) { return b.inDegrees(); });
+    }
+    if (column == "wind_speed_m_s") {
+        return si(units::speedWritten(text, bare), [](auto v) { return v.inMetresPerSecond(); });
+    }
+    if (column == "water_temperature_c") {
+        return si(units::temperatureWritten(text, bare), [](auto t) { return t.inCelsius(); });
+    }
+    return std::nullopt;
+}
 
 /// Makes a log of the rows of one table.
 class LogRows {
@@ -78,15 +112,16 @@ private:
             double least;
             double most;
         };
-        constexpr std::array ranges{Range{"rods", 0, 100},
-                                    Range{"weight_kg", 0, 500},
-                                    Range{"length_mm", 0, 10000},
-                                    Range{"bait_depth_m", 0, 500},
-                                    Range{"wind_from_deg", 0, 360},
-                                    Range{"wind_speed_m_s", 0, 60},
-                                    Range{"water_temperature_c", -3, 50}};
+        const std::array ranges{Range{"rods", 0, 100},
+                                Range{"weight_kg", 0, units::heaviestFish.inKilograms()},
+                                Range{"length_mm", 0, 1000.0 * units::longestFish.inMetres()},
+                                Range{"bait_depth_m", 0, 500},
+                                Range{"wind_from_deg", 0, 360},
+                                Range{"wind_speed_m_s", 0, 60},
+                                Range{"water_temperature_c", units::coldestWater.inCelsius(),
+                                      units::warmestWater.inCelsius()}};
         for (const Range& range : ranges) {
-            const auto number = records.number(range.column);
+            const auto number = amountIn(records, range.column);
             const bool isNone = !number && !records.text(range.column).empty();
             if (isNone || (number && (*number < range.least || *number > range.most))) {
                 return fmt::format("odd_{}", range.column);
@@ -115,13 +150,13 @@ private:
         stay.rods = std::max(1, static_cast<int>(records.number("rods").value_or(1.0)));
         stay.bait = records.text("bait");
         stay.note = records.text("note");
-        if (const auto from_deg = records.number("wind_from_deg")) {
+        if (const auto from_deg = amountIn(records, "wind_from_deg")) {
             stay.conditions.windFrom = units::Bearing::degrees(*from_deg);
         }
-        if (const auto speed_m_s = records.number("wind_speed_m_s")) {
+        if (const auto speed_m_s = amountIn(records, "wind_speed_m_s")) {
             stay.conditions.windSpeed = units::Speed::metresPerSecond(*speed_m_s);
         }
-        if (const auto water_c = records.number("water_temperature_c")) {
+        if (const auto water_c = amountIn(records, "water_temperature_c")) {
             stay.conditions.waterTemperature = units::Temperature::celsius(*water_c);
         }
         if (!stays_.try_emplace(number, std::move(stay)).second) {
@@ -143,13 +178,13 @@ private:
         fish.species = records.text("species");
         fish.bait = records.text("bait");
         fish.note = records.text("note");
-        if (const auto weight_kg = records.number("weight_kg")) {
+        if (const auto weight_kg = amountIn(records, "weight_kg")) {
             fish.weight = units::Weight::kilograms(*weight_kg);
         }
-        if (const auto length_mm = records.number("length_mm")) {
+        if (const auto length_mm = amountIn(records, "length_mm")) {
             fish.length = units::Length::metres(*length_mm / 1000.0);
         }
-        if (const auto bait_m = records.number("bait_depth_m")) {
+        if (const auto bait_m = amountIn(records, "bait_depth_m")) {
             fish.baitDepth = units::Depth::metres(*bait_m);
         }
         runs_.push_back({stay, std::move(fish), records.line(), std::string(records.row())});

@@ -29,7 +29,7 @@ Result<void> checkSettings(const DivideInput& input, const SectionSettings& sett
     if (!(wanted_m2 >= 100.0 && wanted_m2 <= 1e7)) {
         return base::fail(ErrorKind::wrongUse,
                           "the wanted size of a section must be between 0.01 and 1000 ha",
-                          "sections", "4 ha is common");
+                          "sections", "the program starts with 4 ha");
     }
     const auto isWithin = [](double value, double low, double high) {
         return value >= low && value <= high;

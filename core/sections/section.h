@@ -17,7 +17,7 @@ namespace sections {
 using SectionNumber = std::int32_t;
 inline constexpr SectionNumber noSection = -1;
 
-/// A part of the fishable water, small enough to fish through properly in a session.
+/// A part of the fishable water, that one outing can cover.
 struct Section {
     std::string name; ///< The user's, or "Section 3": numbered clockwise from the launch.
     std::vector<std::size_t> cells; ///< Indices in the grid, ascending.

@@ -7,8 +7,8 @@ namespace sections {
 
 /// How the fishable water is divided.
 struct SectionSettings {
-    /// Size of a section, 0.01 to 1000 ha. Default 4 ha, about 10 acres: what one boat fishes
-    /// through properly in a session (common practice). Pieces come out between 0.6 and 1.5 of it,
+    /// Size of a section, 0.01 to 1000 ha. Default 4 ha, about 10 acres: what one outing can
+    /// cover (ours). Pieces come out between 0.6 and 1.5 of it,
     /// but for pockets that nature has cut off.
     units::Area wantedArea = units::Area::hectares(4.0);
     /// Pockets cut off by nature and smaller than this share of the wanted size are no sections of

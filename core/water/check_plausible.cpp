@@ -116,7 +116,7 @@ Result<void> checkUnit(const Water& water, const soundings::SurveyDay& day,
             fmt::format(
                 "its depths are {:.1f} times those already sounded there: feet taken for metres",
                 *ratio),
-            where, "say that the depths are in feet (--unit ft)");
+            where, "say that the depths are in feet (unit ft)");
     }
     if (isAbout(units::metresPerFoot)) {
         return base::fail(
@@ -124,7 +124,7 @@ Result<void> checkUnit(const Water& water, const soundings::SurveyDay& day,
             fmt::format(
                 "its depths are {:.2f} times those already sounded there: metres taken for feet",
                 *ratio),
-            where, "say that the depths are in metres (--unit m)");
+            where, "say that the depths are in metres (unit m)");
     }
     return {};
 }
@@ -147,7 +147,7 @@ Result<void> checkPlausible(const Water& water, const soundings::SurveyDay& day,
         return base::fail(
             ErrorKind::unusableInput,
             fmt::format("half of its depths are over {:.0f} m, which no stillwater has", middle_m),
-            where, "check the unit of the depths (--unit ft) and which column they are in");
+            where, "check the unit of the depths (unit ft) and which column they are in");
     }
     return checkUnit(water, day, where);
 }

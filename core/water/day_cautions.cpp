@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/day_cautions.h"
 
+#include "core/anchoring/cautions.h"
 #include "core/wind/beaufort.h"
 
 #include <fmt/format.h>
@@ -9,69 +10,118 @@ namespace water {
 
 namespace {
 
-constexpr double coldWater_c = 15.0;
-constexpr double warmWater_c = 21.0;
+constexpr const char* ifYouFallIn =
+    "If you fall in, float on your back until your breathing settles.";
 
-void takeWind(const PlannedDay& planned, std::vector<std::string>& out) {
-    const int force = wind::beaufortForce(planned.plan.day.wind.speed);
-    if (force >= 6) {
-        out.push_back(
-            fmt::format("Force {} is no weather for a small open boat: stay ashore.", force));
-    } else if (force == 5) {
-        out.emplace_back("Force 5: white horses. Keep to sheltered water, pay out more rope, be "
-                         "ready to go in.");
+/// One sentence of what the water does to somebody who falls in: the lifejacket is named once a
+/// list.
+std::string lifejacketCaution(const std::optional<units::Temperature>& water) {
+    std::string out = coldCaution(water);
+    if (out.empty()) {
+        out = fmt::format("Wear the lifejacket, do not stow it. {}", ifYouFallIn);
     }
+    if (!water || *water < nearIce) {
+        out += " Where there is ice, stay ashore: never break out through it.";
+    }
+    return out;
 }
 
-void takeTemperature(const PlannedDay& planned, std::vector<std::string>& out) {
-    const auto& water = planned.plan.day.waterTemperature;
-    if (!water || water->inCelsius() < coldWater_c) {
-        out.emplace_back(water ? "The water is cold (below 15 °C): the shock of falling in can "
-                                 "kill within a minute. Wear the lifejacket, "
-                                 "float first."
-                               : "Below 15 °C water is cold: the shock of falling in can kill "
-                                 "within a minute. Wear the lifejacket, float "
-                                 "first.");
+/// Of one or two sentences about the dark, one.
+std::string lightCaution(const std::vector<std::string>& sentences) {
+    std::string out;
+    for (const std::string& sentence : sentences) {
+        out += (out.empty() ? "" : " ") + sentence;
     }
-    if (water && water->inCelsius() >= warmWater_c) {
-        out.emplace_back("The water is 21 °C or warmer: pike do not survive being caught well. "
-                         "Leave them alone.");
-    }
+    return out;
 }
 
-void takeRules(const Water& water, const PlannedDay& planned, std::vector<std::string>& out) {
+std::string ropeCaution(double scope) {
+    std::string out = "Engine in neutral before you fall back: a rope in the propeller holds the "
+                      "boat by the stern.";
+    if (scope < anchoring::seamanlikeScope) {
+        out +=
+            fmt::format(" Rope at {:.1f} times depth and bow height is for settled weather only: "
+                        "courses teach {:.0f} to 10, and more is safer.",
+                        scope, anchoring::seamanlikeScope);
+    }
+    return out;
+}
+
+} // namespace
+
+int forceOf(const PlannedDay& planned) {
+    return wind::beaufortForce(planned.plan.day.wind.speed);
+}
+
+std::string windCaution(units::Speed wind) {
+    const int force = wind::beaufortForce(wind);
+    if (force >= ashoreFrom_beaufort) {
+        return fmt::format("Force {} is no weather for a small open boat: stay ashore.", force);
+    }
+    return force == ashoreFrom_beaufort - 1
+               ? fmt::format("Force {}: white horses. Keep to sheltered water, pay out more rope, "
+                             "and go in if it freshens.",
+                             force)
+               : std::string();
+}
+
+std::string coldCaution(const std::optional<units::Temperature>& water) {
+    if (water && *water >= coldWater) {
+        return {};
+    }
+    return fmt::format("{}: the shock of falling in can kill within a minute. Wear the lifejacket, "
+                       "do not stow it. {}",
+                       water ? "The water is cold (below 15 °C)" : "Water below 15 °C is cold",
+                       ifYouFallIn);
+}
+
+std::vector<std::string> dayCautions(const PlannedDay& planned) {
+    std::vector<std::string> out;
+    const auto take = [&out](std::string sentence) {
+        if (!sentence.empty()) {
+            out.push_back(std::move(sentence));
+        }
+    };
+    take(windCaution(planned.plan.day.wind.speed));
+    take(lifejacketCaution(planned.plan.day.waterTemperature));
+    take("At the first thunder go ashore: a boat is the highest thing on the water.");
+    take(lightCaution(planned.day.cautions));
+    take("Wind on the beam of a boat held at both ends can fill her: when it goes round, slip the "
+         "stern rope and let her swing to "
+         "the bow. Make both ropes fast so that they slip at once, a knife within reach; never lie "
+         "to the stern anchor alone.");
+    take(ropeCaution(planned.plan.tackle.scope));
+    take("Tell somebody ashore where you are and when you will be back.");
+    return out;
+}
+
+std::vector<std::string> rulesOfTheDay(const Water& water, const PlannedDay& planned) {
+    std::vector<std::string> out;
     const logbook::HouseRules& rules = water.houseRules;
     if (rules.season && !rules.season->holds(planned.plan.day.day)) {
-        out.emplace_back("By the house rules that day lies outside the season.");
+        out.emplace_back("That day lies outside the season.");
     }
     if (rules.rodLimit) {
-        out.push_back(fmt::format("House rules: {} rods in a boat.", *rules.rodLimit));
+        out.push_back(fmt::format("At most {} rods in a boat.", *rules.rodLimit));
     }
     for (const logbook::ClosedWater& closed : rules.closed) {
         out.push_back(fmt::format("Closed water: {}.", closed.name));
     }
     out.insert(out.end(), rules.notes.begin(), rules.notes.end());
+    out.emplace_back("Local rules and the fishery's staff go first.");
+    return out;
 }
 
-} // namespace
-
-std::vector<std::string> dayCautions(const Water& water, const PlannedDay& planned) {
+std::vector<std::string> fishCare(const PlannedDay& planned) {
     std::vector<std::string> out;
-    takeWind(planned, out);
-    takeTemperature(planned, out);
-    out.insert(out.end(), planned.day.cautions.begin(), planned.day.cautions.end());
-    takeRules(water, planned, out);
-    if (planned.plan.tackle.scope < 5.0) {
-        out.push_back(fmt::format("Rope at {:.1f} times the depth is for settled weather only; "
-                                  "boating courses ask for 5 to 10.",
-                                  planned.plan.tackle.scope));
+    const auto& water = planned.plan.day.waterTemperature;
+    if (water && *water > warmForFish) {
+        out.emplace_back("Above 20 °C pike often die after capture in water this warm: consider "
+                         "not fishing for them, or for any "
+                         "species that dies of it.");
     }
-    out.emplace_back("Never lie to the stern anchor alone, and be able to let both ropes go at "
-                     "once: a knife within reach.");
-    out.emplace_back(
-        "Wear a lifejacket. Tell somebody ashore where you are and when you will be back.");
-    out.emplace_back("Drawn from your own soundings: not for navigation. Local rules and the "
-                     "fishery's staff go first.");
+    out.emplace_back("Fish: wet hands, a wet mat, unhooked in the water where it can be done, and "
+                     "a short time in the air.");
     return out;
 }
 

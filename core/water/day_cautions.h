@@ -9,10 +9,41 @@
 
 namespace water {
 
-/// What anybody should bear in mind on such a day, the gravest first: wind, cold water, darkness,
-/// season and house rules, and the standing cautions for an anchored small boat. Cold water below
-/// 15 C: RNLI. Pike in warm water: Environment Agency 2019 (from 21 C). Ropes: US state boater
-/// courses ask for 5 to 10 times the depth and never for the stern alone.
-[[nodiscard]] std::vector<std::string> dayCautions(const Water& water, const PlannedDay& planned);
+/// No list of cautions is longer: what comes after the seventh is not read.
+inline constexpr std::size_t mostCautions = 7;
+/// From this force on a small open boat stays ashore; from one less it keeps to sheltered water
+/// (common practice, no source).
+inline constexpr int ashoreFrom_beaufort = 6;
+/// Water below this is cold (RNLI).
+inline constexpr units::Temperature coldWater = units::Temperature::celsius(15.0);
+/// Still water below this may carry ice at its margins (ours).
+inline constexpr units::Temperature nearIce = units::Temperature::celsius(4.0);
+/// Above this some fish die of being caught (ours, a degree below the 21 C that a newspaper's
+/// report of an Environment Agency scheme of 2019 and a University of Hull review quoted by an
+/// angling association give for pike).
+inline constexpr units::Temperature warmForFish = units::Temperature::celsius(20.0);
+
+/// The day's force of wind on Beaufort's scale.
+[[nodiscard]] int forceOf(const PlannedDay& planned);
+/// The wind's own caution: empty below force 5.
+[[nodiscard]] std::string windCaution(units::Speed wind);
+/// The cold's own caution; empty where the water is known not to be cold. \param water absent:
+/// nobody measured it.
+[[nodiscard]] std::string coldCaution(const std::optional<units::Temperature>& water);
+
+/// What can kill on such a day, the gravest first, each once and at most mostCautions: wind, cold
+/// water, thunder, darkness, ropes and anchors. Cold water below 15 C, floating first: RNLI
+/// (second-hand). Scope 6 to 10: RYA teaching of 6 to 1 with rope and chain (second-hand) and US
+/// state boater courses; never by the stern alone: the same courses. The rest is common practice
+/// (no source).
+[[nodiscard]] std::vector<std::string> dayCautions(const PlannedDay& planned);
+
+/// The rules of this water as far as they bear on the day: season, rods, closed water, and the
+/// house's own notes word for word.
+[[nodiscard]] std::vector<std::string> rulesOfTheDay(const Water& water, const PlannedDay& planned);
+
+/// What the fish need to live: handling (fisheries' leaflets on pike: kept wet, a short time in the
+/// air) and warm water.
+[[nodiscard]] std::vector<std::string> fishCare(const PlannedDay& planned);
 
 } // namespace water

@@ -245,9 +245,11 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(day.error());
     }
     planned.day = std::move(*day);
-    planned.cautions = dayCautions(water, planned);
-    planned.cautions.insert(planned.cautions.begin(), worked->pinnedRefused.begin(),
-                            worked->pinnedRefused.end());
+    planned.cautions = dayCautions(planned);
+    planned.rules = rulesOfTheDay(water, planned);
+    planned.fishCare = fishCare(planned);
+    planned.notes = worked->pinnedRefused;
+    planned.notes.insert(planned.notes.end(), planned.day.notes.begin(), planned.day.notes.end());
     return planned;
 }
 

@@ -18,7 +18,10 @@ struct PlannedDay {
     light::SunTimes light;
     std::size_t looked = 0;            ///< Candidates that got ropes and rods.
     std::size_t unanchorable = 0;      ///< Of them, where no two anchors would hold the boat.
-    std::vector<std::string> cautions; ///< For the whole day, the gravest first.
+    std::vector<std::string> cautions; ///< What can kill, the gravest first, each once; at most 7.
+    std::vector<std::string> rules;    ///< Of this water, for that day.
+    std::vector<std::string> fishCare; ///< What the fish need to live.
+    std::vector<std::string> notes;    ///< Own marks that cannot be anchored on, no time or no way.
 };
 
 } // namespace water

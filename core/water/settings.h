@@ -24,15 +24,15 @@ struct StructureChoice {
 };
 
 /// What the user may choose about the drawing and the dividing of one water. Each has a default
-/// that suits a stillwater of several hundred acres; absent means "chosen from the data".
+/// that suits a large stillwater; absent means "chosen from the data".
 struct Settings {
     /// Side of a grid cell, 0.5 to 100 m. Absent: chosen from the soundings' spacing and the
     /// water's size.
     std::optional<units::Length> cell;
     /// The bands and the limit.
     contours::Bands bands;
-    /// Wanted size of a section, 0.1 to 1000 ha. 4 ha (10 acres): what a boat with four rods fishes
-    /// through in a session (common practice, no source).
+    /// Wanted size of a section, 0.1 to 1000 ha. 4 ha (10 acres): what one boat can cover
+    /// in one outing (ours).
     units::Area sectionArea = units::Area::hectares(4.0);
     /// Clarity of the water: depth at which a Secchi disc vanishes, 0.1 to 40 m. Absent: weed from
     /// notes alone.

@@ -9,6 +9,8 @@
 namespace weed {
 
 /// Published relations between water clarity and the greatest depth at which rooted weed grows.
+/// Chambers and Kalff and Caffrey are quoted at second hand, Canfield from memory, as is that the
+/// logarithms are to base 10 (see tests/reference/macrophyte_test.cpp).
 enum class GrowthRelation {
     chambersKalffWorld,  ///< Chambers and Kalff 1985, Quebec and world: sqrt z = 1.33 log D + 1.40.
     chambersKalffQuebec, ///< Chambers and Kalff 1985, Quebec: sqrt z = 1.14 log D + 1.32.

@@ -42,6 +42,15 @@ int beaufortForce(units::Speed wind) {
         firstKnot, [knots](int first) { return knots >= static_cast<double>(first); }));
 }
 
+units::Speed middleOfForce(int force) {
+    const std::size_t f = held(force);
+    if (f == 0) {
+        return units::Speed::knots(0.0);
+    }
+    const double first = firstKnot[f - 1];
+    return units::Speed::knots(f == firstKnot.size() ? first : 0.5 * (first + firstKnot[f] - 1));
+}
+
 std::string_view beaufortName(int force) {
     return names[held(force)];
 }

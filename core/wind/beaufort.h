@@ -11,6 +11,10 @@ namespace wind {
 /// 64 begin forces 1 to 12), because the rounded bands in metres per second overlap.
 [[nodiscard]] int beaufortForce(units::Speed wind);
 
+/// The middle of a force, whole knots: force 4, 11 to 16 knots, is 13.5. Force 0 is calm, force 12
+/// begins at 64 and is given as that. \param force is held to 0..12.
+[[nodiscard]] units::Speed middleOfForce(int force);
+
 /// Its name in the shipping forecast's words: "gentle breeze". \param force is held to 0..12.
 [[nodiscard]] std::string_view beaufortName(int force);
 

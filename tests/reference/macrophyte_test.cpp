@@ -2,12 +2,13 @@
 // Depth limit of rooted plants from the Secchi depth D. Published relations; values computed apart
 // from this program from the published coefficients.
 //   Chambers and Kalff 1985, Can. J. Fish. Aquat. Sci. 42, 701: sqrt z = 1.33 log D + 1.40 (Quebec
-//     and world), 1.14 log D + 1.32 (Quebec). That the logarithm is to base 10 is from memory, and
-//     forced by the size of the result.
+//     and world), 1.14 log D + 1.32 (Quebec); second-hand, through a tool of Fisheries and Oceans
+//     Canada that cites Croft-White and others 2022. That the logarithm is to base 10 is from
+//     memory, and forced by the size of the result.
 //   Canfield and others 1985, J. Aquat. Plant Manage. 23, 25: log z = 0.61 log D + 0.26 (from
 //     memory).
 //   Caffrey and others 2007 (Florida, 279 lake-years): log z = 0.66 log D + 0.31; upper envelope
-//     0.53 log D + 0.59.
+//     0.53 log D + 0.59 (as later reports quote it: second-hand).
 #include "core/weed/growth_limit.h"
 
 #include <gtest/gtest.h>

@@ -45,8 +45,9 @@ TEST(Rate, HasGarwoodsExactLimits) {
 }
 
 TEST(Rate, IsTheRatioOfMeans) {
-    // Completed trips: Pollock et al. 1994. Catches 0, 1, 0, 4, 2 in 2, 4, 1, 5, 8 h: 0.35 an hour;
-    // the mean of the five ratios would be 0.26.
+    // Completed trips: the ratio of sums as texts on creel surveys quote Pollock and others 1994
+    // (not seen: second-hand). The five trips are ours. Catches 0, 1, 0, 4, 2 in 2, 4, 1, 5, 8 h:
+    // 0.35 an hour; the mean of the five ratios would be 0.26.
     EXPECT_NEAR(given(rates::rateOf(Tally{0 + 1 + 0 + 4 + 2, 2 + 4 + 1 + 5 + 8})).per10RodHours,
                 3.5, 1e-12);
 }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Horn, B. K. P. (1981), Hill shading and the reflectance map, Proc. IEEE 69, 14-47, with the
-// worked example that GIS manuals print for it; topographic position index after Weiss (2001),
-// value as GDAL's gdaldem gives it.
+// worked example that is in circulation for it (where it was first printed was not found: it is
+// known at second hand); topographic position index after Weiss (2001, a poster), value as GDAL's
+// gdaldem gives it.
 #include "core/structure/position_index.h"
 #include "core/structure/slope_grid.h"
 
@@ -22,7 +23,7 @@ grid::DepthGrid nine(const std::array<double, 9>& values_m, double cell_m) {
 }
 
 // Worked example of the published method, cell 5: dz/dx 0.05, dz/dy -3.8 per row southward, 380.033
-// percent. Manuals print 75.25762 degrees, from single precision; the same grid in double gives
+// percent. It is printed as 75.25762 degrees, from single precision; the same grid in double gives
 // 75.2576577, and gdaldem 3.6.2 gives 75.2576599.
 TEST(SlopeReference, AgreesWithThePublishedExampleOfHornsMethod) {
     const grid::DepthGrid depth = nine({50, 45, 50, 30, 30, 30, 8, 10, 10}, 5.0);

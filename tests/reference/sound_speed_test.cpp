@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Speed of sound in fresh water. W. Marczak 1997, J. Acoust. Soc. Am. 102, 2776: values computed
-// from the published coefficients and held against the printed 1482.38 m/s at 20 C, which tells
-// them from a copy in circulation with a slipped digit (0.08 m/s more at 20 C).
+// from the coefficients as two open programs quote them (the paper itself was not seen) and held
+// against 1482.38 m/s at 20 C, which an example of the R package "sonar" prints: it tells them from
+// a copy in circulation with a slipped digit (0.08 m/s more at 20 C).
 #include "core/reduction/correct_sound_speed.h"
 
 #include <gtest/gtest.h>

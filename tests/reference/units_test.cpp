@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Units against their definitions.
 // Source: International Yard and Pound Agreement 1959 (foot 0.3048 m, pound 0.45359237 kg, both
-// exact); NIST Special Publication 811, appendix B.8 (acre on the international foot 4046.8564224
-// m2, mile 1609.344 m, fathom 1.8288 m, nautical mile 1852 m).
+// exact; quoted in NIST Special Publication 811, appendix B, which was not seen itself: from
+// memory). Ours, by multiplication on the international foot: acre of 43,560 square feet
+// 4046.8564224 m2, mile of 5280 ft 1609.344 m, fathom of 6 ft 1.8288 m. (Tables that print the acre
+// as 4046.873 m2 and the fathom as 1.828804 m are on the US survey foot.) Nautical mile of 1852 m:
+// exact by definition.
 #include "core/units/area.h"
 #include "core/units/depth.h"
 #include "core/units/length.h"

@@ -24,7 +24,8 @@ struct Row {
     double shallowPeriod_s;
 };
 
-// Shore Protection Manual, US Army CERC 1984, ch. 3, computed from its formulas by hand.
+// Shore Protection Manual, US Army CERC 1984, ch. 3: its forms as later texts quote them (the
+// manual itself was not seen: second-hand), computed by hand.
 constexpr std::array rows = {
     Row{5, 1000, .0830, 1.076, .0818, 1.025}, Row{10, 500, .1377, 1.135, .1357, 1.105},
     Row{10, 1000, .1948, 1.430, .1893, 1.371}, Row{10, 2000, .2755, 1.801, .2606, 1.687},

@@ -91,6 +91,7 @@ std::vector<Breach> findBreaches(const std::filesystem::path& root,
         if (file.isCpp()) {
             checkArrows(file, arrows, breaches);
             checkFences(file, breaches);
+            checkSaid(file, breaches);
             checkShape(file, breaches);
         }
     }

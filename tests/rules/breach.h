@@ -10,7 +10,7 @@ namespace rules {
 /// One rule of the tree that one place does not keep.
 struct Breach {
     std::string rule; ///< Its short name: "arrow", "verb", "fence", "length", "licence", "name",
-                      ///< "top level", "left open".
+                      ///< "top level", "left open", "said".
     std::string file; ///< From the root, with slashes.
     int line = 0;     ///< From 1; 0 where it concerns the whole file.
     std::string what; ///< What is wrong there, for people.

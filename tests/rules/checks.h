@@ -45,6 +45,7 @@ void checkLicence(const File& file, std::vector<Breach>& breaches);
 void checkLeftOpen(const File& file, std::vector<Breach>& breaches);
 void checkArrows(const File& file, const Arrows& arrows, std::vector<Breach>& breaches);
 void checkFences(const File& file, std::vector<Breach>& breaches);
+void checkSaid(const File& file, std::vector<Breach>& breaches);
 void checkShape(const File& file, std::vector<Breach>& breaches);
 
 } // namespace rules

@@ -213,6 +213,17 @@ TEST_F(Tree, NamesAHeaderInTheWrongNamespaceWithoutGuardOrWithAnOddName) {
     expectOnly("name", "core/units/WideArea.cpp", 0, "small letters");
 }
 
+TEST_F(Tree, NamesAnOptionOrARawKeyWhereAPersonReads) {
+    plant("app/days/panel.cpp", licence + "auto a = tr(\"say --unit ft\");\n");
+    expectOnly("said", "app/days/panel.cpp", 2);
+    plant("app/days/panel.cpp",
+          licence + "auto a = 1;\nauto b = tr(\"set aside: bad_checksum\");\n");
+    expectOnly("said", "app/days/panel.cpp", 3);
+    plant("app/days/panel.cpp",
+          licence + "auto a = name(\"bad_checksum\"); auto b = tr(\"20 -- that is a lot\");\n");
+    EXPECT_THAT(findBreaches(root_, filesOfTree(root_)), IsEmpty());
+}
+
 TEST(ThisTree, KeepsEveryRule) {
     const std::filesystem::path root = MEREMARK_SOURCE_DIR;
     const std::vector<std::string> files = filesOfTree(root);

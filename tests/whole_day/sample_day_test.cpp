@@ -183,6 +183,9 @@ TEST_F(SampleDay, GivesEverythingInOpenFormats) {
           "zones.geojson", "sections.geojson", "marks.gpx", "log.csv"}) {
         EXPECT_GT(std::filesystem::file_size(scratch / "given" / file), 100U) << file;
     }
+    std::ifstream readMe(scratch / "given" / "read-me.txt");
+    const std::string said{std::istreambuf_iterator<char>(readMe), {}};
+    EXPECT_NE(said.find("not for navigation"), std::string::npos);
     std::ifstream soundings(scratch / "given" / "soundings.csv");
     std::string header;
     std::getline(soundings, header);

@@ -2,6 +2,7 @@
 #include "app/days/looking_back/log_view.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <numeric>
 #include <ranges>
@@ -150,6 +151,26 @@ logbook::Stay newStay(const logbook::Log& log, const units::Clock& clock, units:
     }
     stay.end = stay.start + length;
     return stay;
+}
+
+QString bestHoursWords(const rates::HourRates& hours) {
+    const auto best = rates::bestHours(hours);
+    if (!best) {
+        return QStringLiteral("too little fished to say");
+    }
+    const QString trips = counted(static_cast<std::size_t>(hours.trips), QStringLiteral("trip"),
+                                  QStringLiteral("trips"));
+    if (best->from == best->to) {
+        return QStringLiteral("no hour stands out, by %1").arg(trips);
+    }
+    const auto clock = [](double hour) {
+        const int minutes = static_cast<int>(std::lround(hour * 60.0));
+        return QStringLiteral("%1:%2")
+            .arg(minutes / 60, 2, 10, QLatin1Char('0'))
+            .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    };
+    return QStringLiteral("best between %1 and %2, by %3")
+        .arg(clock(best->from), clock(best->to), trips);
 }
 
 } // namespace days::looking_back

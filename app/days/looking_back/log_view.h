@@ -3,6 +3,7 @@
 
 #include "app/wording/words.h"
 #include "core/logbook/trip.h"
+#include "core/rates/hour_rates.h"
 #include "core/rates/rate.h"
 
 #include <QString>
@@ -44,5 +45,9 @@ struct LogRow {
 /// A blank with the conditions of the plan, after the last stay of the plan's day.
 [[nodiscard]] logbook::Stay newStay(const logbook::Log& log, const units::Clock& clock,
                                     units::Day day, std::chrono::seconds start);
+
+/// "best between 16:00 and 20:00, by 7 trips"; says where all hours are alike, or too little was
+/// fished.
+[[nodiscard]] QString bestHoursWords(const rates::HourRates& hours);
 
 } // namespace days::looking_back

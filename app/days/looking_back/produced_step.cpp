@@ -29,7 +29,7 @@ public:
         bars_ = new widgets::IntervalBar(chart::Palette::screen().plum, this);
         addWide(bars_);
         table_ = new widgets::PlainTable({tr("Where"), tr("rod-h"), tr("stays"), tr("blank"),
-                                          tr("runs"), tr("fish"), tr("best"), tr("shrunk")},
+                                          tr("runs"), tr("fish"), tr("best"), tr("steadied")},
                                          rowsShown, this);
         addWide(table_);
         notes_ = addWords();
@@ -132,9 +132,10 @@ private:
                     rates_ = std::make_shared<const rates::RateTable>(std::move(*counted));
                 }
                 setWords(words_,
-                         counted ? tr("Fish per 10 rod-hours with its 95 % interval; shrunk: drawn "
-                                      "towards the others where little was fished.")
-                                 : QString::fromStdString(counted.error().sentence()));
+                         counted
+                             ? tr("Fish per 10 rod-hours with its 95 % interval; steadied: drawn "
+                                  "towards the whole water's where little was fished.")
+                             : QString::fromStdString(counted.error().sentence()));
                 emit lineChanged();
             });
     }

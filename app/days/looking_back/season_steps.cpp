@@ -74,7 +74,6 @@ private:
         auto* high = new QLineSeries(chart);
         auto* line = new QLineSeries(chart);
         double most = 0.0;
-        const rates::HourRate* best = nullptr;
         for (const rates::HourRate& point : hours.points) {
             if (!point.rate) {
                 continue;
@@ -83,9 +82,6 @@ private:
             high->append(point.hour, point.rate->high);
             line->append(point.hour, point.rate->per10RodHours);
             most = std::max(most, point.rate->high);
-            if (best == nullptr || point.rate->per10RodHours > best->rate->per10RodHours) {
-                best = &point;
-            }
         }
         auto* band = new QAreaSeries(high, low);
         band->setPen(Qt::NoPen);
@@ -102,8 +98,7 @@ private:
                  tr("Fish per 10 rod-hours by the hour of the day, with the band in which "
                     "the rate may lie; from %1.")
                      .arg(counted(static_cast<std::size_t>(hours.trips), tr("trip"), tr("trips"))));
-        best_ = best == nullptr ? tr("too little fished to say")
-                                : tr("best about %1:00").arg(static_cast<int>(best->hour));
+        best_ = bestHoursWords(hours);
     }
 
     static void addAxes(QChart& chart, const std::vector<QAbstractSeries*>& series, double most) {

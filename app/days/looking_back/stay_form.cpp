@@ -3,6 +3,7 @@
 
 #include "app/edits/change_stay.h"
 #include "app/wording/typed_amount.h"
+#include "core/units/written_time.h"
 
 #include <QVBoxLayout>
 
@@ -68,29 +69,21 @@ QString shownMoment(units::Moment moment, const units::Clock& clock) {
                                   units::timeOfDayText(moment, clock));
 }
 
-/// A date and time, or a time alone on the day of `near`.
-std::optional<units::Moment> momentTyped(const QString& text, units::Moment near,
-                                         const units::Clock& clock) {
-    if (const auto time = units::timeOfDayFrom(text.toStdString())) {
-        return clock.at(clock.dayOf(near), *time);
-    }
-    return units::momentFrom(text.toStdString(), clock);
-}
-
 template <class Thing>
 FieldOf<Thing> momentField(const QString& label, units::Moment Thing::*member) {
-    return {label,
-            QObject::tr("A time such as 9:20, or a date and a time"),
-            QObject::tr("a time within the stay, such as 9:20 or 2026-10-03 09:20"),
-            {},
-            [=](const Thing& thing, const Words&, const units::Clock& clock) {
-                return shownMoment(thing.*member, clock);
-            },
-            [=](Thing& thing, const QString& text, const Words&, const units::Clock& clock) {
-                const auto moment = momentTyped(text, thing.*member, clock);
-                thing.*member = moment.value_or(thing.*member);
-                return moment.has_value();
-            }};
+    return {
+        label,
+        QObject::tr("A time such as 9:20, 0920 or 5pm, or a date and a time such as 25/11/26 7:40"),
+        QObject::tr("a time within the stay, such as 9:20 or 2026-10-03 09:20"),
+        {},
+        [=](const Thing& thing, const Words&, const units::Clock& clock) {
+            return shownMoment(thing.*member, clock);
+        },
+        [=](Thing& thing, const QString& text, const Words&, const units::Clock& clock) {
+            const auto moment = units::momentWritten(text.toStdString(), thing.*member, clock);
+            thing.*member = moment.value_or(thing.*member);
+            return moment.has_value();
+        }};
 }
 
 std::vector<FieldOf<Stay>> stayFields() {
@@ -111,26 +104,22 @@ std::vector<FieldOf<Stay>> stayFields() {
         textField(QObject::tr("Bait"), QObject::tr("What was on the hooks"), &Stay::bait));
     fields.push_back(
         {QObject::tr("Wind from"), QObject::tr("Degrees true"),
-         QObject::tr("degrees from 0 to 360"), QObject::tr("not known"),
+         QObject::tr("degrees from 0 to 360, or a point such as SW"), QObject::tr("not known"),
          [](const Stay& stay, const Words&, const units::Clock&) {
              return stay.conditions.windFrom ? Words::bearing(*stay.conditions.windFrom)
                                              : QString();
          },
          [](Stay& stay, const QString& text, const Words&, const units::Clock&) {
-             bool isNumber = false;
-             const double degrees = QString(text).remove(QStringLiteral("°")).toDouble(&isNumber);
-             const bool isRight = isNumber && degrees >= 0.0 && degrees <= 360.0;
-             stay.conditions.windFrom =
-                 isRight ? std::optional(units::Bearing::degrees(degrees)) : std::nullopt;
-             return isRight || text.isEmpty();
+             stay.conditions.windFrom = wording::bearingTyped(text);
+             return stay.conditions.windFrom || text.isEmpty();
          }});
-    const auto wind =
-        optionalField(QObject::tr("Wind speed"), QObject::tr("a speed such as 6 m/s or 13 mph"),
-                      &logbook::Conditions::windSpeed, &Words::speed, &wording::speedTyped);
-    const auto warmth =
-        optionalField(QObject::tr("Water"), QObject::tr("a temperature such as 8 °C or 46 F"),
-                      &logbook::Conditions::waterTemperature, &Words::temperature,
-                      &wording::temperatureTyped, std::optional<units::Temperature>());
+    const auto wind = optionalField(
+        QObject::tr("Wind speed"), QObject::tr("a speed such as 6 m/s, 13 mph, 12 kn or F4"),
+        &logbook::Conditions::windSpeed, &Words::speed, &wording::speedTyped);
+    const auto warmth = optionalField(
+        QObject::tr("Water"), QObject::tr("a temperature such as 8 °C or 46 F, up to 40 °C"),
+        &logbook::Conditions::waterTemperature, &Words::temperature,
+        &wording::waterTemperatureTyped, std::optional<units::Temperature>());
     for (const auto& field : {wind, warmth}) {
         fields.push_back({field.label, field.help, field.hint, field.whenEmpty,
                           [field](const Stay& stay, const Words& words, const units::Clock& clock) {
@@ -149,10 +138,11 @@ std::vector<FieldOf<Fish>> runFields() {
     return {momentField(QObject::tr("Time"), &Fish::time),
             textField(QObject::tr("Species"), QObject::tr("Pike, perch, trout"), &Fish::species),
             optionalField(QObject::tr("Weight"),
-                          QObject::tr("a weight such as 12 lb 8 oz or 5.2 kg"), &Fish::weight,
-                          &Words::weight, &wording::weightTyped),
-            optionalField(QObject::tr("Length"), QObject::tr("a length such as 78 cm or 31 in"),
-                          &Fish::length, &Words::fishLength, &wording::lengthTyped),
+                          QObject::tr("a weight such as 12 lb 8 oz, 12-8 or 5.2 kg, up to 100 kg"),
+                          &Fish::weight, &Words::weight, &wording::fishWeightTyped),
+            optionalField(QObject::tr("Length"),
+                          QObject::tr("a length such as 78 cm or 31 in, up to 3 m"), &Fish::length,
+                          &Words::fishLength, &wording::fishLengthTyped),
             optionalField(QObject::tr("Bait depth"), QObject::tr("a depth such as 12ft or 3.6 m"),
                           &Fish::baitDepth, &Words::depth, &wording::depthTyped),
             textField(QObject::tr("Bait"), QObject::tr("Where it was not the stay's"), &Fish::bait),

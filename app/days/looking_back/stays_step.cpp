@@ -25,7 +25,8 @@ class StaysStep : public DayStep {
 public:
     explicit StaysStep(DayContext context) : DayStep(context) {
         empty_ = addWords();
-        table_ = new widgets::PlainTable({tr("Stay"), tr("How"), tr("Fish")}, rowsShown, this);
+        table_ =
+            new widgets::PlainTable({tr("Stay"), tr("Rods, bait"), tr("Fish")}, rowsShown, this);
         addWide(table_);
         connect(table_, &widgets::PlainTable::rowChosen, this, &StaysStep::choose);
         connect(table_, &widgets::PlainTable::removeAsked, this, [this](int row) {
@@ -33,7 +34,7 @@ public:
             remove();
         });
         addRow(
-            {makeButton(tr("Blank"), QStringLiteral("Ctrl+B"),
+            {makeButton(tr("Add stay"), QStringLiteral("Ctrl+B"),
                         tr("A stay at the chosen mark, or where you point"), [this] { addStay(); }),
              fish_ = makeButton(tr("Fish"), QStringLiteral("Ctrl+F"),
                                 tr("A fish of the chosen stay"), [this] { addRun(true); }),

@@ -31,7 +31,7 @@ public:
                           set(tr("Set band edges"), bandsOf(text, water().settings.bands.limit()));
                       });
         limit_ = addAmount({tr("Limit"),
-                            tr("The deepest depth worth fishing; 30 ft is common practice"),
+                            tr("The deepest depth worth fishing; 30 ft to begin with"),
                             [this](const QString& text) { return withLimit(text).has_value(); },
                             {},
                             tr("a depth such as 30 ft")},

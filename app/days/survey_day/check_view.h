@@ -12,7 +12,7 @@
 
 namespace days::survey_day {
 
-/// The step "Look them over".
+/// The step "Check the soundings".
 struct CheckView {
     /// What the crossings would add to one survey day.
     struct Offer {

@@ -12,7 +12,7 @@ class PlainTable;
 
 namespace days::survey_day {
 
-/// Within "Look them over": how well passes agree where they cross, and where they do not.
+/// Within "Check the soundings": how well passes agree where they cross, and where they do not.
 class CrossingsPart : public SurveyStep {
     Q_OBJECT
 public:

@@ -12,7 +12,7 @@
 
 namespace days::survey_day {
 
-/// Where passes cross, within "Look them over".
+/// Where passes cross, within "Check the soundings".
 struct CrossingsView {
     std::vector<QStringList> summary;   ///< What, value; empty where there is no crossing.
     std::vector<QStringList> worst;     ///< Where, the two days, by how much; the worst first.

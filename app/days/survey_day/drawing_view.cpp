@@ -71,9 +71,9 @@ std::vector<QStringList> howRows(const surface::DrawReport& report, const Words&
         {QStringLiteral("soundings used"), Words::count(report.soundingsUsed)},
         {QStringLiteral("left out as spikes"), Words::count(report.spikes.size())}};
     if (report.heldOut) {
-        rows.push_back({QStringLiteral("off where held out, median"),
+        rows.push_back({QStringLiteral("usual error at soundings kept back"),
                         words.fineDepth(units::Depth::metres(report.heldOut->median_m))});
-        rows.push_back({QStringLiteral("off where held out, mean"),
+        rows.push_back({QStringLiteral("mean error at soundings kept back"),
                         words.fineDepth(units::Depth::metres(report.heldOut->mean_m))});
     }
     rows.push_back({QStringLiteral("stiffness, along contours"),

@@ -12,7 +12,7 @@ namespace days::survey_day {
 
 SectionChangesPart::SectionChangesPart(SurveyContext context) : SurveyStep(context) {
     layout()->setContentsMargins(0, 0, 0, 0);
-    addHeading(tr("Cut otherwise"));
+    addHeading(tr("Change sections"));
     join_ = makeHand(Hand::join, tr("Join..."), QStringLiteral("Ctrl+J"),
                      tr("Make one section of two neighbours"));
     split_ = makeHand(Hand::split, tr("Split..."), QStringLiteral("Ctrl+D"),

@@ -20,7 +20,7 @@ class SectionsStep : public SurveyStep {
 public:
     explicit SectionsStep(SurveyContext context) : SurveyStep(context) {
         wanted_ = addAmount({tr("Wanted size"),
-                             tr("What you fish through properly in a session"),
+                             tr("What one outing can cover"),
                              [this](const QString& text) { return areaOf(text).has_value(); },
                              {},
                              tr("an area such as 4 ha or 10 acres")},

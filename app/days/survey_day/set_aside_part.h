@@ -12,8 +12,8 @@ class PlainTable;
 
 namespace days::survey_day {
 
-/// Within "Look them over": what was set aside by reason, gone through one by one, and the sounding
-/// that is looked at with how its depth came about.
+/// Within "Check the soundings": what was set aside by reason, gone through one by one, and the
+/// sounding that is looked at with how its depth came about.
 class SetAsidePart : public SurveyStep {
     Q_OBJECT
 public:

@@ -68,7 +68,7 @@ private:
         remove_ =
             makeButton(tr("Take away"), {}, tr("Draw without this shoreline; it can be undone"),
                        [this] { tellIfWrong(edits::setShoreline(context_.open, {})); });
-        addRow({makeButton(tr("Import..."), {},
+        addRow({makeButton(tr("Bring in..."), {},
                            tr("A shoreline from a file, or a track walked round the water"),
                            [&taker] { taker.ask(tr("Shoreline to bring in")); }),
                 trace_, remove_});

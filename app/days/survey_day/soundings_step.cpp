@@ -37,7 +37,7 @@ public:
         remove_ = makeButton(tr("Remove day"), {},
                              tr("Take the chosen day out of the water; it can be undone"),
                              [this] { removeChosen(); });
-        addRow({makeButton(tr("Add files..."), QStringLiteral("Ctrl+I"),
+        addRow({makeButton(tr("Bring in files..."), QStringLiteral("Ctrl+I"),
                            tr("Soundings, shoreline, notes, log: any file"),
                            [&taker] { taker.ask(tr("Files to bring in")); }),
                 remove_});
@@ -106,7 +106,7 @@ private:
         temperature_ = layField(
             tr("Water"), tr("Water temperature: sound runs slower in cold water"), tr("not known"),
             tr("a temperature such as 12.5 or 54 F"), [units](const QString& text, SurveyDay& day) {
-                day.waterTemperature = wording::temperatureTyped(text, units());
+                day.waterTemperature = wording::waterTemperatureTyped(text, units());
                 return day.waterTemperature.has_value() || text.isEmpty();
             });
         draft_ =
@@ -117,7 +117,7 @@ private:
                          return draft && draft->inMetres() >= 0.0 && draft->inMetres() <= 3.0;
                      });
         soundSpeed_ = layField(
-            tr("Sounder's speed"),
+            tr("Sound speed set in the sounder"),
             tr("Speed of sound that the sounder reckons with; 1500 m/s unless its manual says "
                "otherwise"),
             {}, tr("a speed from 1300 to 1700 m/s"), [units](const QString& text, SurveyDay& day) {

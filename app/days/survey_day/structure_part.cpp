@@ -17,7 +17,7 @@ StructurePart::StructurePart(SurveyContext context) : SurveyStep(context) {
     const auto length = [this](const QString& text) {
         return wording::lengthTyped(text, words().units());
     };
-    const QString byWater = tr("as the water leads");
+    const QString byWater = tr("automatic");
     dropOff_ = addThreshold({tr("Drop-off from"),
                              tr("Slope from which a bank is a drop-off"),
                              {},

@@ -22,7 +22,7 @@ private:
     using Change = std::function<void(water::StructureChoice&)>;
     [[nodiscard]] bool mayBe(const Change& change) const;
     void set(const Change& change);
-    /// A field for one of them; empty text: as the water leads.
+    /// A field for one of them; empty text: automatic.
     template <class T, class Parse>
     widgets::AmountField* addThreshold(const AmountEntry& entry,
                                        std::optional<T> water::StructureChoice::*which,

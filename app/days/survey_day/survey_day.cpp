@@ -27,7 +27,7 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     const SurveyContext survey{context, stale_};
     add(tr("Bring in soundings"), makeSoundingsStep(survey, *taker_));
     add(tr("Shoreline"), makeShorelineStep(survey, *taker_, *backdrop_));
-    add(tr("Look them over"), makeCheckStep(survey));
+    add(tr("Check the soundings"), makeCheckStep(survey));
     add(tr("Draw the water"), makeDrawingStep(survey));
     add(tr("Bands and structure"), makeBandsStep(survey));
     add(tr("Weed"), makeWeedStep(survey, *taker_));

@@ -49,7 +49,7 @@ WeedNotesPart::WeedNotesPart(SurveyContext context, FileTaker& taker)
                     tr("Draw the way along which you met so much weed"), [this] { askLine(); }),
          makeButton(tr("Over an area"), QStringLiteral("Ctrl+R"),
                     tr("Go round the water where you met so much weed"), [this] { askArea(); })});
-    addRow({makeButton(tr("Import..."), {}, tr("Notes from a table: lon, lat, kind, height_m"),
+    addRow({makeButton(tr("Bring in..."), {}, tr("Notes from a table of places, kinds and heights"),
                        [&taker] { taker.ask(tr("Weed notes to bring in")); })});
 }
 

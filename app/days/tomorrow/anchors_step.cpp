@@ -64,27 +64,42 @@ public:
         table_ =
             new widgets::PlainTable({tr("Mark"), tr("Arrive"), tr("Leave"), tr("Move")}, 12, this);
         addWide(table_);
-        cautions_ = addWords();
+        notes_ = addWords();
+        cautionsHeading_ = addHeading(tr("Cautions"));
+        cautions_ = addWarning();
+        rulesHeading_ = addHeading(tr("Rules of this water"));
+        rules_ = addWords();
     }
 
     DayStepLine refresh() override {
         const auto planned = context_.open.planned();
-        table_->setVisible(planned != nullptr);
+        for (QWidget* widget :
+             std::initializer_list<QWidget*>{table_, cautionsHeading_, rulesHeading_}) {
+            widget->setVisible(planned != nullptr);
+        }
         if (!planned) {
             setWords(light_, tr("The order of the day stands here once marks are found."));
-            setWords(cautions_, {});
+            for (QLabel* label : {notes_, cautions_, rules_}) {
+                setWords(label, {});
+            }
             return {tr("none yet"), false};
         }
         setWords(light_, lightWords(planned->light, water().clock));
         table_->setRows(dayRows(*planned, water().clock, words()));
+        setWords(notes_, dayNotes(*planned, words()).join('\n'));
         setWords(cautions_, dayCautions(*planned, words()).join('\n'));
+        setWords(rules_, dayRules(*planned).join('\n'));
         return {dayLine(*planned, words()), context_.open.isPlanStale()};
     }
 
 private:
     QLabel* light_ = nullptr;
     widgets::PlainTable* table_ = nullptr;
+    QLabel* notes_ = nullptr;
+    QLabel* cautionsHeading_ = nullptr;
     QLabel* cautions_ = nullptr;
+    QLabel* rulesHeading_ = nullptr;
+    QLabel* rules_ = nullptr;
 };
 
 } // namespace

@@ -4,6 +4,8 @@
 #include "app/edits/set_plan.h"
 #include "app/widgets/wind_dial.h"
 #include "app/wording/typed_amount.h"
+#include "core/units/written_time.h"
+#include "core/water/day_cautions.h"
 
 #include <QDateEdit>
 #include <QLabel>
@@ -26,7 +28,7 @@ units::Day fromDate(QDate date) {
 }
 
 bool isTime(const QString& text) {
-    return units::timeOfDayFrom(text.toStdString()).has_value();
+    return units::timeWritten(text.toStdString()).has_value();
 }
 
 class ConditionsStep : public DayStep {
@@ -50,6 +52,10 @@ public:
         temperature_->showAmount(day.waterTemperature ? words().temperature(*day.waterTemperature)
                                                       : QString());
         setWords(beaufort_, beaufortWords(day.wind.speed));
+        setWords(windWarning_, QString::fromStdString(water::windCaution(day.wind.speed)));
+        setWords(coldWarning_, day.waterTemperature ? QString::fromStdString(
+                                                          water::coldCaution(day.waterTemperature))
+                                                    : QString());
         return {conditionsLine(day, words()), false};
     }
 
@@ -67,10 +73,10 @@ private:
         connect(day_, &QDateEdit::dateChanged, this, [this](QDate date) {
             set(tr("Set day"), [&](marks::ExpectedDay& day) { day.day = fromDate(date); });
         });
-        const QString hint = tr("a time such as 7:40");
+        const QString hint = tr("a time such as 7:40, 0740 or 5pm");
         start_ = addAmount({tr("From"), tr("When the boat leaves"), isTime, {}, hint},
                            [this](const QString& text) {
-                               const auto time = units::timeOfDayFrom(text.toStdString());
+                               const auto time = units::timeWritten(text.toStdString());
                                set(tr("Set start"), [&](marks::ExpectedDay& day) {
                                    day.start = *time;
                                    day.end = std::max(day.end, day.start);
@@ -78,7 +84,7 @@ private:
                            });
         end_ = addAmount({tr("To"), tr("When the boat is back"), isTime, {}, hint},
                          [this](const QString& text) {
-                             const auto time = units::timeOfDayFrom(text.toStdString());
+                             const auto time = units::timeWritten(text.toStdString());
                              set(tr("Set end"), [&](marks::ExpectedDay& day) {
                                  day.end = *time;
                                  day.start = std::min(day.start, day.end);
@@ -94,23 +100,25 @@ private:
             from_->showAmount(wording::Words::bearing(units::Bearing::degrees(degrees)));
         });
         connect(dial_, &widgets::WindDial::turned, this, &ConditionsStep::setFrom);
-        from_ = addAmount({tr("Wind from"),
-                           tr("Degrees true"),
-                           [](const QString& text) { return degreesOf(text).has_value(); },
-                           {},
-                           tr("degrees from 0 to 360")},
-                          [this](const QString& text) { setFrom(*degreesOf(text)); });
+        from_ = addAmount(
+            {tr("Wind from"),
+             tr("Degrees true"),
+             [](const QString& text) { return wording::bearingTyped(text).has_value(); },
+             {},
+             tr("degrees from 0 to 360, or a point such as SW")},
+            [this](const QString& text) { setFrom(wording::bearingTyped(text)->inDegrees()); });
         speed_ = addAmount({tr("Wind speed"),
-                            tr("Mean speed: 6 m/s, 13 mph, 12 kn"),
+                            tr("Mean speed: 6 m/s, 13 mph, 12 kn, F4"),
                             [this](const QString& text) { return speedOf(text).has_value(); },
                             {},
-                            tr("a speed from 0 to 40 m/s, such as 13 mph or 12 kn")},
+                            tr("a speed from 0 to 40 m/s, such as 13 mph, 12 kn or F4")},
                            [this](const QString& text) {
                                set(tr("Set wind speed"), [&](marks::ExpectedDay& day) {
                                    day.wind.speed = *speedOf(text);
                                });
                            });
         beaufort_ = addWords();
+        windWarning_ = addWarning();
     }
 
     void addWater() {
@@ -129,22 +137,16 @@ private:
         temperature_ =
             addAmount({tr("Water"), tr("Water temperature"),
                        [this](const QString& text) {
-                           return wording::temperatureTyped(text, words().units()).has_value();
+                           return wording::waterTemperatureTyped(text, words().units()).has_value();
                        },
-                       tr("not known"), tr("a temperature such as 8 °C or 46 F")},
+                       tr("not known"), tr("a temperature such as 8 °C or 46 F, up to 40 °C")},
                       [this](const QString& text) {
                           set(tr("Set water temperature"), [&](marks::ExpectedDay& day) {
                               day.waterTemperature =
-                                  wording::temperatureTyped(text, words().units());
+                                  wording::waterTemperatureTyped(text, words().units());
                           });
                       });
-    }
-
-    static std::optional<double> degreesOf(QString text) {
-        bool isNumber = false;
-        const double degrees = text.remove(QStringLiteral("°")).trimmed().toDouble(&isNumber);
-        return isNumber && degrees >= 0.0 && degrees <= 360.0 ? std::optional(degrees)
-                                                              : std::nullopt;
+        coldWarning_ = addWarning();
     }
 
     [[nodiscard]] std::optional<units::Speed> speedOf(const QString& text) const {
@@ -168,6 +170,8 @@ private:
     AmountField* level_ = nullptr;
     AmountField* temperature_ = nullptr;
     QLabel* beaufort_ = nullptr;
+    QLabel* windWarning_ = nullptr;
+    QLabel* coldWarning_ = nullptr;
 };
 
 } // namespace

@@ -42,14 +42,14 @@ public:
         reasons_ = addWords();
         cautions_ = addWords();
         pin_ =
-            makeButton(tr("Pin"), QStringLiteral("Ctrl+P"),
+            makeButton(tr("Keep"), QStringLiteral("Ctrl+P"),
                        tr("Keep this mark where it is, whatever changes"), [this] { turnPin(); });
         addRow(
             {makeButton(tr("Find marks"), QStringLiteral("Ctrl+M"),
                         tr("Work out tomorrow's marks again"),
                         [this] { context_.open.planTomorrow(); }),
              pin_,
-             makeButton(tr("Pin a place"), QStringLiteral("Ctrl+Shift+P"),
+             makeButton(tr("Add own mark"), QStringLiteral("Ctrl+Shift+P"),
                         tr("Point on the chart at a place of your own"), [this] { askPlace(); })});
     }
 
@@ -104,7 +104,7 @@ private:
         bars_->setRows(std::move(rows), 1.0);
         setWords(reasons_, reasons(*mark, words()).join('\n'));
         setWords(cautions_, cautions(*mark, words()).join('\n'));
-        pin_->setText(mark->isPinned ? tr("Unpin") : tr("Pin"));
+        pin_->setText(mark->isPinned ? tr("Let go") : tr("Keep"));
         pin_->setShortcut(QKeySequence(QStringLiteral("Ctrl+P")));
     }
 

@@ -3,10 +3,12 @@
 #include "app/days/tomorrow/steps.h"
 #include "app/paper/day_sheet.h"
 #include "app/paper/pdf_file.h"
+#include "core/water/day_cautions.h"
 
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLabel>
+#include <QMessageBox>
 #include <QPageSize>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -47,7 +49,27 @@ private:
         return QPageSize(static_cast<QPageSize::PageSizeId>(size_->currentData().toInt()));
     }
 
+    /// Says once more that it is no weather for a boat; true where there is nothing to say, or the
+    /// user wants the sheet all the same.
+    [[nodiscard]] bool isWantedAllTheSame() {
+        const auto planned = context_.open.planned();
+        if (!planned || water::forceOf(*planned) < water::ashoreFrom_beaufort) {
+            return true;
+        }
+        QMessageBox box(QMessageBox::Warning, tr("The sheet"),
+                        QString::fromStdString(water::windCaution(planned->plan.day.wind.speed)),
+                        QMessageBox::Cancel, this);
+        QPushButton* print =
+            box.addButton(tr("Make the sheet all the same"), QMessageBox::AcceptRole);
+        box.setDefaultButton(QMessageBox::Cancel);
+        box.exec();
+        return box.clickedButton() == print;
+    }
+
     void askWhere() {
+        if (!isWantedAllTheSame()) {
+            return;
+        }
         const QString path = QFileDialog::getSaveFileName(
             this, tr("Save the sheet"), QStringLiteral("day-sheet.pdf"), tr("PDF (*.pdf)"));
         if (path.isEmpty()) {
@@ -74,6 +96,9 @@ private:
     }
 
     void print() {
+        if (!isWantedAllTheSame()) {
+            return;
+        }
         QPrinter printer(QPrinter::HighResolution);
         printer.setPageSize(pageSize());
         printer.setColorMode(QPrinter::GrayScale);

@@ -47,7 +47,7 @@ public:
             addLength(one);
         }
         scope_ = addAmount({tr("Scope"),
-                            tr("Rope over depth at the anchor; more in wind"),
+                            tr("Rope over depth plus bow height at the anchor; more in wind"),
                             [](const QString& text) { return scopeOf(text).has_value(); },
                             {},
                             tr("a number from 1.5 to 10")},

@@ -22,6 +22,15 @@ QString clockTime(const std::optional<units::Moment>& moment, const units::Clock
                   : QStringLiteral("none");
 }
 
+QStringList inTheUsersUnits(const std::vector<std::string>& sentences, const Words& words) {
+    QStringList lines;
+    for (const std::string& sentence : sentences) {
+        lines += wording::reworded(sentence, words);
+    }
+    lines.removeDuplicates();
+    return lines;
+}
+
 const marks::Mark* markRanked(const water::PlannedDay& day, int rank) {
     const auto found = std::ranges::find(day.marks, rank, &marks::Mark::rank);
     return found == day.marks.end() ? nullptr : &*found;
@@ -88,9 +97,9 @@ QString factorTitle(FactorKind kind) {
     case FactorKind::shelter:
         return QStringLiteral("shelter");
     case FactorKind::record:
-        return QStringLiteral("record here");
+        return QStringLiteral("catches here");
     case FactorKind::lessTried:
-        return QStringLiteral("little tried");
+        return QStringLiteral("seldom fished");
     case FactorKind::trust:
         return QStringLiteral("depth well known");
     }
@@ -150,7 +159,7 @@ std::vector<QStringList> markRows(const water::PlannedDay& day, const Words& wor
         rows.push_back(
             {QStringLiteral("%1  %2%3")
                  .arg(mark.rank)
-                 .arg(markTitle(mark), mark.isPinned ? QStringLiteral(", pinned") : QString()),
+                 .arg(markTitle(mark), mark.isPinned ? QStringLiteral(", own") : QString()),
              words.depth(mark.depth) + ' ' + words.plusMinus(mark.trust),
              QString::number(mark.score, 'f', 2)});
     }
@@ -195,7 +204,7 @@ std::vector<QStringList> anchorRows(const marks::Mark& mark,
 
 QString lieWords(const marks::Mark& mark, const Words& words) {
     return QStringLiteral("Bow to %1. Drop the bow anchor, fall back on %2 of rope, lower the "
-                          "stern anchor, haul in to %3.")
+                          "stern anchor, haul in to %3. Ropes are worked out from depth plus bow height.")
         .arg(Words::bearing(mark.anchors.lie.heading), words.length(mark.anchors.fallBackRope),
              words.length(mark.anchors.bow.rope));
 }
@@ -246,14 +255,21 @@ QString lightWords(const light::SunTimes& light, const units::Clock& clock) {
 }
 
 QStringList dayCautions(const water::PlannedDay& day, const Words& words) {
+    return inTheUsersUnits(day.cautions, words);
+}
+
+QStringList dayRules(const water::PlannedDay& day) {
     QStringList lines;
-    for (const auto* from : {&day.cautions, &day.day.cautions}) {
-        for (const std::string& caution : *from) {
-            lines += wording::reworded(caution, words);
+    for (const auto* from : {&day.rules, &day.fishCare}) {
+        for (const std::string& line : *from) {
+            lines += QString::fromStdString(line);
         }
     }
-    lines.removeDuplicates();
     return lines;
+}
+
+QStringList dayNotes(const water::PlannedDay& day, const Words& words) {
+    return inTheUsersUnits(day.notes, words);
 }
 
 } // namespace days::tomorrow

@@ -60,7 +60,11 @@ dayRows(const water::PlannedDay& day, const units::Clock& clock, const wording::
 /// "5 marks, 7 h 10, 2.9 km".
 [[nodiscard]] QString dayLine(const water::PlannedDay& day, const wording::Words& words);
 [[nodiscard]] QString lightWords(const light::SunTimes& light, const units::Clock& clock);
-/// Of the order of the day and of the whole day, each once.
+/// What can kill, the gravest first, each once.
 [[nodiscard]] QStringList dayCautions(const water::PlannedDay& day, const wording::Words& words);
+/// The rules of this water in the fishery's own words, and what the fish need.
+[[nodiscard]] QStringList dayRules(const water::PlannedDay& day);
+/// What became of own marks and of those for which there is no time.
+[[nodiscard]] QStringList dayNotes(const water::PlannedDay& day, const wording::Words& words);
 
 } // namespace days::tomorrow

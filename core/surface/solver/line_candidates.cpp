@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/surface/solver/line_candidates.h"
 
+#include "core/grid/water_way.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -17,18 +19,6 @@ geo::WaterPoint between(geo::WaterPoint a, geo::WaterPoint b, double share) {
     return {a.x_m + share * (b.x_m - a.x_m), a.y_m + share * (b.y_m - a.y_m)};
 }
 
-/// True where every cell on the way from a to b holds a depth, however narrow what lies between.
-bool isSounded(const grid::DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
-    const double step_m = 0.1 * depth.frame().cell_m();
-    const int steps = std::max(1, static_cast<int>(std::ceil(geo::distance_m(a, b) / step_m)));
-    for (int k = 0; k <= steps; ++k) {
-        if (!depth.has(depth.frame().cellOf(between(a, b, static_cast<double>(k) / steps)))) {
-            return false;
-        }
-    }
-    return true;
-}
-
 /// Cuts one straight line across the whole box into the stretches that lie in the water.
 void addChords(const geo::Outline& outline, const grid::DepthGrid& depth, geo::WaterPoint a,
                geo::WaterPoint b, double offShore_m, double shortest_m,
@@ -42,7 +32,8 @@ void addChords(const geo::Outline& outline, const grid::DepthGrid& depth, geo::W
         const bool isIn = k <= steps && depth.has(depth.frame().cellOf(p)) && outline.contains(p) &&
                           outline.distanceToShore_m(p) >= offShore_m;
         const bool goesOn =
-            isIn && (first < 0 || isSounded(depth, between(a, b, (k - 1) * step_m / length_m), p));
+            isIn && (first < 0 ||
+                     grid::isStraightWay(depth, between(a, b, (k - 1) * step_m / length_m), p));
         if (isIn && first < 0) {
             first = k;
         } else if (!goesOn && first >= 0) {

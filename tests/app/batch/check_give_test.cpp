@@ -125,7 +125,7 @@ TEST(GiveVerb, WritesTheWaterWithTheMarksOfItsPlan) {
     for (const auto& entry : std::filesystem::directory_iterator(folder.at("a/b"))) {
         files[entry.path().filename().string()] = ScratchFolder::textOf(entry.path());
     }
-    EXPECT_EQ(files.size(), 13U);
+    EXPECT_EQ(files.size(), 14U);
     const auto opened = batch_tests::drawnWater(folder.at("dish.gpkg"));
     base::Progress quiet;
     const auto planned =

@@ -71,6 +71,9 @@ struct MadeUpPlan {
         planned.looked = 96;
         planned.unanchorable = 7;
         planned.cautions = {"gravest", "lesser"};
+        planned.rules = {"rule"};
+        planned.fishCare = {"wet hands"};
+        planned.notes = {"left out"};
     }
     Json report() const { return batch::marksReport(water, planned); }
     Json place(double x_m, double y_m, Json with) const {
@@ -127,7 +130,8 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
              "leave": "2026-09-27T15:00:00+01:00", "move_m": 78.0}],
         "light": {"sunrise": "2026-09-27T06:55:12+01:00", "sunset": "2026-09-27T18:47:59+01:00",
                   "civil_dusk": null},
-        "cautions": ["gravest", "lesser"],
+        "cautions": ["gravest", "lesser"], "rules": ["rule"], "fish_care": ["wet hands"],
+        "notes": ["left out"],
         "places_looked_at": 96, "places_that_hold_no_anchors": 7})"));
     MadeUpPlan dusk;
     dusk.planned.light.civilDusk = at("2026-09-27T18:20:30Z");

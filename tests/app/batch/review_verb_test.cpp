@@ -100,12 +100,15 @@ TEST_F(ReviewVerb, RowsAreCountedByHand) {
     Json roach = rowNamed(report, "roach");
     EXPECT_GT(roach["shrunk_rate"].get<double>(), 1.0);
     EXPECT_LT(roach["shrunk_rate"].get<double>(), 1.5) << "drawn towards the other row";
+    EXPECT_EQ(roach["steadied_rate"], roach["shrunk_rate"]);
+    roach.erase("steadied_rate");
     roach.erase("shrunk_rate");
     EXPECT_EQ(roach, Json::parse(R"({"name": "roach", "rod_hours": 20.0, "stays": 2, "blanks": 0,
         "runs": 4, "fish": 3, "best_kg": 9.625, "rate_per_10_rod_hours": 1.5, "rate_low": 0.3093,
         "rate_high": 4.3836, "share_of_effort": 0.6667})"));
     Json smelt = rowNamed(report, "smelt");
     smelt.erase("shrunk_rate");
+    smelt.erase("steadied_rate");
     EXPECT_EQ(smelt, Json::parse(R"({"name": "smelt", "rod_hours": 10.0, "stays": 2, "blanks": 1,
         "runs": 1, "fish": 1, "best_kg": 1.25, "rate_per_10_rod_hours": 1.0, "rate_low": 0.0253,
         "rate_high": 5.5716, "share_of_effort": 0.3333})"));
@@ -195,7 +198,7 @@ TEST_F(ReviewVerb, FilesHoldWhatTheReportSays) {
     std::string line;
     std::getline(table, line);
     EXPECT_EQ(line, "name,rod_hours,stays,blanks,runs,fish,best_kg,rate_per_10_rod_hours,rate_low,"
-                    "rate_high,shrunk_rate,share_of_effort");
+                    "rate_high,shrunk_rate,share_of_effort,steadied_rate");
     std::vector<Json> rows = report["rows"].get<std::vector<Json>>();
     rows.push_back(report["overall"]);
     for (const Json& row : rows) {
@@ -206,7 +209,7 @@ TEST_F(ReviewVerb, FilesHoldWhatTheReportSays) {
         EXPECT_EQ(cell, row["name"]);
         for (const char* key :
              {"rod_hours", "stays", "blanks", "runs", "fish", "best_kg", "rate_per_10_rod_hours",
-              "rate_low", "rate_high", "shrunk_rate", "share_of_effort"}) {
+              "rate_low", "rate_high", "shrunk_rate", "share_of_effort", "steadied_rate"}) {
             std::getline(cells, cell, ',');
             EXPECT_NEAR(std::stod(cell), row[key].get<double>(), 0.51e-4) << key << line;
         }

@@ -35,7 +35,7 @@ TEST(CrossingDot, GrowsWithTheDifferenceOfEitherSign) {
 }
 
 // IHO S-44 Ed. 6.1.0 (2022), Table 1: order 2, a = 1.0 m, b = 0.023. At 20 m that is
-// sqrt(1 + 0.46^2) = 1.1008 m for one sounding, 1.5567 m for two that err independently.
+// sqrt(1 + 0.46^2) = 1.1007 m for one sounding, 1.5567 m for two that err independently.
 TEST(CrossingDot, StandsInARingBeyondWhatTwoSoundingsOfOrder2MayDifferBy) {
     EXPECT_FALSE(chart::dotOf(differing(1.55, 20.0), 1.0).isBeyond);
     EXPECT_TRUE(chart::dotOf(differing(1.56, 20.0), 1.0).isBeyond);

@@ -91,4 +91,20 @@ TEST(NewStay, BeginsAfterTheLastOfThePlannedDayWithItsRodsAndBait) {
     EXPECT_EQ(on("2026-09-30", 8h).bait, "roach");
 }
 
+TEST(BestHoursSaid, TheStretchAndHowManyTripsItComesFrom) {
+    rates::HourRates hours;
+    for (int hour = 0; hour < 24; ++hour) {
+        const double rate = hour == 17 || hour == 18 ? 4.0 : 1.0;
+        hours.points.push_back(
+            {static_cast<double>(hour), 5.0, rates::Rate{rate, rate - 0.5, rate + 0.5}});
+    }
+    hours.trips = 7;
+    EXPECT_EQ(days::looking_back::bestHoursWords(hours),
+              "best between 17:00 and 19:00, by 7 trips");
+    hours.points[17].rate = rates::Rate{4.0, 0.5, 9.0};
+    hours.points[18].rate = rates::Rate{3.0, 0.5, 9.0};
+    EXPECT_EQ(days::looking_back::bestHoursWords(hours), "no hour stands out, by 7 trips");
+    EXPECT_EQ(days::looking_back::bestHoursWords({}), "too little fished to say");
+}
+
 } // namespace

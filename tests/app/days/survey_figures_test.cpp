@@ -103,8 +103,8 @@ TEST(DrawingFigures, TellHowItWasDrawn) {
     EXPECT_EQ(view.how, (std::vector<QStringList>{{"cells", "22,800 of 5.0 m"},
                                                   {"soundings used", "4,120"},
                                                   {"left out as spikes", "3"},
-                                                  {"off where held out, median", "0.17 m"},
-                                                  {"off where held out, mean", "0.24 m"},
+                                                  {"usual error at soundings kept back", "0.17 m"},
+                                                  {"mean error at soundings kept back", "0.24 m"},
                                                   {"stiffness, along contours", "300, 30"}}));
     EXPECT_EQ(view.cell, "5.0 m");
     EXPECT_EQ(view.level, QStringLiteral("−0.50 m"));

@@ -125,7 +125,7 @@ TEST_F(Zones, AThresholdTypedInIsUsedAndCanBeUndone) {
     EXPECT_EQ(open_.derived().structure->report->dropOffFrom_percent, 35.0);
     open_.undoStack().undo();
     EXPECT_FALSE(open_.water()->settings.structure.dropOffFrom_percent);
-    EXPECT_EQ(field("Drop-off from").text(), "") << "as the water leads";
+    EXPECT_EQ(field("Drop-off from").text(), "") << "automatic";
 }
 
 TEST_F(Zones, AThresholdOutOfItsRangeIsMarkedAndChangesNothing) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/lettering.h"
 #include "app/paper/day_sheet.h"
+#include "core/water/day_cautions.h"
 #include "tests/app/support/day_to_read.h"
 #include "tests/app/support/recorded_pages.h"
 #include "tests/app/support/star_water.h"
@@ -58,13 +59,21 @@ QStringList overviewOf(const Said& said, const water::PlannedDay& day) {
 QStringList mindOf(const Said& said) {
     const QString gusts = said.either("10 m/s", "22 mph");
     return {
-        "Mind",
+        "Of this plan",
+        "•  There is no time for mark 3 within " + said.either("40 m.", "131 ft."),
+        "Cautions",
         "•  Gusts above " + gusts + ": go ashore.",
         "•  Wear a lifejacket: the water is cold.",
         "•  You come home after sunset.",
-        "•  No anchoring within 20 m of the dam.", // The fishery's own words, whatever the unit.
+        "At every mark",
         "•  The depth here is a guess: sound before you anchor.",
-        "•  Depths carry the ± given, 95 times in 100. Not for navigation."};
+        "Rules of this water",
+        "•  At most 4 rods in a boat.",
+        "•  No engine within 50 m of the dam.", // The fishery's own words, whatever the unit.
+        "For the fish",
+        "•  Wet hands.",
+        "Ropes are worked out from depth plus bow height. Depths carry the ± given, 95 times in "
+        "100. Drawn from your own soundings: not for navigation."};
 }
 
 QString anchorOf(const Said& said, const char* name, const anchoring::Anchor& anchor) {
@@ -110,8 +119,9 @@ QStringList marksOf(const Said& said, const water::PlannedDay& day) {
                                    "9 m, within a cast; fetch 420 m: waves about 0.1 m",
                                    "why: 94 % of the cast within the bands; 190 ft of drop-off, 13 "
                                    "to 30 ft, within a cast; fetch 1378 ft: waves about 0.3 ft"),
-                       "mind: the bow rope is shorter than three times the depth",
-                       "mind: Waves of " + said.either("0.4 m", "1.3 ft") + " where the boat lies.",
+                       "caution: the bow rope is shorter than three times the depth",
+                       "caution: Waves of " + said.either("0.4 m", "1.3 ft") +
+                           " where the boat lies.",
                        runs};
 }
 
@@ -194,7 +204,7 @@ TEST(DaySheetRead, EveryMarkLeftOutIsNamed) {
 TEST(DaySheetRead, OneMarksOwnCautionIsNotSaidOfTheWholeDay) {
     const QString sheet = sheetAfter(
         [](water::PlannedDay& planned, water::Water&) { planned.marks[1].cautions.clear(); });
-    EXPECT_TRUE(sheet.contains("mind: The depth here is a guess"));
+    EXPECT_TRUE(sheet.contains("caution: The depth here is a guess"));
     EXPECT_FALSE(sheet.contains("•  The depth here is a guess"));
 }
 
@@ -206,6 +216,47 @@ TEST(DaySheetRead, LightThatDoesNotComeIsADashAndUnknownWaterIsNotSaid) {
     });
     EXPECT_TRUE(sheet.contains("first light -   sunrise 07:12   sunset 18:44   dark after -"));
     EXPECT_TRUE(sheet.contains("level −0.35 m against the chart\n"));
+}
+
+/// The sheet of the day in a wind of this force, with its true cautions.
+QString sheetInForce(double knots, std::optional<double> celsius = 17.0) {
+    return sheetAfter([&](water::PlannedDay& planned, water::Water&) {
+        planned.plan.day.wind.speed = units::Speed::knots(knots);
+        planned.plan.day.waterTemperature =
+            celsius ? std::optional(units::Temperature::celsius(*celsius)) : std::nullopt;
+        planned.cautions = water::dayCautions(planned);
+    });
+}
+
+TEST(DaySheetRead, FromForceSixTheFirstThingOnTheSheetIsToStayAshore) {
+    const QString six = sheetInForce(22.0);
+    // Before it stands the foot of the page, which is drawn first.
+    const auto firstOf = [](const QString& sheet) {
+        return sheet.section("page 1\n", 1).section('\n', 0, 0);
+    };
+    EXPECT_EQ(firstOf(six), "Force 6 is no weather for a small open boat: stay ashore.");
+    EXPECT_EQ(six.count("stay ashore"), 1) << "said once";
+    EXPECT_EQ(firstOf(sheetInForce(36.0)),
+              "Force 8 is no weather for a small open boat: stay ashore.");
+    const QString five = sheetInForce(21.0);
+    EXPECT_EQ(firstOf(five), "Skarrow Water");
+    EXPECT_TRUE(five.contains("Cautions\n•  Force 5: white horses."));
+}
+
+TEST(DaySheetRead, NoCautionStandsTwiceAndColdWaterIsTheFirstOnACalmDay) {
+    const QString sheet = sheetInForce(8.0, 4.5);
+    EXPECT_TRUE(sheet.contains("Cautions\n•  The water is cold (below 15 °C)"));
+    QStringList lines;
+    for (const QString& line : sheet.split('\n')) {
+        if (line.startsWith(QStringLiteral("•  ")) || line.startsWith("caution: ")) {
+            const QString said = line.startsWith("caution: ") ? line.mid(9) : line.mid(3);
+            EXPECT_FALSE(lines.contains(said) && !line.startsWith("caution: "))
+                << said.toStdString();
+            lines << said;
+        }
+    }
+    EXPECT_EQ(sheet.count("lifejacket"), 1);
+    EXPECT_LT(sheet.indexOf("\nCautions\n"), sheet.indexOf("\nRules of this water\n"));
 }
 
 /// Marks that get a plan say its scale under it.

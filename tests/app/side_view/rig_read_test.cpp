@@ -191,7 +191,7 @@ void expectRopesAndKnots(const RecordedPages& pages, const SideFrame& frame,
     for (std::size_t i = 0; i < mark.spread.rods.size(); ++i) {
         const rods::RodPlace& rod = mark.spread.rods[i];
         const QString text =
-            QStringLiteral("rod %1  knot %2").arg(i + 1).arg(said.depth(rod.stopKnot));
+            QStringLiteral("rod %1  stop knot %2").arg(i + 1).arg(said.depth(rod.stopKnot));
         const double half = 0.5 * chart::boxOf(letters(), text, {}).width() + 7.0;
         const QPointF at = onlyPlaceOf(pages, text);
         EXPECT_NEAR(std::fabs(at.x() - frame.at(alongOf(rod.place), 0.0).x()), half, 0.3)

@@ -127,11 +127,14 @@ water::PlannedDay dayToRead() {
                          {1, at(day, 9, 26), at(day, 13, 38), Length::metres(1240.0)}};
     planned.day.moves = Length::metres(2480.0);
     planned.day.leftOut = {3};
-    planned.day.cautions = {"You come home after sunset.", "Gusts above 10 m/s: go ashore."};
     planned.light = {at(day, 5, 41), at(day, 6, 12), at(day, 17, 44), at(day, 18, 16)};
     planned.looked = 61;
     planned.unanchorable = 7;
-    planned.cautions = {"Gusts above 10 m/s: go ashore.", "Wear a lifejacket: the water is cold."};
+    planned.cautions = {"Gusts above 10 m/s: go ashore.", "Wear a lifejacket: the water is cold.",
+                        "You come home after sunset."};
+    planned.rules = {"At most 4 rods in a boat.", "No engine within 50 m of the dam."};
+    planned.fishCare = {"Wet hands."};
+    planned.notes = {"There is no time for mark 3 within 40 m."};
     return planned;
 }
 

@@ -74,9 +74,9 @@ TEST_F(Dialogs, GiveEverythingInTheFolderThatWasChosen) {
     ASSERT_TRUE(support::layBowl(open()));
     const QString given = folder_.filePath("given");
     ASSERT_TRUE(QDir().mkpath(given));
-    choose("Give in open formats...", given);
+    choose("Export...", given);
     open().jobs().finishAll();
-    EXPECT_EQ(said(), "Given in open formats in " + given + ".");
+    EXPECT_EQ(said(), "Exported into " + given + ".");
     EXPECT_FALSE(isWrong());
     EXPECT_GT(QDir(given).entryList(QDir::Files).size(), 3);
 }

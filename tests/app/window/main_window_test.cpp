@@ -96,7 +96,7 @@ TEST_F(Window, SaysThatAWaterCanOnlyBeRead) {
 
 TEST_F(Window, OffersTheWatersOpenedLatelyTheLastOneFirst) {
     QMenu* recent = nullptr;
-    for (QAction* each : button("Water").menu()->actions()) {
+    for (QAction* each : button("File").menu()->actions()) {
         recent = each->text() == "Open again" ? each->menu() : recent;
     }
     ASSERT_NE(recent, nullptr);
@@ -248,7 +248,7 @@ TEST_F(WindowOnABowl, CutsThroughTheWaterAndPutsThePenDown) {
     auto& side = *window_->findChild<side_view::SideView*>();
     action("Cut through the water").trigger();
     EXPECT_EQ(canvas().tool(), ToolKind::cutLine);
-    EXPECT_EQ(said(), "Draw a line on the chart: the side view shows the cut along it.");
+    EXPECT_EQ(said(), "Draw a line on the chart: the cut along it stands below.");
     QTest::keyClick(window_.get(), Qt::Key_Escape);
     EXPECT_EQ(canvas().tool(), ToolKind::pan);
     // Shared, as the window tells of it once more when it goes.
@@ -293,7 +293,7 @@ TEST_F(WindowOnABowl, LeadsFromAClickToWhatWasClicked) {
 
 TEST_F(Window, GivesNothingBeforeTheWaterIsDrawn) {
     ASSERT_TRUE(open().create(folder_.filePath("small.gpkg"), "small"));
-    action("Give in open formats...").trigger();
+    action("Export...").trigger();
     EXPECT_EQ(said(), "There is nothing to give before the water is drawn.");
     EXPECT_TRUE(isWrong());
 }

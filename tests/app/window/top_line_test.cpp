@@ -21,26 +21,17 @@ TEST_F(Window, HasEveryActUnderItsKey) {
     for (const QAction* action : window_->actions()) {
         keys[action->text()] = action->shortcut().toString();
     }
-    const std::map<QString, QString> wanted{{"New water...", "Ctrl+N"},
-                                            {"Open water...", "Ctrl+O"},
-                                            {"Give in open formats...", "Ctrl+E"},
-                                            {"Cut through the water", "Ctrl+K"},
-                                            {"Keys and files", "F1"},
-                                            {"About Meremark", ""},
-                                            {"Leave", "Ctrl+Q"},
-                                            {"Depths", "Ctrl+F1"},
-                                            {"Contours", "Ctrl+F2"},
-                                            {"Structure", "Ctrl+F3"},
-                                            {"Weed", "Ctrl+F4"},
-                                            {"Sections", "Ctrl+F5"},
-                                            {"Closed water", "Ctrl+F6"},
-                                            {"Soundings", "Ctrl+F7"},
-                                            {"Crossings", "Ctrl+F8"},
-                                            {"Where to sound next", "Ctrl+F9"},
-                                            {"Places", "Ctrl+F10"},
-                                            {"Stays and fish", "Ctrl+F11"},
-                                            {"Marks", "Ctrl+F12"},
-                                            {"Backdrop", "Ctrl+Shift+B"}};
+    const std::map<QString, QString> wanted{
+        {"New water...", "Ctrl+N"},  {"Open water...", "Ctrl+O"},
+        {"Export...", "Ctrl+E"},     {"Cut through the water", "Ctrl+K"},
+        {"Keys and files", "F1"},    {"About Meremark", ""},
+        {"Quit", "Ctrl+Q"},          {"Depths", "Ctrl+F1"},
+        {"Contours", "Ctrl+F2"},     {"Structure", "Ctrl+F3"},
+        {"Weed", "Ctrl+F4"},         {"Sections", "Ctrl+F5"},
+        {"Closed water", "Ctrl+F6"}, {"Soundings", "Ctrl+F7"},
+        {"Crossings", "Ctrl+F8"},    {"Where to sound next", "Ctrl+F9"},
+        {"Places", "Ctrl+F10"},      {"Stays and fish", "Ctrl+F11"},
+        {"Marks", "Ctrl+F12"},       {"Backdrop", "Ctrl+Shift+B"}};
     EXPECT_EQ(keys, wanted);
     std::map<QString, QString> buttons;
     for (const QToolButton* button : window_->findChildren<QToolButton*>()) {
@@ -53,10 +44,10 @@ TEST_F(Window, HasEveryActUnderItsKey) {
     EXPECT_EQ(buttons["Looking back"], "Ctrl+3");
     EXPECT_EQ(buttons["Undo"], QKeySequence(QKeySequence::Undo).toString());
     EXPECT_EQ(buttons["Redo"], "Ctrl+Y");
-    EXPECT_EQ(button("Water").toolTip(), "New, open, give away, help (F10)");
-    EXPECT_EQ(button("Shown").toolTip(), "What the chart shows (F6)");
-    EXPECT_EQ(button("Water").menu()->actions().front()->text(), "New water...");
-    EXPECT_EQ(button("Shown").menu()->actions().front()->text(), "Depths");
+    EXPECT_EQ(button("File").toolTip(), "New, open, export, help (F10)");
+    EXPECT_EQ(button("On the chart").toolTip(), "What the chart shows (F6)");
+    EXPECT_EQ(button("File").menu()->actions().front()->text(), "New water...");
+    EXPECT_EQ(button("On the chart").menu()->actions().front()->text(), "Depths");
 }
 
 TEST_F(Window, ShowsAndHidesTheLayerThatIsNamed) {

@@ -63,7 +63,7 @@ const std::vector<Row>& lengthRows() {
                                        {"2m-4m", none, none},
                                        {"2-4", none, none},
                                        {"12 6", none, none},
-                                       {"12 ft 6", none, none},
+                                       {"12 ft 6", 3.81, 3.81},
                                        {"", none, none},
                                        {" ", none, none},
                                        {"m", none, none},

@@ -74,14 +74,14 @@ TEST(TimesOfTheDay, KeepAStayOfJustTheLeastAndNoShorterOne) {
     const DayPlan shorter = planOf(input);
     ASSERT_EQ(shorter.stops.size(), 1U);
     EXPECT_EQ(shorter.stops.front().rank, 1) << "the better one stays";
-    EXPECT_EQ(shorter.cautions,
+    EXPECT_EQ(shorter.notes,
               std::vector<std::string>{"There is no time or no way for mark 2 with stays of 30 "
                                        "minutes."});
     marks::DaySettings settings;
     settings.leastStay = 29min;
     EXPECT_EQ(planOf(input, settings).stops.size(), 2U);
     settings.leastStay = 3h;
-    EXPECT_EQ(planOf(input, settings).cautions.front(),
+    EXPECT_EQ(planOf(input, settings).notes.front(),
               "There is no time or no way for marks 1, 2 with stays of 180 minutes.");
 }
 

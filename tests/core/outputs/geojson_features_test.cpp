@@ -197,7 +197,10 @@ TEST_F(GeojsonFeatures, EachWriterSaysWhereItCannotWrite) {
         EXPECT_NE(written.error().sentence().find(nowhere.string()), std::string::npos);
     }
     ASSERT_TRUE(outputs::writeContoursGeojson(path, {}, frame).has_value());
-    EXPECT_EQ(read(), (json{{"type", "FeatureCollection"}, {"features", json::array()}}));
+    EXPECT_EQ(read(), (json{{"type", "FeatureCollection"},
+                            {"description", "Drawn from an angler's own soundings: not for "
+                                            "navigation. Local rules go first."},
+                            {"features", json::array()}}));
 }
 
 } // namespace

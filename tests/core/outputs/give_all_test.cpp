@@ -106,9 +106,9 @@ TEST(GiveAll, TellsHowFarItIsAndStopsBetweenTwoFiles) {
     ASSERT_TRUE(
         outputs::writeAll(known.water, known.found, known.marks, folder.path() / "a", listener)
             .has_value());
-    ASSERT_EQ(listener.shares.size(), 14U) << "thirteen files and the end";
-    for (std::size_t i = 0; i < 14; ++i) {
-        EXPECT_NEAR(listener.shares[i], static_cast<double>(i) / 13.0, 1e-12);
+    ASSERT_EQ(listener.shares.size(), 15U) << "fourteen files and the end";
+    for (std::size_t i = 0; i < 15; ++i) {
+        EXPECT_NEAR(listener.shares[i], static_cast<double>(i) / 14.0, 1e-12);
     }
     Listener stopper(3);
     const auto stopped =

@@ -27,7 +27,9 @@ protected:
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<gpx version=\"1.1\" "
                "creator=\"Meremark\" xmlns=\"http://www.topografix.com/GPX/1/1\" "
                "xmlns:mm=\"urn:meremark:gpx:1\">\n<metadata><name>" +
-               name + "</name></metadata>\n";
+               name +
+               "</name><desc>Drawn from an angler's own soundings: not for navigation. Local rules "
+               "go first.</desc></metadata>\n";
     }
     geo::WaterFrame frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
     ScratchFolder folder;

@@ -238,11 +238,11 @@ TEST_F(TableColumns, OfRatesAreCountsEffortAndIntervals) {
     table.overall.rodHours = 49.0;
     ASSERT_TRUE(outputs::writeRatesTable(path, table).has_value());
     EXPECT_EQ(read(), "name,rod_hours,stays,blanks,runs,fish,best_kg,rate_per_10_rod_hours,"
-                      "rate_low,rate_high,shrunk_rate,share_of_effort\n"
+                      "rate_low,rate_high,shrunk_rate,share_of_effort,steadied_rate\n"
                       "\"roach, \"\"dead\"\"\",12.346,7,5,4,2,9.625,1.6200,0.1962,5.8500,1.3457,"
-                      "0.2500\n"
-                      "smelt,0.000,0,0,0,0,,,,,,0.0000\n"
-                      "all,49.000,7,5,4,2,9.625,1.6200,0.1962,5.8500,1.3457,0.2500\n");
+                      "0.2500,1.3457\n"
+                      "smelt,0.000,0,0,0,0,,,,,,0.0000,\n"
+                      "all,49.000,7,5,4,2,9.625,1.6200,0.1962,5.8500,1.3457,0.2500,1.3457\n");
 }
 
 TEST_F(TableColumns, SayWhereTheyCannotBeWritten) {

@@ -31,11 +31,11 @@ TEST(WriteAll, WritesEveryFileOfTheContractAndNothingElse) {
     const auto to = folder.path() / "a" / "b";
     const auto written = outputs::writeAll(known.water, known.found, known.marks, to, quiet);
     ASSERT_TRUE(written.has_value()) << written.error().sentence();
-    EXPECT_EQ(namesIn(to),
-              (std::set<std::string>{
-                  "bands.geojson", "contours.geojson", "hypsography.csv", "depth.tif", "log.csv",
-                  "marks.gpx", "sections.geojson", "shoreline.geojson", "soundings-b12.csv",
-                  "soundings-b12.geojson", "soundings.csv", "trust.tif", "zones.geojson"}));
+    EXPECT_EQ(namesIn(to), (std::set<std::string>{
+                               "bands.geojson", "contours.geojson", "hypsography.csv", "depth.tif",
+                               "log.csv", "marks.gpx", "read-me.txt", "sections.geojson",
+                               "shoreline.geojson", "soundings-b12.csv", "soundings-b12.geojson",
+                               "soundings.csv", "trust.tif", "zones.geojson"}));
 }
 
 TEST(WriteAll, WritesTheDepthGridAsItIs) {
@@ -65,8 +65,8 @@ TEST(WriteAll, GivesNoFileForWhatWasNotDerived) {
     ASSERT_TRUE(outputs::writeAll(known.water, {}, {}, folder.path(), quiet).has_value());
     EXPECT_EQ(
         namesIn(folder.path()),
-        (std::set<std::string>{"log.csv", "marks.gpx", "shoreline.geojson", "soundings-b12.csv",
-                               "soundings-b12.geojson", "soundings.csv"}));
+        (std::set<std::string>{"log.csv", "marks.gpx", "read-me.txt", "shoreline.geojson",
+                               "soundings-b12.csv", "soundings-b12.geojson", "soundings.csv"}));
 }
 
 TEST(WriteAll, SaysWhatKeepsItFromWriting) {

@@ -63,7 +63,9 @@ TEST_F(WriteGeotiff, DepthsAreMetresPositiveDownFromTheNorthWestCorner) {
         }
     }
     const std::string bytes = ScratchFolder::textOf(path);
-    EXPECT_NE(bytes.find("depth below chart level, metres, positive down"), std::string::npos);
+    EXPECT_NE(bytes.find("depth below chart level, metres, positive down. Drawn from an angler's "
+                         "own soundings: not for navigation."),
+              std::string::npos);
     EXPECT_NE(bytes.find("-9999"), std::string::npos) << "the mark of land is said in the file";
 }
 

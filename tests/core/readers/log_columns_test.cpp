@@ -113,6 +113,10 @@ TEST(LogColumns, OfAStayReachTheMembersThatTheyNameAndNoOthers) {
         {"note", "\"slow, \"\"dour\"\"\"", [](logbook::Stay& s) { s.note = "slow, \"dour\""; }},
         {"wind_from_deg", "20",
          [](logbook::Stay& s) { s.conditions.windFrom = units::Bearing::degrees(20); }},
+        {"wind_from_deg", "ssw",
+         [](logbook::Stay& s) { s.conditions.windFrom = units::Bearing::degrees(202.5); }},
+        {"wind_speed_m_s", "12 kn",
+         [](logbook::Stay& s) { s.conditions.windSpeed = units::Speed::knots(12.0); }},
         {"wind_speed_m_s", "3.5",
          [](logbook::Stay& s) { s.conditions.windSpeed = units::Speed::metresPerSecond(3.5); }},
         {"water_temperature_c", "-0.5", [](logbook::Stay& s) {
@@ -146,6 +150,16 @@ TEST(LogColumns, OfARunReachTheMembersThatTheyNameAndNoOthers) {
         {"bait", "smelt", [](logbook::Fish& f) { f.bait = "smelt"; }},
         {"note", "by the reeds", [](logbook::Fish& f) { f.note = "by the reeds"; }},
         {"weight_kg", "5.67", [](logbook::Fish& f) { f.weight = units::Weight::kilograms(5.67); }},
+        {"weight_kg", "12lb 8oz",
+         [](logbook::Fish& f) {
+             f.weight = units::Weight::pounds(12.0) + units::Weight::ounces(8.0);
+         }},
+        {"weight_kg", "12-8",
+         [](logbook::Fish& f) {
+             f.weight = units::Weight::pounds(12.0) + units::Weight::ounces(8.0);
+         }},
+        {"length_mm", "78 cm", [](logbook::Fish& f) { f.length = units::Length::metres(0.78); }},
+        {"bait_depth_m", "10 ft", [](logbook::Fish& f) { f.baitDepth = units::Depth::feet(10.0); }},
         {"length_mm", "695", [](logbook::Fish& f) { f.length = units::Length::metres(0.695); }},
         {"bait_depth_m", "5.9", [](logbook::Fish& f) { f.baitDepth = units::Depth::metres(5.9); }}};
     const Cells fish{{"kind", "fish"}, {"stay", "7"}, {"time", "2026-10-03T09:00:00Z"}};
@@ -199,13 +213,14 @@ struct Range {
 };
 
 TEST(LogColumns, NumbersThatCannotBeAreRefusedByTheirColumnJustBeyondItsLimits) {
-    const std::vector<Range> ranges{{"rods", {"0", "100"}, {"-1", "101", "two"}},
-                                    {"weight_kg", {"0", "500"}, {"-0.1", "500.1", "heavy"}},
-                                    {"length_mm", {"0", "10000"}, {"-1", "10001"}},
-                                    {"bait_depth_m", {"0", "500"}, {"-0.1", "500.1"}},
-                                    {"wind_from_deg", {"0", "360"}, {"-1", "361", "NE"}},
-                                    {"wind_speed_m_s", {"0", "60"}, {"-0.1", "60.1"}},
-                                    {"water_temperature_c", {"-3", "50"}, {"-3.1", "50.1"}}};
+    const std::vector<Range> ranges{
+        {"rods", {"0", "100"}, {"-1", "101", "two"}},
+        {"weight_kg", {"0", "100"}, {"-0.1", "100.1", "heavy", "230 lb"}},
+        {"length_mm", {"0", "3000"}, {"-1", "3001"}},
+        {"bait_depth_m", {"0", "500"}, {"-0.1", "500.1"}},
+        {"wind_from_deg", {"0", "360"}, {"-1", "361", "north"}},
+        {"wind_speed_m_s", {"0", "60"}, {"-0.1", "60.1"}},
+        {"water_temperature_c", {"-1", "40"}, {"-1.1", "40.1"}}};
     const Cells other = with(stay, {{"stay", "8"}});
     for (const Range& range : ranges) {
         for (const char* cell : range.good) {

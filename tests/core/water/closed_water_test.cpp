@@ -202,8 +202,8 @@ TEST(ClosedWater, RefusesAMarkOfTheUsersWhereTheAnchorsWouldLieInIt) {
     made.water.pinnedMarks = {{"Corner", made.onEarth({-80.0, 80.0})}};
     base::Progress quiet;
     const auto day = water::planDay(made.water, made.derived, made.water.plan, quiet).value();
-    EXPECT_EQ(day.cautions.front(), "your mark Corner cannot be anchored on: there is no room "
-                                    "here for two anchors in this wind");
+    EXPECT_EQ(day.notes.front(), "your mark Corner cannot be anchored on: there is no room "
+                                 "here for two anchors in this wind");
 }
 
 /// Where to sound next on the plane, of which the far east has been sounded.

@@ -90,7 +90,7 @@ TEST(PlausibleLimits, HalfOfTheDepthsMayBeAHundredMetresAndNoMore) {
     ASSERT_FALSE(deep);
     EXPECT_EQ(deep.error().what, "half of its depths are over 101 m, which no stillwater has");
     EXPECT_EQ(deep.error().whatToDo,
-              "check the unit of the depths (--unit ft) and which column they are in");
+              "check the unit of the depths (unit ft) and which column they are in");
     EXPECT_TRUE(checkPlausible(Water(), dayAt(home, {}), "a"));
 }
 
@@ -119,9 +119,9 @@ TEST(PlausibleLimits, FeetForMetresAreToldWithinTwelvePercentEitherWay) {
         }
     }
     EXPECT_EQ(checkPlausible(water, lineOf(40, 5.0 / 0.3048), "a").error().whatToDo,
-              "say that the depths are in feet (--unit ft)");
+              "say that the depths are in feet (unit ft)");
     EXPECT_EQ(checkPlausible(water, lineOf(40, 5.0 * 0.3048), "a").error().whatToDo,
-              "say that the depths are in metres (--unit m)");
+              "say that the depths are in metres (unit m)");
 }
 
 TEST(PlausibleLimits, TellTheUnitFromThirtyPairsOfTheSamePlace) {

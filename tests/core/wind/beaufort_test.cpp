@@ -21,4 +21,13 @@ TEST(Beaufort, HasAWordForEveryForceAndNoneBeyond) {
     EXPECT_EQ(wind::beaufortOnTheWater(-3), wind::beaufortOnTheWater(0));
 }
 
+TEST(Beaufort, HasAMiddleThatIsOfItsForce) {
+    EXPECT_NEAR(wind::middleOfForce(4).inKnots(), 13.5, 1e-12) << "11 to 16 knots";
+    EXPECT_EQ(wind::middleOfForce(0).inKnots(), 0.0);
+    EXPECT_NEAR(wind::middleOfForce(12).inKnots(), 64.0, 1e-12);
+    for (int force = 0; force <= 12; ++force) {
+        EXPECT_EQ(wind::beaufortForce(wind::middleOfForce(force)), force);
+    }
+}
+
 } // namespace

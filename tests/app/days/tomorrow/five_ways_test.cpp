@@ -78,8 +78,12 @@ TEST_P(FiveWays, SheetAndScreenSayTheSameOfEveryMarkOfTheDay) {
         }
     }
     const QString all = packed(pages.lines());
-    for (const QString& caution : days::tomorrow::dayCautions(day(), content_.words)) {
-        EXPECT_TRUE(all.contains(packed(caution))) << caution.toStdString();
+    for (const QStringList& list :
+         {days::tomorrow::dayCautions(day(), content_.words),
+          days::tomorrow::dayNotes(day(), content_.words), days::tomorrow::dayRules(day())}) {
+        for (const QString& line : list) {
+            EXPECT_EQ(all.count(packed(line)), 1) << line.toStdString();
+        }
     }
 }
 
@@ -100,7 +104,7 @@ TEST_P(FiveWays, TheCutWritesTheRopesAndKnotsThatTheScreenLists) {
         EXPECT_EQ(pages.lettered(stern, font).size(), 1U) << stern.toStdString();
         const auto rods = days::tomorrow::rodRows(mark, content_.words);
         for (std::size_t i = 0; i < rods.size(); ++i) {
-            const QString knot = QStringLiteral("rod %1  knot %2").arg(i + 1).arg(rods[i][4]);
+            const QString knot = QStringLiteral("rod %1  stop knot %2").arg(i + 1).arg(rods[i][4]);
             EXPECT_EQ(pages.lettered(knot, font).size(), 1U) << knot.toStdString();
         }
     }
@@ -223,10 +227,10 @@ TEST_P(OtherWays, TheReportGivesTheDayWithItsTimesAndCautions) {
     EXPECT_EQ(report["light"]["sunrise"].get<std::string>(), "2026-10-03T07:12:00+01:00");
     EXPECT_EQ(report["light"]["sunset"].get<std::string>(), "2026-10-03T18:44:00+01:00");
     EXPECT_EQ(report["light"]["civil_dusk"].get<std::string>(), "2026-10-03T19:16:00+01:00");
-    const auto cautions = report["cautions"].get<std::vector<std::string>>();
-    for (const std::string& caution : day().cautions) {
-        EXPECT_NE(std::ranges::find(cautions, caution), cautions.end()) << caution;
-    }
+    EXPECT_EQ(report["cautions"].get<std::vector<std::string>>(), day().cautions);
+    EXPECT_EQ(report["rules"].get<std::vector<std::string>>(), day().rules);
+    EXPECT_EQ(report["fish_care"].get<std::vector<std::string>>(), day().fishCare);
+    EXPECT_EQ(report["notes"].get<std::vector<std::string>>(), day().notes);
 }
 
 const auto bothUnits = testing::Values(UnitSystem::metric, UnitSystem::imperial);

@@ -166,7 +166,7 @@ TEST_F(TomorrowFields, WhatIsTypedReachesJustTheMemberItNamesAndUndoTakesItBack)
           {"Level", "-2", "level", -2, -2 * foot, "−2.00 m", "−2.0 ft"},
           {"Level", "-1ft 6in", "level", -1.5 * foot, -1.5 * foot, "−0.46 m", "−1.5 ft"},
           {"Water", "9 °C", "water", 9, 9, "9.0 °C", "48.2 °F"},
-          {"Water", "50", "water", 50, 10, "50.0 °C", "50.0 °F"},
+          {"Water", "35", "water", 35, (35 - 32) / 1.8, "35.0 °C", "35.0 °F"},
           {"Water", "", "water", -273, -273, "", ""},
           {"Cast", "36", "cast", 36, 36 * foot, "36.0 m", "36 ft"},
           {"Bow rope", "60", "bow rope", 60, 60 * foot, "60.0 m", "60 ft"},
@@ -244,10 +244,10 @@ TEST_F(TomorrowFields, EachTakesItsWholeRangeAndNothingBeyond) {
     };
     for (const Row& row : {Row{"From", {"0:00", "23:59"}, {"24:00", "7", "7:61", "early", ""}},
                            {"To", {"0:00", "23:59"}, {"24:00", "late", ""}},
-                           {"Wind from", {"0", "360"}, {"-1", "360.1", "N", ""}},
+                           {"Wind from", {"0", "360", "N"}, {"-1", "360.1", "north", ""}},
                            {"Wind speed", {"0", "40 m/s"}, {"-0.1", "40.1 m/s", "6 m", ""}},
                            {"Level", {"-3 m", "3 m"}, {"high", "3 kg", ""}},
-                           {"Water", {"4", ""}, {"warm", "4 m"}},
+                           {"Water", {"-1", "4", "40", ""}, {"warm", "4 m", "-1.1", "40.1"}},
                            {"Cast", {"5 m", "100 m"}, {"4.99 m", "100.01 m", "far", ""}},
                            {"Bow rope", {"5 m", "200 m"}, {"4.99 m", "200.01 m", ""}},
                            {"Stern rope", {"5 m", "200 m"}, {"4.99 m", "200.01 m", ""}},
@@ -287,7 +287,7 @@ TEST_F(TomorrowFields, HintsNameTheRangeThatIsTaken) {
     EXPECT_EQ(hintOf("Boat length"), "a length from 2.0 m to 12.0 m, such as 12ft or 3.6 m");
     EXPECT_EQ(hintOf("Over-depth"), "a length from 0.0 m to 3.0 m, such as 12ft or 3.6 m");
     EXPECT_EQ(hintOf("Scope"), "a number from 1.5 to 10");
-    EXPECT_EQ(hintOf("Wind from"), "degrees from 0 to 360");
+    EXPECT_EQ(hintOf("Wind from"), "degrees from 0 to 360, or a point such as SW");
     EXPECT_EQ(hintOf("Boat speed"), "a speed from 0.3 to 8 m/s, such as 3 kn");
     EXPECT_EQ(named<QSpinBox>("Rods")->minimum(), 1);
     EXPECT_EQ(named<QSpinBox>("Rods")->maximum(), 8);
@@ -301,7 +301,7 @@ const QStringList& sliderNames() {
     static const QStringList names{
         "depth in your bands", "drop-off in reach",   "weed edge in reach",
         "humps and holes",     "wind blows on to it", "shelter",
-        "record here",         "little tried",        "depth well known"};
+        "catches here",        "seldom fished",       "depth well known"};
     return names;
 }
 
@@ -332,14 +332,66 @@ TEST_F(TomorrowFields, EachSliderWeighsItsOwnReasonAndUsualWeightsPutAllBack) {
     expectOnly(expected, plan(), "count", 11);
     open_.undoStack().undo();
     EXPECT_EQ(plan(), before);
-    EXPECT_EQ(named<QSlider>("record here")->value(), 20);
+    EXPECT_EQ(named<QSlider>("catches here")->value(), 20);
     for (auto* button : day_->findChildren<QPushButton*>()) {
         if (button->text() == "Usual weights") {
             button->click();
         }
     }
     EXPECT_EQ(plan().weights, marks::Weights());
-    EXPECT_EQ(named<QSlider>("record here")->value(), 16);
+    EXPECT_EQ(named<QSlider>("catches here")->value(), 16);
+}
+
+/// What the labels in the colour of warnings say.
+QStringList warningsOf(const QWidget& widget) {
+    QStringList said;
+    for (const QLabel* label : widget.findChildren<QLabel*>()) {
+        if (label->property("voice").toString() == "wrong" && !label->isHidden() &&
+            !label->text().isEmpty()) {
+            said << label->text();
+        }
+    }
+    return said;
+}
+
+TEST_F(TomorrowFields, WindFromForceFiveAndColdWaterAreToldInTheColourOfWarnings) {
+    type("Water", "16");
+    type("Wind speed", "16 kn");
+    EXPECT_EQ(warningsOf(*day_), QStringList());
+    type("Wind speed", "17 kn");
+    ASSERT_EQ(warningsOf(*day_).size(), 1);
+    EXPECT_TRUE(warningsOf(*day_)[0].startsWith("Force 5: white horses"));
+    type("Wind speed", "22 kn");
+    EXPECT_TRUE(
+        warningsOf(*day_).contains("Force 6 is no weather for a small open boat: stay ashore."));
+    type("Wind speed", "F8");
+    EXPECT_TRUE(
+        warningsOf(*day_).contains("Force 8 is no weather for a small open boat: stay ashore."));
+    type("Wind speed", "3");
+    type("Water", "4");
+    ASSERT_EQ(warningsOf(*day_).size(), 1);
+    EXPECT_TRUE(warningsOf(*day_)[0].startsWith("The water is cold (below 15 °C)"));
+}
+
+TEST_F(TomorrowFields, TakeWindsAndTimesAsPeopleWriteThem) {
+    type("Wind from", "SW");
+    EXPECT_EQ(plan().day.wind.from.inDegrees(), 225.0);
+    type("Wind speed", "12 kn");
+    EXPECT_NEAR(plan().day.wind.speed.inKnots(), 12.0, 1e-9);
+    type("From", "0630");
+    EXPECT_EQ(plan().day.start, std::chrono::minutes(390));
+    type("To", "5pm");
+    EXPECT_EQ(plan().day.end, std::chrono::hours(17));
+}
+
+TEST_F(TomorrowFields, WhatIsRefusedStaysInItsFieldAndNotInThePlan) {
+    const marks::Plan before = plan();
+    type("Water", "41 C");
+    EXPECT_EQ(plan(), before);
+    auto* water = named<AmountField>("Water");
+    EXPECT_EQ(water->text(), "41 C");
+    EXPECT_TRUE(water->isWrong());
+    EXPECT_TRUE(warningsOf(*day_).join(' ').contains("up to 40 °C"));
 }
 
 } // namespace

@@ -85,9 +85,9 @@ TEST(TomorrowRead, EveryReasonHasItsOwnTitleAndMeaning) {
         {FactorKind::windward, "wind blows on to it",
          "Water that the wind blows on to goes before water that it leaves."},
         {FactorKind::shelter, "shelter", "Small waves where the boat lies."},
-        {FactorKind::record, "record here",
+        {FactorKind::record, "catches here",
          "What your log says of the place: fish and blanks alike."},
-        {FactorKind::lessTried, "little tried",
+        {FactorKind::lessTried, "seldom fished",
          "Places of which the log knows little, so that you learn more."},
         {FactorKind::trust, "depth well known",
          "Places where the depth is sounded rather than guessed."}};
@@ -114,10 +114,10 @@ TEST(TomorrowRead, TheWeightsThatCountMostHeaviestFirst) {
 TEST(TomorrowRead, TheListOfMarksSaysRankNameDepthTrustScoreAndPin) {
     EXPECT_EQ(
         joined(tomorrow::markRows(day(), metric)),
-        QStringList({"1  Owl Point, pinned | 4.3 m ±0.2 m | 0.77",
+        QStringList({"1  Owl Point, own | 4.3 m ±0.2 m | 0.77",
                      "2  Stream Arm | 3.4 m ±0.2 m | 0.69", "3  Mark 3 | 5.9 m ±0.3 m | 0.41"}));
     EXPECT_EQ(joined(tomorrow::markRows(day(), imperial)),
-              QStringList({"1  Owl Point, pinned | 14.0 ft ±0.6 ft | 0.77",
+              QStringList({"1  Owl Point, own | 14.0 ft ±0.6 ft | 0.77",
                            "2  Stream Arm | 11.2 ft ±0.8 ft | 0.69",
                            "3  Mark 3 | 19.3 ft ±1.0 ft | 0.41"}));
 }
@@ -157,7 +157,8 @@ TEST(TomorrowRead, BothAnchorsWithTheirOwnPlaceDepthAndRope) {
                 QStringList({row("bow", mark.anchors.bow), row("stern", mark.anchors.stern)}));
             EXPECT_EQ(tomorrow::lieWords(mark, wording::Words(units)),
                       QStringLiteral("Bow to %1. Drop the bow anchor, fall back on %2 of rope, "
-                                     "lower the stern anchor, haul in to %3.")
+                                     "lower the stern anchor, haul in to %3. Ropes are worked out from "
+                                     "depth plus bow height.")
                           .arg(Said::bearing(mark.anchors.lie.heading),
                                said.length(mark.anchors.fallBackRope),
                                said.length(mark.anchors.bow.rope)));
@@ -206,6 +207,16 @@ TEST(TomorrowRead, EveryCautionOfTheDayOnceInTheUsersUnits) {
                      "You come home after sunset."}));
     EXPECT_EQ(tomorrow::dayCautions(day(), imperial)[0], "Gusts above 22 mph: go ashore.");
     EXPECT_EQ(tomorrow::dayCautions(day(), imperial).size(), 3);
+}
+
+TEST(TomorrowRead, RulesInTheFisherysOwnWordsAndNotesInTheUsersUnits) {
+    EXPECT_EQ(tomorrow::dayRules(day()),
+              QStringList({"At most 4 rods in a boat.", "No engine within 50 m of the dam.",
+                           "Wet hands."}));
+    EXPECT_EQ(tomorrow::dayNotes(day(), metric),
+              QStringList({"There is no time for mark 3 within 40 m."}));
+    EXPECT_EQ(tomorrow::dayNotes(day(), imperial),
+              QStringList({"There is no time for mark 3 within 131 ft."}));
 }
 
 } // namespace

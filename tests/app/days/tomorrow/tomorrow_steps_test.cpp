@@ -38,7 +38,7 @@ protected:
         desk_->day = std::make_unique<tomorrow::TomorrowDay>(desk_->context);
         statesBefore_ = states();
         isReadyBefore_ = button("Save PDF…")->isEnabled() || button("Print…")->isEnabled() ||
-                         button("Pin")->isEnabled();
+                         button("Keep")->isEnabled();
         ASSERT_TRUE(support::layBowl(desk_->open));
         edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) {
             plan.count = 4;
@@ -229,7 +229,7 @@ TEST_F(TomorrowSteps, FollowTheUnitsOfTheUser) {
 TEST_F(TomorrowSteps, PinKeepsTheChosenMarkAndUnpinLetsItGo) {
     tableWith("Score")->selectRow(1);
     const marks::Mark mark = planned().marks[1];
-    button("Pin")->click();
+    button("Keep")->click();
     ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
     EXPECT_EQ(desk_->open.water()->pinnedMarks[0].place, mark.lonLat);
     EXPECT_EQ(desk_->open.water()->pinnedMarks[0].name, tomorrow::markTitle(mark).toStdString());
@@ -240,14 +240,14 @@ TEST_F(TomorrowSteps, PinKeepsTheChosenMarkAndUnpinLetsItGo) {
     ASSERT_NE(chosen, nullptr);
     EXPECT_TRUE(chosen->isPinned);
     EXPECT_LT(geo::distance_m(chosen->place, mark.place), 1.0);
-    ASSERT_NE(button("Unpin"), nullptr);
-    button("Unpin")->click();
+    ASSERT_NE(button("Let go"), nullptr);
+    button("Let go")->click();
     EXPECT_TRUE(desk_->open.water()->pinnedMarks.empty());
     stepsToPlan_ = before;
 }
 
 TEST_F(TomorrowSteps, APlaceOfTheUsersOwnIsPinnedWhereHePoints) {
-    button("Pin a place")->click();
+    button("Add own mark")->click();
     EXPECT_EQ(desk_->chart.prompt(), "Point at the place to pin");
     desk_->chart.givePlace({30.0, -20.0});
     EXPECT_FALSE(desk_->chart.isAsking());

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/ashore_banner.h"
+
+#include "app/chart/lettering.h"
+#include "core/water/day_cautions.h"
+#include "core/wind/beaufort.h"
+
+namespace chart {
+
+namespace {
+
+constexpr double height = 34.0;
+constexpr double pad = 18.0;
+constexpr double top = 10.0;
+
+QFont letters(double scale) {
+    return typeface(TypeSize::normal, 1.1 * scale, TypeStyle::bold);
+}
+
+} // namespace
+
+std::optional<FurniturePiece> ashoreBanner(const LayerContext& on) {
+    const ChartContent& content = on.content;
+    if (!content.water || content.isGrey || !content.shown.contains(LayerKind::marks)) {
+        return std::nullopt;
+    }
+    const units::Speed wind = content.water->plan.day.wind.speed;
+    if (wind::beaufortForce(wind) < water::ashoreFrom_beaufort) {
+        return std::nullopt;
+    }
+    const double s = on.scale;
+    const QString text = QString::fromStdString(water::windCaution(wind));
+    const double width = boxOf(letters(s), text, {}).width() + 2.0 * pad * s;
+    const QRectF band(0.5 * (on.view.size().width() - width), top * s, width, height * s);
+    return FurniturePiece{band, [text](LayerContext& chart, const QRectF& box) {
+                              chart.painter.fillRect(box, chart.palette.rust);
+                              drawText(chart.painter, letters(chart.scale), box.center(), text,
+                                       {chart.palette.card, chart.palette.rust}, 0.0);
+                          }};
+}
+
+} // namespace chart
