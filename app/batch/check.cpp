@@ -17,7 +17,7 @@ namespace {
 
 Result<void> check(const std::filesystem::path& path) {
     TerminalProgress progress;
-    auto store = store::open(path);
+    auto store = store::open(path, store::Purpose::looking);
     if (!store) {
         return std::unexpected(store.error());
     }

@@ -10,6 +10,8 @@ int exitCodeOf(base::ErrorKind kind) {
     case base::ErrorKind::unusableInput:
         return 3;
     case base::ErrorKind::unwritableOutput:
+    case base::ErrorKind::waterInUse:
+    case base::ErrorKind::waterChanged:
         return 4;
     case base::ErrorKind::damagedWater:
         return 5;

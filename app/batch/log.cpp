@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/batch/output_paths.h"
 #include "app/batch/report.h"
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
+#include "app/batch/wait_option.h"
 #include "app/batch/water_file.h"
 #include "core/outputs/write_table.h"
 #include "core/water/bring_in.h"
@@ -23,6 +25,7 @@ namespace {
 struct LogOptions {
     path water, add, fromTrack, out;
     int rods = 2;
+    double wait_s = 0.0;
 };
 
 Json refusedPart(const readers::ReadingReport& report) {
@@ -79,7 +82,11 @@ Result<void> addFromTrack(const LogOptions& o, OpenedWater& opened, base::Progre
 
 Result<void> logVerb(const LogOptions& o) {
     TerminalProgress progress;
-    auto opened = openWater(o.water, progress);
+    if (auto checked = checkOutputs({{"--out", o.out}}, {{"the water", o.water}}); !checked) {
+        return checked;
+    }
+    auto opened = o.out.empty() ? openWaterToChange(o.water, o.wait_s, progress)
+                                : openWater(o.water, progress);
     if (!opened) {
         return std::unexpected(opened.error());
     }
@@ -110,6 +117,7 @@ void layLog(CLI::App& app, Run& run) {
     verb->add_option("--rods", options->rods, "Rods in the water during the stays of the track")
         ->type_name("N")
         ->check(CLI::Range(1, 8));
+    layWait(*verb, options->wait_s);
     verb->callback([options, &run] { run = [options] { return logVerb(*options); }; });
 }
 

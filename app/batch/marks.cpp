@@ -2,6 +2,7 @@
 #include "app/batch/marks_report.h"
 #include "app/batch/number_between.h"
 #include "app/batch/option_values.h"
+#include "app/batch/output_paths.h"
 #include "app/batch/picture_file.h"
 #include "app/batch/report.h"
 #include "app/batch/terminal_progress.h"
@@ -139,6 +140,14 @@ Result<void> writeOutputs(const MarksOptions& o, const OpenedWater& opened,
 
 Result<void> marksVerb(const MarksOptions& o) {
     TerminalProgress progress;
+    if (auto checked = checkOutputs({{"--report", o.report},
+                                     {"--gpx", o.gpx},
+                                     {"--sheet", o.sheet},
+                                     {"--picture", o.picture}},
+                                    {{"the water", o.water}});
+        !checked) {
+        return checked;
+    }
     auto opened = openWater(o.water, progress);
     if (!opened) {
         return std::unexpected(opened.error());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/number_between.h"
 #include "app/batch/option_values.h"
+#include "app/batch/output_paths.h"
 #include "app/batch/picture_file.h"
 #include "app/batch/report.h"
 #include "app/batch/terminal_progress.h"
@@ -73,6 +74,12 @@ bool needsDrawing(water::ReviewBy by) {
 
 Result<void> review(const ReviewOptions& o) {
     TerminalProgress progress;
+    if (auto checked =
+            checkOutputs({{"--report", o.report}, {"--csv", o.csv}, {"--picture", o.picture}},
+                         {{"the water", o.water}});
+        !checked) {
+        return checked;
+    }
     const auto question = questionOf(o);
     if (!question) {
         return std::unexpected(question.error());

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/option_values.h"
+#include "app/batch/output_paths.h"
 #include "app/batch/picture_file.h"
 #include "app/batch/report.h"
 #include "app/batch/sketch_options.h"
@@ -33,12 +34,12 @@ double secondsSince(std::chrono::steady_clock::time_point start) {
 }
 
 /// The water to draw in: what the file holds already, so that drawing anew costs no log and no
-/// notes; or a new one.
-Result<water::Water> waterToFill(const path& file, base::Progress& progress) {
+/// notes, and nobody else may write it until this has; or a new one, without a store.
+Result<OpenedWater> waterToFill(const path& file, double wait_s, base::Progress& progress) {
     switch (store::stateOf(file)) {
     case store::FileState::missing: {
-        water::Water fresh;
-        fresh.name = file.stem().string();
+        OpenedWater fresh;
+        fresh.water.name = file.stem().string();
         return fresh;
     }
     case store::FileState::notAWater:
@@ -48,12 +49,28 @@ Result<water::Water> waterToFill(const path& file, base::Progress& progress) {
     default:
         break;
     }
-    auto opened = openWater(file, progress);
-    if (!opened) {
-        return std::unexpected(opened.error());
+    auto opened = openWaterToChange(file, wait_s, progress);
+    if (opened) {
+        opened->water.days.clear();
     }
-    opened->water.days.clear();
-    return std::move(opened->water);
+    return opened;
+}
+
+/// All files that the options name.
+Result<void> checkFiles(const SketchOptions& o) {
+    std::vector<NamedPath> inputs{{"--shore", o.shore},        {"--weed", o.weed},
+                                  {"--lead-line", o.leadLine}, {"--survey-days", o.surveyDays},
+                                  {"--facts", o.facts},        {"--house-rules", o.houseRules}};
+    for (const path& file : o.soundings) {
+        inputs.push_back({"a file of soundings", file});
+    }
+    return checkOutputs({{"--water", o.water},
+                         {"--grid", o.grid},
+                         {"--trust", o.trust},
+                         {"--contours", o.contours},
+                         {"--picture", o.picture},
+                         {"--report", o.report}},
+                        inputs);
 }
 
 Result<void> applySettings(const SketchOptions& o, water::Water& water) {
@@ -279,12 +296,18 @@ Result<water::Derived> deriveAll(const SketchOptions& o, water::Water& water, Sk
     return derived;
 }
 
-Result<void> writeAll(const SketchOptions& o, const water::Water& water,
-                      const water::Derived& derived, base::Progress& progress) {
+/// Into the file that is there, or as a new one; then the other files. Whoever waits for the water
+/// has not to wait for those.
+Result<void> writeAll(const SketchOptions& o, std::unique_ptr<store::WaterStore> store,
+                      const water::Water& water, const water::Derived& derived,
+                      base::Progress& progress) {
     progress.begin("Writing");
-    if (auto written = store::writeWater(o.water, water, derived, {}, progress); !written) {
-        return written;
+    auto saved = store ? store->saveWhole(water, derived, {}, progress)
+                       : store::writeWater(o.water, water, derived, {}, progress);
+    if (!saved) {
+        return saved;
     }
+    store.reset();
     if (!o.grid.empty()) {
         if (auto written = outputs::writeDepthGeotiff(o.grid, derived.drawn->depth, *water.frame);
             !written) {
@@ -312,27 +335,31 @@ Result<void> sketch(const SketchOptions& o) {
     SketchDone done;
     auto start = std::chrono::steady_clock::now();
     progress.begin("Reading");
-    auto water = waterToFill(o.water, progress);
-    if (!water) {
-        return std::unexpected(water.error());
+    if (auto checked = checkFiles(o); !checked) {
+        return checked;
     }
-    if (auto brought = bringInSurroundings(o, *water, progress); !brought) {
+    auto opened = waterToFill(o.water, o.wait_s, progress);
+    if (!opened) {
+        return std::unexpected(opened.error());
+    }
+    water::Water& water = opened->water;
+    if (auto brought = bringInSurroundings(o, water, progress); !brought) {
         return brought;
     }
-    if (auto brought = bringInDays(o, *water, done, progress); !brought) {
+    if (auto brought = bringInDays(o, water, done, progress); !brought) {
         return brought;
     }
     done.readSeconds = secondsSince(start);
-    auto derived = deriveAll(o, *water, done, progress);
+    auto derived = deriveAll(o, water, done, progress);
     if (!derived) {
         return std::unexpected(derived.error());
     }
     start = std::chrono::steady_clock::now();
-    if (auto written = writeAll(o, *water, *derived, progress); !written) {
+    if (auto written = writeAll(o, std::move(opened->store), water, *derived, progress); !written) {
         return written;
     }
     done.writeSeconds = secondsSince(start);
-    return writeReport(o.report, sketchReport(*water, *derived, done));
+    return writeReport(o.report, sketchReport(water, *derived, done));
 }
 
 } // namespace

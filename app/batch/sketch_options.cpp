@@ -2,6 +2,7 @@
 #include "app/batch/sketch_options.h"
 
 #include "app/batch/number_between.h"
+#include "app/batch/wait_option.h"
 
 #include <CLI/CLI.hpp>
 
@@ -46,6 +47,7 @@ void layReading(CLI::App& verb, SketchOptions& o) {
                     "Water file to write; what it holds beside soundings and shore stays")
         ->required()
         ->type_name("OUT.gpkg");
+    layWait(verb, o.wait_s);
     verb.add_option("--columns", o.columns, "Columns of text files, by name or number")
         ->type_name("x=COL,y=COL,depth=COL,time=COL");
     verb.add_option("--unit", o.unit, "Unit of the depths in text files")->type_name("m|ft|fathom");

@@ -24,6 +24,7 @@ struct SketchOptions {
     bool tieDays = false;
     bool takeDelays = false;
     int nextMinutes = 120;
+    double wait_s = 0.0;
 };
 
 /// Lays them on the verb; what is given lands in `options`, which must outlive it.

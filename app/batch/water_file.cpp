@@ -3,21 +3,77 @@
 
 #include "core/water/derive.h"
 
+#include <chrono>
+#include <iostream>
+#include <string>
+#include <string_view>
+#include <thread>
+
 namespace batch {
 
 using base::Progress;
 using base::Result;
 
-Result<OpenedWater> openWater(const std::filesystem::path& path, Progress& progress) {
-    auto store = store::open(path);
-    if (!store) {
-        return std::unexpected(store.error());
-    }
-    auto water = (*store)->load(progress);
+namespace {
+
+using Clock = std::chrono::steady_clock; // Goes on when somebody sets the time.
+
+constexpr std::chrono::milliseconds betweenTries{50};
+constexpr std::string_view whatToDo = "close it there, or let this wait for it with --wait SECONDS";
+
+Result<OpenedWater> load(std::unique_ptr<store::WaterStore> store, Progress& progress) {
+    auto water = store->load(progress);
     if (!water) {
         return std::unexpected(water.error());
     }
-    return OpenedWater{std::move(*store), std::move(*water), {}};
+    return OpenedWater{std::move(store), std::move(*water), {}};
+}
+
+/// The store, if nobody else has the water; waterInUse if somebody has.
+Result<std::unique_ptr<store::WaterStore>> openAlone(const std::filesystem::path& path) {
+    auto store = store::open(path, store::Purpose::writing);
+    if (store && (*store)->owner()) {
+        return std::unexpected(store::inUseBy(*(*store)->owner(), path));
+    }
+    return store;
+}
+
+} // namespace
+
+Result<OpenedWater> openWater(const std::filesystem::path& path, Progress& progress) {
+    auto store = store::open(path, store::Purpose::looking);
+    if (!store) {
+        return std::unexpected(store.error());
+    }
+    return load(std::move(*store), progress);
+}
+
+Result<OpenedWater> openWaterToChange(const std::filesystem::path& path, double wait_s,
+                                      Progress& progress) {
+    const auto start = Clock::now();
+    std::string told;
+    for (;;) {
+        auto store = openAlone(path);
+        if (store) {
+            return load(std::move(*store), progress);
+        }
+        base::Error error = std::move(store.error());
+        if (error.kind != base::ErrorKind::waterInUse) {
+            return std::unexpected(std::move(error));
+        }
+        if (std::chrono::duration<double>(Clock::now() - start).count() >= wait_s) {
+            error.whatToDo = whatToDo;
+            return std::unexpected(std::move(error));
+        }
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        if (error.what != told) {
+            told = error.what;
+            std::cerr << "meremark-batch: waiting: " << told << '\n' << std::flush;
+        }
+        std::this_thread::sleep_for(betweenTries);
+    }
 }
 
 Result<void> deriveOpened(OpenedWater& opened, Progress& progress) {

@@ -19,9 +19,16 @@ struct OpenedWater {
     water::Derived derived;
 };
 
-/// Opens the file and loads the water; nothing is derived.
+/// Opens the file to look at it and loads the water; nothing is derived. Whoever writes it
+/// meanwhile is not kept from that.
 [[nodiscard]] base::Result<OpenedWater> openWater(const std::filesystem::path& path,
                                                   base::Progress& progress);
+
+/// The same for verbs that change the water: nobody else can, until it is let go of.
+/// \param wait_s how long to wait for another program that has it; who that is, is told on standard
+/// error. \return waterInUse where it still has it then; cancelled.
+[[nodiscard]] base::Result<OpenedWater> openWaterToChange(const std::filesystem::path& path,
+                                                          double wait_s, base::Progress& progress);
 
 /// Derives everything that follows from the water, from the drawing kept in its file where that
 /// still holds. \return also the failure of the drawing, where there is none.

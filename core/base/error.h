@@ -12,6 +12,8 @@ enum class ErrorKind {
     unusableInput,    ///< A file or an entry cannot be used.
     unwritableOutput, ///< A file cannot be written.
     damagedWater,     ///< A water file is not whole or contradicts itself.
+    waterInUse,       ///< Another program has the water file; it can be written once that lets go.
+    waterChanged,     ///< Another program has saved the water since it was read; read it again.
     cancelled,        ///< The user stopped it.
 };
 

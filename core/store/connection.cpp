@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/connection.h"
 
+#include <algorithm>
 #include <utility>
 
 #include <fmt/format.h>
@@ -10,10 +11,16 @@ namespace store {
 
 namespace {
 
-constexpr int wait_ms = 3000; ///< For another program that is just writing.
-
 base::Error written(std::string what, const std::filesystem::path& path, std::string whatToDo) {
     return {base::ErrorKind::unwritableOutput, std::move(what), path.string(), std::move(whatToDo)};
+}
+
+/// Null where there is no open file.
+sqlite3_file* fileOf(sqlite3* database) {
+    sqlite3_file* file = nullptr;
+    const int code = sqlite3_file_control(database, "main", SQLITE_FCNTL_FILE_POINTER,
+                                          static_cast<void*>(&file));
+    return code == SQLITE_OK && file != nullptr && file->pMethods != nullptr ? file : nullptr;
 }
 
 } // namespace
@@ -32,14 +39,20 @@ base::Error errorOf(int code, std::string_view message, const std::filesystem::p
     case SQLITE_FULL:
         return written("the disk is full; nothing was changed", path, "make room and save again");
     case SQLITE_READONLY:
+        if (code == SQLITE_READONLY_DBMOVED) {
+            return written(
+                "the water file was moved or deleted while it was open; nothing was saved", path,
+                "open it where it is now, or save under another name");
+        }
+        [[fallthrough]];
     case SQLITE_PERM:
     case SQLITE_AUTH:
         return written("the water file may only be read", path,
                        "allow writing to the file and its folder, or save under another name");
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return written("another program is using the water file", path,
-                       "close it there and try again");
+        return {base::ErrorKind::waterInUse, "another program is using the water file",
+                path.string(), "close it there and try again"};
     case SQLITE_CANTOPEN:
         return written("the water file cannot be opened", path,
                        "check that the folder is there and that you may write in it");
@@ -72,8 +85,9 @@ base::Result<std::unique_ptr<Connection>> Connection::open(const std::filesystem
         return std::unexpected(std::move(error));
     }
     sqlite3_extended_result_codes(database, 1);
-    sqlite3_busy_timeout(database, wait_ms);
-    return std::unique_ptr<Connection>(new Connection(path, database));
+    auto opened = std::unique_ptr<Connection>(new Connection(path, database));
+    opened->waitFor(usualPatience);
+    return opened;
 }
 
 Connection::~Connection() {
@@ -82,6 +96,38 @@ Connection::~Connection() {
 
 bool Connection::isReadOnly() const {
     return sqlite3_db_readonly(database_, "main") == 1;
+}
+
+bool Connection::hasMoved() const {
+    int moved = 0;
+    const int code = sqlite3_file_control(database_, "main", SQLITE_FCNTL_HAS_MOVED, &moved);
+    return code == SQLITE_OK && moved != 0;
+}
+
+std::optional<std::string> Connection::firstBytes(std::size_t count) const {
+    sqlite3_file* const file = fileOf(database_);
+    const auto length = size();
+    if (file == nullptr || !length) {
+        return std::nullopt;
+    }
+    std::string bytes(std::min<std::uint64_t>(count, *length), '\0');
+    const int code = bytes.empty() ? SQLITE_OK
+                                   : file->pMethods->xRead(file, bytes.data(),
+                                                           static_cast<int>(bytes.size()), 0);
+    return code == SQLITE_OK ? std::optional(std::move(bytes)) : std::nullopt;
+}
+
+std::optional<std::uint64_t> Connection::size() const {
+    sqlite3_file* const file = fileOf(database_);
+    sqlite3_int64 bytes = 0;
+    if (file == nullptr || file->pMethods->xFileSize(file, &bytes) != SQLITE_OK) {
+        return std::nullopt;
+    }
+    return static_cast<std::uint64_t>(bytes);
+}
+
+void Connection::waitFor(std::chrono::milliseconds patience) {
+    sqlite3_busy_timeout(database_, static_cast<int>(patience.count()));
 }
 
 void Connection::execute(const std::string& sql) {

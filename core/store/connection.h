@@ -3,6 +3,8 @@
 
 #include "core/base/result.h"
 
+#include <chrono>
+#include <cstdint>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -34,7 +36,18 @@ public:
 
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
     [[nodiscard]] bool isReadOnly() const;
+    /// True where the file no longer stands under the name that it was opened by.
+    [[nodiscard]] bool hasMoved() const;
+    /// The first bytes of the file, at most `count`, and how long the file is. Read without a lock
+    /// and through the database's own descriptor: to close another one of the same file would drop
+    /// the locks that this process has on it.
+    [[nodiscard]] std::optional<std::string> firstBytes(std::size_t count) const;
+    [[nodiscard]] std::optional<std::uint64_t> size() const;
     [[nodiscard]] bool isFine() const { return !failure_; }
+
+    /// How long to wait for another program that is just writing.
+    void waitFor(std::chrono::milliseconds patience);
+    static constexpr std::chrono::milliseconds usualPatience{3000};
 
     /// Runs statements that give no rows.
     void execute(const std::string& sql);
@@ -60,6 +73,22 @@ private:
     std::filesystem::path path_;
     sqlite3* database_;
     std::optional<base::Error> failure_;
+};
+
+/// For as long as it stands, the connection waits for nobody.
+class Impatient {
+public:
+    explicit Impatient(Connection& connection) : connection_(connection) {
+        connection_.waitFor(std::chrono::milliseconds(0));
+    }
+    ~Impatient() { connection_.waitFor(Connection::usualPatience); }
+    Impatient(const Impatient&) = delete;
+    Impatient& operator=(const Impatient&) = delete;
+    Impatient(Impatient&&) = delete;
+    Impatient& operator=(Impatient&&) = delete;
+
+private:
+    Connection& connection_;
 };
 
 /// What to tell the user about the answer `code` of the database.

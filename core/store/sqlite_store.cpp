@@ -5,6 +5,7 @@
 #include "core/store/keep_drawing.h"
 #include "core/store/keep_found.h"
 #include "core/store/keep_parts.h"
+#include "core/store/orphan_journal.h"
 #include "core/store/transaction.h"
 
 #include <algorithm>
@@ -41,12 +42,73 @@ void keepPart(Connection& connection, const water::Water& water, water::Part par
 
 } // namespace
 
-SqliteStore::SqliteStore(std::unique_ptr<Connection> connection, Opening opening)
-    : connection_(std::move(connection)), opening_(opening) {}
+SqliteStore::SqliteStore(std::unique_ptr<Connection> connection, Opening opening, WriteRight right,
+                         SaveMark known)
+    : right_(std::move(right)), connection_(std::move(connection)), opening_(opening),
+      known_(std::move(known)) {}
+
+SqliteStore::~SqliteStore() {
+    if (opening_ != Opening::created || !hasFailed_ || hasSaved_ || connection_->hasMoved()) {
+        return;
+    }
+    // Nobody wants a water that holds nothing, and it would keep its name from being used.
+    const std::filesystem::path empty = path();
+    connection_.reset();
+    std::error_code ignored;
+    std::filesystem::remove(empty, ignored);
+    removeJournalOf(empty);
+}
+
+base::Result<bool> SqliteStore::hasChanged() {
+    if (connection_->hasMoved()) {
+        return base::fail(base::ErrorKind::unusableInput,
+                          "the water file was moved or deleted while it was open", path().string(),
+                          "open it where it is now");
+    }
+    const Impatient now(*connection_);
+    const SaveMark found = SaveMark::in(*connection_);
+    if (auto outcome = connection_->outcome(); !outcome) {
+        if (outcome.error().kind == base::ErrorKind::waterInUse) {
+            return false; // It is being saved: what that makes of it is told by the next question.
+        }
+        return std::unexpected(std::move(outcome.error()));
+    }
+    return found != known_;
+}
+
+base::Result<void> SqliteStore::saveAtOnce(const std::function<void()>& keep) {
+    auto saved = saveOnTop(keep);
+    (saved ? hasSaved_ : hasFailed_) = true;
+    return saved;
+}
+
+base::Result<void> SqliteStore::saveOnTop(const std::function<void()>& keep) {
+    if (auto claimed = right_.claim(); !claimed) {
+        return claimed;
+    }
+    Transaction transaction(*connection_);
+    const SaveMark found = SaveMark::in(*connection_);
+    const bool isOurs = found == known_ || (found == tried_ && tried_ != SaveMark());
+    if (connection_->isFine() && !isOurs) {
+        connection_->fail({base::ErrorKind::waterChanged,
+                           "another program has saved this water since it was read; nothing of "
+                           "that was overwritten",
+                           path().string(), "open the water again and make the change there"});
+    }
+    const SaveMark mark = found.next();
+    if (connection_->isFine()) {
+        keep();
+    }
+    mark.put(*connection_);
+    auto committed = transaction.commit();
+    (committed ? known_ : tried_) = mark;
+    return committed;
+}
 
 base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     progress.begin("reading the water file");
     const Reading reading(*connection_);
+    const SaveMark found = SaveMark::in(*connection_);
     water::Water water;
     recallFacts(*connection_, water);
     recallShoreline(*connection_, water);
@@ -58,27 +120,26 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     if (auto outcome = connection_->outcome(); !outcome) {
         return std::unexpected(std::move(outcome.error()));
     }
+    known_ = found;
     return water;
 }
 
 base::Result<void> SqliteStore::save(const water::Water& water, std::span<const water::Part> parts,
                                      base::Progress& progress) {
     progress.begin("saving the water file");
-    Transaction transaction(*connection_);
-    for (const water::Part part : parts) {
-        keepPart(*connection_, water, part, nullptr, progress);
-    }
-    if (progress.stopAsked()) {
-        connection_->fail(base::cancelled());
-    }
-    return transaction.commit();
+    return saveAtOnce([&] {
+        for (const water::Part part : parts) {
+            keepPart(*connection_, water, part, nullptr, progress);
+        }
+        if (progress.stopAsked()) {
+            connection_->fail(base::cancelled());
+        }
+    });
 }
 
 base::Result<void> SqliteStore::saveDrawing(const surface::DrawnWater& drawn,
                                             const geo::WaterFrame& frame, water::Stamp stamp) {
-    Transaction transaction(*connection_);
-    keepDrawing(*connection_, drawn, frame, stamp);
-    return transaction.commit();
+    return saveAtOnce([&] { keepDrawing(*connection_, drawn, frame, stamp); });
 }
 
 base::Result<std::optional<KeptDrawing>> SqliteStore::loadDrawing(const geo::Outline& outline) {
@@ -94,29 +155,27 @@ base::Result<void> SqliteStore::saveFound(const water::Water& water, const water
                                           std::span<const marks::Mark> marks,
                                           base::Progress& progress) {
     progress.begin("saving what was found");
-    Transaction transaction(*connection_);
-    keepFound(*connection_, water, found, marks, progress);
-    return transaction.commit();
+    return saveAtOnce([&] { keepFound(*connection_, water, found, marks, progress); });
 }
 
 base::Result<void> SqliteStore::saveWhole(const water::Water& water, const water::Derived& found,
                                           std::span<const marks::Mark> marks,
                                           base::Progress& progress) {
     progress.begin("saving the water file");
-    Transaction transaction(*connection_);
-    for (const water::Part part : water::allParts) {
-        keepPart(*connection_, water, part, found.checked ? &found.checked->survey : nullptr,
-                 progress);
-    }
-    const auto stamp = found.stamps.find(water::Step::draw);
-    if (water.frame && found.drawn && stamp != found.stamps.end()) {
-        keepDrawing(*connection_, *found.drawn, *water.frame, stamp->second);
-    }
-    keepFound(*connection_, water, found, marks, progress);
-    if (progress.stopAsked()) {
-        connection_->fail(base::cancelled());
-    }
-    return transaction.commit();
+    return saveAtOnce([&] {
+        for (const water::Part part : water::allParts) {
+            keepPart(*connection_, water, part, found.checked ? &found.checked->survey : nullptr,
+                     progress);
+        }
+        const auto stamp = found.stamps.find(water::Step::draw);
+        if (water.frame && found.drawn && stamp != found.stamps.end()) {
+            keepDrawing(*connection_, *found.drawn, *water.frame, stamp->second);
+        }
+        keepFound(*connection_, water, found, marks, progress);
+        if (progress.stopAsked()) {
+            connection_->fail(base::cancelled());
+        }
+    });
 }
 
 base::Result<CheckReport> SqliteStore::check(base::Progress& progress) {

@@ -2,7 +2,10 @@
 #pragma once
 
 #include "core/store/connection.h"
+#include "core/store/save_mark.h"
 #include "core/store/water_store.h"
+
+#include <functional>
 
 namespace store {
 
@@ -13,12 +16,20 @@ namespace store {
 /// write-ahead log would be quicker, but leaves a file that is not whole without its companions.
 class SqliteStore final : public WaterStore {
 public:
-    /// \param connection to a file at the newest schema step.
-    SqliteStore(std::unique_ptr<Connection> connection, Opening opening);
+    /// \param connection to a file at the newest schema step. \param known where it stands.
+    SqliteStore(std::unique_ptr<Connection> connection, Opening opening, WriteRight right,
+                SaveMark known);
+    ~SqliteStore() override;
+    SqliteStore(const SqliteStore&) = delete;
+    SqliteStore& operator=(const SqliteStore&) = delete;
+    SqliteStore(SqliteStore&&) = delete;
+    SqliteStore& operator=(SqliteStore&&) = delete;
 
     [[nodiscard]] Opening opening() const override { return opening_; }
     [[nodiscard]] const std::filesystem::path& path() const override { return connection_->path(); }
-    [[nodiscard]] bool isReadOnly() const override { return connection_->isReadOnly(); }
+    [[nodiscard]] bool isReadOnly() const override { return !right_.isGranted(); }
+    [[nodiscard]] std::optional<Owner> owner() const override { return right_.owner(); }
+    [[nodiscard]] base::Result<bool> hasChanged() override;
     [[nodiscard]] base::Result<water::Water> load(base::Progress& progress) override;
     [[nodiscard]] base::Result<void> save(const water::Water& water,
                                           std::span<const water::Part> parts,
@@ -39,8 +50,18 @@ public:
     [[nodiscard]] base::Result<CheckReport> check(base::Progress& progress) override;
 
 private:
+    /// The one way of saving: all that `keep` puts into the connection, in one transaction, if the
+    /// file is as this store knows it.
+    [[nodiscard]] base::Result<void> saveAtOnce(const std::function<void()>& keep);
+    [[nodiscard]] base::Result<void> saveOnTop(const std::function<void()>& keep);
+
+    WriteRight right_; ///< Let go of after the connection is closed.
     std::unique_ptr<Connection> connection_;
     Opening opening_;
+    SaveMark known_; ///< Of the file as it was last loaded or saved.
+    SaveMark tried_; ///< Of the last save that failed: whether it is there only the file can tell.
+    bool hasSaved_ = false;
+    bool hasFailed_ = false;
 };
 
 } // namespace store

@@ -3,14 +3,16 @@
 
 #include "core/base/whole_file.h"
 #include "core/store/geopackage.h"
+#include "core/store/orphan_journal.h"
 #include "core/store/schema/steps.h"
 #include "core/store/spatial_functions.h"
 #include "core/store/sqlite_store.h"
 #include "core/store/statement.h"
+#include "core/store/transaction.h"
 
-#include <array>
 #include <cstdint>
-#include <fstream>
+#include <string_view>
+#include <utility>
 
 #include <fmt/format.h>
 #include <sqlite3.h>
@@ -25,7 +27,7 @@ constexpr std::size_t headSize = 100; ///< The head of every SQLite file.
 enum class Head { unreadable, foreign, brokenOff, geoPackage };
 
 /// A number of `size` bytes in a head, the highest byte first.
-std::uint64_t numberAt(const std::array<char, headSize>& head, std::size_t at, std::size_t size) {
+std::uint64_t numberAt(std::string_view head, std::size_t at, std::size_t size) {
     std::uint64_t number = 0;
     for (std::size_t i = 0; i < size; ++i) {
         number = number * 256 + static_cast<unsigned char>(head[at + i]);
@@ -33,54 +35,62 @@ std::uint64_t numberAt(const std::array<char, headSize>& head, std::size_t at, s
     return number;
 }
 
-/// True where a save was broken off and its journal waits to be rolled back.
-bool hasJournal(const std::filesystem::path& path) {
-    std::error_code fault;
-    const auto size = std::filesystem::file_size(path.string() + "-journal", fault);
-    return !fault && size > 0;
-}
-
 /// True where the file is shorter than its head says (SQLite file format, 1.3). SQLite itself
-/// takes a last page that is cut for one that ends in zeros.
-bool isCut(const std::filesystem::path& path, const std::array<char, headSize>& head) {
+/// takes a last page that is cut for one that ends in zeros. To be asked in a transaction: a save
+/// that another program is at, or that was broken off, writes the head before the last page.
+bool isCut(const Connection& connection) {
     constexpr std::size_t pageSizeAt = 16;
     constexpr std::size_t pageCountAt = 28;
-    const std::uint64_t written = numberAt(head, pageSizeAt, 2);
+    const auto head = connection.firstBytes(headSize);
+    const auto size = connection.size();
+    if (!head || head->size() < headSize || !size) {
+        return true;
+    }
+    const std::uint64_t written = numberAt(*head, pageSizeAt, 2);
     const std::uint64_t pageSize = written == 1 ? 65536 : written;
-    std::error_code fault;
-    const std::uint64_t size = std::filesystem::file_size(path, fault);
-    return fault || size < numberAt(head, pageCountAt, 4) * pageSize;
+    return *size < numberAt(*head, pageCountAt, 4) * pageSize;
 }
 
-Head headOf(const std::filesystem::path& path) {
-    std::ifstream file(path, std::ios::binary);
-    std::array<char, headSize> head{};
-    std::error_code fault;
-    if (!file || std::filesystem::is_directory(path, fault)) {
+Head headOf(const Connection& connection) {
+    const auto head = connection.firstBytes(headSize);
+    if (!head) {
         return Head::unreadable;
     }
-    file.read(head.data(), head.size());
-    const auto size = static_cast<std::size_t>(file.gcount());
     constexpr std::string_view magic("SQLite format 3\0", 16);
-    if (size < magic.size() || std::string_view(head.data(), magic.size()) != magic) {
+    if (!head->starts_with(magic)) {
         return Head::foreign;
     }
-    if (size < headSize) {
+    if (head->size() < headSize) {
         return Head::brokenOff;
     }
     constexpr std::size_t applicationIdAt = 68;
-    if (numberAt(head, applicationIdAt, 4) != static_cast<std::uint64_t>(geoPackageId)) {
+    if (numberAt(*head, applicationIdAt, 4) != static_cast<std::uint64_t>(geoPackageId)) {
         return Head::foreign;
     }
-    return isCut(path, head) && !hasJournal(path) ? Head::brokenOff : Head::geoPackage;
+    return Head::geoPackage;
+}
+
+FileState stateByFailure(const base::Error& failure) {
+    switch (failure.kind) {
+    case base::ErrorKind::damagedWater:
+        return FileState::damaged;
+    case base::ErrorKind::waterInUse:
+        return FileState::inUse;
+    default:
+        return FileState::unreadable;
+    }
 }
 
 /// State of a file whose head is that of a GeoPackage.
 FileState stateBySchema(Connection& connection) {
+    const Reading reading(connection);
     const auto step = schema::stepOf(connection);
-    if (const auto outcome = connection.outcome(); !outcome) {
-        return outcome.error().kind == base::ErrorKind::damagedWater ? FileState::damaged
-                                                                     : FileState::unreadable;
+    const auto outcome = connection.outcome();
+    if (!outcome && outcome.error().kind != base::ErrorKind::damagedWater) {
+        return stateByFailure(outcome.error());
+    }
+    if (!outcome || isCut(connection)) {
+        return FileState::damaged;
     }
     if (!step) {
         return FileState::notAWater;
@@ -107,6 +117,8 @@ base::Error refusal(FileState state, const std::filesystem::path& path) {
     case FileState::damaged:
         return {base::ErrorKind::damagedWater, "the water file is damaged", path.string(),
                 "take a copy that is whole"};
+    case FileState::inUse:
+        return inUseBy(Owner(), path);
     case FileState::notAWater:
     case FileState::older:
     case FileState::current:
@@ -116,10 +128,46 @@ base::Error refusal(FileState state, const std::filesystem::path& path) {
                     "give a file that Meremark made, or bring its soundings in as survey days");
 }
 
-void prepare(Connection& connection) {
+/// \param mayWrite false: whatever is asked of the connection, the file stays as it is.
+void prepare(Connection& connection, bool mayWrite) {
     addSpatialFunctions(connection);
-    connection.execute("PRAGMA cache_size = -65536; PRAGMA journal_mode = DELETE;"
-                       "PRAGMA synchronous = EXTRA");
+    connection.execute("PRAGMA cache_size = -65536");
+    connection.execute(mayWrite ? "PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA"
+                                : "PRAGMA query_only = TRUE");
+}
+
+/// Brings a file of an older version up to date, as its owner. \return true where it was older.
+base::Result<bool> upgrade(Connection& connection, WriteRight& right) {
+    const auto step = schema::stepOf(connection);
+    if (auto outcome = connection.outcome(); !outcome) {
+        return std::unexpected(outcome.error());
+    }
+    if (step.value_or(0) >= schema::newestStep()) {
+        return false; // By another program, since we looked at its state.
+    }
+    if (auto claimed = right.claim(); !claimed && !connection.isReadOnly()) {
+        return std::unexpected(claimed.error());
+    }
+    prepare(connection, true);
+    if (auto upgraded = schema::bringUpToDate(connection, step.value_or(0)); !upgraded) {
+        return std::unexpected(upgraded.error());
+    }
+    return true;
+}
+
+/// A store on a file at the newest step.
+base::Result<std::unique_ptr<WaterStore>> storeOn(std::unique_ptr<Connection> connection,
+                                                  Opening opening, WriteRight right) {
+    if (connection->isReadOnly()) {
+        right.giveUp();
+    }
+    prepare(*connection, right.isGranted());
+    SaveMark known = SaveMark::in(*connection);
+    if (auto prepared = connection->outcome(); !prepared) {
+        return std::unexpected(prepared.error());
+    }
+    return std::make_unique<SqliteStore>(std::move(connection), opening, std::move(right),
+                                         std::move(known));
 }
 
 } // namespace
@@ -138,6 +186,8 @@ std::string_view nameOf(FileState state) {
         return "newer";
     case FileState::older:
         return "older";
+    case FileState::inUse:
+        return "in use";
     case FileState::current:
         return "current";
     }
@@ -149,7 +199,11 @@ FileState stateOf(const std::filesystem::path& path) {
     if (!std::filesystem::exists(path, fault)) {
         return FileState::missing;
     }
-    switch (headOf(path)) {
+    const auto connection = Connection::open(path, Connection::Access::existing);
+    if (!connection) {
+        return FileState::unreadable;
+    }
+    switch (headOf(**connection)) {
     case Head::unreadable:
         return FileState::unreadable;
     case Head::foreign:
@@ -159,39 +213,44 @@ FileState stateOf(const std::filesystem::path& path) {
     case Head::geoPackage:
         break;
     }
-    const auto connection = Connection::open(path, Connection::Access::existing);
-    return connection ? stateBySchema(**connection) : FileState::unreadable;
+    return stateBySchema(**connection);
 }
 
-base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path) {
+base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path, Purpose purpose) {
     const FileState state = stateOf(path);
     if (state != FileState::current && state != FileState::older) {
         return std::unexpected(refusal(state, path));
     }
+    WriteRight right(path, purpose);
     auto connection = Connection::open(path, Connection::Access::existing);
     if (!connection) {
         return std::unexpected(connection.error());
     }
-    prepare(**connection);
-    if (auto prepared = (*connection)->outcome(); !prepared) {
-        return std::unexpected(prepared.error());
-    }
     Opening opening = Opening::current;
     if (state == FileState::older) {
-        opening = Opening::upgraded;
-        const auto from = schema::stepOf(**connection).value_or(0);
-        if (auto upgraded = schema::bringUpToDate(**connection, from); !upgraded) {
+        std::optional<WriteRight>
+            meanwhile; // Whoever only looks owns it for as long as this takes.
+        if (!right.isGranted()) {
+            meanwhile.emplace(path, Purpose::writing);
+        }
+        const auto upgraded = upgrade(**connection, meanwhile ? *meanwhile : right);
+        if (!upgraded) {
             return std::unexpected(upgraded.error());
         }
+        opening = *upgraded ? Opening::upgraded : Opening::current;
     }
-    return std::make_unique<SqliteStore>(std::move(*connection), opening);
+    return storeOn(std::move(*connection), opening, std::move(right));
 }
 
 base::Result<std::unique_ptr<WaterStore>> create(const std::filesystem::path& path) {
+    WriteRight right(path, Purpose::writing);
     std::error_code fault;
     if (std::filesystem::exists(path, fault)) {
         return base::fail(base::ErrorKind::unwritableOutput, "a file of this name is there already",
                           path.string(), "choose another name, or remove it first");
+    }
+    if (right.owner()) {
+        return std::unexpected(inUseBy(*right.owner(), path)); // It is being made.
     }
     base::PendingFile pending(path);
     {
@@ -204,6 +263,7 @@ base::Result<std::unique_ptr<WaterStore>> create(const std::filesystem::path& pa
             return std::unexpected(std::move(error));
         }
     }
+    removeJournalOf(path);
     if (auto placed = pending.putInPlace(); !placed) {
         return std::unexpected(placed.error());
     }
@@ -211,11 +271,7 @@ base::Result<std::unique_ptr<WaterStore>> create(const std::filesystem::path& pa
     if (!connection) {
         return std::unexpected(connection.error());
     }
-    prepare(**connection);
-    if (auto prepared = (*connection)->outcome(); !prepared) {
-        return std::unexpected(prepared.error());
-    }
-    return std::make_unique<SqliteStore>(std::move(*connection), Opening::created);
+    return storeOn(std::move(*connection), Opening::created, std::move(right));
 }
 
 std::string sqliteVersion() {

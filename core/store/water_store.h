@@ -6,6 +6,8 @@
 #include "core/geo/outline.h"
 #include "core/marks/mark.h"
 #include "core/store/check_report.h"
+#include "core/store/owner.h"
+#include "core/store/write_right.h"
 #include "core/surface/drawn_water.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
@@ -27,6 +29,7 @@ enum class FileState {
     damaged,    ///< It was a water file and is not whole.
     newer,      ///< A later version of the program wrote it; this one leaves it alone.
     older,      ///< An earlier version wrote it; opening brings it up to date.
+    inUse,      ///< Another program is just writing it, for longer than we wait.
     current,
 };
 
@@ -43,9 +46,16 @@ struct KeptDrawing {
 };
 
 /// The file of one water. Whatever save... was given is there whole after it has returned without
-/// an error, and the state before it is there whole in every other case: error, kill, power cut.
-/// One thread at a time. Errors name the file: unwritableOutput (disk full, closed to us, in use),
-/// damagedWater (not whole, contradicts itself), unusableInput, cancelled.
+/// an error, and the state before it is there whole in every other case: error, kill, power cut. A
+/// save that failed may be tried again once its reason has gone.
+///
+/// One opening at a time may write. Each save is one transaction on the file as it is at that
+/// moment, and is refused where the file is no longer as it was when this store last loaded or
+/// saved it: nothing that another program has saved is ever overwritten.
+///
+/// One thread at a time. Errors name the file: unwritableOutput (disk full, closed to us, moved
+/// away), waterInUse, waterChanged, damagedWater (not whole, contradicts itself), unusableInput,
+/// cancelled.
 class WaterStore {
 public:
     WaterStore() = default;
@@ -57,8 +67,16 @@ public:
 
     [[nodiscard]] virtual Opening opening() const = 0;
     [[nodiscard]] virtual const std::filesystem::path& path() const = 0;
-    /// True where the file can be read but not written.
+    /// True where this store cannot save: the file may only be read, somebody else has it, or it
+    /// was opened to be looked at.
     [[nodiscard]] virtual bool isReadOnly() const = 0;
+    /// Who keeps us from writing; nothing where nobody does. Once that program lets go, whoever
+    /// opens the water again may write.
+    [[nodiscard]] virtual std::optional<Owner> owner() const = 0;
+    /// True where somebody else has saved the water since this store last loaded or saved it; false
+    /// while a save is under way. Cheap and without waiting, to be asked every second or so.
+    /// \return unusableInput where the file was moved or deleted.
+    [[nodiscard]] virtual base::Result<bool> hasChanged() = 0;
 
     /// Everything that was saved, equal to what it was.
     [[nodiscard]] virtual base::Result<water::Water> load(base::Progress& progress) = 0;
@@ -99,13 +117,17 @@ public:
 /// Looks without changing anything.
 [[nodiscard]] FileState stateOf(const std::filesystem::path& path);
 
-/// Opens a water file; one of an older version is brought up to date. A file that may only be read
-/// opens read-only. \return unusableInput (missing, not a water, newer), damagedWater,
-/// unwritableOutput where an older file may only be read.
-[[nodiscard]] base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path);
+/// Opens a water file; one of an older version is brought up to date. One that may only be read, or
+/// that somebody else has open for writing, opens read-only. A second opening by this same process
+/// is somebody else too. \return unusableInput (missing, not a water, newer), damagedWater,
+/// waterInUse while another program is writing it, unwritableOutput where an older file may only be
+/// read.
+[[nodiscard]] base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path,
+                                                             Purpose purpose = Purpose::writing);
 
-/// A new, empty water file. \return unwritableOutput where the folder is closed to us or something
-/// of that name is there.
+/// A new, empty water file. Where its first save fails and none after it works, it goes with its
+/// store. \return unwritableOutput where the folder is closed to us or something of that name is
+/// there.
 [[nodiscard]] base::Result<std::unique_ptr<WaterStore>> create(const std::filesystem::path& path);
 
 /// The version of SQLite in use, for --version.

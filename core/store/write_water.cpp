@@ -2,13 +2,19 @@
 #include "core/store/write_water.h"
 
 #include "core/base/whole_file.h"
+#include "core/store/orphan_journal.h"
 #include "core/store/water_store.h"
+#include "core/store/write_right.h"
 
 namespace store {
 
 base::Result<void> writeWater(const std::filesystem::path& path, const water::Water& water,
                               const water::Derived& found, std::span<const marks::Mark> marks,
                               base::Progress& progress) {
+    WriteRight right(path, Purpose::writing); // So that two that make the same water take turns.
+    if (right.owner()) {
+        return std::unexpected(inUseBy(*right.owner(), path));
+    }
     base::PendingFile pending(path);
     base::Result<void> filled;
     {
@@ -23,6 +29,12 @@ base::Result<void> writeWater(const std::filesystem::path& path, const water::Wa
         }
         return std::unexpected(std::move(error));
     }
+    std::error_code fault;
+    if (std::filesystem::exists(path, fault)) {
+        return base::fail(base::ErrorKind::unwritableOutput, "a file of this name is there already",
+                          path.string(), "choose another name, or remove it first");
+    }
+    removeJournalOf(path);
     return pending.putInPlace();
 }
 

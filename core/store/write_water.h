@@ -12,9 +12,10 @@
 
 namespace store {
 
-/// Writes a whole water file in one go: the water, and what `found` holds of the drawing and of
-/// what was found in it. It appears whole or not at all; an older file of that name stands until
-/// then. \return unwritableOutput, cancelled.
+/// Writes a whole new water file in one go: the water, and what `found` holds of the drawing and of
+/// what was found in it. It appears whole or not at all. \return unwritableOutput, also where a
+/// file of that name is there by then (another program may have it open: WaterStore::saveWhole);
+/// waterInUse where another program is making it; cancelled.
 [[nodiscard]] base::Result<void> writeWater(const std::filesystem::path& path,
                                             const water::Water& water, const water::Derived& found,
                                             std::span<const marks::Mark> marks,

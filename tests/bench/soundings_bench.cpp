@@ -135,6 +135,7 @@ void partOfIt(benchmark::State& state, Part part) {
         } else if (part == Part::reduce) {
             isDone = isDone && water::derive(*water, {}, water::Step::reduce, progress).has_value();
         } else {
+            std::filesystem::remove(scratch.file("w.gpkg"));
             isDone =
                 isDone && store::writeWater(scratch.file("w.gpkg"), *water, *derived, {}, progress)
                               .has_value();

@@ -285,7 +285,7 @@ TEST_F(WaterFile, InUseByAnotherProgramSaysSo) {
     connection->execute("PRAGMA busy_timeout = 1; BEGIN IMMEDIATE");
     const auto outcome = connection->outcome();
     ASSERT_FALSE(outcome.has_value());
-    EXPECT_EQ(outcome.error().kind, ErrorKind::unwritableOutput);
+    EXPECT_EQ(outcome.error().kind, ErrorKind::waterInUse);
     EXPECT_NE(outcome.error().what.find("another program"), std::string::npos);
 }
 

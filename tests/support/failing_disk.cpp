@@ -25,6 +25,7 @@ struct State {
     bool kills = false;
     bool isReadOnly = false;
     bool isUnreadable = false;
+    bool losesWordOfRemoval = false;
     bool records = false;
     std::vector<DiskChange> recorded;
     int readLocks = 0;
@@ -171,7 +172,8 @@ int openFile(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int*
 int removeFile(sqlite3_vfs*, const char* name, int syncFolder) {
     if (passes()) {
         note(DiskChange::Kind::remove, name, 0, {}, syncFolder != 0);
-        return disk().real->xDelete(disk().real, name, syncFolder);
+        const int code = disk().real->xDelete(disk().real, name, syncFolder);
+        return std::exchange(disk().losesWordOfRemoval, false) ? SQLITE_IOERR_DIR_FSYNC : code;
     }
     dieIfAsked();
     return SQLITE_IOERR_DELETE;
@@ -216,6 +218,10 @@ void FailingDisk::heal() {
     disk().changes = 0;
     disk().failAfter = std::numeric_limits<int>::max();
     disk().kills = false;
+}
+
+void FailingDisk::loseWordOfRemoval() {
+    disk().losesWordOfRemoval = true;
 }
 
 int FailingDisk::changes() const {

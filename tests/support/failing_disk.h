@@ -40,6 +40,8 @@ public:
     /// has reached the disk.
     void killAfter(int changes);
     void heal();
+    /// The next removal takes place and is said to have failed: the word of it was lost.
+    void loseWordOfRemoval();
     /// Changes since the last call of failAfter, killAfter or heal.
     [[nodiscard]] int changes() const;
     /// From now on files open read-only, and none can be made.

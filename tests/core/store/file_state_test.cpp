@@ -62,6 +62,7 @@ TEST_F(AFile, StatesHaveNames) {
     EXPECT_EQ(store::nameOf(FileState::damaged), "damaged");
     EXPECT_EQ(store::nameOf(FileState::newer), "newer");
     EXPECT_EQ(store::nameOf(FileState::older), "older");
+    EXPECT_EQ(store::nameOf(FileState::inUse), "in use");
     EXPECT_EQ(store::nameOf(FileState::current), "current");
 }
 
@@ -102,6 +103,16 @@ TEST_F(AFile, SaysByItsStepWhichVersionItIsOf) {
     }
 }
 
+TEST_F(AFile, ThatAnotherProgramIsWritingIsNotCalledDamaged) {
+    const auto other = Connection::open(path_, Connection::Access::existing).value();
+    other->execute("BEGIN EXCLUSIVE");
+    ASSERT_TRUE(other->outcome().has_value());
+    const auto opened = store::open(path_); // Waits its three seconds.
+    ASSERT_FALSE(opened.has_value());
+    EXPECT_EQ(opened.error().kind, ErrorKind::waterInUse);
+    EXPECT_EQ(opened.error().what, "another program has this water open");
+}
+
 TEST_F(AFile, ThatIsShorterThanItsHeadSaysIsDamagedWhateverItsPages) {
     for (const char* size : {"4096", "65536", "512"}) {
         SCOPED_TRACE(size);
@@ -124,6 +135,14 @@ TEST_F(AFile, WithALogThatIsWrittenAheadGoesBackToItsJournal) {
     ASSERT_TRUE(store.has_value()) << store.error().sentence();
     EXPECT_EQ(ScratchFolder::textOf(path_).substr(18, 2), "\x01\x01");
     EXPECT_TRUE((*store)->load(quiet).value() == water_);
+}
+
+TEST_F(AFile, WithALogThatIsWrittenAheadIsLeftAsItIsByWhoLooks) {
+    change("PRAGMA journal_mode=WAL");
+    auto store = store::open(path_, store::Purpose::looking);
+    ASSERT_TRUE(store.has_value()) << store.error().sentence();
+    EXPECT_TRUE((*store)->load(quiet).value() == water_);
+    EXPECT_EQ(ScratchFolder::textOf(path_).substr(18, 2), "\x02\x02");
 }
 
 TEST_F(AFile, OfAnOlderVersionThatMayOnlyBeReadSaysSoAndStaysAsItIs) {
@@ -168,7 +187,8 @@ TEST_F(AFile, ThatIsNewStandsAloneInItsFolder) {
     auto store = store::create(path).value();
     EXPECT_EQ(store->path(), path);
     EXPECT_FALSE(store->isReadOnly());
-    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder_.path()), {}), 2);
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder_.path()), {}), 3)
+        << "with the lock that says who has it";
     const auto again = store::create(path);
     ASSERT_FALSE(again.has_value());
     EXPECT_EQ(again.error().what, "a file of this name is there already");

