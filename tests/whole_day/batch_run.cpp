@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/whole_day/batch_run.h"
 
+#include <csignal>
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
 
+#include <fcntl.h>
 #include <nlohmann/json.hpp>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -20,33 +22,74 @@ std::string textOf(const std::filesystem::path& path) {
     return text.str();
 }
 
-std::string quoted(const std::string& word) {
-    std::string out = "'";
-    for (const char c : word) {
-        out += c == '\'' ? std::string("'\\''") : std::string(1, c);
+/// In the child: gives a descriptor another file.
+void lead(int descriptor, const std::string& path, int flags) {
+    const int file = open(path.c_str(), flags, 0600);
+    if (file < 0 || dup2(file, descriptor) < 0) {
+        _exit(127);
     }
-    return out + "'";
 }
 
 } // namespace
 
-BatchRun runBatch(const std::vector<std::string>& arguments) {
+StartedBatch::StartedBatch(const std::vector<std::string>& arguments) {
     static int runs = 0;
     const std::filesystem::path scratch = MEREMARK_SCRATCH_DIR;
     std::filesystem::create_directories(scratch);
-    const std::string stem =
-        (scratch / ("run-" + std::to_string(getpid()) + '-' + std::to_string(++runs))).string();
-    std::string command = quoted(MEREMARK_BATCH);
-    for (const std::string& argument : arguments) {
-        command += ' ' + quoted(argument);
+    stem_ = (scratch / ("run-" + std::to_string(getpid()) + '-' + std::to_string(++runs))).string();
+    std::vector<std::string> words{MEREMARK_BATCH};
+    words.insert(words.end(), arguments.begin(), arguments.end());
+    std::vector<char*> argv;
+    for (std::string& word : words) {
+        argv.push_back(word.data());
     }
-    command += " >" + quoted(stem + ".out") + " 2>" + quoted(stem + ".err") + " </dev/null";
-    const int status = std::system(command.c_str());
-    BatchRun run{WIFEXITED(status) ? WEXITSTATUS(status) : -1, textOf(stem + ".out"),
-                 textOf(stem + ".err")};
-    std::filesystem::remove(stem + ".out");
-    std::filesystem::remove(stem + ".err");
-    return run;
+    argv.push_back(nullptr);
+    process_ = fork();
+    if (process_ == 0) {
+        lead(STDIN_FILENO, "/dev/null", O_RDONLY);
+        lead(STDOUT_FILENO, stem_ + ".out", O_WRONLY | O_CREAT | O_TRUNC);
+        lead(STDERR_FILENO, stem_ + ".err", O_WRONLY | O_CREAT | O_TRUNC);
+        execv(argv[0], argv.data());
+        _exit(127);
+    }
+}
+
+StartedBatch::~StartedBatch() {
+    if (!isOver_ && process_ > 0) {
+        kill(process_, SIGKILL);
+        static_cast<void>(finish());
+    }
+    std::filesystem::remove(stem_ + ".out");
+    std::filesystem::remove(stem_ + ".err");
+}
+
+std::string StartedBatch::errorSoFar() const {
+    return textOf(stem_ + ".err");
+}
+
+void StartedBatch::take(int status) {
+    isOver_ = true;
+    exitCode_ = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+}
+
+bool StartedBatch::isRunning() {
+    int status = 0;
+    if (!isOver_ && waitpid(process_, &status, WNOHANG) == process_) {
+        take(status);
+    }
+    return !isOver_;
+}
+
+BatchRun StartedBatch::finish() {
+    int status = 0;
+    if (!isOver_ && waitpid(process_, &status, 0) == process_) {
+        take(status);
+    }
+    return {exitCode_, textOf(stem_ + ".out"), textOf(stem_ + ".err")};
+}
+
+BatchRun runBatch(const std::vector<std::string>& arguments) {
+    return StartedBatch(arguments).finish();
 }
 
 std::filesystem::path freshFolder(const std::string& name) {

@@ -16,6 +16,32 @@ struct BatchRun {
     std::string error; ///< Standard error.
 };
 
+/// A run of meremark-batch that goes on by itself.
+class StartedBatch {
+public:
+    explicit StartedBatch(const std::vector<std::string>& arguments);
+    StartedBatch(const StartedBatch&) = delete;
+    StartedBatch& operator=(const StartedBatch&) = delete;
+    StartedBatch(StartedBatch&&) = delete;
+    StartedBatch& operator=(StartedBatch&&) = delete;
+    ~StartedBatch();
+
+    /// What it has said on standard error so far.
+    [[nodiscard]] std::string errorSoFar() const;
+    [[nodiscard]] bool isRunning();
+    /// Waits for its end.
+    [[nodiscard]] BatchRun finish();
+    [[nodiscard]] int process() const { return process_; }
+
+private:
+    void take(int status);
+
+    std::string stem_;
+    int process_ = -1;
+    bool isOver_ = false;
+    int exitCode_ = -1;
+};
+
 /// Runs meremark-batch with these arguments, as a user would.
 [[nodiscard]] BatchRun runBatch(const std::vector<std::string>& arguments);
 
