@@ -21,6 +21,25 @@ std::filesystem::path besideName(const std::filesystem::path& wanted) {
            fmt::format(".{}.{}-{}.part", wanted.filename().string(), ::getpid(), ++count);
 }
 
+/// Where a link leads: it is the file there that is replaced, not the link.
+std::filesystem::path throughLinks(const std::filesystem::path& wanted) {
+    std::error_code fault;
+    if (!std::filesystem::is_symlink(wanted, fault)) {
+        return wanted;
+    }
+    const std::filesystem::path real = std::filesystem::canonical(wanted, fault);
+    return fault ? wanted : real;
+}
+
+/// Whoever could read and write the file that stood there can do so with the new one.
+void takeModeOf(const std::filesystem::path& older, const std::filesystem::path& newer) {
+    std::error_code fault;
+    const std::filesystem::file_status status = std::filesystem::status(older, fault);
+    if (std::filesystem::is_regular_file(status)) {
+        std::filesystem::permissions(newer, status.permissions(), fault);
+    }
+}
+
 std::unexpected<Error> cannotWrite(const std::filesystem::path& path, int code) {
     return fail(ErrorKind::unwritableOutput,
                 fmt::format("the file cannot be written ({})", std::strerror(code)), path.string(),
@@ -67,8 +86,8 @@ private:
 
 } // namespace
 
-PendingFile::PendingFile(std::filesystem::path wanted)
-    : wanted_(std::move(wanted)), beside_(besideName(wanted_)) {}
+PendingFile::PendingFile(const std::filesystem::path& wanted)
+    : wanted_(throughLinks(wanted)), beside_(besideName(wanted_)) {}
 
 PendingFile::~PendingFile() {
     if (!isInPlace_) {
@@ -78,6 +97,7 @@ PendingFile::~PendingFile() {
 }
 
 Result<void> PendingFile::putInPlace() {
+    takeModeOf(wanted_, beside_);
     {
         const Descriptor file(beside_, O_RDONLY);
         if (!file.isOpen() || !file.sync()) {

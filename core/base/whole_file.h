@@ -9,10 +9,11 @@
 namespace base {
 
 /// A file that appears whole or not at all: it is written under a name beside the wanted one and
-/// then put in its place, over whatever stood there. What was not put in place is removed.
+/// then put in its place, over whatever stood there: through a link, and with the mode that the
+/// older file had. What was not put in place is removed.
 class PendingFile {
 public:
-    explicit PendingFile(std::filesystem::path wanted);
+    explicit PendingFile(const std::filesystem::path& wanted);
     ~PendingFile();
     PendingFile(const PendingFile&) = delete;
     PendingFile& operator=(const PendingFile&) = delete;

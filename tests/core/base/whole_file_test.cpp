@@ -35,6 +35,20 @@ TEST(WholeFile, TakesThePlaceOfAnOlderOne) {
     EXPECT_EQ(ScratchFolder::textOf(path), "new");
 }
 
+TEST(WholeFile, KeepsTheLinkThatLeadsToItAndTheModeOfTheOlderOne) {
+    const ScratchFolder folder;
+    const auto path = folder.file("a.txt", "old");
+    std::filesystem::permissions(path, std::filesystem::perms(0640));
+    std::filesystem::create_directory(folder.path() / "links");
+    const auto link = folder.path() / "links" / "b.txt";
+    std::filesystem::create_symlink("../a.txt", link);
+    ASSERT_TRUE(base::writeWholeFile(link, "new").has_value());
+    EXPECT_TRUE(std::filesystem::is_symlink(link));
+    EXPECT_EQ(ScratchFolder::textOf(path), "new");
+    EXPECT_EQ(std::filesystem::status(path).permissions(), std::filesystem::perms(0640));
+    EXPECT_EQ(filesIn(folder.path() / "links"), 1);
+}
+
 TEST(WholeFile, SaysWhereItCannotBeWritten) {
     const ScratchFolder folder;
     const auto path = folder.path() / "no such folder" / "a.txt";
