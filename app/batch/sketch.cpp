@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/option_values.h"
-#include "app/batch/output_paths.h"
 #include "app/batch/picture_file.h"
 #include "app/batch/report.h"
 #include "app/batch/sketch_options.h"
@@ -54,23 +53,6 @@ Result<OpenedWater> waterToFill(const path& file, double wait_s, base::Progress&
         opened->water.days.clear();
     }
     return opened;
-}
-
-/// All files that the options name.
-Result<void> checkFiles(const SketchOptions& o) {
-    std::vector<NamedPath> inputs{{"--shore", o.shore},        {"--weed", o.weed},
-                                  {"--lead-line", o.leadLine}, {"--survey-days", o.surveyDays},
-                                  {"--facts", o.facts},        {"--house-rules", o.houseRules}};
-    for (const path& file : o.soundings) {
-        inputs.push_back({"a file of soundings", file});
-    }
-    return checkOutputs({{"--water", o.water},
-                         {"--grid", o.grid},
-                         {"--trust", o.trust},
-                         {"--contours", o.contours},
-                         {"--picture", o.picture},
-                         {"--report", o.report}},
-                        inputs);
 }
 
 Result<void> applySettings(const SketchOptions& o, water::Water& water) {

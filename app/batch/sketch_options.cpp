@@ -2,6 +2,7 @@
 #include "app/batch/sketch_options.h"
 
 #include "app/batch/number_between.h"
+#include "app/batch/output_paths.h"
 #include "app/batch/wait_option.h"
 
 #include <CLI/CLI.hpp>
@@ -94,6 +95,22 @@ void laySketchOptions(CLI::App& verb, SketchOptions& options) {
     layReading(verb, options);
     layReduction(verb, options);
     layDrawing(verb, options);
+}
+
+base::Result<void> checkFiles(const SketchOptions& o) {
+    std::vector<NamedPath> inputs{{"--shore", o.shore},        {"--weed", o.weed},
+                                  {"--lead-line", o.leadLine}, {"--survey-days", o.surveyDays},
+                                  {"--facts", o.facts},        {"--house-rules", o.houseRules}};
+    for (const SketchOptions::Path& file : o.soundings) {
+        inputs.push_back({"a file of soundings", file});
+    }
+    return checkOutputs({{"--water", o.water},
+                         {"--grid", o.grid},
+                         {"--trust", o.trust},
+                         {"--contours", o.contours},
+                         {"--picture", o.picture},
+                         {"--report", o.report}},
+                        inputs);
 }
 
 } // namespace batch

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/result.h"
+
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -29,5 +31,8 @@ struct SketchOptions {
 
 /// Lays them on the verb; what is given lands in `options`, which must outlive it.
 void laySketchOptions(CLI::App& verb, SketchOptions& options);
+
+/// Whether all files that the options name may be written: checkOutputs().
+[[nodiscard]] base::Result<void> checkFiles(const SketchOptions& options);
 
 } // namespace batch

@@ -75,22 +75,6 @@ private:
     std::optional<base::Error> failure_;
 };
 
-/// For as long as it stands, the connection waits for nobody.
-class Impatient {
-public:
-    explicit Impatient(Connection& connection) : connection_(connection) {
-        connection_.waitFor(std::chrono::milliseconds(0));
-    }
-    ~Impatient() { connection_.waitFor(Connection::usualPatience); }
-    Impatient(const Impatient&) = delete;
-    Impatient& operator=(const Impatient&) = delete;
-    Impatient(Impatient&&) = delete;
-    Impatient& operator=(Impatient&&) = delete;
-
-private:
-    Connection& connection_;
-};
-
 /// What to tell the user about the answer `code` of the database.
 [[nodiscard]] base::Error errorOf(int code, std::string_view message,
                                   const std::filesystem::path& path);

@@ -93,8 +93,12 @@ bool isOrdinary(int descriptor) {
 int openLockFile(const std::filesystem::path& place) {
     constexpr int always = O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK;
     const int descriptor = ::open(place.c_str(), O_RDWR | O_CREAT | always, 0666);
-    return descriptor < 0 && errno == EACCES ? ::open(place.c_str(), O_RDONLY | always)
-                                             : descriptor;
+    if (descriptor >= 0 || errno != EACCES) {
+        return descriptor;
+    }
+    const int readable = ::open(place.c_str(), O_RDONLY | always);
+    errno = readable < 0 ? EACCES : errno; // Not that there is none: that none can be made.
+    return readable;
 }
 
 NoLock reasonOf(int code) {

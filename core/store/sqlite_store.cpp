@@ -42,10 +42,10 @@ void keepPart(Connection& connection, const water::Water& water, water::Part par
 
 } // namespace
 
-SqliteStore::SqliteStore(std::unique_ptr<Connection> connection, Opening opening, WriteRight right,
-                         SaveMark known)
-    : right_(std::move(right)), connection_(std::move(connection)), opening_(opening),
-      known_(std::move(known)) {}
+SqliteStore::SqliteStore(std::unique_ptr<Connection> connection, std::unique_ptr<Connection> watch,
+                         Opening opening, WriteRight right, SaveMark known)
+    : right_(std::move(right)), connection_(std::move(connection)), watch_(std::move(watch)),
+      opening_(opening), known_(std::move(known)) {}
 
 SqliteStore::~SqliteStore() {
     if (opening_ != Opening::created || !hasFailed_ || hasSaved_ || connection_->hasMoved()) {
@@ -53,27 +53,49 @@ SqliteStore::~SqliteStore() {
     }
     // Nobody wants a water that holds nothing, and it would keep its name from being used.
     const std::filesystem::path empty = path();
+    watch_.reset();
     connection_.reset();
     std::error_code ignored;
     std::filesystem::remove(empty, ignored);
     removeJournalOf(empty);
 }
 
+bool SqliteStore::isReadOnly() const {
+    const std::lock_guard lock(mutex_);
+    return !right_.isGranted();
+}
+
+std::optional<Owner> SqliteStore::owner() const {
+    const std::lock_guard lock(mutex_);
+    return right_.owner();
+}
+
 base::Result<bool> SqliteStore::hasChanged() {
-    if (connection_->hasMoved()) {
+    if (watch_->hasMoved()) {
         return base::fail(base::ErrorKind::unusableInput,
                           "the water file was moved or deleted while it was open", path().string(),
                           "open it where it is now");
     }
-    const Impatient now(*connection_);
-    const SaveMark found = SaveMark::in(*connection_);
-    if (auto outcome = connection_->outcome(); !outcome) {
+    // A save of our own may be done between the two looks.
+    const SaveMark before = known();
+    const SaveMark found = SaveMark::in(*watch_);
+    if (auto outcome = watch_->outcome(); !outcome) {
         if (outcome.error().kind == base::ErrorKind::waterInUse) {
             return false; // It is being saved: what that makes of it is told by the next question.
         }
         return std::unexpected(std::move(outcome.error()));
     }
-    return found != known_;
+    return found != before && !isOurs(found);
+}
+
+SaveMark SqliteStore::known() const {
+    const std::lock_guard lock(mutex_);
+    return known_;
+}
+
+bool SqliteStore::isOurs(const SaveMark& found) const {
+    const std::lock_guard lock(mutex_);
+    return found == known_ || (found == tried_ && tried_ != SaveMark());
 }
 
 base::Result<void> SqliteStore::saveAtOnce(const std::function<void()>& keep) {
@@ -82,14 +104,28 @@ base::Result<void> SqliteStore::saveAtOnce(const std::function<void()>& keep) {
     return saved;
 }
 
+void SqliteStore::noteTried(const SaveMark& mark) {
+    const std::lock_guard lock(mutex_);
+    tried_ = mark;
+}
+
+void SqliteStore::noteKnown(const SaveMark& mark) {
+    const std::lock_guard lock(mutex_);
+    known_ = mark;
+}
+
+base::Result<void> SqliteStore::claim() {
+    const std::lock_guard lock(mutex_);
+    return right_.claim();
+}
+
 base::Result<void> SqliteStore::saveOnTop(const std::function<void()>& keep) {
-    if (auto claimed = right_.claim(); !claimed) {
+    if (auto claimed = claim(); !claimed) {
         return claimed;
     }
     Transaction transaction(*connection_);
     const SaveMark found = SaveMark::in(*connection_);
-    const bool isOurs = found == known_ || (found == tried_ && tried_ != SaveMark());
-    if (connection_->isFine() && !isOurs) {
+    if (connection_->isFine() && !isOurs(found)) {
         connection_->fail({base::ErrorKind::waterChanged,
                            "another program has saved this water since it was read; nothing of "
                            "that was overwritten",
@@ -100,8 +136,11 @@ base::Result<void> SqliteStore::saveOnTop(const std::function<void()>& keep) {
         keep();
     }
     mark.put(*connection_);
+    noteTried(mark);
     auto committed = transaction.commit();
-    (committed ? known_ : tried_) = mark;
+    if (committed) {
+        noteKnown(mark);
+    }
     return committed;
 }
 
@@ -120,7 +159,7 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     if (auto outcome = connection_->outcome(); !outcome) {
         return std::unexpected(std::move(outcome.error()));
     }
-    known_ = found;
+    noteKnown(found);
     return water;
 }
 

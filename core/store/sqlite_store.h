@@ -6,6 +6,7 @@
 #include "core/store/water_store.h"
 
 #include <functional>
+#include <mutex>
 
 namespace store {
 
@@ -16,9 +17,10 @@ namespace store {
 /// write-ahead log would be quicker, but leaves a file that is not whole without its companions.
 class SqliteStore final : public WaterStore {
 public:
-    /// \param connection to a file at the newest schema step. \param known where it stands.
-    SqliteStore(std::unique_ptr<Connection> connection, Opening opening, WriteRight right,
-                SaveMark known);
+    /// Both connections lead to the same file, at the newest schema step. \param watch for
+    /// hasChanged() alone. \param known where the file stands.
+    SqliteStore(std::unique_ptr<Connection> connection, std::unique_ptr<Connection> watch,
+                Opening opening, WriteRight right, SaveMark known);
     ~SqliteStore() override;
     SqliteStore(const SqliteStore&) = delete;
     SqliteStore& operator=(const SqliteStore&) = delete;
@@ -27,8 +29,8 @@ public:
 
     [[nodiscard]] Opening opening() const override { return opening_; }
     [[nodiscard]] const std::filesystem::path& path() const override { return connection_->path(); }
-    [[nodiscard]] bool isReadOnly() const override { return !right_.isGranted(); }
-    [[nodiscard]] std::optional<Owner> owner() const override { return right_.owner(); }
+    [[nodiscard]] bool isReadOnly() const override;
+    [[nodiscard]] std::optional<Owner> owner() const override;
     [[nodiscard]] base::Result<bool> hasChanged() override;
     [[nodiscard]] base::Result<water::Water> load(base::Progress& progress) override;
     [[nodiscard]] base::Result<void> save(const water::Water& water,
@@ -53,13 +55,21 @@ private:
     /// The one way of saving: all that `keep` puts into the connection, in one transaction, if the
     /// file is as this store knows it.
     [[nodiscard]] base::Result<void> saveAtOnce(const std::function<void()>& keep);
+    [[nodiscard]] base::Result<void> claim();
+    [[nodiscard]] SaveMark known() const;
+    /// True where the file stands where this store loaded or left it.
+    [[nodiscard]] bool isOurs(const SaveMark& found) const;
+    void noteTried(const SaveMark& mark);
+    void noteKnown(const SaveMark& mark);
     [[nodiscard]] base::Result<void> saveOnTop(const std::function<void()>& keep);
 
-    WriteRight right_; ///< Let go of after the connection is closed.
+    mutable std::mutex mutex_; ///< Of the right, and of what is known and tried.
+    WriteRight right_;         ///< Let go of after the connections are closed.
     std::unique_ptr<Connection> connection_;
+    std::unique_ptr<Connection> watch_;
     Opening opening_;
     SaveMark known_; ///< Of the file as it was last loaded or saved.
-    SaveMark tried_; ///< Of the last save that failed: whether it is there only the file can tell.
+    SaveMark tried_; ///< Of the last save begun: whether it is there only the file can tell.
     bool hasSaved_ = false;
     bool hasFailed_ = false;
 };

@@ -10,6 +10,7 @@
 #include "core/store/statement.h"
 #include "core/store/transaction.h"
 
+#include <chrono>
 #include <cstdint>
 #include <string_view>
 #include <utility>
@@ -166,8 +167,13 @@ base::Result<std::unique_ptr<WaterStore>> storeOn(std::unique_ptr<Connection> co
     if (auto prepared = connection->outcome(); !prepared) {
         return std::unexpected(prepared.error());
     }
-    return std::make_unique<SqliteStore>(std::move(connection), opening, std::move(right),
-                                         std::move(known));
+    auto watch = Connection::open(connection->path(), Connection::Access::existing);
+    if (!watch) {
+        return std::unexpected(watch.error());
+    }
+    (*watch)->waitFor(std::chrono::milliseconds(0));
+    return std::make_unique<SqliteStore>(std::move(connection), std::move(*watch), opening,
+                                         std::move(right), std::move(known));
 }
 
 } // namespace

@@ -53,9 +53,10 @@ struct KeptDrawing {
 /// moment, and is refused where the file is no longer as it was when this store last loaded or
 /// saved it: nothing that another program has saved is ever overwritten.
 ///
-/// One thread at a time. Errors name the file: unwritableOutput (disk full, closed to us, moved
-/// away), waterInUse, waterChanged, damagedWater (not whole, contradicts itself), unusableInput,
-/// cancelled.
+/// One thread at a time; isReadOnly(), owner(), path() and hasChanged() may be asked by another one
+/// while a save or load is under way. Errors name the file: unwritableOutput (disk full, closed to
+/// us, moved away), waterInUse, waterChanged, damagedWater (not whole, contradicts itself),
+/// unusableInput, cancelled.
 class WaterStore {
 public:
     WaterStore() = default;

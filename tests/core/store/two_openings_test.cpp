@@ -11,7 +11,9 @@
 #include "tests/support/scratch_folder.h"
 
 #include <array>
+#include <atomic>
 #include <functional>
+#include <thread>
 
 #include <fcntl.h>
 #include <gtest/gtest.h>
@@ -138,6 +140,23 @@ TEST_F(TwoOpenings, TheOneThatLooksIsNotHeldUpByASave) {
     EXPECT_FALSE(*asked);
     other->rollBack();
     EXPECT_TRUE(looker->load(quiet).value() == before_);
+}
+
+TEST_F(TwoOpenings, TheOneThatWritesNeverTakesItsOwnSaveForAnothers) {
+    const auto writer = opened();
+    std::atomic<bool> isDone = false;
+    std::thread saving([&] {
+        for (int i = 0; i < 25; ++i) {
+            const auto saved = saveAll(*writer, i % 2 == 0 ? after_ : before_);
+            EXPECT_TRUE(saved.has_value()) << saved.error().sentence();
+        }
+        isDone = true;
+    });
+    while (!isDone) {
+        EXPECT_FALSE(writer->hasChanged().value_or(true));
+        EXPECT_FALSE(writer->isReadOnly());
+    }
+    saving.join();
 }
 
 TEST_F(TwoOpenings, WhoOpensItAgainMayWriteOnceTheOtherHasGone) {
