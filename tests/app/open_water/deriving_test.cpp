@@ -197,6 +197,7 @@ TEST_F(Deriving, IsKeptInTheFileWithTheStampOfItsWater) {
 }
 
 TEST_F(Deriving, StartsFromTheDrawingInTheFileWhenItIsOpenedAgain) {
+    ASSERT_TRUE(open_.create(folder_.filePath("other.gpkg"), "other")) << "lets go of the water";
     OpenWater again;
     ASSERT_TRUE(again.open(path_));
     const auto drawn = again.derived().drawn;
