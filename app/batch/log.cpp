@@ -39,8 +39,8 @@ Result<void> keepLog(OpenedWater& opened, const logbook::Log& stays, base::Progr
     if (stays.empty()) {
         return {};
     }
-    opened.water.log.insert(opened.water.log.end(), stays.begin(), stays.end());
-    logbook::sortByTime(opened.water.log);
+    opened.water.log.edit().insert(opened.water.log.end(), stays.begin(), stays.end());
+    logbook::sortByTime(opened.water.log.edit());
     return opened.store->save(opened.water, std::array{water::Part::log}, progress);
 }
 

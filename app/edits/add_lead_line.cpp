@@ -20,7 +20,7 @@ void addLeadLine(open_water::OpenWater& open, std::vector<soundings::LeadLineSou
                        });
                    if (!isKnown) {
                        sounding.id = soundings::LeadLineId(id++);
-                       water.leadLine.push_back(sounding);
+                       water.leadLine.edit().push_back(sounding);
                    }
                }
            });

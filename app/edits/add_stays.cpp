@@ -18,8 +18,8 @@ logbook::StayId addStays(open_water::OpenWater& open, const QString& name, logbo
     }
     const logbook::StayId first = stays.front().id;
     change(open, name, {water::Part::log}, [&](water::Water& water) {
-        water.log.insert(water.log.end(), stays.begin(), stays.end());
-        logbook::sortByTime(water.log);
+        water.log.edit().insert(water.log.end(), stays.begin(), stays.end());
+        logbook::sortByTime(water.log.edit());
     });
     return first;
 }

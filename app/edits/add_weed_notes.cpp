@@ -19,7 +19,7 @@ void addWeedNotes(open_water::OpenWater& open, std::vector<weed::WeedNote> notes
                 });
             if (!isKnown) {
                 note.id = weed::WeedNoteId(id++);
-                water.weedNotes.push_back(note);
+                water.weedNotes.edit().push_back(note);
             }
         }
     });

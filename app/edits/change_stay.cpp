@@ -12,7 +12,7 @@ void changeStay(open_water::OpenWater& open, const QString& name, logbook::StayI
     const std::int64_t fresh = water::freshId(*open.water());
     change(open, name, {water::Part::log}, [&](water::Water& water) {
         std::int64_t next = fresh;
-        for (logbook::Stay& stay : water.log) {
+        for (logbook::Stay& stay : water.log.edit()) {
             if (stay.id != id) {
                 continue;
             }
@@ -24,7 +24,7 @@ void changeStay(open_water::OpenWater& open, const QString& name, logbook::StayI
             }
             std::ranges::stable_sort(stay.runs, {}, &logbook::Fish::time);
         }
-        logbook::sortByTime(water.log);
+        logbook::sortByTime(water.log.edit());
     });
 }
 

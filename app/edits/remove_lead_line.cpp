@@ -8,7 +8,7 @@ namespace edits {
 void removeLeadLine(open_water::OpenWater& open, soundings::LeadLineId id) {
     change(open, QObject::tr("Remove sounding by lead line"), {water::Part::leadLine},
            [id](water::Water& water) {
-               std::erase_if(water.leadLine, [id](const auto& one) { return one.id == id; });
+               std::erase_if(water.leadLine.edit(), [id](const auto& one) { return one.id == id; });
            });
 }
 

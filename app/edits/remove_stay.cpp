@@ -7,7 +7,7 @@ namespace edits {
 
 void removeStay(open_water::OpenWater& open, logbook::StayId id) {
     change(open, QObject::tr("Remove stay"), {water::Part::log}, [&](water::Water& water) {
-        std::erase_if(water.log, [&](const logbook::Stay& stay) { return stay.id == id; });
+        std::erase_if(water.log.edit(), [&](const logbook::Stay& stay) { return stay.id == id; });
     });
 }
 

@@ -6,10 +6,10 @@
 namespace edits {
 
 void removeWeedNote(open_water::OpenWater& open, weed::WeedNoteId id) {
-    change(open, QObject::tr("Remove weed note"), {water::Part::weedNotes},
-           [id](water::Water& water) {
-               std::erase_if(water.weedNotes, [id](const auto& note) { return note.id == id; });
-           });
+    change(
+        open, QObject::tr("Remove weed note"), {water::Part::weedNotes}, [id](water::Water& water) {
+            std::erase_if(water.weedNotes.edit(), [id](const auto& note) { return note.id == id; });
+        });
 }
 
 } // namespace edits

@@ -93,7 +93,7 @@ TEST_F(AnOpenWater, StaysOpenAsItIsWhereAnotherCannotBe) {
     EXPECT_EQ(there.error().kind, ErrorKind::unwritableOutput);
     Water damaged;
     damaged.name = "damaged";
-    damaged.leadLine.resize(1);
+    damaged.leadLine.edit().resize(1);
     const QString path = file("damaged.gpkg", damaged);
     {
         auto connection =

@@ -18,8 +18,8 @@ Water plainWater() {
     Water w;
     w.clock = units::Clock::inZone("Europe/London").value();
     w.frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
-    w.log.push_back({});
-    w.log.back().id = logbook::StayId(40);
+    w.log.edit().push_back({});
+    w.log.edit().back().id = logbook::StayId(40);
     return w;
 }
 
@@ -219,12 +219,13 @@ TEST(BringInLog, GivesFreshIdsAndLeavesOutTheStaysThatAreThereAlready) {
     EXPECT_EQ(first->stays[0].runs.at(0).id, logbook::FishId(42));
     EXPECT_EQ(first->stays[1].id, logbook::StayId(43));
     EXPECT_EQ(first->stays[0].start, utc(9, 5, 7h)) << "by the water's clock";
-    w.log.insert(w.log.end(), first->stays.begin(), first->stays.end());
+    w.log.edit().insert(w.log.end(), first->stays.begin(), first->stays.end());
     const auto again = bringInLog(w, path, silent);
     ASSERT_TRUE(again);
     EXPECT_TRUE(again->stays.empty());
     EXPECT_EQ(again->known, 2U);
-    w.log[1].runs[0].weight = units::Weight::kilograms(3.0); // the user changed it: another stay
+    w.log.edit()[1].runs[0].weight =
+        units::Weight::kilograms(3.0); // the user changed it: another stay
     const auto changed = bringInLog(w, path, silent);
     ASSERT_TRUE(changed);
     EXPECT_EQ(changed->known, 1U);
