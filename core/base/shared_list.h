@@ -65,7 +65,7 @@ public:
     [[nodiscard]] bool isSameAs(const SharedList& other) const { return shared_ == other.shared_; }
 
     /// Places for numbers that are worked out once a list.
-    static constexpr std::size_t slots = 3;
+    static constexpr std::size_t numbersKept = 3;
     /// The number that `make` works out of the items: worked out when it is first asked for, known
     /// to all copies from then on. One slot always has to be asked with the same `make`, which
     /// gives no zero.
@@ -91,7 +91,7 @@ public:
 private:
     struct Shared {
         std::vector<T> items;
-        std::array<std::atomic<std::uint64_t>, slots> workedOut{};
+        std::array<std::atomic<std::uint64_t>, numbersKept> workedOut{};
     };
 
     /// True where no copy is left; what was read through one on another thread is done with then.

@@ -225,7 +225,7 @@ void redrawAfterAnEdit(benchmark::State& state) {
     };
     for (auto _ : state) {
         const auto [afresh, afresh_s] = timed(nullptr);
-        lake->soundings.edit().erase(lake->soundings.begin() + 100, lake->soundings.begin() + 110);
+        lake->soundings.erase(lake->soundings.begin() + 100, lake->soundings.begin() + 110);
         const auto [again, again_s] = timed(afresh ? &*afresh : nullptr);
         if (!again || !again->report.isChoiceKept) {
             state.SkipWithError("not drawn on");

@@ -232,7 +232,7 @@ TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
                });
            },
            [](Water& water) {
-               logbook::Stay& stay = water.log[1];
+               logbook::Stay& stay = water.log.edit()[1];
                const logbook::Fish known = stay.runs[0];
                stay.runs.assign(3, logbook::Fish());
                stay.runs[0].id = FishId(53);
@@ -249,7 +249,8 @@ TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
                });
            },
            [](Water& water) {
-               std::swap(water.log[0], water.log[1]);
+               logbook::Log& log = water.log.edit();
+               std::swap(log[0], log[1]);
                water.log.edit()[0].start = units::Moment(std::chrono::hours(1));
            }});
 }

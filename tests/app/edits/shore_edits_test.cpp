@@ -31,7 +31,7 @@ TEST_F(ShoreEdits, MoveAddAndRemoveTheCornerThatIsPointedAt) {
                EXPECT_TRUE(edits::addShoreCorner(open, {0, 0, 1}, to).has_value());
            },
            [&](Water& water) {
-               auto& ring = water.shoreline[0].outer;
+               auto& ring = water.shoreline.edit()[0].outer;
                ring.insert(ring.begin() + 2, frame_.toEarth(to));
            }});
     check({"Take away shore corner",
@@ -40,7 +40,7 @@ TEST_F(ShoreEdits, MoveAddAndRemoveTheCornerThatIsPointedAt) {
                EXPECT_TRUE(edits::removeShoreCorner(open, {0, 0, 1}).has_value());
            },
            [](Water& water) {
-               auto& ring = water.shoreline[0].outer;
+               auto& ring = water.shoreline.edit()[0].outer;
                ring.erase(ring.begin() + 1);
            }});
 }

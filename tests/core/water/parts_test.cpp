@@ -97,6 +97,34 @@ TEST(Parts, AllPartsTogetherAreTheWholeWater) {
     EXPECT_EQ(b, support::fullWater());
 }
 
+TEST(Parts, ThoseInWhichTwoWatersDifferAreNamed) {
+    EXPECT_TRUE(differingParts(support::fullWater(), support::fullWater()).empty());
+    for (const Part part : allParts) {
+        Water without = support::fullWater();
+        Water none;
+        swapParts(without, none, std::array{part});
+        EXPECT_EQ(differingParts(support::fullWater(), without), std::vector{part})
+            << "part " << static_cast<int>(part);
+        EXPECT_EQ(differingParts(onlyPart(part), Water()), std::vector{part});
+    }
+    EXPECT_EQ(differingParts(support::fullWater(), Water()),
+              std::vector(allParts.begin(), allParts.end()));
+}
+
+/// What a step of undo costs: of a copy the long lists are those of the water, item for item.
+TEST(Parts, ACopySharesTheLongLists) {
+    const Water water = support::fullWater();
+    const Water copy = copyOfParts(water, allParts);
+    EXPECT_EQ(copy.shoreline.data(), water.shoreline.data());
+    EXPECT_EQ(copy.leadLine.data(), water.leadLine.data());
+    EXPECT_EQ(copy.weedNotes.data(), water.weedNotes.data());
+    EXPECT_EQ(copy.log.data(), water.log.data());
+    for (std::size_t d = 0; d < water.days.size(); ++d) {
+        EXPECT_EQ(copy.days[d].soundings.data(), water.days[d].soundings.data());
+        EXPECT_EQ(copy.days[d].passStarts.data(), water.days[d].passStarts.data());
+    }
+}
+
 TEST(Water, AFreshIdIsOneAboveTheHighestOfEveryKind) {
     const std::array<void (*)(Water&), 5> raise{
         [](Water& w) { w.days[1].id = soundings::SurveyDayId(900); },

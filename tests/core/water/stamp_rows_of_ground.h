@@ -36,32 +36,32 @@ inline constexpr std::array noteRows{
     StampRow{"weedNote.height, absent", [](Water& w) { w.weedNotes.edit()[0].height.reset(); },
              fromWeed},
     StampRow{"one weed note less", [](Water& w) { w.weedNotes.edit().pop_back(); }, fromWeed},
-    StampRow{"houseRules.rodLimit", [](Water& w) { w.houseRules.rodLimit = 2; }, noStep},
-    StampRow{"closed.name", [](Water& w) { w.houseRules.closed[0].name = "hatchery"; }, noStep},
+    StampRow{"houseRules.rodLimit", [](Water& w) { w.houseRules.rodLimit = 2; }, onlyPlan},
+    StampRow{"closed.name", [](Water& w) { w.houseRules.closed[0].name = "hatchery"; }, onlyPlan},
     StampRow{"closed.pieces, outer",
              [](Water& w) { w.houseRules.closed[0].pieces[0].outer[1].lon_deg += 1e-3; },
-             onlySections},
+             fromSections},
     StampRow{"closed.pieces, outer north",
              [](Water& w) { w.houseRules.closed[0].pieces[0].outer[2].lat_deg -= 2.5e-4; },
-             onlySections},
+             fromSections},
     StampRow{"closed.pieces, no island",
-             [](Water& w) { w.houseRules.closed[0].pieces[0].islands.clear(); }, onlySections},
+             [](Water& w) { w.houseRules.closed[0].pieces[0].islands.clear(); }, fromSections},
     StampRow{"closed.pieces, one more",
              [](Water& w) {
                  w.houseRules.closed[0].pieces.push_back(
                      {{{3.1020, 55.2010}, {3.1036, 55.2010}, {3.1036, 55.2019}}, {}});
              },
-             onlySections},
+             fromSections},
     StampRow{"one closed water more",
              [](Water& w) {
                  w.houseRules.closed.push_back(
                      {"dam", {{{{3.1020, 55.1983}, {3.1036, 55.1983}, {3.1036, 55.1989}}, {}}}});
              },
-             onlySections},
-    StampRow{"no closed water", [](Water& w) { w.houseRules.closed.clear(); }, onlySections},
-    StampRow{"houseRules.season", [](Water& w) { w.houseRules.season.reset(); }, noStep},
+             fromSections},
+    StampRow{"no closed water", [](Water& w) { w.houseRules.closed.clear(); }, fromSections},
+    StampRow{"houseRules.season", [](Water& w) { w.houseRules.season.reset(); }, onlyPlan},
     StampRow{"houseRules.notes", [](Water& w) { w.houseRules.notes.emplace_back("no dogs"); },
-             noStep}};
+             onlyPlan}};
 
 /// Settings and sections.
 inline constexpr std::array settingRows{
@@ -92,7 +92,7 @@ inline constexpr std::array settingRows{
              },
              fromBands},
     StampRow{"settings.sectionArea",
-             [](Water& w) { w.settings.sectionArea = units::Area::hectares(6.0); }, onlySections},
+             [](Water& w) { w.settings.sectionArea = units::Area::hectares(6.0); }, fromSections},
     StampRow{"settings.secchi", [](Water& w) { w.settings.secchi = units::Depth::metres(3.0); },
              fromWeed},
     StampRow{"settings.secchi, absent", [](Water& w) { w.settings.secchi.reset(); }, fromWeed},
@@ -119,19 +119,19 @@ inline constexpr std::array settingRows{
              [](Water& w) {
                  w.sectionNames[0].seed = {3.1020, 55.2010};
              },
-             onlySections},
-    StampRow{"sectionName.name", [](Water& w) { w.sectionNames[0].name = "Hole"; }, onlySections},
-    StampRow{"no section name", [](Water& w) { w.sectionNames.clear(); }, onlySections},
+             fromSections},
+    StampRow{"sectionName.name", [](Water& w) { w.sectionNames[0].name = "Hole"; }, fromSections},
+    StampRow{"no section name", [](Water& w) { w.sectionNames.clear(); }, fromSections},
     StampRow{"sectionChange.kind",
              [](Water& w) { w.sectionChanges[0].kind = sections::SectionChange::Kind::join; },
-             onlySections},
+             fromSections},
     StampRow{"sectionChange.places",
-             [](Water& w) { w.sectionChanges[1].places[0].lat_deg += 2e-3; }, onlySections},
+             [](Water& w) { w.sectionChanges[1].places[0].lat_deg += 2e-3; }, fromSections},
     StampRow{"sectionChange.line", [](Water& w) { w.sectionChanges[0].line[1].lat_deg -= 1e-3; },
-             onlySections},
+             fromSections},
     StampRow{"section changes in another order",
-             [](Water& w) { std::swap(w.sectionChanges[0], w.sectionChanges[1]); }, onlySections},
+             [](Water& w) { std::swap(w.sectionChanges[0], w.sectionChanges[1]); }, fromSections},
     StampRow{"one section change less",
-             [](Water& w) { w.sectionChanges.erase(w.sectionChanges.begin()); }, onlySections}};
+             [](Water& w) { w.sectionChanges.erase(w.sectionChanges.begin()); }, fromSections}};
 
 } // namespace water

@@ -104,7 +104,7 @@ inline constexpr std::array dayRows{
 /// Facts and shoreline.
 inline constexpr std::array factRows{
     StampRow{"name", [](Water& w) { w.name = "Other"; }, noStep},
-    StampRow{"clock", [](Water& w) { w.clock = units::Clock(); }, noStep},
+    StampRow{"clock", [](Water& w) { w.clock = units::Clock(); }, onlyPlan},
     StampRow{"chartLevel", [](Water& w) { w.chartLevel = units::WaterLevel::metresOnGauge(9.7); },
              fromReduce},
     StampRow{"frame, east",
@@ -122,9 +122,9 @@ inline constexpr std::array factRows{
     StampRow{"shoreline, latitude of a corner",
              [](Water& w) { w.shoreline.edit()[0].outer[2].lat_deg += 3e-4; }, fromReduce},
     StampRow{"shoreline, longitude on an island",
-             [](Water& w) { w.shoreline[0].islands[0][1].lon_deg += 3e-4; }, fromReduce},
+             [](Water& w) { w.shoreline.edit()[0].islands[0][1].lon_deg += 3e-4; }, fromReduce},
     StampRow{"shoreline, latitude on an island",
-             [](Water& w) { w.shoreline[0].islands[0][2].lat_deg += 3e-4; }, fromReduce},
+             [](Water& w) { w.shoreline.edit()[0].islands[0][2].lat_deg += 3e-4; }, fromReduce},
     StampRow{"shoreline, no island", [](Water& w) { w.shoreline.edit()[0].islands.clear(); },
              fromReduce},
     StampRow{"shoreline, one corner more",
@@ -141,8 +141,9 @@ inline constexpr std::array factRows{
     StampRow{"places", [](Water& w) { w.places[0].place.lon_deg += 0.001; }, noStep},
     StampRow{"place.name", [](Water& w) { w.places[0].name = "slip"; }, noStep},
     StampRow{"one place more", [](Water& w) { w.places.push_back(w.places[0]); }, noStep},
-    StampRow{"pinnedMark.name", [](Water& w) { w.pinnedMarks[0].name = "yours"; }, noStep},
-    StampRow{"pinnedMark.place", [](Water& w) { w.pinnedMarks[0].place.lat_deg += 1e-4; }, noStep},
-    StampRow{"no pinned mark", [](Water& w) { w.pinnedMarks.clear(); }, noStep}};
+    StampRow{"pinnedMark.name", [](Water& w) { w.pinnedMarks[0].name = "yours"; }, onlyPlan},
+    StampRow{"pinnedMark.place", [](Water& w) { w.pinnedMarks[0].place.lat_deg += 1e-4; },
+             onlyPlan},
+    StampRow{"no pinned mark", [](Water& w) { w.pinnedMarks.clear(); }, onlyPlan}};
 
 } // namespace water

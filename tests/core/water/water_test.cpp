@@ -243,7 +243,8 @@ TEST(CheckPlausible, TellsSwappedCoordinatesAndAnotherWater) {
     soundings::SurveyDay swapped = bowlDay(2);
     soundings::SurveyDay elsewhere = bowlDay(2);
     for (std::size_t i = 0; i < swapped.soundings.size(); ++i) {
-        std::swap(swapped.soundings[i].place.lon_deg, swapped.soundings[i].place.lat_deg);
+        geo::LonLat& place = swapped.soundings.edit()[i].place;
+        std::swap(place.lon_deg, place.lat_deg);
         elsewhere.soundings.edit()[i].place.lon_deg += 5.0;
     }
     const auto first = checkPlausible(bowl(), swapped, "s.csv");
