@@ -14,6 +14,7 @@
 #include "core/readers/read_weed_notes.h"
 #include "core/water/check_plausible.h"
 #include "core/water/known_stays.h"
+#include "core/water/stamp_values.h"
 
 #include <algorithm>
 
@@ -88,6 +89,10 @@ Result<DayBroughtIn> bringInDay(const Water& water, const std::filesystem::path&
     if (auto plausible = checkPlausible(water, brought.day, path.string()); !plausible) {
         return std::unexpected(plausible.error());
     }
+    // Worked out here, where nobody waits at the window: the soundings know their stamp from now
+    // on.
+    Stamp stamp;
+    take(stamp, brought.day);
     return brought;
 }
 

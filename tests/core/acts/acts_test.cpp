@@ -94,7 +94,7 @@ TEST(DaysReadAnew, KeepWhatTheUserSaidOfTheirSoundings) {
     again.setAsideByHand = {};
     again.keptByHand = {};
     again.sounder.draft = units::Depth::metres(0.6); // said anew
-    again.soundings.edit();                          // a list of its own, as read from the file
+    again.soundings = again.soundings.all();         // a list of its own, as read from the file
     EXPECT_TRUE(acts::takeOverVerdicts(full().days, again));
     EXPECT_EQ(again.id, SurveyDayId(2));
     EXPECT_THAT(again.setAsideByHand, ElementsAre(5));

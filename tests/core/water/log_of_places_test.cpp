@@ -47,7 +47,7 @@ PlannedWater logged() {
     PlannedWater made;
     made.water.log = {stayAt(made, {-200, 0}, 2, 10.0), stayAt(made, {120, 100}, 7, 14.0),
                       stayAt(made, {-50, 20}, 11, 12.0), stayAt(made, {900, 0}, 12, 12.0)};
-    logbook::Log& log = made.water.log;
+    logbook::Log& log = made.water.log.edit();
     log[0].bait = "Smelt";
     log[0].conditions.windFrom = units::Bearing::degrees(92.0);
     log[1].bait = "Perch";
@@ -199,7 +199,7 @@ TEST(ReviewHours, AreThoseOfTheStaysWithinTheDaysAskedForBothIncluded) {
         }
         return isSame;
     };
-    const logbook::Log& log = made.water.log;
+    const logbook::Log& log = made.water.log.edit();
     water::ReviewQuestion question;
     EXPECT_TRUE(sameAs(question, log, ""));
     question.from = std::chrono::year(2025) / 7 / 5;
@@ -265,7 +265,7 @@ TEST(HourWeight, IsHalfWayFromOneToTheRateOfTheHourOverThatOfTheDay) {
         made.water.log.edit().push_back(stayAt(made, {-200, 0}, 3, hour));
     }
     for (int k = 0; k < 40; ++k) {
-        land(made.water.log[0], "pike", 3.0, 1.0);
+        land(made.water.log.edit()[0], "pike", 3.0, 1.0);
     }
     base::Progress quiet;
     const auto weight = water::hourWeightOf(made.water, quiet);

@@ -143,7 +143,7 @@ TEST(Water, AFreshIdIsOneAboveTheHighestOfEveryKind) {
 TEST(Water, TheFrameIsLaidRoundTheShoreAndElseRoundTheSoundings) {
     Water w = support::fullWater();
     w.frame.reset();
-    for (geo::LonLat& corner : w.shoreline[0].outer) {
+    for (geo::LonLat& corner : w.shoreline.edit()[0].outer) {
         corner.lon_deg += 1.0; // the soundings lie elsewhere
     }
     ASSERT_TRUE(layFrame(w));
