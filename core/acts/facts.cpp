@@ -26,8 +26,10 @@ Result<void> checkSettings(const water::Settings& settings) {
 Result<Water> changeFacts(const Water& water, const std::function<void(Water&)>& changeThem) {
     Water changed = water;
     changeThem(changed);
-    if (auto right = checkSettings(changed.settings); !right) {
-        return std::unexpected(right.error());
+    if (changed.settings != water.settings) {
+        if (auto right = checkSettings(changed.settings); !right) {
+            return std::unexpected(right.error());
+        }
     }
     Water after = water;
     water::swapParts(after, changed, std::array{Part::facts, Part::plan});

@@ -199,7 +199,7 @@ TEST(ReviewHours, AreThoseOfTheStaysWithinTheDaysAskedForBothIncluded) {
         }
         return isSame;
     };
-    const logbook::Log& log = made.water.log.edit();
+    const logbook::Log& log = made.water.log;
     water::ReviewQuestion question;
     EXPECT_TRUE(sameAs(question, log, ""));
     question.from = std::chrono::year(2025) / 7 / 5;
