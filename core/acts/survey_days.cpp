@@ -25,7 +25,8 @@ Result<Water> addSurveyDay(const Water& water, SurveyDay day) {
     if (same != water.days.end() && !day.soundings.empty()) {
         return base::fail(ErrorKind::unusableInput,
                           "the water has these soundings already, as survey day " + same->name,
-                          day.source, "remove that day first if it is to be read anew");
+                          day.source,
+                          "bring them in once; remove that day first if they are to be read anew");
     }
     Water after = water;
     if (!after.frame) {
