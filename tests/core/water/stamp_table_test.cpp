@@ -277,8 +277,11 @@ std::string figuresOf(const PlannedDay& planned) {
     for (const marks::DayStop& stop : planned.day.stops) {
         text += std::to_string(stop.rank) + ' ' + units::isoText(stop.arrive) + ' ';
     }
-    for (const std::string& caution : planned.cautions) {
-        text += caution + '\n';
+    for (const auto* said :
+         {&planned.cautions, &planned.rules, &planned.fishCare, &planned.notes}) {
+        for (const std::string& sentence : *said) {
+            text += sentence + '\n';
+        }
     }
     return text;
 }
