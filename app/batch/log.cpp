@@ -5,6 +5,7 @@
 #include "app/batch/verbs.h"
 #include "app/batch/wait_option.h"
 #include "app/batch/water_file.h"
+#include "core/acts/stays.h"
 #include "core/outputs/write_table.h"
 #include "core/water/bring_in.h"
 
@@ -42,8 +43,11 @@ Result<void> keepLog(OpenedWater& opened, const logbook::Log& stays, base::Progr
     if (stays.empty()) {
         return {};
     }
-    opened.water.log.insert(opened.water.log.end(), stays.begin(), stays.end());
-    logbook::sortByTime(opened.water.log);
+    auto added = acts::addStays(opened.water, stays);
+    if (!added) {
+        return std::unexpected(added.error());
+    }
+    opened.water = std::move(*added);
     return opened.store->save(opened.water, std::array{water::Part::log}, progress);
 }
 
@@ -62,22 +66,23 @@ Result<void> add(const LogOptions& o, OpenedWater& opened, base::Progress& progr
 }
 
 Result<void> addFromTrack(const LogOptions& o, OpenedWater& opened, base::Progress& progress) {
-    auto stays = water::bringInTrackStays(opened.water, o.fromTrack, o.rods, progress);
-    if (!stays) {
-        return std::unexpected(stays.error());
+    auto found = water::bringInTrackStays(opened.water, o.fromTrack, o.rods, progress);
+    if (!found) {
+        return std::unexpected(found.error());
     }
-    if (auto kept = keepLog(opened, *stays, progress); !kept) {
+    if (auto kept = keepLog(opened, found->stays, progress); !kept) {
         return kept;
     }
     Json rows = Json::array();
-    for (const logbook::Stay& stay : *stays) {
+    for (const logbook::Stay& stay : found->stays) {
         rows.push_back({{"start", units::isoLocalText(stay.start, opened.water.clock)},
                         {"end", units::isoLocalText(stay.end, opened.water.clock)},
                         {"lon", rounded(stay.place.lon_deg, 7)},
                         {"lat", rounded(stay.place.lat_deg, 7)},
                         {"rods", stay.rods}});
     }
-    return writeReport("", {{"added_stays", stays->size()}, {"stays", rows}});
+    return writeReport(
+        "", {{"added_stays", found->stays.size()}, {"known_stays", found->known}, {"stays", rows}});
 }
 
 Result<void> logVerb(const LogOptions& o) {

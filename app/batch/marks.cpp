@@ -8,6 +8,8 @@
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
+#include "core/acts/facts.h"
+#include "core/acts/plan.h"
 #include "core/outputs/write_gpx.h"
 #include "core/water/plan_day.h"
 
@@ -160,8 +162,16 @@ Result<void> marksVerb(const MarksOptions& o) {
     if (!plan) {
         return std::unexpected(plan.error());
     }
-    opened->water.settings.bands = *bands;
-    opened->water.plan = *plan;
+    water::Settings settings = opened->water.settings;
+    settings.bands = *bands;
+    auto asked = acts::setSettings(opened->water, settings);
+    if (asked) {
+        asked = acts::setPlan(*asked, *plan);
+    }
+    if (!asked) {
+        return std::unexpected(asked.error());
+    }
+    opened->water = std::move(*asked);
     if (auto derived = deriveOpened(*opened, progress); !derived) {
         return derived;
     }

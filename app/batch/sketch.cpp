@@ -7,6 +7,10 @@
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
+#include "core/acts/facts.h"
+#include "core/acts/notes.h"
+#include "core/acts/shore.h"
+#include "core/acts/survey_days.h"
 #include "core/outputs/write_geojson.h"
 #include "core/outputs/write_geotiff.h"
 #include "core/store/write_water.h"
@@ -21,6 +25,8 @@
 #include <filesystem>
 #include <memory>
 
+#include <fmt/format.h>
+
 namespace batch {
 
 using base::Result;
@@ -30,6 +36,15 @@ namespace {
 
 double secondsSince(std::chrono::steady_clock::time_point start) {
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+/// Takes the water as an act leaves it.
+Result<void> take(water::Water& water, Result<water::Water> after) {
+    if (!after) {
+        return std::unexpected(after.error());
+    }
+    water = std::move(*after);
+    return {};
 }
 
 /// The water to draw in: what the file holds already, so that drawing anew costs no log and no
@@ -48,11 +63,7 @@ Result<OpenedWater> waterToFill(const path& file, double wait_s, base::Progress&
     default:
         break;
     }
-    auto opened = openWaterToChange(file, wait_s, progress);
-    if (opened) {
-        opened->water.days.clear();
-    }
-    return opened;
+    return openWaterToChange(file, wait_s, progress);
 }
 
 Result<void> applySettings(const SketchOptions& o, water::Water& water) {
@@ -60,18 +71,48 @@ Result<void> applySettings(const SketchOptions& o, water::Water& water) {
     if (!bands) {
         return std::unexpected(bands.error());
     }
-    water.settings.bands = *bands;
-    if (o.cell_m) {
-        water.settings.cell = units::Length::metres(*o.cell_m);
+    return take(water, acts::changeFacts(water, [&](water::Water& w) {
+                    w.settings.bands = *bands;
+                    if (o.cell_m) {
+                        w.settings.cell = units::Length::metres(*o.cell_m);
+                    }
+                    if (o.sectionArea_m2) {
+                        w.settings.sectionArea = units::Area::squareMetres(*o.sectionArea_m2);
+                    }
+                    if (o.secchi_m) {
+                        w.settings.secchi = units::Depth::metres(*o.secchi_m);
+                    }
+                    if (o.chartLevel_m) {
+                        w.chartLevel = units::WaterLevel::metresOnGauge(*o.chartLevel_m);
+                    }
+                }));
+}
+
+Result<void> bringInNotes(const SketchOptions& o, water::Water& water, base::Progress& progress) {
+    if (!o.weed.empty()) {
+        auto notes = water::bringInWeedNotes(water, o.weed, progress);
+        if (!notes) {
+            return std::unexpected(notes.error());
+        }
+        if (auto added = take(water, acts::addWeedNotes(water, std::move(*notes))); !added) {
+            return added;
+        }
     }
-    if (o.sectionArea_m2) {
-        water.settings.sectionArea = units::Area::squareMetres(*o.sectionArea_m2);
+    if (!o.leadLine.empty()) {
+        auto lead = water::bringInLeadLine(water, o.leadLine, progress);
+        if (!lead) {
+            return std::unexpected(lead.error());
+        }
+        if (auto added = take(water, acts::addLeadLine(water, std::move(*lead))); !added) {
+            return added;
+        }
     }
-    if (o.secchi_m) {
-        water.settings.secchi = units::Depth::metres(*o.secchi_m);
-    }
-    if (o.chartLevel_m) {
-        water.chartLevel = units::WaterLevel::metresOnGauge(*o.chartLevel_m);
+    if (!o.houseRules.empty()) {
+        const auto rules = water::bringInHouseRules(o.houseRules);
+        if (!rules) {
+            return std::unexpected(rules.error());
+        }
+        return take(water, acts::setHouseRules(water, *rules));
     }
     return {};
 }
@@ -91,37 +132,17 @@ Result<void> bringInSurroundings(const SketchOptions& o, water::Water& water,
     if (!crs) {
         return std::unexpected(crs.error());
     }
-    auto shore = water::bringInShoreline(water, o.shore,
+    water::Water undrawn = water; // the soundings there were go: the shore need not lie round them
+    undrawn.days.clear();
+    auto shore = water::bringInShoreline(undrawn, o.shore,
                                          *crs != 0 ? std::optional(*crs) : std::nullopt, progress);
     if (!shore) {
         return std::unexpected(shore.error());
     }
-    if (water.shoreline != *shore) {
-        water.shoreline = std::move(*shore);
-        water.frame.reset();
+    if (auto set = take(water, acts::setShoreline(water, std::move(*shore))); !set) {
+        return set;
     }
-    if (!o.weed.empty()) {
-        auto notes = water::bringInWeedNotes(water, o.weed, progress);
-        if (!notes) {
-            return std::unexpected(notes.error());
-        }
-        water.weedNotes = std::move(*notes);
-    }
-    if (!o.leadLine.empty()) {
-        auto lead = water::bringInLeadLine(water, o.leadLine, progress);
-        if (!lead) {
-            return std::unexpected(lead.error());
-        }
-        water.leadLine = std::move(*lead);
-    }
-    if (!o.houseRules.empty()) {
-        auto rules = water::bringInHouseRules(o.houseRules);
-        if (!rules) {
-            return std::unexpected(rules.error());
-        }
-        water.houseRules = std::move(*rules);
-    }
-    return water::layFrame(water);
+    return bringInNotes(o, water, progress);
 }
 
 Result<readers::SoundingFileSettings> fileSettings(const SketchOptions& o,
@@ -168,8 +189,26 @@ void applyOptions(const SketchOptions& o, soundings::SurveyDay& day) {
     }
 }
 
+/// Puts the day into the water. \param earlier what the file held before this run.
+Result<void> addDay(water::Water& water, const std::vector<soundings::SurveyDay>& earlier,
+                    soundings::SurveyDay day, SketchDone& done) {
+    if (acts::takeOverVerdicts(earlier, day)) {
+        const std::size_t byHand = day.setAsideByHand.size() + day.keptByHand.size();
+        if (byHand > 0) {
+            done.notes.push_back(
+                fmt::format("{}: what was set aside or taken back by hand stays so, {} soundings",
+                            day.source, byHand));
+        }
+    }
+    return take(water, acts::addSurveyDay(water, std::move(day)));
+}
+
 Result<void> bringInDays(const SketchOptions& o, water::Water& water, SketchDone& done,
                          base::Progress& progress) {
+    const std::vector<soundings::SurveyDay> earlier = water.days;
+    if (auto removed = take(water, acts::removeSurveyDays(water)); !removed) {
+        return removed;
+    }
     std::vector<readers::SurveyDayFacts> table;
     if (!o.surveyDays.empty()) {
         auto read = water::bringInDayFacts(o.surveyDays);
@@ -198,12 +237,13 @@ Result<void> bringInDays(const SketchOptions& o, water::Water& water, SketchDone
         if (facts != table.end()) {
             water::applyFacts(*facts, brought->day);
         }
-        brought->day.id = soundings::SurveyDayId(water::freshId(water));
         for (const std::string& note : brought->report.notes) {
             done.notes.push_back(file.filename().string() + ": " + note);
         }
         done.files.push_back({file.filename().string(), brought->report});
-        water.days.push_back(std::move(brought->day));
+        if (auto added = addDay(water, earlier, std::move(brought->day), done); !added) {
+            return added;
+        }
     }
     return {};
 }
@@ -214,9 +254,9 @@ bool agreeOffsets(water::Water& water, const water::Derived& derived) {
     for (std::size_t i = 0; i < water.days.size(); ++i) {
         const reduction::DayTie& tie = derived.checked->tie;
         if (!tie.isHeld[i] && tie.isTied[i] && !water.days[i].gauge.isKnown()) {
-            water.days[i].agreedOffset =
-                tie.offsets[i] + water.days[i].agreedOffset.value_or(units::Length());
-            any = true;
+            const soundings::SurveyDay& day = water.days[i];
+            const auto offset = tie.offsets[i] + day.agreedOffset.value_or(units::Length());
+            any = take(water, acts::agreeOffset(water, day.id, offset)).has_value() || any;
         }
     }
     return any;
@@ -228,8 +268,9 @@ bool agreeDelays(water::Water& water, const water::Derived& derived) {
     for (std::size_t i = 0; i < water.days.size(); ++i) {
         const reduction::PositionDelay& delay = derived.checked->delays[i];
         if (delay.isWorthTaking()) {
-            water.days[i].agreedDelay_s = delay.delay_s + water.days[i].agreedDelay_s.value_or(0.0);
-            any = true;
+            const soundings::SurveyDay& day = water.days[i];
+            const double delay_s = delay.delay_s + day.agreedDelay_s.value_or(0.0);
+            any = take(water, acts::agreeDelay(water, day.id, delay_s)).has_value() || any;
         }
     }
     return any;

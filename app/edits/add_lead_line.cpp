@@ -2,28 +2,13 @@
 #include "app/edits/add_lead_line.h"
 
 #include "app/edits/change_water.h"
-
-#include <algorithm>
+#include "core/acts/notes.h"
 
 namespace edits {
 
 void addLeadLine(open_water::OpenWater& open, std::vector<soundings::LeadLineSounding> soundings) {
-    std::int64_t id = water::freshId(*open.water());
-    change(open, QObject::tr("Bring in lead line"), {water::Part::leadLine},
-           [&](water::Water& water) {
-               for (soundings::LeadLineSounding& sounding : soundings) {
-                   sounding.id = {};
-                   const bool isKnown = std::ranges::any_of(
-                       water.leadLine, [&sounding](soundings::LeadLineSounding other) {
-                           other.id = {};
-                           return other == sounding;
-                       });
-                   if (!isKnown) {
-                       sounding.id = soundings::LeadLineId(id++);
-                       water.leadLine.push_back(sounding);
-                   }
-               }
-           });
+    act(open, QObject::tr("Bring in lead line"),
+        [&](const water::Water& water) { return acts::addLeadLine(water, std::move(soundings)); });
 }
 
 } // namespace edits

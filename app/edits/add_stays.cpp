@@ -2,26 +2,16 @@
 #include "app/edits/add_stays.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/stays.h"
 
 namespace edits {
 
 logbook::StayId addStays(open_water::OpenWater& open, const QString& name, logbook::Log stays) {
-    if (stays.empty()) {
-        return {};
-    }
-    std::int64_t id = water::freshId(*open.water());
-    for (logbook::Stay& stay : stays) {
-        stay.id = logbook::StayId(id++);
-        for (logbook::Fish& run : stay.runs) {
-            run.id = logbook::FishId(id++);
-        }
-    }
-    const logbook::StayId first = stays.front().id;
-    change(open, name, {water::Part::log}, [&](water::Water& water) {
-        water.log.insert(water.log.end(), stays.begin(), stays.end());
-        logbook::sortByTime(water.log);
-    });
-    return first;
+    const logbook::StayId first(water::freshId(*open.water()));
+    const auto before = open.water();
+    act(open, name,
+        [&](const water::Water& water) { return acts::addStays(water, std::move(stays)); });
+    return open.water() == before ? logbook::StayId() : first;
 }
 
 } // namespace edits

@@ -2,27 +2,13 @@
 #include "app/edits/add_weed_notes.h"
 
 #include "app/edits/change_water.h"
-
-#include <algorithm>
+#include "core/acts/notes.h"
 
 namespace edits {
 
 void addWeedNotes(open_water::OpenWater& open, std::vector<weed::WeedNote> notes) {
-    std::int64_t id = water::freshId(*open.water());
-    change(open, QObject::tr("Note weed"), {water::Part::weedNotes}, [&](water::Water& water) {
-        for (weed::WeedNote& note : notes) {
-            note.id = {};
-            const bool isKnown =
-                std::ranges::any_of(water.weedNotes, [&note](weed::WeedNote other) {
-                    other.id = {};
-                    return other == note;
-                });
-            if (!isKnown) {
-                note.id = weed::WeedNoteId(id++);
-                water.weedNotes.push_back(note);
-            }
-        }
-    });
+    act(open, QObject::tr("Note weed"),
+        [&](const water::Water& water) { return acts::addWeedNotes(water, std::move(notes)); });
 }
 
 } // namespace edits

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/edits/agree_delay.h"
 
-#include "app/edits/change_survey_day.h"
+#include "app/edits/change_water.h"
+#include "core/acts/survey_days.h"
 
 namespace edits {
 
 void agreeDelay(open_water::OpenWater& open, soundings::SurveyDayId id,
                 std::optional<double> delay_s) {
-    changeSurveyDay(open, delay_s ? QObject::tr("Take out delay") : QObject::tr("Take back delay"),
-                    id, [&](soundings::SurveyDay& day) { day.agreedDelay_s = delay_s; });
+    act(open, delay_s ? QObject::tr("Take out delay") : QObject::tr("Take back delay"),
+        [&](const water::Water& water) { return acts::agreeDelay(water, id, delay_s); });
 }
 
 } // namespace edits

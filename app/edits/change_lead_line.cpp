@@ -2,20 +2,13 @@
 #include "app/edits/change_lead_line.h"
 
 #include "app/edits/change_water.h"
-
-#include <algorithm>
+#include "core/acts/notes.h"
 
 namespace edits {
 
 void changeLeadLine(open_water::OpenWater& open, const soundings::LeadLineSounding& sounding) {
-    change(open, QObject::tr("Change sounding by lead line"), {water::Part::leadLine},
-           [&sounding](water::Water& water) {
-               const auto at =
-                   std::ranges::find(water.leadLine, sounding.id, &soundings::LeadLineSounding::id);
-               if (at != water.leadLine.end()) {
-                   *at = sounding;
-               }
-           });
+    act(open, QObject::tr("Change sounding by lead line"),
+        [&](const water::Water& water) { return acts::changeLeadLine(water, sounding); });
 }
 
 } // namespace edits

@@ -2,19 +2,17 @@
 #include "app/edits/change_settings.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/facts.h"
 
 namespace edits {
 
 base::Result<void> changeSettings(open_water::OpenWater& open, const QString& name,
                                   const std::function<void(water::Settings&)>& changeThem) {
-    water::Settings settings = open.water()->settings;
-    changeThem(settings);
-    if (const auto problems = water::problemsIn(settings); !problems.empty()) {
-        return base::fail(base::ErrorKind::wrongUse, problems.front());
-    }
-    change(open, name, {water::Part::facts},
-           [&](water::Water& water) { water.settings = settings; });
-    return {};
+    return tryAct(open, name, [&](const water::Water& water) {
+        water::Settings settings = water.settings;
+        changeThem(settings);
+        return acts::setSettings(water, settings);
+    });
 }
 
 } // namespace edits

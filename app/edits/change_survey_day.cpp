@@ -2,18 +2,14 @@
 #include "app/edits/change_survey_day.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/survey_days.h"
 
 namespace edits {
 
 void changeSurveyDay(open_water::OpenWater& open, const QString& name, soundings::SurveyDayId id,
                      const std::function<void(soundings::SurveyDay&)>& changeDay) {
-    change(open, name, {water::Part::days}, [&](water::Water& water) {
-        for (soundings::SurveyDay& day : water.days) {
-            if (day.id == id) {
-                changeDay(day);
-            }
-        }
-    });
+    act(open, name,
+        [&](const water::Water& water) { return acts::changeSurveyDay(water, id, changeDay); });
 }
 
 } // namespace edits

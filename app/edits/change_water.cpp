@@ -17,15 +17,35 @@ void ChangeWater::undo() {
     open_.swapParts(other_, parts_);
 }
 
+base::Result<void> tryAct(open_water::OpenWater& open, const QString& name, const Act& act) {
+    const auto before = open.water();
+    const base::Result<water::Water> after = act(*before);
+    if (!after) {
+        return std::unexpected(after.error());
+    }
+    std::vector<water::Part> touched = water::differingParts(*before, *after);
+    if (!touched.empty()) {
+        water::Water kept = water::copyOfParts(*after, touched);
+        open.undoStack().push(new ChangeWater(open, name, std::move(touched), std::move(kept)));
+    }
+    return {};
+}
+
+void act(open_water::OpenWater& open, const QString& name, const Act& act) {
+    if (const auto done = tryAct(open, name, act); !done) {
+        emit open.failed(done.error());
+    }
+}
+
 void change(open_water::OpenWater& open, const QString& name, std::vector<water::Part> parts,
             const std::function<void(water::Water&)>& change) {
-    const water::Water before = water::copyOfParts(*open.water(), parts);
-    water::Water after = before;
-    change(after);
-    if (after == before) {
-        return;
-    }
-    open.undoStack().push(new ChangeWater(open, name, std::move(parts), std::move(after)));
+    act(open, name, [&](const water::Water& before) -> base::Result<water::Water> {
+        water::Water changed = before;
+        change(changed);
+        water::Water after = before;
+        water::swapParts(after, changed, parts);
+        return after;
+    });
 }
 
 } // namespace edits

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/open_water/open_water.h"
+#include "core/base/result.h"
 
 #include <QUndoCommand>
 
@@ -11,7 +12,7 @@
 namespace edits {
 
 /// One act of the user on the open water: does, undoes and does again by swapping the parts that it
-/// touches. The other files here each make one kind of act from it.
+/// touches. The other files here each give one act of core/acts its name.
 class ChangeWater : public QUndoCommand {
 public:
     /// \param name what the act is called: "Name section". \param after the parts as it leaves
@@ -28,8 +29,19 @@ private:
     water::Water other_; ///< The parts as they are not at the moment.
 };
 
-/// Makes the change, once, and puts it on the undo stack; nothing happens where the parts come out
-/// as they were.
+/// An act of core/acts, on the water as it is.
+using Act = std::function<base::Result<water::Water>(const water::Water&)>;
+
+/// Does the act, once, and puts it on the undo stack with the parts that it touched; nothing
+/// happens where it leaves the water as it was. \return why it cannot be done; nothing is changed
+/// then.
+[[nodiscard]] base::Result<void> tryAct(open_water::OpenWater& open, const QString& name,
+                                        const Act& act);
+/// The same; OpenWater::failed() tells what cannot be done.
+void act(open_water::OpenWater& open, const QString& name, const Act& act);
+
+/// Makes a change that no act of core makes. \param parts what may come out otherwise; of the rest
+/// nothing is taken.
 void change(open_water::OpenWater& open, const QString& name, std::vector<water::Part> parts,
             const std::function<void(water::Water&)>& change);
 

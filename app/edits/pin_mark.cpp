@@ -2,20 +2,13 @@
 #include "app/edits/pin_mark.h"
 
 #include "app/edits/change_water.h"
-
-#include <algorithm>
+#include "core/acts/plan.h"
 
 namespace edits {
 
 void pinMark(open_water::OpenWater& open, geo::LonLat from, const water::PinnedMark& mark) {
-    change(open, QObject::tr("Keep mark"), {water::Part::plan}, [&](water::Water& water) {
-        const auto known = std::ranges::find(water.pinnedMarks, from, &water::PinnedMark::place);
-        if (known == water.pinnedMarks.end()) {
-            water.pinnedMarks.push_back(mark);
-        } else {
-            *known = mark;
-        }
-    });
+    act(open, QObject::tr("Keep mark"),
+        [&](const water::Water& water) { return acts::pinMark(water, from, mark); });
 }
 
 } // namespace edits

@@ -2,14 +2,13 @@
 #include "app/edits/remove_lead_line.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/notes.h"
 
 namespace edits {
 
 void removeLeadLine(open_water::OpenWater& open, soundings::LeadLineId id) {
-    change(open, QObject::tr("Remove sounding by lead line"), {water::Part::leadLine},
-           [id](water::Water& water) {
-               std::erase_if(water.leadLine, [id](const auto& one) { return one.id == id; });
-           });
+    act(open, QObject::tr("Remove sounding by lead line"),
+        [&](const water::Water& water) { return acts::removeLeadLine(water, id); });
 }
 
 } // namespace edits

@@ -2,13 +2,13 @@
 #include "app/edits/remove_stay.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/stays.h"
 
 namespace edits {
 
 void removeStay(open_water::OpenWater& open, logbook::StayId id) {
-    change(open, QObject::tr("Remove stay"), {water::Part::log}, [&](water::Water& water) {
-        std::erase_if(water.log, [&](const logbook::Stay& stay) { return stay.id == id; });
-    });
+    act(open, QObject::tr("Remove stay"),
+        [&](const water::Water& water) { return acts::removeStay(water, id); });
 }
 
 } // namespace edits

@@ -2,13 +2,13 @@
 #include "app/edits/remove_survey_day.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/survey_days.h"
 
 namespace edits {
 
 void removeSurveyDay(open_water::OpenWater& open, soundings::SurveyDayId id) {
-    change(open, QObject::tr("Remove survey day"), {water::Part::days}, [id](water::Water& water) {
-        std::erase_if(water.days, [id](const auto& day) { return day.id == id; });
-    });
+    act(open, QObject::tr("Remove survey day"),
+        [&](const water::Water& water) { return acts::removeSurveyDay(water, id); });
 }
 
 } // namespace edits

@@ -2,14 +2,13 @@
 #include "app/edits/remove_weed_note.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/notes.h"
 
 namespace edits {
 
 void removeWeedNote(open_water::OpenWater& open, weed::WeedNoteId id) {
-    change(open, QObject::tr("Remove weed note"), {water::Part::weedNotes},
-           [id](water::Water& water) {
-               std::erase_if(water.weedNotes, [id](const auto& note) { return note.id == id; });
-           });
+    act(open, QObject::tr("Remove weed note"),
+        [&](const water::Water& water) { return acts::removeWeedNote(water, id); });
 }
 
 } // namespace edits

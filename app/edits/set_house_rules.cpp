@@ -2,12 +2,13 @@
 #include "app/edits/set_house_rules.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/facts.h"
 
 namespace edits {
 
 void setHouseRules(open_water::OpenWater& open, const logbook::HouseRules& rules) {
-    change(open, QObject::tr("Set house rules"), {water::Part::houseRules},
-           [&rules](water::Water& water) { water.houseRules = rules; });
+    act(open, QObject::tr("Set house rules"),
+        [&](const water::Water& water) { return acts::setHouseRules(water, rules); });
 }
 
 } // namespace edits

@@ -2,12 +2,17 @@
 #include "app/edits/set_plan.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/plan.h"
 
 namespace edits {
 
 void setPlan(open_water::OpenWater& open, const QString& name,
              const std::function<void(marks::Plan&)>& changePlan) {
-    change(open, name, {water::Part::plan}, [&](water::Water& water) { changePlan(water.plan); });
+    act(open, name, [&](const water::Water& water) {
+        marks::Plan plan = water.plan;
+        changePlan(plan);
+        return acts::setPlan(water, plan);
+    });
 }
 
 } // namespace edits

@@ -2,14 +2,13 @@
 #include "app/edits/unpin_mark.h"
 
 #include "app/edits/change_water.h"
+#include "core/acts/plan.h"
 
 namespace edits {
 
 void unpinMark(open_water::OpenWater& open, geo::LonLat place) {
-    change(open, QObject::tr("Let mark go"), {water::Part::plan}, [&](water::Water& water) {
-        std::erase_if(water.pinnedMarks,
-                      [&](const water::PinnedMark& mark) { return mark.place == place; });
-    });
+    act(open, QObject::tr("Let mark go"),
+        [&](const water::Water& water) { return acts::unpinMark(water, place); });
 }
 
 } // namespace edits

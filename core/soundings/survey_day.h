@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/shared_list.h"
 #include "core/base/typed_id.h"
 #include "core/soundings/gauge.h"
 #include "core/soundings/sounder.h"
@@ -10,13 +11,13 @@
 #include <cstddef>
 #include <optional>
 #include <string>
-#include <vector>
 
 namespace soundings {
 
 using SurveyDayId = base::TypedId<struct SurveyDayKind>;
 
-/// One day's soundings as shown, with what was true that day. Reading order is track order.
+/// One day's soundings as shown, with what was true that day. Reading order is track order. A copy
+/// shares what is long.
 struct SurveyDay {
     SurveyDayId id;
     std::string name;   ///< "2026-09-05" or the file's stem.
@@ -31,14 +32,14 @@ struct SurveyDay {
     /// How much later its positions are than its depths, as the crossings ask for and the user
     /// agreed; positive moves each sounding onward along its pass. Seconds, -30 to 30.
     std::optional<double> agreedDelay_s;
-    std::vector<Sounding> soundings;
+    base::SharedList<Sounding> soundings;
     /// Position of the first sounding of each pass (a stretch sailed without a break), ascending;
     /// the first is 0.
-    std::vector<std::size_t> passStarts;
+    base::SharedList<std::size_t> passStarts;
     /// Positions of soundings that the user set aside by hand, ascending.
-    std::vector<std::size_t> setAsideByHand;
+    base::SharedList<std::size_t> setAsideByHand;
     /// Positions of soundings that the user took back although a rule set them aside, ascending.
-    std::vector<std::size_t> keptByHand;
+    base::SharedList<std::size_t> keptByHand;
     friend bool operator==(const SurveyDay&, const SurveyDay&) = default;
 };
 

@@ -189,6 +189,7 @@ void recallSoundings(Connection& connection, soundings::SurveyDay& day, std::siz
     Statement rows(connection, "SELECT geom, time, shown_depth_m FROM soundings WHERE day_id=? "
                                "ORDER BY fid");
     rows.ask(day.id.number());
+    std::vector<soundings::Sounding>& held = day.soundings.edit();
     while (rows.next()) {
         soundings::Sounding sounding;
         sounding.place = placeAt(connection, rows, 0);
@@ -196,7 +197,7 @@ void recallSoundings(Connection& connection, soundings::SurveyDay& day, std::siz
             sounding.time = momentAt(connection, rows, 1);
         }
         sounding.shown = units::Depth::metres(rows.number(2));
-        day.soundings.push_back(sounding);
+        held.push_back(sounding);
         count.more();
     }
     if (connection.isFine() && day.soundings.size() != expected) {
@@ -219,14 +220,17 @@ void recallSmallTables(Connection& connection, soundings::SurveyDay& day) {
     }
     Statement passes(connection, "SELECT first_sounding FROM passes WHERE day_id=? ORDER BY id");
     passes.ask(day.id.number());
+    std::vector<std::size_t>& starts = day.passStarts.edit();
     while (passes.next()) {
-        day.passStarts.push_back(positionAt(connection, passes, 0));
+        starts.push_back(positionAt(connection, passes, 0));
     }
     Statement verdicts(connection,
                        "SELECT sounding, is_kept FROM verdicts_by_hand WHERE day_id=? ORDER BY id");
     verdicts.ask(day.id.number());
+    std::vector<std::size_t>& keptByHand = day.keptByHand.edit();
+    std::vector<std::size_t>& setAsideByHand = day.setAsideByHand.edit();
     while (verdicts.next()) {
-        auto& positions = verdicts.wholeNumber(1) != 0 ? day.keptByHand : day.setAsideByHand;
+        auto& positions = verdicts.wholeNumber(1) != 0 ? keptByHand : setAsideByHand;
         positions.push_back(positionAt(connection, verdicts, 0));
     }
 }

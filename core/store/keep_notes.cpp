@@ -19,8 +19,9 @@ void keepShoreline(Connection& connection, const water::Water& water) {
 void recallShoreline(Connection& connection, water::Water& water) {
     Statement rows(connection, "SELECT geom FROM shoreline ORDER BY fid");
     rows.ask();
+    std::vector<geo::LonLatPiece>& pieces = water.shoreline.edit();
     while (rows.next()) {
-        water.shoreline.push_back(pieceAt(connection, rows, 0));
+        pieces.push_back(pieceAt(connection, rows, 0));
     }
 }
 
@@ -44,6 +45,7 @@ void keepLeadLine(Connection& connection, const water::Water& water) {
 void recallLeadLine(Connection& connection, water::Water& water) {
     Statement rows(connection, "SELECT geom, number, depth_m, bottom FROM lead_line ORDER BY fid");
     rows.ask();
+    std::vector<soundings::LeadLineSounding>& leadLine = water.leadLine.edit();
     while (rows.next()) {
         soundings::LeadLineSounding sounding;
         sounding.place = placeAt(connection, rows, 0);
@@ -55,7 +57,7 @@ void recallLeadLine(Connection& connection, water::Water& water) {
                 connection.failDamaged("there is no bottom named '" + *name + "'");
             }
         }
-        water.leadLine.push_back(sounding);
+        leadLine.push_back(sounding);
     }
 }
 
@@ -79,6 +81,7 @@ void recallWeedNotes(Connection& connection, water::Water& water) {
     Statement rows(connection,
                    "SELECT geom, number, growth, height_m FROM weed_notes ORDER BY fid");
     rows.ask();
+    std::vector<weed::WeedNote>& notes = water.weedNotes.edit();
     while (rows.next()) {
         weed::WeedNote note;
         note.place = placeAt(connection, rows, 0);
@@ -91,7 +94,7 @@ void recallWeedNotes(Connection& connection, water::Water& water) {
         if (const auto height_m = rows.numberIfAny(3)) {
             note.height = units::Length::metres(*height_m);
         }
-        water.weedNotes.push_back(note);
+        notes.push_back(note);
     }
 }
 

@@ -13,6 +13,8 @@
 #include "core/readers/read_water_facts.h"
 #include "core/readers/read_weed_notes.h"
 #include "core/water/check_plausible.h"
+#include "core/water/known_stays.h"
+#include "core/water/stamp_values.h"
 
 #include <algorithm>
 
@@ -44,17 +46,14 @@ std::string nameOf(const soundings::SurveyDay& day, const std::filesystem::path&
                                         : units::isoText(clock.dayOf(*dated->time));
 }
 
-/// The same stay, whatever their ids and those of their fish.
-bool isSameStay(logbook::Stay a, logbook::Stay b) {
-    const auto plain = [](logbook::Stay& stay) {
-        stay.id = {};
-        for (logbook::Fish& fish : stay.runs) {
-            fish.id = {};
-        }
-    };
-    plain(a);
-    plain(b);
-    return a == b;
+/// Whether the log holds a stay that overlaps it in time and lay within a cast of it: the user has
+/// the track in already, and may have filled in the fish since.
+bool isInLog(const Water& water, const rates::TrackStay& seen) {
+    return std::ranges::any_of(water.log, [&](const logbook::Stay& known) {
+        return known.start < seen.end && seen.start < known.end &&
+               geo::distance_m(water.frame->toWater(known.place), seen.place) <=
+                   water.plan.tackle.cast.inMetres();
+    });
 }
 
 void giveIds(logbook::Stay& stay, std::int64_t& next) {
@@ -90,6 +89,10 @@ Result<DayBroughtIn> bringInDay(const Water& water, const std::filesystem::path&
     if (auto plausible = checkPlausible(water, brought.day, path.string()); !plausible) {
         return std::unexpected(plausible.error());
     }
+    // Worked out here, where nobody waits at the window: the soundings know their stamp from now
+    // on.
+    Stamp stamp;
+    take(stamp, brought.day);
     return brought;
 }
 
@@ -202,15 +205,14 @@ Result<LogBroughtIn> bringInLog(const Water& water, const std::filesystem::path&
     }
     LogBroughtIn brought;
     brought.report = std::move(read->report);
+    KnownStays known(water.log);
     std::int64_t next = freshId(water);
     for (logbook::Stay& stay : read->log) {
-        const bool isKnown =
-            std::any_of(water.log.begin(), water.log.end(),
-                        [&](const logbook::Stay& known) { return isSameStay(known, stay); });
-        if (isKnown) {
+        if (known.holds(stay)) {
             ++brought.known;
             continue;
         }
+        known.take(stay); // a row that stands twice in the file is one stay
         giveIds(stay, next);
         brought.stays.push_back(std::move(stay));
     }
@@ -234,7 +236,7 @@ Result<rates::Track> bringInTrack(const Water& water, const std::filesystem::pat
     return track;
 }
 
-Result<logbook::Log> bringInTrackStays(const Water& water, const std::filesystem::path& path,
+Result<LogBroughtIn> bringInTrackStays(const Water& water, const std::filesystem::path& path,
                                        int rods, Progress& progress) {
     const auto track = bringInTrack(water, path, progress);
     if (!track) {
@@ -244,18 +246,22 @@ Result<logbook::Log> bringInTrackStays(const Water& water, const std::filesystem
     if (!found) {
         return std::unexpected(found.error());
     }
-    logbook::Log stays;
+    LogBroughtIn brought;
     std::int64_t next = freshId(water);
     for (const rates::TrackStay& seen : *found) {
+        if (isInLog(water, seen)) {
+            ++brought.known;
+            continue;
+        }
         logbook::Stay stay;
         stay.start = seen.start;
         stay.end = seen.end;
         stay.place = water.frame->toEarth(seen.place);
         stay.rods = rods;
         giveIds(stay, next);
-        stays.push_back(std::move(stay));
+        brought.stays.push_back(std::move(stay));
     }
-    return stays;
+    return brought;
 }
 
 } // namespace water

@@ -75,7 +75,7 @@ bringInHouseRules(const std::filesystem::path& path);
 /// Stays, runs and fish from a LOG.csv, with fresh ids.
 struct LogBroughtIn {
     logbook::Log stays;    ///< Only those that the water's log does not hold yet.
-    std::size_t known = 0; ///< Stays in the file that the log holds already, just so.
+    std::size_t known = 0; ///< Stays in the file that the log holds already.
     readers::ReadingReport report;
 };
 [[nodiscard]] base::Result<LogBroughtIn>
@@ -86,8 +86,9 @@ bringInLog(const Water& water, const std::filesystem::path& path, base::Progress
 [[nodiscard]] base::Result<rates::Track>
 bringInTrack(const Water& water, const std::filesystem::path& path, base::Progress& progress);
 
-/// Blank stays found in a day's track; the user fills in the fish.
-[[nodiscard]] base::Result<logbook::Log> bringInTrackStays(const Water& water,
+/// Blank stays found in a day's track; the user fills in the fish. Known are those that overlap one
+/// of the log in time and lay within a cast of it.
+[[nodiscard]] base::Result<LogBroughtIn> bringInTrackStays(const Water& water,
                                                            const std::filesystem::path& path,
                                                            int rods, base::Progress& progress);
 

@@ -16,6 +16,7 @@
 #include "core/surface/measure_water.h"
 #include "core/water/closed_cells.h"
 #include "core/water/derive_steps.h"
+#include "core/water/stamps.h"
 #include "core/weed/map_weed.h"
 
 #include <chrono>
@@ -272,9 +273,8 @@ bool canBeMade(const Derived& derived, Step step) {
 
 /// Makes the step unless what is held still holds. \return only cancelled; other errors become
 /// failures.
-Result<void> makeStep(const Derivation& derivation, const Water& water, Derived& derived,
-                      Progress& progress) {
-    const Stamp wanted = stampOf(water, derivation.step);
+Result<void> makeStep(const Derivation& derivation, const Water& water, Stamp wanted,
+                      Derived& derived, Progress& progress) {
     if (derived.isCurrent(derivation.step, wanted)) {
         return {};
     }
@@ -319,11 +319,13 @@ Result<Derived> derive(const Water& water, const Derived& before, Step upTo, Pro
     }
     Derived derived = before;
     derived.failures.clear();
+    const Stamps stamps = Stamps::of(water);
     for (const Derivation& derivation : derivations) {
         if (!canBeMade(derived, derivation.step)) {
             break;
         }
-        if (auto made = makeStep(derivation, water, derived, progress); !made) {
+        if (auto made = makeStep(derivation, water, stamps.at(derivation.step), derived, progress);
+            !made) {
             return std::unexpected(made.error());
         }
         if (derivation.step == upTo) {

@@ -8,8 +8,7 @@
 
 namespace water {
 
-/// The stamp that a derivation of this water carries at `step`: changes whenever anything changes
-/// that the step, or a step before it, depends on.
+/// Stamps::of() for who asks for one step alone.
 [[nodiscard]] Stamp stampOf(const Water& water, Step step);
 
 /// Everything up to and including `upTo`, in order; of `before`, whatever still holds is kept and

@@ -11,6 +11,7 @@
 #include "core/water/day_distances.h"
 #include "core/water/hour_weight.h"
 #include "core/water/record_places.h"
+#include "core/water/stamps.h"
 #include "core/wind/fetch.h"
 #include "core/wind/waves.h"
 
@@ -200,6 +201,10 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(ready.error());
     }
     PlannedDay planned;
+    // By the sections that it is planned on: where they are old, so is the day.
+    const auto sections = derived.stamps.find(Step::sections);
+    planned.madeFrom =
+        stampOfPlan(water, asked, sections == derived.stamps.end() ? Stamp() : sections->second);
     planned.plan = asked;
     marks::Plan& plan = planned.plan;
     plan.tackle.rods =

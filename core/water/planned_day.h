@@ -4,6 +4,7 @@
 #include "core/light/sun.h"
 #include "core/marks/mark.h"
 #include "core/marks/plan.h"
+#include "core/water/stamp.h"
 
 #include <string>
 #include <vector>
@@ -12,6 +13,8 @@ namespace water {
 
 /// Tomorrow worked out: the marks with their reasons, anchors and rods, and the order of the day.
 struct PlannedDay {
+    /// Of all that it was made from: it holds as long as this is Stamps::ofPlan() of the water.
+    Stamp madeFrom;
     marks::Plan plan;               ///< What was asked.
     std::vector<marks::Mark> marks; ///< Best first.
     marks::DayPlan day;

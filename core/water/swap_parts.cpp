@@ -65,4 +65,17 @@ Water copyOfParts(const Water& water, std::span<const Part> parts) {
     return copy;
 }
 
+std::vector<Part> differingParts(const Water& a, const Water& b) {
+    std::vector<Part> differing;
+    for (const Part part : allParts) {
+        bool isSame = true;
+        forMembers(a, b, part,
+                   [&isSame](const auto& x, const auto& y) { isSame = isSame && x == y; });
+        if (!isSame) {
+            differing.push_back(part);
+        }
+    }
+    return differing;
+}
+
 } // namespace water

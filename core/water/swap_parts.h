@@ -4,6 +4,7 @@
 #include "core/water/water.h"
 
 #include <span>
+#include <vector>
 
 namespace water {
 
@@ -12,5 +13,8 @@ void swapParts(Water& a, Water& b, std::span<const Part> parts);
 
 /// A water that holds a copy of these parts of `water` and nothing else.
 [[nodiscard]] Water copyOfParts(const Water& water, std::span<const Part> parts);
+
+/// The parts in which the two waters differ, in the order of allParts.
+[[nodiscard]] std::vector<Part> differingParts(const Water& a, const Water& b);
 
 } // namespace water

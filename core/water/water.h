@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/shared_list.h"
 #include "core/geo/lon_lat.h"
 #include "core/geo/water_frame.h"
 #include "core/logbook/house_rules.h"
@@ -37,16 +38,16 @@ struct PinnedMark {
 };
 
 /// What the user has: the whole document, as a value. Whatever can be computed from it is not here
-/// but in Derived.
+/// but in Derived. A copy shares all that is long with the water that it was made of.
 struct Water {
     std::string name;
     units::Clock clock;
     units::WaterLevel chartLevel;         ///< The gauge reading that every stored depth refers to.
     std::optional<geo::WaterFrame> frame; ///< Chosen once, with the first shore or soundings.
-    std::vector<geo::LonLatPiece> shoreline; ///< At chart level. Empty: none yet.
+    base::SharedList<geo::LonLatPiece> shoreline; ///< At chart level. Empty: none yet.
     std::vector<soundings::SurveyDay> days;
-    std::vector<soundings::LeadLineSounding> leadLine;
-    std::vector<weed::WeedNote> weedNotes;
+    base::SharedList<soundings::LeadLineSounding> leadLine;
+    base::SharedList<weed::WeedNote> weedNotes;
     std::vector<NamedPlace> places;
     logbook::HouseRules houseRules;
     Settings settings;
@@ -54,7 +55,7 @@ struct Water {
     std::vector<sections::SectionChange> sectionChanges; ///< In the order in which they are made.
     std::vector<PinnedMark> pinnedMarks;
     marks::Plan plan;
-    logbook::Log log;
+    base::SharedList<logbook::Stay> log; ///< By start.
     friend bool operator==(const Water&, const Water&) = default;
 };
 

@@ -27,13 +27,13 @@ base::Result<Water> waterToEdit() {
 
 void setSomeAside(Water& water) {
     for (std::size_t i = 500; i < 510; ++i) {
-        water.days.front().setAsideByHand.push_back(i);
+        water.days.front().setAsideByHand.edit().push_back(i);
     }
 }
 
 void moveACorner(Water& water) {
     constexpr double step_deg = 1e-4; // of latitude: 11 m
-    water.shoreline.front().outer.front().lat_deg += step_deg;
+    water.shoreline.edit().front().outer.front().lat_deg += step_deg;
 }
 
 void changeTheLimit(Water& water) {

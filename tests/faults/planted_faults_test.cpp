@@ -135,7 +135,7 @@ std::vector<Track> sampleTracks() {
                                                           : std::nullopt;
         soundings::SurveyDay day = dayFrom(support::sampleFile(file), settings);
         const auto& known = faults.at(name);
-        std::erase_if(day.soundings, [&](const soundings::Sounding& sounding) {
+        std::erase_if(day.soundings.edit(), [&](const soundings::Sounding& sounding) {
             return known.contains(support::given(sounding.time));
         });
         day.passStarts = readers::passStartsOf(day.soundings);
@@ -164,7 +164,7 @@ soundings::SurveyDay timed(soundings::SurveyDay day) {
     const geo::WaterFrame frame = frameOf(day);
     units::Moment now = units::momentFrom("2026-09-05T08:00:00Z", units::Clock()).value();
     geo::WaterPoint before = frame.toWater(day.soundings.front().place);
-    for (soundings::Sounding& sounding : day.soundings) {
+    for (soundings::Sounding& sounding : day.soundings.edit()) {
         const geo::WaterPoint at = frame.toWater(sounding.place);
         constexpr double speed_m_s = 4.0;
         now += std::chrono::seconds(

@@ -60,7 +60,7 @@ protected:
         water::Water water = RandomWater(2).make(20);
         soundings::SurveyDay& day = water.days.emplace_back();
         day.id = soundings::SurveyDayId(4711);
-        day.soundings.assign(600, {{3.1, 55.2}, units::Depth::metres(4.0), std::nullopt});
+        day.soundings.edit().assign(600, {{3.1, 55.2}, units::Depth::metres(4.0), std::nullopt});
         return water;
     }
 

@@ -265,7 +265,7 @@ TEST_F(WaterFile, IsToldFromEverythingElse) {
 
 TEST_F(WaterFile, ThatContradictsItselfIsReported) {
     water::Water fished = before;
-    fished.log.emplace_back().rods = 4711;
+    fished.log.edit().emplace_back().rods = 4711;
     ASSERT_TRUE(isSaved(fished));
     auto connection = store::Connection::open(path, store::Connection::Access::existing).value();
     connection->execute(

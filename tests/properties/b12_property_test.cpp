@@ -42,7 +42,7 @@ MadeUpSurvey makeUp(std::mt19937& random) {
             } else if (isKept) {
                 made.expected.push_back(sounding);
             }
-            day.soundings.push_back(sounding);
+            day.soundings.edit().push_back(sounding);
             reduced.verdicts.push_back(isKept ? soundings::Verdict::kept
                                               : soundings::Verdict::spike);
         }
@@ -85,7 +85,7 @@ TEST(B12Property, WhatIsWrittenReadsBackTheSameInBothForms) {
 
 TEST(B12Property, HasNothingToSayOfSoundingsWithoutTime) {
     std::vector<soundings::SurveyDay> days(1);
-    days[0].soundings.push_back({{3.1, 55.2}, units::Depth::metres(4.0), {}});
+    days[0].soundings.edit().push_back({{3.1, 55.2}, units::Depth::metres(4.0), {}});
     EXPECT_FALSE(outputs::hasB12Soundings(days, nullptr));
 }
 

@@ -35,9 +35,10 @@ bool isMade(const std::string& include) {
 /// What core folders the file may take verbs from, besides its own.
 bool mayCallJobsOf(const File& file, const std::string& folder) {
     if (file.part == "core") {
-        return file.folder == folder || file.folder == "water";
+        return file.folder == folder || file.folder == "water" ||
+               (file.folder == "acts" && folder == "water");
     }
-    return folder == "water" || folder == "store" || folder == "outputs";
+    return folder == "water" || folder == "acts" || folder == "store" || folder == "outputs";
 }
 
 std::string arrowFault(const File& file, const Target& target, const Arrows& arrows) {
@@ -98,9 +99,9 @@ void checkArrows(const File& file, const Arrows& arrows, std::vector<Breach>& br
             breaches.push_back({"arrow", file.name, include.line, include.text + ": " + fault});
         }
         if (target.part == "core" && isVerb(target.stem) && !mayCallJobsOf(file, target.folder)) {
-            breaches.push_back(
-                {"verb", file.name, include.line,
-                 include.text + ": jobs of other folders are called by core/water alone"});
+            breaches.push_back({"verb", file.name, include.line,
+                                include.text + ": jobs of other folders are called by core/water "
+                                               "alone, and its own by core/acts"});
         }
     }
 }

@@ -22,9 +22,9 @@ inline soundings::SurveyDay bowlDay() {
         for (int col = 0; col < 30; ++col) {
             const double x = -1.0 + 2.0 * col / 29.0;
             const double y = -1.0 + 2.0 * row / 29.0;
-            day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
-                                     units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
-                                     {}});
+            day.soundings.edit().push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
+                                            units::Depth::metres(8.0 - 4.0 * std::hypot(x, y)),
+                                            {}});
         }
     }
     return day;

@@ -46,7 +46,7 @@ private:
         water.clock = units::Clock::inZone("Europe/London").value();
         water.frame = made.frame;
         for (const geo::Piece& piece : made.outline.pieces()) {
-            water.shoreline.push_back(geo::toEarth(piece, made.frame));
+            water.shoreline.edit().push_back(geo::toEarth(piece, made.frame));
         }
         soundings::SurveyDay day;
         day.id = soundings::SurveyDayId(1);
@@ -55,11 +55,11 @@ private:
                                               units::WaterLevel::metresOnGauge(12.3)}});
         for (int i = 0; i < 200; ++i) {
             const double x_m = -300.0 + 3.0 * i;
-            day.soundings.push_back(
+            day.soundings.edit().push_back(
                 {at(x_m, -80.0), units::Depth::metres(6.24 + 0.004 * x_m),
                  units::Moment(std::chrono::milliseconds(1'788'600'000'000 + 1'250L * i))});
         }
-        day.soundings[5].time.reset();
+        day.soundings.edit()[5].time.reset();
         day.passStarts = {0, 90};
         day.setAsideByHand = {7};
         water.days = {day};
@@ -105,7 +105,7 @@ private:
         stay.end += std::chrono::hours(3);
         stay.runs.clear();
         stay.conditions = {};
-        water.log.push_back(stay);
+        water.log.edit().push_back(stay);
     }
     void fillSurvey() {
         water::CheckedSurvey checked;

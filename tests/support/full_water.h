@@ -30,7 +30,7 @@ inline soundings::SurveyDay timedBowlDay() {
     for (int i = 0; i < 90; ++i) {
         const double x = -0.5 + 0.5 * (i / 30);
         const double y = -0.9 + 1.8 * (i % 30) / 29.0;
-        day.soundings.push_back(
+        day.soundings.edit().push_back(
             {{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
              units::Depth::metres(7.9 - 4.0 * std::hypot(x, y)),
              fullWaterMorning() + std::chrono::seconds(4 * i + 600 * (i / 30))});
@@ -65,7 +65,7 @@ inline water::Water fullWater() {
     full.chartLevel = units::WaterLevel::metresOnGauge(10.0);
     full.frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
     full.shoreline = bowlShore();
-    full.shoreline[0].islands = {
+    full.shoreline.edit()[0].islands = {
         {{3.1020, 55.1990}, {3.1025, 55.1990}, {3.1025, 55.1993}, {3.1020, 55.1993}}};
     soundings::SurveyDay first = bowlDay();
     first.id = soundings::SurveyDayId(1);

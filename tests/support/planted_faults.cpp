@@ -54,7 +54,7 @@ private:
         return day_->soundings[i].shown.inMetres();
     }
     void show(std::size_t i, double depth_m) {
-        day_->soundings[i].shown = units::Depth::metres(std::round(depth_m * 10.0) / 10.0);
+        day_->soundings.edit()[i].shown = units::Depth::metres(std::round(depth_m * 10.0) / 10.0);
     }
 
     /// Within one pass, and some soundings away from another stretch.
@@ -106,7 +106,7 @@ private:
                 geo::WaterPoint at = frame_->toWater(day_->soundings[i].place);
                 at.x_m += far_m * std::sin(turn);
                 at.y_m += far_m * std::cos(turn);
-                day_->soundings[i].place = frame_->toEarth(at);
+                day_->soundings.edit()[i].place = frame_->toEarth(at);
             }
         }
     }

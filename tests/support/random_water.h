@@ -36,7 +36,7 @@ public:
         water.settings = settings();
         water.plan = plan();
         for (int i = 0, count = upTo(12); i < count; ++i) {
-            water.log.push_back(stay());
+            water.log.edit().push_back(stay());
         }
         return water;
     }
@@ -128,7 +128,7 @@ private:
         const int count = upTo(static_cast<int>(most));
         const bool hasTimes = yes();
         for (int i = 0; i < count; ++i) {
-            day.soundings.push_back(
+            day.soundings.edit().push_back(
                 {place(), units::Depth::metres(number(0.0, 80.0)),
                  hasTimes && upTo(9) > 0 ? std::optional(moment()) : std::nullopt});
         }
@@ -151,15 +151,16 @@ private:
     }
     void addNotes(water::Water& water) {
         for (int i = 0, count = upTo(6); i < count; ++i) {
-            water.leadLine.push_back({soundings::LeadLineId(i + 50), place(),
-                                      units::Depth::metres(number(0.0, 40.0)), std::nullopt});
+            water.leadLine.edit().push_back({soundings::LeadLineId(i + 50), place(),
+                                             units::Depth::metres(number(0.0, 40.0)),
+                                             std::nullopt});
             if (yes()) {
-                water.leadLine.back().bottom = static_cast<soundings::Bottom>(upTo(3));
+                water.leadLine.edit().back().bottom = static_cast<soundings::Bottom>(upTo(3));
             }
-            water.weedNotes.push_back({weed::WeedNoteId(i + 70), place(),
-                                       static_cast<weed::Growth>(upTo(2)), std::nullopt});
+            water.weedNotes.edit().push_back({weed::WeedNoteId(i + 70), place(),
+                                              static_cast<weed::Growth>(upTo(2)), std::nullopt});
             if (yes()) {
-                water.weedNotes.back().height = units::Length::metres(number(0.0, 3.0));
+                water.weedNotes.edit().back().height = units::Length::metres(number(0.0, 3.0));
             }
             water.places.push_back({text(), place()});
             water.sectionNames.push_back({place(), text()});

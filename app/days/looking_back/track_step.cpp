@@ -17,7 +17,7 @@ namespace {
 
 struct TrackBroughtIn {
     rates::Track track;
-    logbook::Log stays;
+    water::LogBroughtIn found;
 };
 
 class TrackStep : public DayStep {
@@ -80,7 +80,12 @@ private:
                 }
                 context_.chart.setDayTrack(
                     std::make_shared<const rates::Track>(std::move(read->track)));
-                offer(std::move(read->stays));
+                if (read->found.known > 0) {
+                    emit context_.open.happened(
+                        tr("%1 of the track stand in the log already.")
+                            .arg(counted(read->found.known, tr("stay"), tr("stays"))));
+                }
+                offer(std::move(read->found.stays));
             });
     }
 

@@ -35,11 +35,11 @@ void writeSmallWater(const std::string& path) {
     stay.place = {3.1, 55.2};
     stay.end = stay.start + std::chrono::hours(1);
     water.log = {stay, stay};
-    water.log[1].id = logbook::StayId(4);
-    water.log[0].runs.resize(2);
-    water.log[1].runs.resize(1);
+    water.log.edit()[1].id = logbook::StayId(4);
+    water.log.edit()[0].runs.resize(2);
+    water.log.edit()[1].runs.resize(1);
     std::int64_t id = 5;
-    for (logbook::Stay& one : water.log) {
+    for (logbook::Stay& one : water.log.edit()) {
         for (logbook::Fish& fish : one.runs) {
             fish.id = logbook::FishId(id++);
         }

@@ -183,6 +183,17 @@ TEST_F(LogVerb, StaysOfATrackHaveTheirTimesPlacesAndRods) {
     EXPECT_TRUE(stays[0]["start"].get<std::string>().ends_with("+01:00")) << "the water's clock";
 }
 
+TEST_F(LogVerb, TheSameTrackTwiceDoublesNoStay) {
+    const std::string track = folder.write("track.gpx", trackText());
+    ASSERT_EQ(log("--from-track", track).exitCode, 0);
+    const water::Water once = loadedWater(path);
+    const Call again = log("--from-track", track);
+    ASSERT_EQ(again.exitCode, 0) << again.error;
+    EXPECT_EQ(again.report()["added_stays"], 0);
+    EXPECT_EQ(again.report()["known_stays"], 2);
+    EXPECT_EQ(loadedWater(path).log, once.log);
+}
+
 TEST_F(LogVerb, StaysOfATrackHaveTwoRodsWhereNoneAreSaid) {
     ASSERT_EQ(log("--from-track", folder.write("track.gpx", trackText())).exitCode, 0);
     EXPECT_EQ(loadedWater(path).log.front().rods, 2);

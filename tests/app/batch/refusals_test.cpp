@@ -92,10 +92,12 @@ TEST(SketchRefusals, OfSoundingsOnLandNameTheFile) {
 /// Rows that are bad are counted over all files, and the first of each reason is quoted.
 TEST(SketchRefusals, OfSingleRowsAreCountedInTheReport) {
     const DishFolder folder;
-    folder.write("mixed.csv", batch_tests::dish::trueSoundings() +
-                                  "3.1,55.2,-4,2026-09-05T07:00:00Z\n"
-                                  "3.1,95.2,4,2026-09-05T07:00:00Z\n");
-    const Call done = call(folder.sketchWords({folder.at("mixed.csv")}, "mixed.csv"));
+    const std::string bad = "3.1,55.2,-4,2026-09-05T07:00:00Z\n3.1,95.2,4,2026-09-05T07:00:00Z\n";
+    folder.write("mixed.csv", batch_tests::dish::trueSoundings() + bad);
+    folder.write("more.csv", batch_tests::dish::soundings("2026-09-12", true, [](double m) {
+                                 return m + 0.1;
+                             }) + bad);
+    const Call done = call(folder.sketchWords({folder.at("more.csv")}, "mixed.csv"));
     ASSERT_EQ(done.exitCode, 0) << done.error;
     const nlohmann::json found = done.report()["soundings"];
     EXPECT_EQ(found["bad_rows"], (nlohmann::json{{"negative_depth", 2}, {"off_earth", 2}}));

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From the options of sketch to what the water file holds.
 #include "core/gdal/coordinates.h"
+#include "core/store/water_store.h"
 #include "tests/app/batch/batch_call.h"
 #include "tests/app/batch/dish_files.h"
 #include "tests/app/batch/opened_water.h"
+
+#include <array>
 
 namespace {
 
@@ -242,15 +245,59 @@ TEST(SketchVerb, DrawingAnewKeepsTheRestOfTheWaterAndFollowsTheShore) {
     ASSERT_EQ(after.days.size(), 1U) << "soundings are replaced";
     EXPECT_EQ(after.days[0].source, "new.csv");
     EXPECT_EQ(after.frame, before.frame) << "the shore is the same";
-    // A shore that lies elsewhere gets a frame of its own.
-    folder.write("shore.geojson", dish::circleJson(150.0, 1500.0, 0.0));
-    std::string moved = "lon,lat,depth_m\n";
-    for (int i = -12; i <= 12; ++i) {
-        moved += dish::placeText(1500.0 + 10.0 * i, 5.0) + ",4.5\n";
-    }
-    folder.write("moved.csv", moved);
-    expectDone(call(folder.sketchWords({}, "moved.csv")));
-    EXPECT_NEAR(loadedWater(folder.at("dish.gpkg")).frame->centre().lon_deg, 3.12, 1e-9);
+    const auto frameOfAShoreAt = [&folder](double east_m) {
+        folder.write("shore.geojson", dish::circleJson(150.0, east_m, 0.0));
+        std::string moved = "lon,lat,depth_m\n";
+        for (int i = -12; i <= 12; ++i) {
+            moved += dish::placeText(east_m + 10.0 * i, 5.0) + ",4.5\n";
+        }
+        folder.write("moved.csv", moved);
+        expectDone(call(folder.sketchWords({}, "moved.csv")));
+        return loadedWater(folder.at("dish.gpkg")).frame;
+    };
+    EXPECT_EQ(frameOfAShoreAt(1500.0), before.frame) << "as at the desk, what is near keeps it";
+    EXPECT_GT(frameOfAShoreAt(30'000.0)->centre().lon_deg, 3.4) << "out of its reach";
+}
+
+TEST(SketchVerb, AddsToTheNotesThereAreAndDoublesNothing) {
+    const DishFolder folder;
+    const std::vector<std::string> words{
+        "--weed", folder.write("weed.csv", "lon,lat,kind,height_m\n3.1005,55.2002,thin,\n"),
+        "--lead-line", folder.write("lead.csv", "lon,lat,depth_m,bottom\n3.1002,55.2,4.1,soft\n")};
+    expectDone(call(folder.sketchWords(words)));
+    const water::Water once = loadedWater(folder.at("dish.gpkg"));
+    ASSERT_EQ(once.weedNotes.size(), 1U);
+    ASSERT_EQ(once.leadLine.size(), 1U);
+    expectDone(call(folder.sketchWords(words)));
+    const water::Water twice = loadedWater(folder.at("dish.gpkg"));
+    EXPECT_EQ(twice.weedNotes, once.weedNotes);
+    EXPECT_EQ(twice.leadLine, once.leadLine);
+    folder.write("weed.csv", "lon,lat,kind,height_m\n3.1002,55.2003,thick,\n");
+    folder.write("lead.csv", "lon,lat,depth_m,bottom\n3.1001,55.2001,4.2,rock\n");
+    expectDone(call(folder.sketchWords(words)));
+    const water::Water more = loadedWater(folder.at("dish.gpkg"));
+    ASSERT_EQ(more.weedNotes.size(), 2U);
+    EXPECT_EQ(more.weedNotes[0], once.weedNotes[0]);
+    ASSERT_EQ(more.leadLine.size(), 2U);
+    EXPECT_EQ(more.leadLine[0], once.leadLine[0]);
+}
+
+TEST(SketchVerb, KeepsWhatWasSetAsideByHandAndTakesAFileOnce) {
+    const DishFolder folder;
+    expectDone(call(folder.sketchWords({})));
+    base::Progress quiet;
+    water::Water water = loadedWater(folder.at("dish.gpkg"));
+    water.days.at(0).setAsideByHand = {3, 4};
+    ASSERT_TRUE(store::open(folder.at("dish.gpkg"))
+                    .value()
+                    ->save(water, std::array{water::Part::days}, quiet));
+    expectDone(call(folder.sketchWords({})));
+    const water::Water again = loadedWater(folder.at("dish.gpkg"));
+    EXPECT_EQ(again.days, water.days);
+    auto words = folder.sketchWords({});
+    words.insert(words.begin() + 1, words.at(1));
+    batch_tests::expectRefused(call(words), 3, {"true.csv", "has these soundings already"});
+    EXPECT_EQ(loadedWater(folder.at("dish.gpkg")), again) << "nothing was written";
 }
 
 } // namespace

@@ -229,7 +229,7 @@ ChartContent fewSoundings() {
                                       {-190.0, soundings::Bottom::rock},
                                       {-130.0, soundings::Bottom::weed},
                                       {-110.0, std::nullopt}}) {
-        water->leadLine.push_back(
+        water->leadLine.edit().push_back(
             {{}, water->frame->toEarth({x_m, -100.0 + x_m}), units::Depth::metres(3.0), bottom});
     }
     content.water = water;

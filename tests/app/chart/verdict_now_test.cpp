@@ -18,7 +18,7 @@ chart::ChartContent content(const std::vector<std::size_t>& aside,
                                         Verdict::kept};
     auto water = std::make_shared<water::Water>();
     water->days.resize(1);
-    water->days[0].soundings.resize(4);
+    water->days[0].soundings.edit().resize(4);
     water->days[0].setAsideByHand = aside;
     water->days[0].keptByHand = kept;
     chart::ChartContent content;
@@ -35,7 +35,7 @@ TEST(VerdictNow, FollowsTheHandBeforeTheSoundingsAreLookedOverAgain) {
 TEST(VerdictNow, IsWhatTheRulesFoundWhereTheWaterHasOtherDays) {
     auto other = content({0}, {1});
     auto water = std::make_shared<water::Water>(*other.water);
-    water->days[0].soundings.resize(3);
+    water->days[0].soundings.edit().resize(3);
     other.water = std::move(water);
     EXPECT_FALSE(chart::isLookedOver(other));
     EXPECT_EQ(chart::verdictsNow(other, 0), other.derived.checked->survey.days[0].verdicts);

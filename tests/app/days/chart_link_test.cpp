@@ -29,7 +29,7 @@ protected:
         ASSERT_TRUE(edits::addSurveyDay(open_, support::bowlDay()));
         ASSERT_TRUE(edits::setShoreline(open_, support::bowlShore()));
         auto second = support::bowlDay();
-        second.soundings.resize(40);
+        second.soundings.edit().resize(40);
         ASSERT_TRUE(edits::addSurveyDay(open_, second));
         open_.deriveUpTo(water::Step::reduce);
         open_.jobs().finishAll();

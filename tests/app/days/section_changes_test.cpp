@@ -237,9 +237,9 @@ TEST_F(SectionChanges, ANamedSectionKeepsItsNameItsCutAndItsCatchesWhenTheWaterI
         const double x = -1.0 + 2.0 * (i % 20) / 19.0;
         const int row = i / 20;
         const double y = -1.0 + 2.0 * row / 14.0;
-        day.soundings.push_back({{3.1 + 0.0037 * x, 55.2 + 0.00185 * y},
-                                 units::Depth::metres(8.1 - 4.0 * std::hypot(x, y)),
-                                 {}});
+        day.soundings.edit().push_back({{3.1 + 0.0037 * x, 55.2 + 0.00185 * y},
+                                        units::Depth::metres(8.1 - 4.0 * std::hypot(x, y)),
+                                        {}});
     }
     const auto drawnBefore = open_.derived().drawn;
     ASSERT_TRUE(edits::addSurveyDay(open_, day));

@@ -18,7 +18,7 @@ struct TwoDays {
         auto checked = std::make_shared<water::CheckedSurvey>();
         checked->survey.days.resize(2);
         for (std::size_t d = 0; d < 2; ++d) {
-            water.days[d].soundings.assign(4, {{3.1, 55.2}, units::Depth::metres(4.2), {}});
+            water.days[d].soundings.edit().assign(4, {{3.1, 55.2}, units::Depth::metres(4.2), {}});
             checked->survey.days[d].points.resize(4);
             checked->survey.days[d].depth_m.resize(4);
         }
@@ -67,7 +67,7 @@ TEST(SetAsideWalk, AnEmptyOneHasNoNext) {
 TEST(SetAsideWalk, ReasonsFollowTheHandBeforeTheRulesDo) {
     TwoDays two;
     two.water.days[0].setAsideByHand = {0, 2};
-    two.water.days[1].setAsideByHand.clear();
+    two.water.days[1].setAsideByHand.edit().clear();
     const auto reasons = survey_day::reasonsFor(two.water.days, two.derived.checked->survey);
     ASSERT_EQ(reasons.size(), 2U);
     EXPECT_EQ(reasons[0], std::pair(Verdict::spike, std::size_t{3}));

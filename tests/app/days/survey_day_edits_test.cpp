@@ -27,7 +27,7 @@ protected:
         day.name = "first";
         day.passStarts = {0};
         for (int i = 0; i < 4; ++i) {
-            day.soundings.push_back({{3.1 + 1e-4 * i, 55.2}, units::Depth::metres(3.0), {}});
+            day.soundings.edit().push_back({{3.1 + 1e-4 * i, 55.2}, units::Depth::metres(3.0), {}});
         }
         return day;
     }

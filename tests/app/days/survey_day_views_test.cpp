@@ -28,7 +28,7 @@ soundings::SurveyDay dayNamed(std::string name, std::size_t soundings) {
     soundings::SurveyDay day;
     day.id = soundings::SurveyDayId(7);
     day.name = std::move(name);
-    day.soundings.resize(soundings);
+    day.soundings.edit().resize(soundings);
     return day;
 }
 

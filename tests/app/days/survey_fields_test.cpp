@@ -40,9 +40,9 @@ protected:
         }));
         soundings::SurveyDay day = support::bowlDay();
         for (std::size_t i = 0; i < 25; ++i) {
-            day.soundings[i] = day.soundings[36 * i]; // few are quickly drawn
+            day.soundings.edit()[i] = day.soundings[36 * i]; // few are quickly drawn
         }
-        day.soundings.resize(25);
+        day.soundings.edit().resize(25);
         day.name = "first";
         ASSERT_TRUE(edits::addSurveyDay(open_, day));
         day.name = "second";

@@ -135,7 +135,7 @@ TEST(DrawingFigures, TellHowItWasDrawn) {
                                                  "choose a higher level"};
     EXPECT_TRUE(survey_day::drawingViewOf(star.input(metric)).notes.back().contains("no water is"));
     EXPECT_TRUE(view.canDraw == !star.water.days.empty());
-    star.water.leadLine.resize(1);
+    star.water.leadLine.edit().resize(1);
     EXPECT_TRUE(survey_day::drawingViewOf(star.input(metric)).canDraw);
 }
 
@@ -237,8 +237,8 @@ TEST(WeedFigures, SayHowDeepItGrowsAndWhatDoesNotCount) {
 
 TEST(ShorelineFigures, TellAreaIslandsBankLevelAndLaunch) {
     Star star;
-    star.water.shoreline.resize(1);
-    star.water.shoreline[0].islands.resize(1);
+    star.water.shoreline.edit().resize(1);
+    star.water.shoreline.edit()[0].islands.resize(1);
     star.water.chartLevel = units::WaterLevel::metresOnGauge(12.3);
     const auto& outline = *star.derived.outline;
     const auto view = survey_day::shorelineViewOf(star.input(metric));
@@ -251,10 +251,10 @@ TEST(ShorelineFigures, TellAreaIslandsBankLevelAndLaunch) {
     EXPECT_TRUE(view.hasShore && view.hasIslands && view.canTrace);
     star.derived.outlineIsAssumed = true;
     EXPECT_EQ(survey_day::shorelineViewOf(star.input(metric)).state, "brought in");
-    star.water.shoreline.clear();
+    star.water.shoreline.edit().clear();
     EXPECT_EQ(survey_day::shorelineViewOf(star.input(metric)).state, "assumed round the soundings");
     const std::vector<geo::Ring> islands{{{0, 0}, {0, 9}, {9, 0}}, {{50, 0}, {50, 9}, {59, 0}}};
-    star.water.shoreline.resize(1);
+    star.water.shoreline.edit().resize(1);
     star.derived.outlineIsAssumed = false;
     star.derived.outline = std::make_shared<geo::Outline>(
         geo::Outline::make({{{{-200, -200}, {200, -200}, {200, 200}, {-200, 200}}, islands}},
@@ -280,12 +280,12 @@ TEST(FieldFigures, SayWhatWasTrueThatDay) {
     EXPECT_EQ(fields.soundSpeed, "1463 m/s");
     water::Water water;
     water.days = {day};
-    water.days[0].soundings.resize(3);
+    water.days[0].soundings.edit().resize(3);
     const auto view = survey_day::soundingsViewOf({water, {}, imperial, {}});
     EXPECT_EQ(view.rows[0],
               (QStringList{"first", "3", QStringLiteral("−1.1 ft"), QStringLiteral("54.5 °F")}));
     EXPECT_EQ(view.state, "1 day, 3 soundings");
-    water.leadLine.resize(2);
+    water.leadLine.edit().resize(2);
     EXPECT_EQ(survey_day::soundingsViewOf({water, {}, metric, {}}).others,
               "and 2 soundings by lead line");
     water.days[0].gauge = soundings::Gauge::table(

@@ -343,15 +343,16 @@ TEST_F(SurveyHands, LinesAreProposedForTheTimeGivenAndShownOnTheChart) {
 soundings::SurveyDay dayOfLines(bool isAcross, double tooMuch_m) {
     soundings::SurveyDay day;
     for (int line = 0; line < 12; ++line) {
-        day.passStarts.push_back(day.soundings.size());
+        day.passStarts.edit().push_back(day.soundings.size());
         for (int k = 0; k < 40; ++k) {
             const double along = -1.0 + 2.0 * k / 39.0;
             const double beside = -1.0 + 2.0 * (line + 0.5) / 12.0;
             const double x = isAcross ? beside : along;
             const double y = isAcross ? along : beside;
-            day.soundings.push_back({{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
-                                     units::Depth::metres(8.0 + tooMuch_m - 4.0 * std::hypot(x, y)),
-                                     {}});
+            day.soundings.edit().push_back(
+                {{3.1 + 0.0038 * x, 55.2 + 0.0019 * y},
+                 units::Depth::metres(8.0 + tooMuch_m - 4.0 * std::hypot(x, y)),
+                 {}});
         }
     }
     return day;

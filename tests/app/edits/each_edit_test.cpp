@@ -51,23 +51,23 @@ TEST_F(Edits, OfTheLeadLine) {
                edits::addLeadLine(open, {fresh, known, fresh, deeper});
            },
            [&](Water& water) {
-               water.leadLine.push_back(fresh);
-               water.leadLine.back().id = LeadLineId(52);
-               water.leadLine.push_back(deeper);
-               water.leadLine.back().id = LeadLineId(53);
+               water.leadLine.edit().push_back(fresh);
+               water.leadLine.edit().back().id = LeadLineId(52);
+               water.leadLine.edit().push_back(deeper);
+               water.leadLine.edit().back().id = LeadLineId(53);
            }});
     checkIdle("known", [&](OpenWater& open) { edits::addLeadLine(open, {known}); });
     deeper.id = LeadLineId(22);
     check({"Change sounding by lead line",
            {Part::leadLine},
            [&](OpenWater& open) { edits::changeLeadLine(open, deeper); },
-           [&](Water& water) { water.leadLine[1] = deeper; }});
+           [&](Water& water) { water.leadLine.edit()[1] = deeper; }});
     deeper.id = LeadLineId(99);
     checkIdle("nobody's", [&](OpenWater& open) { edits::changeLeadLine(open, deeper); });
     check({"Remove sounding by lead line",
            {Part::leadLine},
            [](OpenWater& open) { edits::removeLeadLine(open, LeadLineId(21)); },
-           [](Water& water) { water.leadLine.erase(water.leadLine.begin()); }});
+           [](Water& water) { water.leadLine.edit().erase(water.leadLine.begin()); }});
     checkIdle("none", [](OpenWater& open) { edits::removeLeadLine(open, LeadLineId(31)); });
 }
 
@@ -83,23 +83,23 @@ TEST_F(Edits, OfWeedNotes) {
                edits::addWeedNotes(open, {known, fresh, fresh, later});
            },
            [&](Water& water) {
-               water.weedNotes.push_back(fresh);
-               water.weedNotes.back().id = WeedNoteId(52);
-               water.weedNotes.push_back(later);
-               water.weedNotes.back().id = WeedNoteId(53);
+               water.weedNotes.edit().push_back(fresh);
+               water.weedNotes.edit().back().id = WeedNoteId(52);
+               water.weedNotes.edit().push_back(later);
+               water.weedNotes.edit().back().id = WeedNoteId(53);
            }});
     checkIdle("known", [&](OpenWater& open) { edits::addWeedNotes(open, {known}); });
     check({"Remove weed note",
            {Part::weedNotes},
            [](OpenWater& open) { edits::removeWeedNote(open, WeedNoteId(31)); },
-           [](Water& water) { water.weedNotes.clear(); }});
+           [](Water& water) { water.weedNotes.edit().clear(); }});
     checkIdle("none", [](OpenWater& open) { edits::removeWeedNote(open, WeedNoteId(21)); });
 }
 
 TEST_F(Edits, OfSurveyDays) {
     soundings::SurveyDay third;
     third.name = "third";
-    third.soundings.assign(2, {{3.105, 55.203}, units::Depth::metres(4.0), std::nullopt});
+    third.soundings.edit().assign(2, {{3.105, 55.203}, units::Depth::metres(4.0), std::nullopt});
     check({"Bring in third",
            {Part::days},
            [&](OpenWater& open) { EXPECT_TRUE(edits::addSurveyDay(open, third).has_value()); },
@@ -211,11 +211,11 @@ TEST_F(Edits, OfTheLog) {
                edits::changeStay(open, "Set bait", StayId(41),
                                  [](logbook::Stay& stay) { stay.bait = "roach"; });
            },
-           [](Water& water) { water.log[0].bait = "roach"; }});
+           [](Water& water) { water.log.edit()[0].bait = "roach"; }});
     check({"Remove stay",
            {Part::log},
            [](OpenWater& open) { edits::removeStay(open, StayId(41)); },
-           [](Water& water) { water.log.erase(water.log.begin()); }});
+           [](Water& water) { water.log.edit().erase(water.log.begin()); }});
 }
 
 TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
@@ -232,7 +232,7 @@ TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
                });
            },
            [](Water& water) {
-               logbook::Stay& stay = water.log[1];
+               logbook::Stay& stay = water.log.edit()[1];
                const logbook::Fish known = stay.runs[0];
                stay.runs.assign(3, logbook::Fish());
                stay.runs[0].id = FishId(53);
@@ -249,8 +249,9 @@ TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
                });
            },
            [](Water& water) {
-               std::swap(water.log[0], water.log[1]);
-               water.log[0].start = units::Moment(std::chrono::hours(1));
+               logbook::Log& log = water.log.edit();
+               std::swap(log[0], log[1]);
+               water.log.edit()[0].start = units::Moment(std::chrono::hours(1));
            }});
 }
 

@@ -103,7 +103,7 @@ inline Water Edits::full() {
     water.days[0].id = soundings::SurveyDayId(8);
     water.days[1].id = soundings::SurveyDayId(3);
     for (soundings::SurveyDay& day : water.days) {
-        day.soundings.assign(6, {{3.105, 55.203}, units::Depth::metres(4.0), std::nullopt});
+        day.soundings.edit().assign(6, {{3.105, 55.203}, units::Depth::metres(4.0), std::nullopt});
         day.passStarts = {0};
         day.setAsideByHand = {1, 4};
         day.keptByHand = {2, 5};
@@ -114,16 +114,16 @@ inline Water Edits::full() {
     water.houseRules.rodLimit = 4;
     water.sectionNames = {{{3.105, 55.202}, "Heron Bay"}};
     water.pinnedMarks = {{"first", {3.106, 55.202}}, {"second", {3.107, 55.202}}};
-    water.log.resize(2);
+    water.log.edit().resize(2);
     for (std::size_t i = 0; i < 2; ++i) {
-        water.log[i].id = logbook::StayId(41 + static_cast<std::int64_t>(i));
-        water.log[i].start = units::Moment(std::chrono::hours(10 * (i + 1)));
-        water.log[i].end = water.log[i].start + std::chrono::hours(2);
-        water.log[i].place = {3.105, 55.202};
+        water.log.edit()[i].id = logbook::StayId(41 + static_cast<std::int64_t>(i));
+        water.log.edit()[i].start = units::Moment(std::chrono::hours(10 * (i + 1)));
+        water.log.edit()[i].end = water.log[i].start + std::chrono::hours(2);
+        water.log.edit()[i].place = {3.105, 55.202};
     }
-    water.log[1].runs.resize(1);
-    water.log[1].runs[0].id = logbook::FishId(51);
-    water.log[1].runs[0].time = water.log[1].start + std::chrono::hours(1);
+    water.log.edit()[1].runs.resize(1);
+    water.log.edit()[1].runs[0].id = logbook::FishId(51);
+    water.log.edit()[1].runs[0].time = water.log[1].start + std::chrono::hours(1);
     return water;
 }
 

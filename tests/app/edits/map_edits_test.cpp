@@ -138,7 +138,7 @@ TEST_F(MapEdits, TakeBackWhatARuleOrTheHandSetAsideAndNothingElse) {
     // Of the bowl's own soundings the rules keep some; one here is a spike of 30 m.
     Water spiky = *open_.water();
     soundings::SurveyDay& day = spiky.days[0];
-    day.soundings[100].shown = units::Depth::metres(30.0);
+    day.soundings.edit()[100].shown = units::Depth::metres(30.0);
     day.setAsideByHand = {200, 201};
     fillWith(spiky);
     ASSERT_TRUE(support::derive(open_));

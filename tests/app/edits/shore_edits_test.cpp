@@ -24,14 +24,14 @@ TEST_F(ShoreEdits, MoveAddAndRemoveTheCornerThatIsPointedAt) {
            [&](OpenWater& open) {
                EXPECT_TRUE(edits::moveShoreCorner(open, {0, 0, 2}, to).has_value());
            },
-           [&](Water& water) { water.shoreline[0].outer[2] = frame_.toEarth(to); }});
+           [&](Water& water) { water.shoreline.edit()[0].outer[2] = frame_.toEarth(to); }});
     check({"Add shore corner",
            {Part::shoreline},
            [&](OpenWater& open) {
                EXPECT_TRUE(edits::addShoreCorner(open, {0, 0, 1}, to).has_value());
            },
            [&](Water& water) {
-               auto& ring = water.shoreline[0].outer;
+               auto& ring = water.shoreline.edit()[0].outer;
                ring.insert(ring.begin() + 2, frame_.toEarth(to));
            }});
     check({"Take away shore corner",
@@ -40,7 +40,7 @@ TEST_F(ShoreEdits, MoveAddAndRemoveTheCornerThatIsPointedAt) {
                EXPECT_TRUE(edits::removeShoreCorner(open, {0, 0, 1}).has_value());
            },
            [](Water& water) {
-               auto& ring = water.shoreline[0].outer;
+               auto& ring = water.shoreline.edit()[0].outer;
                ring.erase(ring.begin() + 1);
            }});
 }
@@ -50,19 +50,21 @@ TEST_F(ShoreEdits, DrawAndTakeAwayIslandsAndTraceTheShoreAnew) {
     check({"Draw island",
            {Part::shoreline},
            [&](OpenWater& open) { EXPECT_TRUE(edits::addIsland(open, island).has_value()); },
-           [&](Water& water) { water.shoreline[0].islands.push_back(frame_.toEarth(island)); }});
+           [&](Water& water) {
+               water.shoreline.edit()[0].islands.push_back(frame_.toEarth(island));
+           }});
     check({"Take away island",
            {Part::shoreline},
            [&](OpenWater& open) {
                EXPECT_TRUE(edits::removeIslandAt(open, at({3.1038, 55.2043})).has_value());
            },
-           [](Water& water) { water.shoreline[0].islands.clear(); }});
+           [](Water& water) { water.shoreline.edit()[0].islands.clear(); }});
     const geo::Ring ring{at({3.09, 55.19}), at({3.12, 55.19}), at({3.12, 55.21}),
                          at({3.09, 55.21})};
     check({"Trace shoreline",
            {Part::shoreline},
            [&](OpenWater& open) { EXPECT_TRUE(edits::traceShore(open, ring).has_value()); },
-           [&](Water& water) { water.shoreline[0].outer = frame_.toEarth(ring); }});
+           [&](Water& water) { water.shoreline.edit()[0].outer = frame_.toEarth(ring); }});
 }
 
 TEST_F(ShoreEdits, ThatCannotBeSayWhyAndChangeNothing) {
@@ -95,7 +97,7 @@ TEST_F(ShoreEdits, SetAShorelineAndLayTheFrameWithTheFirst) {
            [&](Water& water) { water.shoreline = other; }});
     Water bare = full();
     bare.frame.reset();
-    bare.shoreline.clear();
+    bare.shoreline.edit().clear();
     fillWith(bare);
     check({"Set shoreline",
            {Part::shoreline, Part::facts},
@@ -115,12 +117,12 @@ TEST_F(ShoreEdits, SetAShorelineAndLayTheFrameWithTheFirst) {
 TEST_F(ShoreEdits, LayTheFrameWithTheFirstSurveyDayWhereThereIsNoShore) {
     Water bare = full();
     bare.frame.reset();
-    bare.shoreline.clear();
+    bare.shoreline.edit().clear();
     bare.days.clear();
     fillWith(bare);
     soundings::SurveyDay day;
     day.name = "first";
-    day.soundings.assign(2, {{3.22, 55.32}, units::Depth::metres(4.0), std::nullopt});
+    day.soundings.edit().assign(2, {{3.22, 55.32}, units::Depth::metres(4.0), std::nullopt});
     check({"Bring in first",
            {Part::days, Part::facts},
            [&](OpenWater& open) { EXPECT_TRUE(edits::addSurveyDay(open, day).has_value()); },
@@ -129,7 +131,7 @@ TEST_F(ShoreEdits, LayTheFrameWithTheFirstSurveyDayWhereThereIsNoShore) {
                water.days[0].id = soundings::SurveyDayId(52);
                water.frame = geo::WaterFrame::centredOn({3.22, 55.32}).value();
            }});
-    day.soundings.clear();
+    day.soundings.edit().clear();
     checkIdle("nothing sounded",
               [&](OpenWater& open) { EXPECT_FALSE(edits::addSurveyDay(open, day).has_value()); });
 }

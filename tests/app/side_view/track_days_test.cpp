@@ -20,7 +20,7 @@ chart::ChartContent twoDays() {
     auto water = std::make_shared<water::Water>(*content.water);
     for (const auto& judged : checked->survey.days) {
         soundings::SurveyDay day;
-        day.soundings.resize(judged.points.size());
+        day.soundings.edit().resize(judged.points.size());
         water->days.push_back(day);
     }
     water->days[1].setAsideByHand = {5};

@@ -76,7 +76,7 @@ TEST(GiveAll, PutsEachPartIntoTheFileThatIsNamedAfterIt) {
 TEST(GiveAll, LeavesOutTheB12FilesWhereNoSoundingHasATime) {
     const ScratchFolder folder;
     FoundWater known;
-    for (soundings::Sounding& sounding : known.water.days[0].soundings) {
+    for (soundings::Sounding& sounding : known.water.days[0].soundings.edit()) {
         sounding.time.reset();
     }
     base::Progress quiet;

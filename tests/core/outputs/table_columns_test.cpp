@@ -56,7 +56,7 @@ struct TwoDays {
         survey.days.resize(1);
         for (std::size_t i = 0; i < soundings::allVerdicts.size(); ++i) {
             const double step = static_cast<double>(i);
-            days[0].soundings.push_back(
+            days[0].soundings.edit().push_back(
                 {{3.1 + 0.001 * step, -55.2 - 0.002 * step},
                  Depth::metres(4.125 + step),
                  at("2026-09-05T07:00:00Z") + std::chrono::milliseconds(1250) * i});
@@ -64,8 +64,8 @@ struct TwoDays {
             survey.days[0].verdicts.push_back(soundings::allVerdicts[i]);
         }
         survey.days[0].depth_m[1] = NAN;
-        days[1].soundings.push_back({{-3.0, 1.5}, Depth::feet(10.0), std::nullopt});
-        days[1].soundings.push_back(
+        days[1].soundings.edit().push_back({{-3.0, 1.5}, Depth::feet(10.0), std::nullopt});
+        days[1].soundings.edit().push_back(
             {{-3.5, 1.25}, Depth::fathoms(1.0), at("2026-12-05T07:00:00Z")});
     }
 };
@@ -149,7 +149,7 @@ TEST(B12Soundings, AreThereWhereOneIsKeptAndHasATime) {
     given.days.pop_back();
     EXPECT_FALSE(outputs::hasB12Soundings(given.days, &given.survey)) << "all are set aside";
     EXPECT_TRUE(outputs::hasB12Soundings(given.days, nullptr));
-    for (soundings::Sounding& sounding : given.days[0].soundings) {
+    for (soundings::Sounding& sounding : given.days[0].soundings.edit()) {
         sounding.time.reset();
     }
     EXPECT_FALSE(outputs::hasB12Soundings(given.days, nullptr)) << "none has a time";

@@ -10,9 +10,9 @@ namespace {
 
 std::vector<soundings::SurveyDay> oneSounding() {
     std::vector<soundings::SurveyDay> days(1);
-    days[0].soundings.push_back({{3.1, -55.2},
-                                 units::Depth::feet(10.0),
-                                 units::momentFrom("2026-09-05T07:42:00Z", units::Clock())});
+    days[0].soundings.edit().push_back({{3.1, -55.2},
+                                        units::Depth::feet(10.0),
+                                        units::momentFrom("2026-09-05T07:42:00Z", units::Clock())});
     return days;
 }
 

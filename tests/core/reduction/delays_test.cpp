@@ -30,7 +30,7 @@ soundings::SurveyDay latticeDay(double delay_s, double offset_m, std::uint32_t s
     soundings::SurveyDay day;
     auto now = *units::momentFrom("2026-09-05T08:00:00Z", units::Clock());
     for (int line = 0; line < 2 * lines; ++line) {
-        day.passStarts.push_back(day.soundings.size());
+        day.passStarts.edit().push_back(day.soundings.size());
         const double off_m = 13.0 + 40.0 * (line % lines);
         const auto at = [&](double along_m) {
             const double turned_m = line % 2 == 0 ? along_m : length_m - along_m;
@@ -39,8 +39,9 @@ soundings::SurveyDay latticeDay(double delay_s, double offset_m, std::uint32_t s
         };
         for (double time_s = 0.0; time_s <= length_m / speed_m_s; time_s += 1.0) {
             const double depth_m = bottom_m(at(speed_m_s * time_s)) + offset_m + noise(random);
-            day.soundings.push_back({frame.toEarth(at(speed_m_s * (time_s - delay_s))),
-                                     units::Depth::metres(std::round(depth_m * 10.0) / 10.0), now});
+            day.soundings.edit().push_back({frame.toEarth(at(speed_m_s * (time_s - delay_s))),
+                                            units::Depth::metres(std::round(depth_m * 10.0) / 10.0),
+                                            now});
             now += std::chrono::seconds(1);
         }
         now += std::chrono::minutes(2);
@@ -92,12 +93,12 @@ TEST(FindDelays, SaysWhatItWouldBringAndHowSureItIs) {
 
 TEST(FindDelays, KnowsNothingWithoutTimesOrOnALevelBottom) {
     soundings::SurveyDay untimed = latticeDay(1.0, 0.0, 1);
-    for (soundings::Sounding& sounding : untimed.soundings) {
+    for (soundings::Sounding& sounding : untimed.soundings.edit()) {
         sounding.time.reset();
     }
     EXPECT_FALSE(delaysOf({untimed}).delays[0].isKnown);
     soundings::SurveyDay level = latticeDay(1.0, 0.0, 1);
-    for (soundings::Sounding& sounding : level.soundings) {
+    for (soundings::Sounding& sounding : level.soundings.edit()) {
         sounding.shown = units::Depth::metres(4.0);
     }
     EXPECT_FALSE(delaysOf({level}).delays[0].isKnown);

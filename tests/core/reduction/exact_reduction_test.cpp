@@ -86,8 +86,8 @@ soundings::SurveyDay roundTheCorner() {
     const soundings::SurveyDay north =
         MadeUpDay::along({18, 2}, {18, 20}, 10, [](geo::WaterPoint) { return 5.0; });
     for (const soundings::Sounding& one : north.soundings) {
-        day.soundings.push_back(one);
-        *day.soundings.back().time += 10s;
+        day.soundings.edit().push_back(one);
+        *day.soundings.edit().back().time += 10s;
     }
     return day;
 }
@@ -117,11 +117,11 @@ TEST(AgreedDelay, MovesEachSoundingOnwardAlongItsPass) {
 TEST(AgreedDelay, MovesNothingOverAGapAPassOrWithWhatIsSetAside) {
     soundings::SurveyDay gap = roundTheCorner();
     for (std::size_t i = 10; i < 20; ++i) {
-        *gap.soundings[i].time += 10s; // From the tenth to the next are now 11 s.
+        *gap.soundings.edit()[i].time += 10s; // From the tenth to the next are now 11 s.
     }
     expectAt(movedBy(gap, 1.5)[9], 21, 0, "straight on where the pass breaks off");
     for (std::size_t i = 10; i < 20; ++i) {
-        *gap.soundings[i].time -= 1s; // 10 s: one way.
+        *gap.soundings.edit()[i].time -= 1s; // 10 s: one way.
     }
     expectAt(movedBy(gap, 5.0)[9], 18, 1, "halfway in ten seconds");
     soundings::SurveyDay passes = roundTheCorner();
@@ -132,7 +132,7 @@ TEST(AgreedDelay, MovesNothingOverAGapAPassOrWithWhatIsSetAside) {
     expectAt(movedBy(aside, 1.0)[8], 17, 1, "straight between the kept ones");
     expectAt(movedBy(aside, 1.0)[9], 18, 0, "set aside: stays");
     soundings::SurveyDay untimed = roundTheCorner();
-    for (soundings::Sounding& one : untimed.soundings) {
+    for (soundings::Sounding& one : untimed.soundings.edit()) {
         one.time.reset();
     }
     expectAt(movedBy(untimed, 1.5)[3], 6, 0, "without a time: stays");

@@ -211,12 +211,12 @@ soundings::SurveyDay levelDay(std::size_t count, double depth_m) {
 TEST(DropOut, IsAtFiveCentimetresAndBelow350Metres) {
     for (const auto& [depth_m, isOne] : {std::pair{0.05, true}, {0.051, false}, {0.0, true}}) {
         soundings::SurveyDay day = levelDay(30, 0.3);
-        day.soundings[9].shown = units::Depth::metres(depth_m);
+        day.soundings.edit()[9].shown = units::Depth::metres(depth_m);
         EXPECT_EQ(cleaned(day).verdicts[9] == Verdict::dropOut, isOne) << depth_m;
     }
     for (const auto& [depth_m, isOne] : {std::pair{350.0, false}, {350.1, true}}) {
         soundings::SurveyDay day = levelDay(30, 349.0);
-        day.soundings[9].shown = units::Depth::metres(depth_m);
+        day.soundings.edit()[9].shown = units::Depth::metres(depth_m);
         EXPECT_EQ(cleaned(day).verdicts[9] == Verdict::dropOut, isOne) << depth_m;
     }
 }
@@ -226,14 +226,14 @@ void move(soundings::SurveyDay& day, std::size_t i, double dx_m, double dy_m) {
     geo::WaterPoint p = frame.toWater(day.soundings[i].place);
     p.x_m += dx_m;
     p.y_m += dy_m;
-    day.soundings[i].place = frame.toEarth(p);
+    day.soundings.edit()[i].place = frame.toEarth(p);
 }
 
 TEST(PositionJump, IsFartherThanTheBoatCanHaveGone) {
     const auto at = [](double aside_m, std::chrono::seconds step) {
         soundings::SurveyDay day = levelDay(40, 5.0);
         for (std::size_t i = 0; i < 40; ++i) {
-            *day.soundings[i].time = *day.soundings[0].time + static_cast<long>(i) * step;
+            *day.soundings.edit()[i].time = *day.soundings[0].time + static_cast<long>(i) * step;
         }
         move(day, 20, 0.0, aside_m);
         return cleaned(day).verdicts[20] == Verdict::positionJump;
@@ -269,9 +269,10 @@ TEST(StuckPosition, NeedsSixSoundingsAndSixFloorsOfDepth) {
         soundings::SurveyDay day =
             MadeUpDay::along({0, 0}, {78, 0}, 40, [](geo::WaterPoint) { return 5.0; });
         for (std::size_t i = 10; i < 10 + count; ++i) {
-            day.soundings[i].place = day.soundings[10].place;
+            day.soundings.edit()[i].place = day.soundings[10].place;
             const double share = static_cast<double>(i - 10) / static_cast<double>(count - 1);
-            day.soundings[i].shown = units::Depth::metres(std::lerp(5.0, shallowest_m, share));
+            day.soundings.edit()[i].shown =
+                units::Depth::metres(std::lerp(5.0, shallowest_m, share));
         }
         std::vector<bool> isHeld(40, false);
         ReducedDay reduced = MadeUpDay::reduced({day}).days[0];

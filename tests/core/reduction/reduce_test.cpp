@@ -126,7 +126,7 @@ TEST(SetAsideOutsideShore, SaysHowFarOffAllSoundingsLie) {
 TEST(SetAsideOutsideShore, SaysThatLongitudeAndLatitudeAreSwapped) {
     base::Progress progress;
     std::vector days{flatDay(5.0)};
-    for (soundings::Sounding& sounding : days[0].soundings) {
+    for (soundings::Sounding& sounding : days[0].soundings.edit()) {
         std::swap(sounding.place.lon_deg, sounding.place.lat_deg);
     }
     const auto survey = setAsideOutsideShore(days, MadeUpDay::reduced(days), square(-10, 200),

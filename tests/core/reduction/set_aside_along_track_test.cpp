@@ -40,7 +40,7 @@ std::size_t setAside(const ReducedDay& day) {
 }
 
 void show(soundings::SurveyDay& day, std::size_t i, double depth_m) {
-    day.soundings[i].shown = units::Depth::metres(depth_m);
+    day.soundings.edit()[i].shown = units::Depth::metres(depth_m);
 }
 
 TEST(SetAsideAlongTrack, LeavesADropOffOf45PercentAlone) {
@@ -65,7 +65,7 @@ TEST(SetAsideAlongTrack, FindsSpikesUpAndDownOnTheFlatAndOnTheBank) {
 TEST(SetAsideAlongTrack, FindsEchoesThatWentTwice) {
     soundings::SurveyDay day = bankDay();
     for (std::size_t i = 50; i < 59; ++i) {
-        day.soundings[i].shown = day.soundings[i].shown * 2.0;
+        day.soundings.edit()[i].shown = day.soundings[i].shown * 2.0;
     }
     const ReducedDay result = cleaned(day);
     for (std::size_t i = 50; i < 59; ++i) {
@@ -109,7 +109,7 @@ TEST(SetAsideAlongTrack, FindsPositionsThatJumpAndComeBack) {
     for (std::size_t i = 150; i < 158; ++i) {
         geo::WaterPoint p = frame.toWater(day.soundings[i].place);
         p.y_m += 120.0;
-        day.soundings[i].place = frame.toEarth(p);
+        day.soundings.edit()[i].place = frame.toEarth(p);
     }
     const ReducedDay result = cleaned(day);
     for (std::size_t i = 150; i < 158; ++i) {
@@ -122,11 +122,11 @@ TEST(SetAsideAlongTrack, FindsThemWithoutTimesToo) {
     soundings::SurveyDay day = bankDay();
     const geo::WaterFrame frame = MadeUpDay::frame();
     for (std::size_t i = 0; i < day.soundings.size(); ++i) {
-        day.soundings[i].time.reset();
+        day.soundings.edit()[i].time.reset();
         if (i < 6) { // started up at another water
             geo::WaterPoint p = frame.toWater(day.soundings[i].place);
             p.x_m += 4400.0;
-            day.soundings[i].place = frame.toEarth(p);
+            day.soundings.edit()[i].place = frame.toEarth(p);
         }
     }
     const ReducedDay result = cleaned(day);
@@ -137,7 +137,7 @@ TEST(SetAsideAlongTrack, FindsThemWithoutTimesToo) {
 TEST(SetAsideAlongTrack, FindsAPositionThatStoodStillWhileTheDepthWentOn) {
     soundings::SurveyDay day = bankDay();
     for (std::size_t i = 101; i < 112; ++i) {
-        day.soundings[i].place = day.soundings[100].place;
+        day.soundings.edit()[i].place = day.soundings[100].place;
     }
     const ReducedDay result = cleaned(day);
     EXPECT_EQ(result.verdicts[105], Verdict::stuckPosition);

@@ -35,7 +35,8 @@ ReducedSurvey compared(const std::vector<soundings::SurveyDay>& days) {
 
 void shift(soundings::SurveyDay& day, std::size_t first, std::size_t last, double by_m) {
     for (std::size_t i = first; i < last; ++i) {
-        day.soundings[i].shown = units::Depth::metres(day.soundings[i].shown.inMetres() + by_m);
+        day.soundings.edit()[i].shown =
+            units::Depth::metres(day.soundings[i].shown.inMetres() + by_m);
     }
 }
 

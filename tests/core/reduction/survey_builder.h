@@ -24,8 +24,8 @@ struct MadeUpDay {
             const double share = static_cast<double>(i) / static_cast<double>(count - 1);
             const geo::WaterPoint p{std::lerp(from.x_m, to.x_m, share),
                                     std::lerp(from.y_m, to.y_m, share)};
-            day.soundings.push_back({water.toEarth(p), units::Depth::metres(depth_m(p)),
-                                     *start + std::chrono::seconds(static_cast<long>(i))});
+            day.soundings.edit().push_back({water.toEarth(p), units::Depth::metres(depth_m(p)),
+                                            *start + std::chrono::seconds(static_cast<long>(i))});
         }
         return day;
     }

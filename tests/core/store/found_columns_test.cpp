@@ -174,14 +174,14 @@ TEST_F(FoundColumns, GoWithTheSoundingsThatTheyWereReducedFrom) {
     EXPECT_EQ(reduced(), (Rows{"200"}));
     EXPECT_EQ(rows("count(reduction_stamp)", "survey_days"), (Rows{"1"}));
     // One sounding otherwise: nothing is known of its depth below chart level any more.
-    known_.water.days[0].soundings[3].shown = units::Depth::metres(1.0);
+    known_.water.days[0].soundings.edit()[3].shown = units::Depth::metres(1.0);
     ASSERT_TRUE(store_->save(known_.water, water::allParts, quiet).has_value());
     EXPECT_EQ(reduced(), (Rows{"0"}));
     EXPECT_EQ(rows("count(reduction_stamp)", "survey_days"), (Rows{"0"}));
     ASSERT_TRUE(isSaved(known_.found));
     EXPECT_EQ(reduced(), (Rows{"200"}));
     // Reduced from another number of soundings: that is of no use to these.
-    known_.water.days[0].soundings.pop_back();
+    known_.water.days[0].soundings.edit().pop_back();
     known_.water.days[0].passStarts = {0};
     ASSERT_TRUE(store_->save(known_.water, water::allParts, quiet).has_value());
     ASSERT_TRUE(isSaved(known_.found));
@@ -192,7 +192,7 @@ TEST_F(FoundColumns, OfAWholeSaveHoldAReductionOnlyWhereItFits) {
     for (const bool fits : {true, false}) {
         support::FoundWater fresh;
         if (!fits) {
-            fresh.water.days[0].soundings.pop_back();
+            fresh.water.days[0].soundings.edit().pop_back();
         }
         const auto path = folder_.path() / (fits ? "fits.gpkg" : "other.gpkg");
         auto store = store::create(path).value();

@@ -40,17 +40,17 @@ Water plain() {
     water.days[0].id = soundings::SurveyDayId(7);
     water.days[1].id = soundings::SurveyDayId(3);
     for (soundings::SurveyDay& day : water.days) {
-        day.soundings.assign(3, {{3.1, 55.2}, metres(4.0), std::nullopt});
+        day.soundings.edit().assign(3, {{3.1, 55.2}, metres(4.0), std::nullopt});
     }
-    water.leadLine.resize(2);
-    water.weedNotes.resize(2);
+    water.leadLine.edit().resize(2);
+    water.weedNotes.edit().resize(2);
     water.places.resize(2);
     water.houseRules.closed.resize(2);
     water.sectionNames.resize(2);
     water.sectionChanges.resize(2);
     water.pinnedMarks.resize(2);
-    water.log.resize(2);
-    water.log[1].runs.resize(2);
+    water.log.edit().resize(2);
+    water.log.edit()[1].runs.resize(2);
     return water;
 }
 
@@ -131,17 +131,17 @@ const std::array dayMembers{
            [](Water& w) { w.days[1].waterTemperature = units::Temperature::celsius(11.5); }},
     Member{"offset", Part::days, [](Water& w) { w.days[0].agreedOffset = length(-0.08); }},
     Member{"delay", Part::days, [](Water& w) { w.days[0].agreedDelay_s = -1.75; }},
-    Member{"no soundings", Part::days, [](Water& w) { w.days[0].soundings.clear(); }},
+    Member{"no soundings", Part::days, [](Water& w) { w.days[0].soundings.edit().clear(); }},
     Member{"sounding's place", Part::days,
-           [](Water& w) { w.days[0].soundings[2].place.lon_deg += 1e-7; }},
+           [](Water& w) { w.days[0].soundings.edit()[2].place.lon_deg += 1e-7; }},
     Member{"sounding's latitude", Part::days,
-           [](Water& w) { w.days[0].soundings[0].place.lat_deg -= 1e-7; }},
+           [](Water& w) { w.days[0].soundings.edit()[0].place.lat_deg -= 1e-7; }},
     Member{"sounding's depth", Part::days,
-           [](Water& w) { w.days[1].soundings[1].shown = metres(4.001); }},
+           [](Water& w) { w.days[1].soundings.edit()[1].shown = metres(4.001); }},
     Member{"sounding's time", Part::days,
-           [](Water& w) { w.days[1].soundings[1].time = moment(1'788'600'000'250); }},
+           [](Water& w) { w.days[1].soundings.edit()[1].time = moment(1'788'600'000'250); }},
     Member{"sounding's early time", Part::days,
-           [](Water& w) { w.days[1].soundings[0].time = moment(-1); }},
+           [](Water& w) { w.days[1].soundings.edit()[0].time = moment(-1); }},
     Member{"passes", Part::days,
            [](Water& w) {
                w.days[1].passStarts = {0, 2};
@@ -157,39 +157,43 @@ const std::array dayMembers{
 };
 
 const std::array noteMembers{
-    Member{"no shore", Part::shoreline, [](Water& w) { w.shoreline.clear(); }},
-    Member{"shore", Part::shoreline, [](Water& w) { w.shoreline[0].outer[1].lat_deg = 55.1; }},
+    Member{"no shore", Part::shoreline, [](Water& w) { w.shoreline.edit().clear(); }},
+    Member{"shore", Part::shoreline,
+           [](Water& w) { w.shoreline.edit()[0].outer[1].lat_deg = 55.1; }},
     Member{"island", Part::shoreline,
            [](Water& w) {
-               w.shoreline[0].islands = {{{3.09, 55.1}, {3.11, 55.1}, {3.1, 55.11}}};
+               w.shoreline.edit()[0].islands = {{{3.09, 55.1}, {3.11, 55.1}, {3.1, 55.11}}};
            }},
     Member{"second piece", Part::shoreline,
            [](Water& w) {
-               w.shoreline.push_back({{{4.0, 55.0}, {4.2, 55.0}, {4.1, 55.3}}, {}});
+               w.shoreline.edit().push_back({{{4.0, 55.0}, {4.2, 55.0}, {4.1, 55.3}}, {}});
            }},
-    Member{"lead line", Part::leadLine, [](Water& w) { w.leadLine.pop_back(); }},
+    Member{"lead line", Part::leadLine, [](Water& w) { w.leadLine.edit().pop_back(); }},
     Member{"lead's id", Part::leadLine,
-           [](Water& w) { w.leadLine[0].id = soundings::LeadLineId(9); }},
+           [](Water& w) { w.leadLine.edit()[0].id = soundings::LeadLineId(9); }},
     Member{"lead's place", Part::leadLine,
            [](Water& w) {
-               w.leadLine[1].place = {3.1, -55.2};
+               w.leadLine.edit()[1].place = {3.1, -55.2};
            }},
-    Member{"lead's depth", Part::leadLine, [](Water& w) { w.leadLine[0].depth = metres(6.1); }},
+    Member{"lead's depth", Part::leadLine,
+           [](Water& w) { w.leadLine.edit()[0].depth = metres(6.1); }},
     Member{"soft bottom", Part::leadLine,
-           [](Water& w) { w.leadLine[0].bottom = soundings::Bottom::soft; }},
+           [](Water& w) { w.leadLine.edit()[0].bottom = soundings::Bottom::soft; }},
     Member{"weed at the lead", Part::leadLine,
-           [](Water& w) { w.leadLine[1].bottom = soundings::Bottom::weed; }},
-    Member{"weed notes", Part::weedNotes, [](Water& w) { w.weedNotes.pop_back(); }},
-    Member{"weed's id", Part::weedNotes, [](Water& w) { w.weedNotes[1].id = weed::WeedNoteId(5); }},
+           [](Water& w) { w.leadLine.edit()[1].bottom = soundings::Bottom::weed; }},
+    Member{"weed notes", Part::weedNotes, [](Water& w) { w.weedNotes.edit().pop_back(); }},
+    Member{"weed's id", Part::weedNotes,
+           [](Water& w) { w.weedNotes.edit()[1].id = weed::WeedNoteId(5); }},
     Member{"weed's place", Part::weedNotes,
            [](Water& w) {
-               w.weedNotes[0].place = {-3.1, 55.2};
+               w.weedNotes.edit()[0].place = {-3.1, 55.2};
            }},
     Member{"thin weed", Part::weedNotes,
-           [](Water& w) { w.weedNotes[0].growth = weed::Growth::thin; }},
+           [](Water& w) { w.weedNotes.edit()[0].growth = weed::Growth::thin; }},
     Member{"thick weed", Part::weedNotes,
-           [](Water& w) { w.weedNotes[1].growth = weed::Growth::thick; }},
-    Member{"weed's height", Part::weedNotes, [](Water& w) { w.weedNotes[0].height = length(0.4); }},
+           [](Water& w) { w.weedNotes.edit()[1].growth = weed::Growth::thick; }},
+    Member{"weed's height", Part::weedNotes,
+           [](Water& w) { w.weedNotes.edit()[0].height = length(0.4); }},
     Member{"rod limit", Part::houseRules, [](Water& w) { w.houseRules.rodLimit = 3; }},
     Member{"season", Part::houseRules,
            [](Water& w) {
@@ -269,37 +273,43 @@ const std::array planMembers{
 };
 
 const std::array logMembers{
-    Member{"a stay less", Part::log, [](Water& w) { w.log.erase(w.log.begin()); }},
-    Member{"stay's id", Part::log, [](Water& w) { w.log[0].id = logbook::StayId(4); }},
-    Member{"start", Part::log, [](Water& w) { w.log[1].start = moment(-86'400'001); }},
-    Member{"end", Part::log, [](Water& w) { w.log[0].end = moment(7'200'000); }},
+    Member{"a stay less", Part::log, [](Water& w) { w.log.edit().erase(w.log.begin()); }},
+    Member{"stay's id", Part::log, [](Water& w) { w.log.edit()[0].id = logbook::StayId(4); }},
+    Member{"start", Part::log, [](Water& w) { w.log.edit()[1].start = moment(-86'400'001); }},
+    Member{"end", Part::log, [](Water& w) { w.log.edit()[0].end = moment(7'200'000); }},
     Member{"stay's place", Part::log,
            [](Water& w) {
-               w.log[0].place = {3.1, 55.2};
+               w.log.edit()[0].place = {3.1, 55.2};
            }},
-    Member{"rods", Part::log, [](Water& w) { w.log[1].rods = 3; }},
-    Member{"bait", Part::log, [](Water& w) { w.log[1].bait = "roach"; }},
-    Member{"note", Part::log, [](Water& w) { w.log[0].note = "two\nlines"; }},
+    Member{"rods", Part::log, [](Water& w) { w.log.edit()[1].rods = 3; }},
+    Member{"bait", Part::log, [](Water& w) { w.log.edit()[1].bait = "roach"; }},
+    Member{"note", Part::log, [](Water& w) { w.log.edit()[0].note = "two\nlines"; }},
     Member{"wind from", Part::log,
-           [](Water& w) { w.log[0].conditions.windFrom = units::Bearing::degrees(359.5); }},
+           [](Water& w) { w.log.edit()[0].conditions.windFrom = units::Bearing::degrees(359.5); }},
     Member{"wind speed", Part::log,
-           [](Water& w) { w.log[0].conditions.windSpeed = units::Speed::metresPerSecond(4.0); }},
-    Member{
-        "temperature", Part::log,
-        [](Water& w) { w.log[0].conditions.waterTemperature = units::Temperature::celsius(9.5); }},
-    Member{"a fish less", Part::log, [](Water& w) { w.log[1].runs.pop_back(); }},
-    Member{"a fish of the first stay", Part::log, [](Water& w) { w.log[0].runs.resize(1); }},
-    Member{"fish's id", Part::log, [](Water& w) { w.log[1].runs[0].id = logbook::FishId(8); }},
-    Member{"fish's time", Part::log, [](Water& w) { w.log[1].runs[1].time = moment(60'500); }},
+           [](Water& w) {
+               w.log.edit()[0].conditions.windSpeed = units::Speed::metresPerSecond(4.0);
+           }},
+    Member{"temperature", Part::log,
+           [](Water& w) {
+               w.log.edit()[0].conditions.waterTemperature = units::Temperature::celsius(9.5);
+           }},
+    Member{"a fish less", Part::log, [](Water& w) { w.log.edit()[1].runs.pop_back(); }},
+    Member{"a fish of the first stay", Part::log, [](Water& w) { w.log.edit()[0].runs.resize(1); }},
+    Member{"fish's id", Part::log,
+           [](Water& w) { w.log.edit()[1].runs[0].id = logbook::FishId(8); }},
+    Member{"fish's time", Part::log,
+           [](Water& w) { w.log.edit()[1].runs[1].time = moment(60'500); }},
     Member{"lost run", Part::log,
-           [](Water& w) { w.log[1].runs[1].landed = !w.log[1].runs[1].landed; }},
-    Member{"species", Part::log, [](Water& w) { w.log[1].runs[0].species = "pike"; }},
-    Member{"fish's bait", Part::log, [](Water& w) { w.log[1].runs[0].bait = "smelt"; }},
+           [](Water& w) { w.log.edit()[1].runs[1].landed = !w.log[1].runs[1].landed; }},
+    Member{"species", Part::log, [](Water& w) { w.log.edit()[1].runs[0].species = "pike"; }},
+    Member{"fish's bait", Part::log, [](Water& w) { w.log.edit()[1].runs[0].bait = "smelt"; }},
     Member{"weight", Part::log,
-           [](Water& w) { w.log[1].runs[0].weight = units::Weight::pounds(11.5); }},
-    Member{"length", Part::log, [](Water& w) { w.log[1].runs[1].length = length(0.83); }},
-    Member{"bait's depth", Part::log, [](Water& w) { w.log[1].runs[1].baitDepth = metres(4.2); }},
-    Member{"fish's note", Part::log, [](Water& w) { w.log[1].runs[0].note = "barbless"; }},
+           [](Water& w) { w.log.edit()[1].runs[0].weight = units::Weight::pounds(11.5); }},
+    Member{"length", Part::log, [](Water& w) { w.log.edit()[1].runs[1].length = length(0.83); }},
+    Member{"bait's depth", Part::log,
+           [](Water& w) { w.log.edit()[1].runs[1].baitDepth = metres(4.2); }},
+    Member{"fish's note", Part::log, [](Water& w) { w.log.edit()[1].runs[0].note = "barbless"; }},
 };
 
 std::vector<Member> allMembers() {

@@ -96,11 +96,11 @@ TEST(WaterStore, SeesAChangeOfASingleSounding) {
     water.days[0].id = soundings::SurveyDayId(1);
     water.days[1].id = soundings::SurveyDayId(2);
     for (soundings::SurveyDay& day : water.days) {
-        day.soundings.assign(50, {{3.1, 55.2}, units::Depth::metres(4.0), std::nullopt});
+        day.soundings.edit().assign(50, {{3.1, 55.2}, units::Depth::metres(4.0), std::nullopt});
         day.passStarts = {0};
     }
     ASSERT_TRUE((*store)->save(water, water::allParts, quiet).has_value());
-    water.days[1].soundings[37].shown = units::Depth::metres(4.1);
+    water.days[1].soundings.edit()[37].shown = units::Depth::metres(4.1);
     water.days[0].setAsideByHand = {3};
     ASSERT_TRUE((*store)->save(water, std::array{water::Part::days}, quiet).has_value());
     EXPECT_TRUE((*store)->load(quiet).value() == water);
@@ -129,7 +129,7 @@ TEST(WaterStore, RefusesANumberThatIsNoneAndKeepsWhatWasThere) {
     ASSERT_TRUE((*store)->save(before, water::allParts, quiet).has_value());
     water::Water after = before;
     after.name = "another";
-    after.leadLine.push_back(
+    after.leadLine.edit().push_back(
         {soundings::LeadLineId(1), {3.1, 55.2}, units::Depth::metres(std::nan("")), std::nullopt});
     ASSERT_FALSE((*store)->save(after, water::allParts, quiet).has_value());
     EXPECT_TRUE((*store)->load(quiet).value() == before);

@@ -18,8 +18,8 @@ Water plainWater() {
     Water w;
     w.clock = units::Clock::inZone("Europe/London").value();
     w.frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
-    w.log.push_back({});
-    w.log.back().id = logbook::StayId(40);
+    w.log.edit().push_back({});
+    w.log.edit().back().id = logbook::StayId(40);
     return w;
 }
 
@@ -219,12 +219,13 @@ TEST(BringInLog, GivesFreshIdsAndLeavesOutTheStaysThatAreThereAlready) {
     EXPECT_EQ(first->stays[0].runs.at(0).id, logbook::FishId(42));
     EXPECT_EQ(first->stays[1].id, logbook::StayId(43));
     EXPECT_EQ(first->stays[0].start, utc(9, 5, 7h)) << "by the water's clock";
-    w.log.insert(w.log.end(), first->stays.begin(), first->stays.end());
+    w.log.edit().insert(w.log.end(), first->stays.begin(), first->stays.end());
     const auto again = bringInLog(w, path, silent);
     ASSERT_TRUE(again);
     EXPECT_TRUE(again->stays.empty());
     EXPECT_EQ(again->known, 2U);
-    w.log[1].runs[0].weight = units::Weight::kilograms(3.0); // the user changed it: another stay
+    w.log.edit()[1].runs[0].weight =
+        units::Weight::kilograms(3.0); // the user changed it: another stay
     const auto changed = bringInLog(w, path, silent);
     ASSERT_TRUE(changed);
     EXPECT_EQ(changed->known, 1U);
@@ -252,10 +253,11 @@ TEST(BringInTrack, ItsStaysAreBlankWithTheRodsAndPlaceOfTheHalt) {
     EXPECT_EQ(track->front().time, utc(9, 5, 8h));
     EXPECT_NEAR(track->front().place.x_m, 0.0, 1e-6);
     EXPECT_GT(track->back().place.x_m, 1000.0);
-    const auto stays = bringInTrackStays(plainWater(), path, 3, silent);
-    ASSERT_TRUE(stays) << stays.error().sentence();
-    ASSERT_EQ(stays->size(), 1U);
-    const logbook::Stay& stay = stays->front();
+    const auto found = bringInTrackStays(plainWater(), path, 3, silent);
+    ASSERT_TRUE(found) << found.error().sentence();
+    EXPECT_EQ(found->known, 0U);
+    ASSERT_EQ(found->stays.size(), 1U);
+    const logbook::Stay& stay = found->stays.front();
     EXPECT_EQ(stay.id, logbook::StayId(41));
     EXPECT_EQ(stay.rods, 3);
     EXPECT_TRUE(stay.runs.empty());
@@ -266,6 +268,26 @@ TEST(BringInTrack, ItsStaysAreBlankWithTheRodsAndPlaceOfTheHalt) {
     Water bare;
     EXPECT_EQ(bringInTrack(bare, path, silent).error().kind, base::ErrorKind::wrongUse);
     EXPECT_FALSE(bringInTrackStays(bare, path, 3, silent));
+}
+
+TEST(BringInTrack, LeavesOutAStayThatTheLogHoldsWithItsFishFilledIn) {
+    const support::ScratchFolder folder;
+    const auto path = folder.file("day.gpx", trackText(40));
+    Water w = plainWater();
+    logbook::Stay stay = bringInTrackStays(w, path, 3, silent)->stays.front();
+    stay.start += 10min; // corrected by hand since
+    stay.rods = 2;
+    stay.runs.resize(1);
+    w.log.edit().push_back(stay);
+    const auto again = bringInTrackStays(w, path, 3, silent);
+    ASSERT_TRUE(again) << again.error().sentence();
+    EXPECT_TRUE(again->stays.empty());
+    EXPECT_EQ(again->known, 1U);
+    w.log.edit().back().end = utc(9, 5, 8h); // over before the halt began
+    EXPECT_EQ(bringInTrackStays(w, path, 3, silent)->stays.size(), 1U);
+    w.log.edit().back().end = stay.end;
+    w.log.edit().back().place.lat_deg += 0.01; // a kilometre off: another stay
+    EXPECT_EQ(bringInTrackStays(w, path, 3, silent)->stays.size(), 1U);
 }
 
 TEST(BringInRules, AndPreviewsComeFromTheirReaders) {

@@ -142,7 +142,7 @@ TEST(DeriveRules, WithoutASoundingNothingOlderPassesForTheMap) {
     Water w = support::fullWater();
     const Derived before = derived(w);
     w.days.clear();
-    w.leadLine.clear();
+    w.leadLine.edit().clear();
     const Derived shored = derived(w, before);
     EXPECT_EQ(isHeld(shored), (std::array{true, false, false, false, false, false, false}));
     EXPECT_EQ(shored.failures.size(), 1U);
@@ -155,7 +155,7 @@ TEST(DeriveRules, WithNeitherShoreNorSoundingNothingIsLeftAndItIsSaid) {
     Water w = support::fullWater();
     const Derived before = derived(w);
     w.days.clear();
-    w.shoreline.clear();
+    w.shoreline.edit().clear();
     const Derived bare = derived(w, before);
     EXPECT_EQ(isHeld(bare), (std::array{false, false, false, false, false, false, false}));
     EXPECT_EQ(bare.outline, nullptr);
@@ -168,7 +168,7 @@ TEST(DeriveRules, WithNeitherShoreNorSoundingNothingIsLeftAndItIsSaid) {
 
 TEST(DeriveRules, AnAssumedShoreIsSaidAndForgottenOnceThereIsOne) {
     Water w = support::fullWater();
-    w.shoreline.clear();
+    w.shoreline.edit().clear();
     const Derived assumed = derived(w, {}, Step::draw);
     EXPECT_TRUE(assumed.outlineIsAssumed);
     EXPECT_EQ(assumed.notes,
@@ -192,7 +192,7 @@ TEST(DeriveRules, AKeptDrawingIsTakenOnlyForTheVeryWaterItWasMadeFrom) {
     EXPECT_NE(whole.sections, nullptr);
 
     Water other = w;
-    other.leadLine[0].depth = units::Depth::metres(1.0);
+    other.leadLine.edit()[0].depth = units::Depth::metres(1.0);
     EXPECT_EQ(withKeptDrawing(other, drawn, stamp).drawn, nullptr);
     EXPECT_TRUE(withKeptDrawing(other, drawn, stamp).stamps.empty());
     other = w;
@@ -209,7 +209,7 @@ TEST(DeriveRules, WithoutDrawingAllButTheReductionIsMadeAnew) {
     EXPECT_EQ(emptied.stamps.size(), 1U);
     EXPECT_EQ(emptied.outline, before.outline);
     // After a small edit the water is drawn on from the map before; emptied it is drawn afresh.
-    w.leadLine[1].depth = units::Depth::metres(5.3);
+    w.leadLine.edit()[1].depth = units::Depth::metres(5.3);
     EXPECT_TRUE(derived(w, before, Step::draw).drawn->report.isChoiceKept);
     EXPECT_FALSE(derived(w, withoutDrawing(before), Step::draw).drawn->report.isChoiceKept);
 }

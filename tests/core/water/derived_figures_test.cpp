@@ -80,8 +80,8 @@ TEST(SoundingsToDraw, AreTheKeptOnesAndTheLeadLineEachAPassOfItsOwn) {
 
 TEST(CheckSurvey, SetsAsideWhatIsOnLandSpikesAndByHandAndTellsTheCrossings) {
     Water w = support::fullWater();
-    w.days[0].soundings[395].shown = units::Depth::metres(25.0);
-    w.days[0].soundings[880].place.lat_deg = 55.2021; // 11 m outside the shore
+    w.days[0].soundings.edit()[395].shown = units::Depth::metres(25.0);
+    w.days[0].soundings.edit()[880].place.lat_deg = 55.2021; // 11 m outside the shore
     base::Progress silent;
     const auto outline = outlineOf(w).value();
     EXPECT_FALSE(outline.isAssumed);
@@ -104,7 +104,7 @@ soundings::SurveyDay lineDay(bool isToTheEast, double depth_m) {
         const double along_m = 3.0 * i - 88.0;
         const geo::WaterPoint p =
             isToTheEast ? geo::WaterPoint{along_m, 0.5} : geo::WaterPoint{0.5, along_m};
-        day.soundings.push_back(
+        day.soundings.edit().push_back(
             {support::fullWater().frame->toEarth(p), units::Depth::metres(depth_m), {}});
     }
     return day;
@@ -127,11 +127,12 @@ TEST(CheckSurvey, TellsTheCrossingsAndWhatTheyAskFor) {
 TEST(CheckSurvey, SetsAsideAPassThatTwoOthersContradict) {
     Water w = support::fullWater();
     soundings::SurveyDay wrong = support::timedBowlDay();
-    wrong.setAsideByHand.clear();
-    wrong.keptByHand.clear();
+    wrong.setAsideByHand.edit().clear();
+    wrong.keptByHand.edit().clear();
     w.days.push_back(wrong);
     for (int i = 0; i < 30; ++i) { // the middle line of the third day, 2 m too deep
-        w.days[2].soundings[static_cast<std::size_t>(30 + i)].shown += units::Depth::metres(2.0);
+        w.days[2].soundings.edit()[static_cast<std::size_t>(30 + i)].shown +=
+            units::Depth::metres(2.0);
     }
     const Derived d = derivedOf(w, Step::reduce);
     std::size_t disagreeing = 0;
@@ -144,9 +145,9 @@ TEST(CheckSurvey, SetsAsideAPassThatTwoOthersContradict) {
 
 TEST(OutlineOf, IsAssumedFifteenMetresOutsideTheSoundingsKept) {
     Water w = support::fullWater();
-    w.shoreline.clear();
+    w.shoreline.edit().clear();
     w.days.pop_back();
-    w.days[0].soundings[450].place = {3.2, 55.2}; // a jump: no part of the hull
+    w.days[0].soundings.edit()[450].place = {3.2, 55.2}; // a jump: no part of the hull
     const auto outline = outlineOf(w).value();
     EXPECT_TRUE(outline.isAssumed);
     const geo::WaterPoint corner = w.frame->toWater(geo::LonLat{3.1 + 0.0038, 55.2 + 0.0019});

@@ -47,7 +47,7 @@ PlannedWater logged() {
     PlannedWater made;
     made.water.log = {stayAt(made, {-200, 0}, 2, 10.0), stayAt(made, {120, 100}, 7, 14.0),
                       stayAt(made, {-50, 20}, 11, 12.0), stayAt(made, {900, 0}, 12, 12.0)};
-    logbook::Log& log = made.water.log;
+    logbook::Log& log = made.water.log.edit();
     log[0].bait = "Smelt";
     log[0].conditions.windFrom = units::Bearing::degrees(92.0);
     log[1].bait = "Perch";
@@ -99,7 +99,7 @@ TEST(ReviewLog, SortsByWhatIsAskedInTheOrderOfItsKind) {
 
 TEST(ReviewLog, ListsSectionsAndBandsThatNobodyTried) {
     PlannedWater made = logged();
-    made.water.log.resize(1);
+    made.water.log.edit().resize(1);
     water::ReviewQuestion question;
     EXPECT_EQ(rowsOf(reviewed(made, question)), (std::vector<std::string>{"West 1 2", "East 0 0"}));
     question.by = ReviewBy::band;
@@ -262,10 +262,10 @@ TEST(LogGroups, TakeTheKindOfStructureBeforeThatOfWeed) {
 TEST(HourWeight, IsHalfWayFromOneToTheRateOfTheHourOverThatOfTheDay) {
     PlannedWater made = logged();
     for (const double hour : {3.0, 5.0, 7.0, 18.0, 20.0}) {
-        made.water.log.push_back(stayAt(made, {-200, 0}, 3, hour));
+        made.water.log.edit().push_back(stayAt(made, {-200, 0}, 3, hour));
     }
     for (int k = 0; k < 40; ++k) {
-        land(made.water.log[0], "pike", 3.0, 1.0);
+        land(made.water.log.edit()[0], "pike", 3.0, 1.0);
     }
     base::Progress quiet;
     const auto weight = water::hourWeightOf(made.water, quiet);
@@ -300,7 +300,7 @@ TEST(HourWeight, IsNoneForALogThatTellsNothing) {
     PlannedWater made;
     EXPECT_FALSE(water::hourWeightOf(made.water, quiet));
     made = logged();
-    for (logbook::Stay& stay : made.water.log) {
+    for (logbook::Stay& stay : made.water.log.edit()) {
         stay.runs.clear();
     }
     EXPECT_FALSE(water::hourWeightOf(made.water, quiet)) << "blanks alone";

@@ -97,13 +97,41 @@ TEST(Parts, AllPartsTogetherAreTheWholeWater) {
     EXPECT_EQ(b, support::fullWater());
 }
 
+TEST(Parts, ThoseInWhichTwoWatersDifferAreNamed) {
+    EXPECT_TRUE(differingParts(support::fullWater(), support::fullWater()).empty());
+    for (const Part part : allParts) {
+        Water without = support::fullWater();
+        Water none;
+        swapParts(without, none, std::array{part});
+        EXPECT_EQ(differingParts(support::fullWater(), without), std::vector{part})
+            << "part " << static_cast<int>(part);
+        EXPECT_EQ(differingParts(onlyPart(part), Water()), std::vector{part});
+    }
+    EXPECT_EQ(differingParts(support::fullWater(), Water()),
+              std::vector(allParts.begin(), allParts.end()));
+}
+
+/// What a step of undo costs: of a copy the long lists are those of the water, item for item.
+TEST(Parts, ACopySharesTheLongLists) {
+    const Water water = support::fullWater();
+    const Water copy = copyOfParts(water, allParts);
+    EXPECT_EQ(copy.shoreline.data(), water.shoreline.data());
+    EXPECT_EQ(copy.leadLine.data(), water.leadLine.data());
+    EXPECT_EQ(copy.weedNotes.data(), water.weedNotes.data());
+    EXPECT_EQ(copy.log.data(), water.log.data());
+    for (std::size_t d = 0; d < water.days.size(); ++d) {
+        EXPECT_EQ(copy.days[d].soundings.data(), water.days[d].soundings.data());
+        EXPECT_EQ(copy.days[d].passStarts.data(), water.days[d].passStarts.data());
+    }
+}
+
 TEST(Water, AFreshIdIsOneAboveTheHighestOfEveryKind) {
     const std::array<void (*)(Water&), 5> raise{
         [](Water& w) { w.days[1].id = soundings::SurveyDayId(900); },
-        [](Water& w) { w.leadLine[0].id = soundings::LeadLineId(900); },
-        [](Water& w) { w.weedNotes[1].id = weed::WeedNoteId(900); },
-        [](Water& w) { w.log[0].id = logbook::StayId(900); },
-        [](Water& w) { w.log[0].runs[0].id = logbook::FishId(900); }};
+        [](Water& w) { w.leadLine.edit()[0].id = soundings::LeadLineId(900); },
+        [](Water& w) { w.weedNotes.edit()[1].id = weed::WeedNoteId(900); },
+        [](Water& w) { w.log.edit()[0].id = logbook::StayId(900); },
+        [](Water& w) { w.log.edit()[0].runs[0].id = logbook::FishId(900); }};
     EXPECT_EQ(freshId(support::fullWater()), 33) << "the fish has 32";
     for (const auto change : raise) {
         Water w = support::fullWater();
@@ -115,20 +143,21 @@ TEST(Water, AFreshIdIsOneAboveTheHighestOfEveryKind) {
 TEST(Water, TheFrameIsLaidRoundTheShoreAndElseRoundTheSoundings) {
     Water w = support::fullWater();
     w.frame.reset();
-    for (geo::LonLat& corner : w.shoreline[0].outer) {
+    for (geo::LonLat& corner : w.shoreline.edit()[0].outer) {
         corner.lon_deg += 1.0; // the soundings lie elsewhere
     }
     ASSERT_TRUE(layFrame(w));
     EXPECT_EQ(w.frame->centre(), (geo::LonLat{4.1, 55.2}));
-    w.shoreline.push_back(
+    w.shoreline.edit().push_back(
         {{{4.2, 55.3}, {4.3, 55.3}, {4.3, 55.4}}, {}}); // all pieces count: 4.096 to 4.3
     w.frame.reset();
     ASSERT_TRUE(layFrame(w));
     EXPECT_NEAR(w.frame->centre().lon_deg, 4.2, 1e-9);
     EXPECT_NEAR(w.frame->centre().lat_deg, 55.3, 1e-9);
-    w.shoreline.clear();
+    w.shoreline.edit().clear();
     w.frame.reset();
-    w.days[1].soundings.push_back({{3.1438, 55.2}, Depth::metres(1.0), {}}); // all days count
+    w.days[1].soundings.edit().push_back(
+        {{3.1438, 55.2}, Depth::metres(1.0), {}}); // all days count
     ASSERT_TRUE(layFrame(w));
     EXPECT_NEAR(w.frame->centre().lon_deg, 3.12, 1e-9); // half way from 3.0962
     w.days.clear();

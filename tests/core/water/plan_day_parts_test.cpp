@@ -44,9 +44,10 @@ const PlannedWater& logged() {
     static const PlannedWater water = [] {
         PlannedWater made;
         for (int day = 1; day <= 8; ++day) {
-            made.water.log.push_back(stayAt(made, {-200, 20}, day, 9.0, 1));
-            made.water.log.push_back(stayAt(made, {-200, -60}, day, 13.0, 6));
-            made.water.log.push_back(stayAt(made, {120, 0}, day, 16.25, day % 4 == 0 ? 1 : 0));
+            made.water.log.edit().push_back(stayAt(made, {-200, 20}, day, 9.0, 1));
+            made.water.log.edit().push_back(stayAt(made, {-200, -60}, day, 13.0, 6));
+            made.water.log.edit().push_back(
+                stayAt(made, {120, 0}, day, 16.25, day % 4 == 0 ? 1 : 0));
         }
         return made;
     }();

@@ -16,7 +16,7 @@ constexpr geo::LonLat home{3.1, 55.2};
 soundings::SurveyDay dayAt(geo::LonLat place, std::vector<double> depths_m) {
     soundings::SurveyDay day;
     for (const double depth_m : depths_m) {
-        day.soundings.push_back({place, units::Depth::metres(depth_m), {}});
+        day.soundings.edit().push_back({place, units::Depth::metres(depth_m), {}});
     }
     return day;
 }
@@ -26,7 +26,7 @@ soundings::SurveyDay lineOf(int count, double depth_m, double north_m = 0.0) {
     const geo::WaterFrame frame = geo::WaterFrame::centredOn(home).value();
     soundings::SurveyDay day;
     for (int i = 0; i < count; ++i) {
-        day.soundings.push_back(
+        day.soundings.edit().push_back(
             {frame.toEarth(geo::WaterPoint{20.0 * i, north_m}), units::Depth::metres(depth_m), {}});
     }
     return day;
@@ -68,7 +68,7 @@ TEST(PlausibleLimits, MeasureFromTheShoreWhereThereIsOne) {
 
 TEST(PlausibleLimits, GoByTheMiddleSoThatASingleWildPositionDoesNoHarm) {
     soundings::SurveyDay day = dayAt(home, {4.0, 4.0, 4.0});
-    day.soundings[0].place = {0.0, 0.0};
+    day.soundings.edit()[0].place = {0.0, 0.0};
     EXPECT_TRUE(checkPlausible(sounded(dayAt(home, {4.0})), day, "a"));
 }
 

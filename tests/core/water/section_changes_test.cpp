@@ -108,7 +108,7 @@ TEST(SectionChanges, ANamedSectionKeepsNameAndCatchesWhenTheMapIsDrawnAnew) {
     water.sectionChanges = {splitOf(water, plain, 0)};
     EXPECT_TRUE(isKept(derivedOf(water, plain)));
     // A fiftieth of the soundings goes, and the water is drawn again.
-    auto& soundings = water.days[0].soundings;
+    auto& soundings = water.days[0].soundings.edit();
     for (std::size_t i = soundings.size(); i-- > 0;) {
         if (i % 50 == 7) {
             soundings.erase(soundings.begin() + static_cast<std::ptrdiff_t>(i));

@@ -17,9 +17,9 @@ Water square() {
     day.passStarts = {0};
     for (int row = 0; row < 20; ++row) {
         for (int col = 0; col < 20; ++col) {
-            day.soundings.push_back({{3.0962 + 0.0004 * col, 55.1981 + 0.0002 * row},
-                                     units::Depth::metres(4.0),
-                                     std::nullopt});
+            day.soundings.edit().push_back({{3.0962 + 0.0004 * col, 55.1981 + 0.0002 * row},
+                                            units::Depth::metres(4.0),
+                                            std::nullopt});
         }
     }
     Water water;

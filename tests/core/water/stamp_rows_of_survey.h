@@ -75,20 +75,22 @@ inline constexpr std::array dayRows{
     StampRow{"kept instead of set aside",
              [](Water& w) {
                  w.days[1].keptByHand = {5, 40};
-                 w.days[1].setAsideByHand.clear();
+                 w.days[1].setAsideByHand.edit().clear();
              },
              fromReduce},
     StampRow{"sounding.place.lon_deg",
-             [](Water& w) { w.days[1].soundings[10].place.lon_deg += 1e-5; }, fromReduce},
+             [](Water& w) { w.days[1].soundings.edit()[10].place.lon_deg += 1e-5; }, fromReduce},
     StampRow{"sounding.place.lat_deg",
-             [](Water& w) { w.days[1].soundings[10].place.lat_deg += 1e-5; }, fromReduce},
+             [](Water& w) { w.days[1].soundings.edit()[10].place.lat_deg += 1e-5; }, fromReduce},
     StampRow{"sounding.shown",
-             [](Water& w) { w.days[1].soundings[89].shown += units::Depth::metres(0.01); },
+             [](Water& w) { w.days[1].soundings.edit()[89].shown += units::Depth::metres(0.01); },
              fromReduce},
-    StampRow{"sounding.time", [](Water& w) { *w.days[1].soundings[70].time += 1ms; }, fromReduce},
-    StampRow{"sounding.time, absent", [](Water& w) { w.days[1].soundings[70].time.reset(); },
+    StampRow{"sounding.time", [](Water& w) { *w.days[1].soundings.edit()[70].time += 1ms; },
              fromReduce},
-    StampRow{"one sounding less", [](Water& w) { w.days[0].soundings.pop_back(); }, fromReduce},
+    StampRow{"sounding.time, absent", [](Water& w) { w.days[1].soundings.edit()[70].time.reset(); },
+             fromReduce},
+    StampRow{"one sounding less", [](Water& w) { w.days[0].soundings.edit().pop_back(); },
+             fromReduce},
     StampRow{"one day less", [](Water& w) { w.days.pop_back(); }, fromReduce},
     StampRow{"one day more",
              [](Water& w) {
@@ -102,7 +104,7 @@ inline constexpr std::array dayRows{
 /// Facts and shoreline.
 inline constexpr std::array factRows{
     StampRow{"name", [](Water& w) { w.name = "Other"; }, noStep},
-    StampRow{"clock", [](Water& w) { w.clock = units::Clock(); }, noStep},
+    StampRow{"clock", [](Water& w) { w.clock = units::Clock(); }, onlyPlan},
     StampRow{"chartLevel", [](Water& w) { w.chartLevel = units::WaterLevel::metresOnGauge(9.7); },
              fromReduce},
     StampRow{"frame, east",
@@ -116,29 +118,32 @@ inline constexpr std::array factRows{
              },
              fromReduce},
     StampRow{"shoreline, longitude of a corner",
-             [](Water& w) { w.shoreline[0].outer[1].lon_deg += 3e-4; }, fromReduce},
+             [](Water& w) { w.shoreline.edit()[0].outer[1].lon_deg += 3e-4; }, fromReduce},
     StampRow{"shoreline, latitude of a corner",
-             [](Water& w) { w.shoreline[0].outer[2].lat_deg += 3e-4; }, fromReduce},
+             [](Water& w) { w.shoreline.edit()[0].outer[2].lat_deg += 3e-4; }, fromReduce},
     StampRow{"shoreline, longitude on an island",
-             [](Water& w) { w.shoreline[0].islands[0][1].lon_deg += 3e-4; }, fromReduce},
+             [](Water& w) { w.shoreline.edit()[0].islands[0][1].lon_deg += 3e-4; }, fromReduce},
     StampRow{"shoreline, latitude on an island",
-             [](Water& w) { w.shoreline[0].islands[0][2].lat_deg += 3e-4; }, fromReduce},
-    StampRow{"shoreline, no island", [](Water& w) { w.shoreline[0].islands.clear(); }, fromReduce},
+             [](Water& w) { w.shoreline.edit()[0].islands[0][2].lat_deg += 3e-4; }, fromReduce},
+    StampRow{"shoreline, no island", [](Water& w) { w.shoreline.edit()[0].islands.clear(); },
+             fromReduce},
     StampRow{"shoreline, one corner more",
              [](Water& w) {
-                 w.shoreline[0].outer.push_back({3.0955, 55.2});
+                 w.shoreline.edit()[0].outer.push_back({3.0955, 55.2});
              },
              fromReduce},
-    StampRow{"shoreline, one piece more",
-             [](Water& w) {
-                 w.shoreline.push_back({{{3.105, 55.2}, {3.106, 55.2}, {3.106, 55.201}}, {}});
-             },
-             fromReduce},
+    StampRow{
+        "shoreline, one piece more",
+        [](Water& w) {
+            w.shoreline.edit().push_back({{{3.105, 55.2}, {3.106, 55.2}, {3.106, 55.201}}, {}});
+        },
+        fromReduce},
     StampRow{"places", [](Water& w) { w.places[0].place.lon_deg += 0.001; }, noStep},
     StampRow{"place.name", [](Water& w) { w.places[0].name = "slip"; }, noStep},
     StampRow{"one place more", [](Water& w) { w.places.push_back(w.places[0]); }, noStep},
-    StampRow{"pinnedMark.name", [](Water& w) { w.pinnedMarks[0].name = "yours"; }, noStep},
-    StampRow{"pinnedMark.place", [](Water& w) { w.pinnedMarks[0].place.lat_deg += 1e-4; }, noStep},
-    StampRow{"no pinned mark", [](Water& w) { w.pinnedMarks.clear(); }, noStep}};
+    StampRow{"pinnedMark.name", [](Water& w) { w.pinnedMarks[0].name = "yours"; }, onlyPlan},
+    StampRow{"pinnedMark.place", [](Water& w) { w.pinnedMarks[0].place.lat_deg += 1e-4; },
+             onlyPlan},
+    StampRow{"no pinned mark", [](Water& w) { w.pinnedMarks.clear(); }, onlyPlan}};
 
 } // namespace water

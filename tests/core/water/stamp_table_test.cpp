@@ -2,6 +2,8 @@
 // What each step stands on, member by member: a table against the stamps, against what derive()
 // makes again, and against what the steps really read.
 #include "core/water/derive.h"
+#include "core/water/plan_day.h"
+#include "core/water/stamps.h"
 
 #include "tests/core/water/stamp_rows_of_ground.h"
 #include "tests/core/water/stamp_rows_of_plan.h"
@@ -63,13 +65,20 @@ TEST(StampTable, KnowsAllMembers) {
 }
 
 std::string stepsTouched(const Water& before, const Water& after) {
+    const Stamps was = Stamps::of(before);
+    const Stamps is = Stamps::of(after);
     std::string steps;
     for (const Step step : allSteps) {
-        if (stampOf(after, step) != stampOf(before, step)) {
+        if (is.at(step) != was.at(step)) {
             steps += std::string(nameOf(step)) + ' ';
         }
     }
-    return steps;
+    return is.ofPlan() == was.ofPlan() ? steps : steps + std::string(onlyPlan);
+}
+
+/// The steps of the map among them.
+std::string mapSteps(std::string_view steps) {
+    return std::string(steps.substr(0, steps.find(onlyPlan)));
 }
 
 TEST(StampTable, EachMemberTouchesJustTheStepsThatDependOnIt) {
@@ -88,19 +97,19 @@ TEST(StampTable, NoWeightOfTheRankingTouchesAStep) {
         Water after = before;
         after.plan.weights.set(kind, 7.5);
         EXPECT_NE(after, before);
-        EXPECT_EQ(stepsTouched(before, after), noStep) << marks::nameOf(kind);
+        EXPECT_EQ(stepsTouched(before, after), onlyPlan) << marks::nameOf(kind);
     }
 }
 
 TEST(StampTable, EveryStepHasAStampOfItsOwn) {
-    std::set<std::uint64_t> values;
+    std::set<std::uint64_t> values{Stamps::of(support::fullWater()).ofPlan().value()};
     for (const Step step : allSteps) {
         const Stamp stamp = stampOf(support::fullWater(), step);
         EXPECT_TRUE(stamp.isMade());
         EXPECT_EQ(stamp, stampOf(support::fullWater(), step));
         values.insert(stamp.value());
     }
-    EXPECT_EQ(values.size(), allSteps.size());
+    EXPECT_EQ(values.size(), allSteps.size() + 1);
 }
 
 /// What each step holds, by identity: what is kept is the very same object.
@@ -223,12 +232,12 @@ TEST(StampTable, DeriveMakesJustTheStepsTouchedAgainAndToOtherFigures) {
         Water after = before;
         row.change(after);
         const Derived is = derivedFrom(after, was);
-        EXPECT_EQ(stepsMadeAgain(was, is), row.steps) << row.member;
+        EXPECT_EQ(stepsMadeAgain(was, is), mapSteps(row.steps)) << row.member;
         // A row that changes nothing would hide a member that no step reads.
         const bool isSeen = std::ranges::any_of(allSteps, [&](Step step) {
             return isTouched(row, step) && figuresOf(is, step) != figuresOf(was, step);
         });
-        EXPECT_EQ(isSeen, !row.steps.empty()) << row.member;
+        EXPECT_EQ(isSeen, !mapSteps(row.steps).empty()) << row.member;
     }
 }
 
@@ -237,8 +246,8 @@ TEST(StampTable, DeriveMakesJustTheStepsTouchedAgainAndToOtherFigures) {
 TEST(StampTable, MembersThatDoNotTouchAStepChangeNoFigureOfIt) {
     const Water before = support::fullWater();
     const Derived was = derivedFrom(before);
-    for (const std::string_view steps :
-         {noStep, onlyLevel, onlySections, fromWeed, fromStructure, fromBands, fromDraw}) {
+    for (const std::string_view steps : {noStep, onlyPlan, levelAndPlan, fromSections, fromWeed,
+                                         fromStructure, fromBands, fromDraw}) {
         Water after = before;
         for (const StampRow& row : allRows()) {
             if (row.steps == steps) {
@@ -253,6 +262,84 @@ TEST(StampTable, MembersThatDoNotTouchAStepChangeNoFigureOfIt) {
             }
         }
     }
+}
+
+/// What a planned day comes to, as text.
+std::string figuresOf(const PlannedDay& planned) {
+    std::string text;
+    const auto add = [&text](double value) { text += std::to_string(value) + ' '; };
+    for (const marks::Mark& mark : planned.marks) {
+        text += mark.name + ' ' + marks::reasonsOf(mark.factors) + ' ';
+        add(mark.place.x_m);
+        add(mark.place.y_m);
+        add(mark.score);
+    }
+    for (const marks::DayStop& stop : planned.day.stops) {
+        text += std::to_string(stop.rank) + ' ' + units::isoText(stop.arrive) + ' ';
+    }
+    for (const auto* said :
+         {&planned.cautions, &planned.rules, &planned.fishCare, &planned.notes}) {
+        for (const std::string& sentence : *said) {
+            text += sentence + '\n';
+        }
+    }
+    return text;
+}
+
+PlannedDay plannedFrom(const Water& water, const Derived& derived) {
+    base::Progress silent;
+    auto planned = planDay(water, derived, water.plan, silent);
+    EXPECT_TRUE(planned) << planned.error().sentence();
+    return std::move(*planned);
+}
+
+TEST(StampTable, MembersThatDoNotTouchThePlanChangeNothingInTheDay) {
+    const Water before = support::fullWater();
+    Water after = before;
+    for (const StampRow& row : allRows()) {
+        if (row.steps == noStep) {
+            row.change(after);
+        }
+    }
+    ASSERT_NE(after, before);
+    EXPECT_EQ(figuresOf(plannedFrom(after, derivedFrom(after))),
+              figuresOf(plannedFrom(before, derivedFrom(before))));
+}
+
+TEST(StampTable, APlannedDayKnowsWhatItWasMadeFrom) {
+    const Water water = support::fullWater();
+    const Derived derived = derivedFrom(water);
+    EXPECT_EQ(plannedFrom(water, derived).madeFrom, Stamps::of(water).ofPlan());
+    Water scoped = water;
+    scoped.plan.tackle.scope = 4.5;
+    EXPECT_NE(plannedFrom(water, derived).madeFrom, Stamps::of(scoped).ofPlan());
+    base::Progress silent;
+    EXPECT_EQ(planDay(water, derived, scoped.plan, silent)->madeFrom, Stamps::of(scoped).ofPlan())
+        << "the plan asked with counts, not the one in the water";
+    Water cleared = water;
+    cleared.weedNotes = {};
+    EXPECT_NE(plannedFrom(cleared, derived).madeFrom, Stamps::of(cleared).ofPlan())
+        << "planned on the sections of before, it is of before";
+}
+
+TEST(StampTable, AListIsReadOnceHoweverOftenItsWaterIsAsked) {
+    const Water water = support::fullWater();
+    const Stamps stamps = Stamps::of(water);
+    const auto never = [](const auto& /*items*/) -> std::uint64_t {
+        ADD_FAILURE() << "read again";
+        return 1;
+    };
+    Water after = water;
+    after.days[1].setAsideByHand = {5, 7};
+    EXPECT_NE(Stamps::of(after), stamps);
+    EXPECT_NE(after.days[1].soundings.workedOutOnce(0, never), 0U);
+    EXPECT_NE(after.days[0].passStarts.workedOutOnce(0, never), 0U);
+    EXPECT_NE(after.shoreline.workedOutOnce(0, never), 0U);
+    EXPECT_NE(after.leadLine.workedOutOnce(0, never), after.leadLine.workedOutOnce(1, never));
+    EXPECT_NE(after.weedNotes.workedOutOnce(0, never), 0U);
+    EXPECT_NE(after.log.workedOutOnce(0, never), 0U);
+    after.days[1].setAsideByHand = {5};
+    EXPECT_EQ(Stamps::of(after), stamps) << "what was undone is as it was";
 }
 
 } // namespace

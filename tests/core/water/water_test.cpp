@@ -27,9 +27,9 @@ soundings::SurveyDay bowlDay(std::int64_t id, double unitsPerMetre = 1.0) {
         const int row = i / 20;
         const double y = -1.0 + 2.0 * row / 19.0;
         const double depth_m = 8.0 - 4.0 * std::hypot(x, y);
-        day.soundings.push_back({{3.1 + 0.002 * x, 55.2 + 0.001 * y},
-                                 units::Depth::metres(depth_m * unitsPerMetre),
-                                 std::nullopt});
+        day.soundings.edit().push_back({{3.1 + 0.002 * x, 55.2 + 0.001 * y},
+                                        units::Depth::metres(depth_m * unitsPerMetre),
+                                        std::nullopt});
     }
     return day;
 }
@@ -50,14 +50,14 @@ TEST(Water, FreshIdsAreAboveAllThatAreGiven) {
     stay.id = logbook::StayId(7);
     stay.runs.push_back({});
     stay.runs.back().id = logbook::FishId(41);
-    water.log.push_back(stay);
+    water.log.edit().push_back(stay);
     EXPECT_EQ(freshId(water), 42);
 }
 
 TEST(Water, FrameIsLaidOnceAndStays) {
     Water water = bowl();
     const auto first = water.frame;
-    water.shoreline.front().outer.front().lon_deg -= 0.5;
+    water.shoreline.edit().front().outer.front().lon_deg -= 0.5;
     EXPECT_TRUE(layFrame(water));
     EXPECT_EQ(water.frame, first);
     Water empty;
@@ -127,7 +127,7 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
                       {sections::SectionChange::Kind::split, {}, {{3.1, 55.2}, {3.11, 55.2}}});
               }),
               "sections ");
-    EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
+    EXPECT_EQ(touched([](Water& w) { w.log.edit().push_back({}); }), "");
     EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
 }
 
@@ -170,12 +170,12 @@ TEST(ProposeTrip, SailsFromTheLaunchAlongEveryLineAndBackWithinTheTime) {
     Water water = bowl();
     water.settings.cell = units::Length::metres(5.0);
     // An uneven bottom, sounded in the western half only.
-    water.days[0].soundings.clear();
+    water.days[0].soundings.edit().clear();
     for (int line = 0; line < 12; ++line) {
         for (int i = 0; i < 60; ++i) {
             const double lon_deg = 3.0963 + 6e-5 * i;
             const double lat_deg = 55.1982 + 3.2e-4 * line;
-            water.days[0].soundings.push_back(
+            water.days[0].soundings.edit().push_back(
                 {{lon_deg, lat_deg},
                  units::Depth::metres(5.0 + 2.0 * std::sin(9000.0 * lon_deg) *
                                                 std::cos(17000.0 * lat_deg)),
@@ -243,8 +243,9 @@ TEST(CheckPlausible, TellsSwappedCoordinatesAndAnotherWater) {
     soundings::SurveyDay swapped = bowlDay(2);
     soundings::SurveyDay elsewhere = bowlDay(2);
     for (std::size_t i = 0; i < swapped.soundings.size(); ++i) {
-        std::swap(swapped.soundings[i].place.lon_deg, swapped.soundings[i].place.lat_deg);
-        elsewhere.soundings[i].place.lon_deg += 5.0;
+        geo::LonLat& place = swapped.soundings.edit()[i].place;
+        std::swap(place.lon_deg, place.lat_deg);
+        elsewhere.soundings.edit()[i].place.lon_deg += 5.0;
     }
     const auto first = checkPlausible(bowl(), swapped, "s.csv");
     ASSERT_FALSE(first);

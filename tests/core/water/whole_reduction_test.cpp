@@ -32,8 +32,8 @@ soundings::SurveyDay passAt(double y_m, int day, double depth_m = usual_m) {
     const auto start = units::Moment(std::chrono::hours(490000 + 24 * day));
     for (std::size_t i = 0; i < perPass; ++i) {
         const geo::WaterPoint p{-88.5 + 3.0 * static_cast<double>(i), y_m};
-        made.soundings.push_back({frame().toEarth(p), units::Depth::metres(depth_m),
-                                  start + std::chrono::milliseconds(1500 * i)});
+        made.soundings.edit().push_back({frame().toEarth(p), units::Depth::metres(depth_m),
+                                         start + std::chrono::milliseconds(1500 * i)});
     }
     return made;
 }
@@ -83,10 +83,10 @@ TEST(WholeReduction, SetsAPassAsideThatTwoOthersContradict) {
 TEST(WholeReduction, GivesEachFaultItsOwnReasonAndDrawsFromNoneOfThem) {
     std::vector<soundings::SurveyDay> days{passAt(-20, 0), passAt(0, 1), passAt(40, 2)};
     const auto show = [&](std::size_t i, double depth_m) {
-        days[1].soundings[i].shown = units::Depth::metres(depth_m);
+        days[1].soundings.edit()[i].shown = units::Depth::metres(depth_m);
     };
     const auto moveTo = [&](std::size_t day, std::size_t i, double x_m, double y_m) {
-        days[day].soundings[i].place = frame().toEarth(geo::WaterPoint{x_m, y_m});
+        days[day].soundings.edit()[i].place = frame().toEarth(geo::WaterPoint{x_m, y_m});
     };
     show(5, 0.0);
     show(12, 17.0);
@@ -135,16 +135,16 @@ TEST(WholeReduction, GivesEachFaultItsOwnReasonAndDrawsFromNoneOfThem) {
 
 TEST(WholeReduction, TheHandWinsOverEveryRule) {
     std::vector<soundings::SurveyDay> days{passAt(0, 0), passAt(4, 1), passAt(8, 2)};
-    days[1].soundings[10].shown = units::Depth::metres(0.0);
-    days[1].soundings[20].shown = units::Depth::metres(17.0);
-    days[1].soundings[30].place = frame().toEarth(geo::WaterPoint{1.5, 70.0});
-    days[1].soundings[40].shown = units::Depth::metres(2.0 * usual_m);
+    days[1].soundings.edit()[10].shown = units::Depth::metres(0.0);
+    days[1].soundings.edit()[20].shown = units::Depth::metres(17.0);
+    days[1].soundings.edit()[30].place = frame().toEarth(geo::WaterPoint{1.5, 70.0});
+    days[1].soundings.edit()[40].shown = units::Depth::metres(2.0 * usual_m);
     days[1].keptByHand = {10, 20, 30, 40};
     days[1].setAsideByHand = {50};
     const auto made = derived(waterWith(days));
     EXPECT_EQ(countOf(made, 1, Verdict::kept), perPass - 1);
     EXPECT_EQ(made.checked->survey.days[1].verdicts[50], Verdict::byHand);
-    days[0].soundings[3].place = frame().toEarth(geo::WaterPoint{-79.5, -105.0});
+    days[0].soundings.edit()[3].place = frame().toEarth(geo::WaterPoint{-79.5, -105.0});
     days[0].keptByHand = {3};
     EXPECT_EQ(countOf(derived(waterWith(days)), 0, Verdict::kept), perPass);
 }
@@ -186,17 +186,18 @@ TEST(WholeReduction, FindsCrossingsTiesAndTheirCheckInWhatIsKept) {
     soundings::SurveyDay east = passAt(-40, 0);
     for (const double y_m : {-20.0, 0.0, 20.0, 40.0}) {
         const soundings::SurveyDay more = passAt(y_m, 0);
-        east.passStarts.push_back(east.soundings.size());
-        east.soundings.insert(east.soundings.end(), more.soundings.begin(), more.soundings.end());
+        east.passStarts.edit().push_back(east.soundings.size());
+        east.soundings.edit().insert(east.soundings.end(), more.soundings.begin(),
+                                     more.soundings.end());
     }
-    for (soundings::Sounding& one : east.soundings) {
+    for (soundings::Sounding& one : east.soundings.edit()) {
         one.time.reset();
     }
     east.gauge = soundings::Gauge::constant(units::WaterLevel::metresOnGauge(1.0));
     soundings::SurveyDay north = passAt(0, 1, usual_m + 0.30);
     for (std::size_t i = 0; i < perPass; ++i) {
         const geo::WaterPoint p{1.0, -88.0 + 3.0 * static_cast<double>(i)};
-        north.soundings[i].place = frame().toEarth(p);
+        north.soundings.edit()[i].place = frame().toEarth(p);
     }
     water::Water water = waterWith({east, north});
     water.chartLevel = units::WaterLevel::metresOnGauge(1.0);

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/acts/sections.h"
+
+#include "core/base/number_text.h"
+#include "core/water/check_section_change.h"
+
+namespace acts {
+
+using base::Result;
+using sections::SectionChange;
+using water::Derived;
+using water::Water;
+
+namespace {
+
+/// A hand draws more points than a border needs.
+constexpr double sameLine_m = 1.0;
+
+Result<Water> add(const Water& water, const Derived& derived, SectionChange::Kind kind,
+                  const geo::Path& places, const geo::Path& line) {
+    if (!water.frame) {
+        return base::fail(base::ErrorKind::wrongUse, "there are no sections yet", "",
+                          "bring in a log of soundings first");
+    }
+    const geo::Path drawn = geo::simplified(line, sameLine_m);
+    SectionChange made{kind, water.frame->toEarth(std::span(places)),
+                       water.frame->toEarth(std::span(drawn))};
+    if (auto fits = water::checkSectionChange(water, derived, made); !fits) {
+        return std::unexpected(fits.error());
+    }
+    Water after = water;
+    after.sectionChanges.push_back(std::move(made));
+    return after;
+}
+
+} // namespace
+
+Result<Water> nameSection(const Water& water, const Derived& derived,
+                          sections::SectionNumber section, const std::string& name) {
+    if (!water.frame || !derived.sections || section < 0 ||
+        static_cast<std::size_t>(section) >= derived.sections->sections.size()) {
+        return base::fail(base::ErrorKind::wrongUse, "there is no such section", "sections",
+                          "draw the water, then choose one of its sections");
+    }
+    const sections::SectionMap& map = *derived.sections;
+    Water after = water;
+    std::erase_if(after.sectionNames, [&](const sections::SectionName& known) {
+        return sections::sectionAt(map, water.frame->toWater(known.seed)) == section;
+    });
+    const std::string_view plain = base::trimmed(name);
+    if (!plain.empty()) {
+        const geo::WaterPoint middle = map.sections[static_cast<std::size_t>(section)].middle;
+        after.sectionNames.push_back({water.frame->toEarth(middle), std::string(plain)});
+    }
+    return after;
+}
+
+Result<Water> joinSections(const Water& water, const Derived& derived, geo::WaterPoint a,
+                           geo::WaterPoint b) {
+    return add(water, derived, SectionChange::Kind::join, {a, b}, {});
+}
+
+Result<Water> splitSection(const Water& water, const Derived& derived, const geo::Path& line) {
+    return add(water, derived, SectionChange::Kind::split, {}, line);
+}
+
+Result<Water> moveBorder(const Water& water, const Derived& derived, geo::WaterPoint a,
+                         geo::WaterPoint b, const geo::Path& line) {
+    return add(water, derived, SectionChange::Kind::border, {a, b}, line);
+}
+
+Result<Water> takeBackSectionChange(const Water& water) {
+    Water after = water;
+    if (!after.sectionChanges.empty()) {
+        after.sectionChanges.pop_back();
+    }
+    return after;
+}
+
+Result<Water> takeBackSectionChanges(const Water& water) {
+    Water after = water;
+    after.sectionChanges.clear();
+    return after;
+}
+
+} // namespace acts

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+#include "core/logbook/trip.h"
+#include "core/water/water.h"
+
+#include <functional>
+
+namespace acts {
+
+/// Adds stays with their runs to the log, each with a fresh id, in the order given; those that the
+/// log holds already are left out, so that a file brought in twice doubles no catch.
+[[nodiscard]] base::Result<water::Water> addStays(const water::Water& water, logbook::Log stays);
+
+/// Changes one stay of the log, its runs included; a run without an id gets a fresh one.
+/// \return wrongUse where there is no such stay.
+[[nodiscard]] base::Result<water::Water>
+changeStay(const water::Water& water, logbook::StayId id,
+           const std::function<void(logbook::Stay&)>& changeOne);
+
+/// Takes a stay and its runs out of the log. \return wrongUse where there is no such stay.
+[[nodiscard]] base::Result<water::Water> removeStay(const water::Water& water, logbook::StayId id);
+
+} // namespace acts

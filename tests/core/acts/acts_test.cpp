@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the acts leave in a water where a hurried hand would lose, double or invent something.
+#include "core/acts/facts.h"
+#include "core/acts/notes.h"
+#include "core/acts/shore.h"
+#include "core/acts/stays.h"
+#include "core/acts/survey_days.h"
+#include "core/acts/verdicts.h"
+#include "core/water/swap_parts.h"
+
+#include "tests/support/full_water.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace {
+
+using base::ErrorKind;
+using soundings::SurveyDay;
+using soundings::SurveyDayId;
+using testing::ElementsAre;
+using testing::HasSubstr;
+using water::Part;
+using water::Water;
+
+Water full() {
+    return support::fullWater();
+}
+
+TEST(Acts, LeaveTheWaterThatTheyWereGivenAsItWas) {
+    const Water given = full();
+    ASSERT_TRUE(acts::removeStay(given, logbook::StayId(31)));
+    ASSERT_TRUE(acts::removeSurveyDays(given));
+    ASSERT_TRUE(acts::setAsideSoundings(given, {{1}}));
+    ASSERT_TRUE(acts::setShoreline(given, {}));
+    EXPECT_EQ(given, full());
+}
+
+TEST(Acts, TouchNoPartButTheirOwn) {
+    const auto touched = [](const base::Result<Water>& after) {
+        return water::differingParts(full(), after.value());
+    };
+    EXPECT_THAT(touched(acts::setAsideSoundings(full(), {{1}})), ElementsAre(Part::days));
+    EXPECT_THAT(touched(acts::setShoreline(full(), {})), ElementsAre(Part::shoreline));
+    EXPECT_THAT(touched(acts::removeWeedNote(full(), weed::WeedNoteId(21))),
+                ElementsAre(Part::weedNotes));
+    EXPECT_THAT(touched(acts::changeFacts(full(),
+                                          [](Water& w) {
+                                              w.name = "Other";
+                                              w.log = {}; // no fact
+                                          })),
+                ElementsAre(Part::facts));
+}
+
+TEST(AddedDays, GetAnIdAndAreRefusedTheSecondTime) {
+    SurveyDay day = full().days[1];
+    day.id = {};
+    day.soundings.edit().pop_back();
+    day.source = "again.nmea";
+    const auto once = acts::addSurveyDay(full(), day);
+    ASSERT_TRUE(once) << once.error().sentence();
+    EXPECT_EQ(once->days.back().id, SurveyDayId(33));
+    const auto twice = acts::addSurveyDay(*once, day);
+    ASSERT_FALSE(twice);
+    EXPECT_EQ(twice.error().kind, ErrorKind::unusableInput);
+    EXPECT_EQ(twice.error().where, "again.nmea");
+    EXPECT_THAT(twice.error().what, HasSubstr("2026-09-05"));
+    day.soundings.edit()[0].shown = units::Depth::metres(7.0);
+    EXPECT_TRUE(acts::addSurveyDay(*once, day)) << "one depth differs: another day";
+}
+
+TEST(AddedDays, KeepAnIdOfTheirOwnAndNeverTakeThatOfAnother) {
+    SurveyDay day = full().days[1];
+    day.soundings.edit().pop_back();
+    EXPECT_EQ(acts::addSurveyDay(full(), day)->days.back().id, SurveyDayId(33)) << "2 is taken";
+    day.id = SurveyDayId(77);
+    EXPECT_EQ(acts::addSurveyDay(full(), day)->days.back().id, SurveyDayId(77));
+}
+
+TEST(AddedDays, LayTheFrameRoundTheShoreAndElseRoundThemselves) {
+    Water bare;
+    SurveyDay day = full().days[0];
+    const auto added = acts::addSurveyDay(bare, day);
+    ASSERT_TRUE(added) << added.error().sentence();
+    ASSERT_TRUE(added->frame);
+    EXPECT_NEAR(added->frame->centre().lon_deg, 3.1, 0.01);
+    day.soundings = {};
+    EXPECT_FALSE(acts::addSurveyDay(bare, day)) << "nothing to lay it round";
+}
+
+TEST(DaysReadAnew, KeepWhatTheUserSaidOfTheirSoundings) {
+    SurveyDay again = full().days[1];
+    again.id = {};
+    again.setAsideByHand = {};
+    again.keptByHand = {};
+    again.sounder.draft = units::Depth::metres(0.6); // said anew
+    again.soundings = again.soundings.all();         // a list of its own, as read from the file
+    EXPECT_TRUE(acts::takeOverVerdicts(full().days, again));
+    EXPECT_EQ(again.id, SurveyDayId(2));
+    EXPECT_THAT(again.setAsideByHand, ElementsAre(5));
+    EXPECT_THAT(again.keptByHand, ElementsAre(40));
+    EXPECT_EQ(again.sounder.draft, units::Depth::metres(0.6));
+    SurveyDay other = again;
+    other.setAsideByHand = {};
+    other.soundings.edit().pop_back();
+    EXPECT_FALSE(acts::takeOverVerdicts(full().days, other));
+    EXPECT_TRUE(other.setAsideByHand.empty()) << "positions mean other soundings there";
+}
+
+TEST(ChangedDays, KeepTheirIdWhateverTheChangeSays) {
+    const auto changed = acts::changeSurveyDay(full(), SurveyDayId(2), [](SurveyDay& day) {
+        day.id = SurveyDayId(1);
+        day.name = "other";
+    });
+    ASSERT_TRUE(changed);
+    EXPECT_EQ(changed->days[1].id, SurveyDayId(2));
+    EXPECT_EQ(changed->days[1].name, "other");
+    EXPECT_EQ(changed->days[0], full().days[0]);
+}
+
+TEST(Notes, BroughtInTwiceDoubleNothingAndAddToThoseThereAre) {
+    const std::vector<weed::WeedNote> file{{{}, {3.0991, 55.2001}, weed::Growth::thin, {}},
+                                           {{}, {3.0992, 55.2001}, weed::Growth::thick, {}}};
+    const auto once = acts::addWeedNotes(full(), file);
+    ASSERT_TRUE(once);
+    EXPECT_EQ(once->weedNotes.size(), full().weedNotes.size() + 2);
+    EXPECT_EQ(once->weedNotes[2].id, weed::WeedNoteId(33));
+    EXPECT_EQ(once->weedNotes[3].id, weed::WeedNoteId(34));
+    const auto twice = acts::addWeedNotes(*once, file);
+    ASSERT_TRUE(twice);
+    EXPECT_EQ(*twice, *once);
+    EXPECT_TRUE(twice->weedNotes.isSameAs(once->weedNotes)) << "not even the list is another";
+    weed::WeedNote changed = once->weedNotes[2];
+    changed.growth = weed::Growth::none;
+    EXPECT_EQ(acts::changeWeedNote(*once, changed)->weedNotes[2], changed);
+    changed.id = weed::WeedNoteId(99);
+    EXPECT_EQ(acts::changeWeedNote(*once, changed).error().kind, ErrorKind::wrongUse);
+}
+
+TEST(Stays, BroughtInTwiceDoubleNoCatch) {
+    logbook::Stay early = support::fullStay();
+    early.start -= std::chrono::hours(48);
+    early.end -= std::chrono::hours(48);
+    const logbook::Log file{support::fullStay(), early, early};
+    const auto once = acts::addStays(full(), file);
+    ASSERT_TRUE(once);
+    ASSERT_EQ(once->log.size(), 2U) << "one is known, one stands twice";
+    EXPECT_EQ(once->log[0].start, early.start) << "by start";
+    EXPECT_EQ(once->log[0].id, logbook::StayId(33));
+    EXPECT_EQ(once->log[0].runs[0].id, logbook::FishId(34));
+    EXPECT_EQ(acts::addStays(*once, file).value(), *once);
+    early.runs[0].weight = units::Weight::pounds(6.0);
+    EXPECT_EQ(acts::addStays(*once, {early})->log.size(), 3U) << "another fish: another stay";
+    early.runs.clear();
+    EXPECT_EQ(acts::addStays(*once, {early})->log.size(), 3U) << "a blank: another stay";
+}
+
+TEST(Shore, KeepsTheFrameUnlessItLiesOutOfItsReach) {
+    const auto shoreAt = [](double lon_deg) {
+        return std::vector<geo::LonLatPiece>{
+            {{{lon_deg, 55.2}, {lon_deg + 0.01, 55.2}, {lon_deg + 0.01, 55.21}}, {}}};
+    };
+    EXPECT_EQ(acts::setShoreline(full(), shoreAt(3.3))->frame, full().frame) << "13 km";
+    const auto far = acts::setShoreline(full(), shoreAt(3.5)); // 25 km
+    ASSERT_TRUE(far);
+    EXPECT_NEAR(far->frame->centre().lon_deg, 3.505, 0.011);
+    EXPECT_EQ(acts::setShoreline(full(), {})->frame, full().frame);
+}
+
+TEST(Verdicts, NameSoundingsThatTheDayHas) {
+    EXPECT_TRUE(acts::setAsideSoundings(full(), {{}, {89}}));
+    EXPECT_EQ(acts::setAsideSoundings(full(), {{}, {90}}).error().kind, ErrorKind::wrongUse);
+    EXPECT_EQ(acts::setAsideSoundings(full(), {{}, {}, {0}}).error().kind, ErrorKind::wrongUse);
+}
+
+TEST(Verdicts, ShareAllButTheDayThatIsMeant) {
+    const Water before = full();
+    const auto after = acts::setAsideSoundings(before, {{}, {7}});
+    ASSERT_TRUE(after);
+    EXPECT_THAT(after->days[1].setAsideByHand, ElementsAre(5, 7));
+    EXPECT_TRUE(after->days[1].soundings.isSameAs(before.days[1].soundings));
+    EXPECT_TRUE(after->days[1].keptByHand.isSameAs(before.days[1].keptByHand));
+    EXPECT_TRUE(after->days[0].setAsideByHand.isSameAs(before.days[0].setAsideByHand));
+}
+
+TEST(Verdicts, AreNotTakenBackByTheVerdictsOfAnotherSurvey) {
+    reduction::ReducedSurvey judged;
+    judged.days.resize(2);
+    judged.days[0].verdicts.resize(full().days[0].soundings.size());
+    judged.days[1].verdicts.resize(90);
+    judged.days[1].verdicts[12] = soundings::Verdict::spike;
+    const auto back = acts::takeBackSoundings(full(), {{}, {5, 12, 13}}, judged);
+    ASSERT_TRUE(back) << back.error().sentence();
+    EXPECT_TRUE(back->days[1].setAsideByHand.empty());
+    EXPECT_THAT(back->days[1].keptByHand, ElementsAre(12, 40)) << "13 was never set aside";
+    judged.days[1].verdicts.resize(89);
+    EXPECT_FALSE(acts::takeBackSoundings(full(), {{}, {12}}, judged));
+}
+
+TEST(Facts, OutOfTheirRangeAreRefused) {
+    water::Settings settings = full().settings;
+    settings.weedLeft = 1.5;
+    EXPECT_EQ(acts::setSettings(full(), settings).error().kind, ErrorKind::wrongUse);
+    const auto wrong = acts::changeFacts(full(), [](Water& w) { w.settings.weedLeft = -0.1; });
+    EXPECT_EQ(wrong.error().kind, ErrorKind::wrongUse);
+}
+
+} // namespace
