@@ -45,7 +45,7 @@ public:
                     .arg(mark->rank)
                     .arg(words().length(mark->anchors.bow.rope),
                          words().length(mark->anchors.stern.rope)),
-                context_.open.isPlanStale()};
+                !context_.open.isPlanCurrent()};
     }
 
 private:
@@ -78,7 +78,7 @@ public:
         setWords(light_, lightWords(planned->light, water().clock));
         table_->setRows(dayRows(*planned, water().clock, words()));
         setWords(cautions_, dayCautions(*planned, words()).join('\n'));
-        return {dayLine(*planned, words()), context_.open.isPlanStale()};
+        return {dayLine(*planned, words()), !context_.open.isPlanCurrent()};
     }
 
 private:

@@ -43,7 +43,7 @@ TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
     planTimer_.setSingleShot(true);
     planTimer_.setInterval(planDelay_ms);
     connect(&planTimer_, &QTimer::timeout, this, [this] {
-        if (context_.open.isOpen() && context_.open.isPlanStale()) {
+        if (context_.open.isOpen() && !context_.open.isPlanCurrent()) {
             context_.open.planTomorrow();
         }
     });

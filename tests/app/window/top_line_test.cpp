@@ -23,6 +23,7 @@ TEST_F(Window, HasEveryActUnderItsKey) {
     }
     const std::map<QString, QString> wanted{{"New water...", "Ctrl+N"},
                                             {"Open water...", "Ctrl+O"},
+                                            {"Name this water...", "Ctrl+Shift+N"},
                                             {"Give in open formats...", "Ctrl+E"},
                                             {"Cut through the water", "Ctrl+K"},
                                             {"Keys and files", "F1"},
