@@ -82,16 +82,23 @@ void OpenWater::startOpening(const QString& path) {
     const auto work = [path = path.toStdString()](base::Progress& progress) {
         return readWaterFile(path, progress);
     };
-    opening_.start<WaterFile>(tr("Opening the water"), work, [this](Result<WaterFile> file) {
-        if (const auto left = file ? leave() : Result<void>(); !left) {
-            emit failed(left.error());
-        } else if (file) {
-            takeFile(std::move(*file));
-        } else if (file.error().kind != base::ErrorKind::cancelled) {
-            emit failed(file.error());
-        }
-        emit openingEnded();
-    });
+    opening_.start<WaterFile>(
+        tr("Opening the water"), work, [this, waters = waters_](Result<WaterFile> file) {
+            if (waters == waters_) { // Else another was opened meanwhile, and is not put aside.
+                takeOpened(std::move(file));
+            }
+            emit openingEnded();
+        });
+}
+
+void OpenWater::takeOpened(Result<WaterFile> file) {
+    if (const auto left = file ? leave() : Result<void>(); !left) {
+        emit failed(left.error());
+    } else if (file) {
+        takeFile(std::move(*file));
+    } else if (file.error().kind != base::ErrorKind::cancelled) {
+        emit failed(file.error());
+    }
 }
 
 Result<void> OpenWater::create(const QString& path, const QString& name) {

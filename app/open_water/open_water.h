@@ -120,8 +120,8 @@ signals:
 
 private:
     [[nodiscard]] base::Result<void> leave();
+    void takeOpened(base::Result<WaterFile> file);
     void takeFile(WaterFile file);
-    void takeWater(water::Water water);
     void keepFound();
     [[nodiscard]] Found foundNow() const;
     [[nodiscard]] const Stamps& wanted() const;

@@ -41,8 +41,6 @@ void MainWindow::showNotKept() {
 void MainWindow::takeMove(const QString& from) {
     preferences_.addRecentWater(open_.path());
     if (!from.isEmpty()) {
-        preferences::Preferences::setBackdrop(open_.path(),
-                                              preferences::Preferences::backdropOf(from));
         bottom_->say(tr("The water lives in %1 from now on.").arg(open_.path()));
     }
     showName();

@@ -78,7 +78,7 @@ private slots:
         QStandardPaths::setTestModeEnabled(true);
         QCoreApplication::setOrganizationName(QStringLiteral("Meremark tests"));
         QDir().mkpath(QStringLiteral(MEREMARK_PICTURE_DIR));
-        window_ = std::make_unique<window::MainWindow>();
+        window_ = std::make_unique<window::MainWindow>(folder_.filePath(QStringLiteral("unnamed")));
         window_->resize(1280, 800);
         window_->show();
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));

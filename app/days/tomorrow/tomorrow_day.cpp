@@ -48,18 +48,9 @@ TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
         }
     });
     using open_water::OpenWater;
-    connect(&context_.open, &OpenWater::opened, this, [this] {
-        refreshAll();
-        planSoon();
-    });
-    connect(&context_.open, &OpenWater::changed, this, [this] {
-        refreshAll();
-        planSoon();
-    });
-    connect(&context_.open, &OpenWater::derivedChanged, this, &TomorrowDay::refreshAll);
-    connect(&context_.open, &OpenWater::plannedChanged, this, &TomorrowDay::refreshAll);
-    connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
-            &TomorrowDay::refreshAll);
+    connect(&context_.open, &OpenWater::opened, this, &TomorrowDay::planSoon);
+    connect(&context_.open, &OpenWater::changed, this, &TomorrowDay::planSoon);
+    // The content of the chart changes with all else that the steps show, too.
     connect(&context_.chart, &ChartLink::contentChanged, this, &TomorrowDay::refreshAll);
     refreshAll();
     panel_->openStep(firstOpenStep);
