@@ -127,7 +127,7 @@ private:
     [[nodiscard]] const Stamps& wanted() const;
     void startDeriving(water::Derived before, water::Step step);
     void takeDerived(water::Derived derived);
-    void takePlan(Basis basis, water::Derived derived,
+    void takePlan(const std::shared_ptr<const water::Water>& from, water::Derived derived,
                   std::shared_ptr<const water::PlannedDay> planned);
     void takeNoPlan(const base::Error& error);
     void tellStopped();

@@ -128,32 +128,32 @@ void OpenWater::planTomorrow() {
         return Both{std::move(*derived),
                     std::make_shared<const water::PlannedDay>(std::move(*planned))};
     };
-    jobs_.start<Both>(
-        tr("Working out tomorrow"), work,
-        [this, from = water_, waters = waters_](Result<Both> made) {
-            if (waters != waters_) {
-                return;
-            }
-            const bool wasStopped = !made && made.error().kind == ErrorKind::cancelled;
-            if (made) {
-                takePlan(Basis(from, made->first), std::move(made->first), std::move(made->second));
-            } else if (from == water_ || wasStopped) {
-                return takeNoPlan(made.error());
-            }
-            // The water was changed while it ran: until this is done again, what came home is old.
-            isPlanCurrent() ? tell(awaitingPlan_, {}) : planTomorrow();
-        });
+    jobs_.start<Both>(tr("Working out tomorrow"), work,
+                      [this, from = water_, waters = waters_](Result<Both> made) {
+                          if (waters != waters_) {
+                              return;
+                          }
+                          const bool wasStopped =
+                              !made && made.error().kind == ErrorKind::cancelled;
+                          if (made) {
+                              takePlan(from, std::move(made->first), std::move(made->second));
+                          } else if (from == water_ || wasStopped) {
+                              return takeNoPlan(made.error());
+                          }
+                          // The water was changed while it ran: until this is done again, what came
+                          // home is old.
+                          isPlanCurrent() ? tell(awaitingPlan_, {}) : planTomorrow();
+                      });
 }
 
-void OpenWater::takePlan(Basis basis, Derived derived,
+void OpenWater::takePlan(const std::shared_ptr<const Water>& from, Derived derived,
                          std::shared_ptr<const water::PlannedDay> planned) {
     planned_ = std::move(planned);
-    planBasis_ = std::move(basis);
+    planBasis_ = Basis(from, derived);
     whyNoPlan_.reset();
-    // A map of the water as it is now is not given up for that of an earlier one.
-    const auto newer = derived.stamps.find(Step::sections);
-    if (!isCurrent(Step::sections) ||
-        (newer != derived.stamps.end() && newer->second == wanted().back())) {
+    // A map of the water as it is now is not given up for another: the plan is made again on it.
+    const bool isSameMap = derived.drawn == derived_.drawn && derived.sections == derived_.sections;
+    if (isSameMap || !isCurrent(Step::sections)) {
         takeDerived(std::move(derived));
     }
     emit plannedChanged();
@@ -163,7 +163,6 @@ void OpenWater::takeNoPlan(const base::Error& error) {
     if (error.kind != ErrorKind::cancelled) {
         whyNoPlan_ = error;
         emit failed(error);
-        emit plannedChanged();
     }
     tell(awaitingPlan_, std::unexpected(error));
 }
