@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/open_water/unnamed_waters.h"
 
+#include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+
+#include <atomic>
 
 namespace open_water {
 
@@ -17,16 +20,15 @@ Result<std::unique_ptr<store::WaterStore>> UnnamedWaters::make() const {
                           "the folder for waters without a name cannot be made",
                           folder_.toStdString(), "give the water a name and a place");
     }
-    const QDir folder(folder_);
-    const QString begun =
-        QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd-HHmmss"));
-    // A clock set back, or two programs within a second, must not lead to one file for two waters.
-    QString path;
-    for (int number = 1; path.isEmpty() || QFileInfo::exists(path); ++number) {
-        path = folder.filePath(number == 1
-                                   ? QStringLiteral("water-%1.gpkg").arg(begun)
-                                   : QStringLiteral("water-%1-%2.gpkg").arg(begun).arg(number));
-    }
+    // Two waters begun in the same second, in one program or in two, must not get one file: so its
+    // name holds the program's number and its own. Where such a file is left from a day with the
+    // clock set otherwise, making it fails, and the next try has the next number.
+    static std::atomic<int> made = 0;
+    const QString path = QDir(folder_).filePath(
+        QStringLiteral("water-%1-%2-%3.gpkg")
+            .arg(QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd-HHmmss")))
+            .arg(QCoreApplication::applicationPid())
+            .arg(++made));
     return store::create(path.toStdString());
 }
 

@@ -58,9 +58,9 @@ protected:
     QTemporaryDir folder_;
     const QString path_ = folder_.filePath("small.gpkg");
     const QString other_ = folder_.filePath("other.gpkg");
-    OpenWater open_;
-    std::vector<base::Error> failures_;
+    std::vector<base::Error> failures_; // What listens outlives what tells.
     QStringList moved_;
+    OpenWater open_;
 };
 
 TEST_F(Keeping, KnowsWhatIsBeingKeptAndThatItIsKept) {
@@ -96,8 +96,10 @@ TEST_F(Keeping, TriesAgainByItselfUntilItWorks) {
     open_.keeper().setRetryInterval(std::chrono::milliseconds(1));
     setCountOnAFullDisk(5);
     int tries = 0;
-    QObject::connect(&open_.keeper(), &open_water::Keeper::changed, [&tries] { ++tries; });
+    const auto counted =
+        QObject::connect(&open_.keeper(), &open_water::Keeper::changed, [&tries] { ++tries; });
     EXPECT_TRUE(QTest::qWaitFor([&] { return tries >= 3; }, longEnough_ms));
+    QObject::disconnect(counted);
     EXPECT_EQ(failures_.size(), 1U) << "said once, not with each try";
     disk_.heal();
     EXPECT_TRUE(QTest::qWaitFor([&] { return open_.keeper().unkept().empty(); }, longEnough_ms));
@@ -211,6 +213,27 @@ TEST_F(Keeping, KeepsTheDrawingOnceTheDiskHasRoomAgain) {
     const auto kept = store->loadDrawing(*open_.derived().outline).value();
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(kept->stamp, open_.derived().stamps.at(water::Step::draw));
+}
+
+TEST(KeepingWithoutAFile, SaysThatTheFileIsGoneAndTakesAnotherPlace) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath("gone.gpkg");
+    OpenWater open;
+    ASSERT_TRUE(open.create(path, "gone"));
+    open.keeper().setRetryInterval(std::chrono::hours(1));
+    ASSERT_TRUE(QFile::rename(path, folder.filePath("elsewhere.gpkg")));
+    setCount(open, 5);
+    EXPECT_FALSE(open.finishKeeping()) << "what is written into a file without a name is lost";
+    EXPECT_TRUE(open.keeper().whyNot());
+    open.moveTo(folder.filePath("new.gpkg"));
+    EXPECT_TRUE(open.finishKeeping());
+    base::Progress quiet;
+    EXPECT_EQ(store::open(folder.filePath("new.gpkg").toStdString())
+                  .value()
+                  ->load(quiet)
+                  .value()
+                  .plan.count,
+              5);
 }
 
 } // namespace

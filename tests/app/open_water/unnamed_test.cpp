@@ -42,9 +42,9 @@ protected:
 
     QTemporaryDir folder_;
     const QString data_ = folder_.filePath("data/waters");
-    OpenWater open_;
-    std::vector<base::Error> failures_;
+    std::vector<base::Error> failures_; // What listens outlives what tells.
     QStringList moved_;
+    OpenWater open_;
 };
 
 TEST_F(AnUnnamedWater, InWhichNothingWasDoneLeavesNoFile) {
