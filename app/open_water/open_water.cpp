@@ -23,6 +23,11 @@ bool isSameFile(const QString& a, const QString& b) {
     return !there.isEmpty() && there == QFileInfo(b).canonicalFilePath();
 }
 
+void planFromNow(Water& water) {
+    const auto now = std::chrono::system_clock::now();
+    water::planFromTomorrow(water, std::chrono::floor<std::chrono::milliseconds>(now));
+}
+
 } // namespace
 
 OpenWater::OpenWater(QObject* parent) : QObject(parent), water_(std::make_shared<const Water>()) {
@@ -41,6 +46,9 @@ OpenWater::~OpenWater() {
 void OpenWater::keepUnnamedIn(const QString& folder) {
     unnamed_.emplace(folder);
     if (!keeper_.hasFile()) {
+        Water fresh = *water_;
+        planFromNow(fresh);
+        water_ = std::make_shared<const Water>(std::move(fresh));
         keeper_.serveUnmade([unnamed = *unnamed_] { return unnamed.make(); });
     }
 }
@@ -127,8 +135,7 @@ void OpenWater::takeFile(WaterFile file) {
     mayUnkeptGo_ = false;
     undoStack_.clear();
     keeper_.serve(std::move(file.store), file.kept.drawn);
-    water::planFromTomorrow(file.water, std::chrono::floor<std::chrono::milliseconds>(
-                                            std::chrono::system_clock::now()));
+    planFromNow(file.water);
     water_ = std::make_shared<const Water>(std::move(file.water));
     recent_.forget();
     derived_ = std::move(file.kept);

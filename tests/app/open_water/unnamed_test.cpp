@@ -56,6 +56,8 @@ TEST_F(AnUnnamedWater, InWhichNothingWasDoneLeavesNoFile) {
     EXPECT_FALSE(QFileInfo::exists(data_));
     EXPECT_FALSE(open_.isUnnamed());
     EXPECT_TRUE(files().empty());
+    const auto today = std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
+    EXPECT_GE(std::chrono::sys_days(open_.water()->plan.day.day), today);
 }
 
 TEST_F(AnUnnamedWater, LivesInAFileFromTheFirstThingOnAndIsThereTheNextDay) {
