@@ -33,10 +33,10 @@ public:
             edits::setPlan(context_.open, tr("Set number of marks"),
                            [count](marks::Plan& plan) { plan.count = count; });
         });
-        old_ = addWords();
-        old_->setProperty("voice", "wrong");
         table_ = new widgets::PlainTable({tr("Mark"), tr("Depth"), tr("Score")}, rowsShown, this);
         addWide(table_);
+        old_ = addWords(); // Below the list, which so lies still under the hand.
+        old_->setProperty("voice", "wrong");
         connect(table_, &widgets::PlainTable::rowChosen, this, &MarksStep::choose);
         heading_ = addHeading({});
         bars_ = new widgets::IntervalBar(chart::Palette::screen().depthAt(0.5), this);
