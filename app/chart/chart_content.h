@@ -20,6 +20,14 @@ namespace chart {
 /// The zones of which family a click on the chart chooses; `none`: a click chooses a section.
 enum class ZonesPicked { none, structure, weed };
 
+/// What of the content is older than the water, and whether it is being made anew.
+struct ContentAge {
+    bool isMapOld = false;
+    bool isPlanOld = false;
+    bool isBeingMadeAnew = false;
+    friend bool operator==(const ContentAge&, const ContentAge&) = default;
+};
+
 /// Everything that layers may draw: values only. Cheap to copy.
 struct ChartContent {
     std::shared_ptr<const water::Water> water;
@@ -40,6 +48,7 @@ struct ChartContent {
     ZonesPicked zonesPicked = ZonesPicked::none;
     std::optional<logbook::StayId> selectedStay;
     std::set<LayerKind> shown; ///< What is switched on.
+    ContentAge age;
     wording::Words words{wording::Words()};
     bool isGrey = false; ///< The grey twin of all colours, for paper.
 };

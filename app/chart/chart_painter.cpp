@@ -16,6 +16,7 @@
 #include "app/chart/layers/soundings_layer.h"
 #include "app/chart/layers/structure_layer.h"
 #include "app/chart/layers/weed_layer.h"
+#include "app/chart/old_card.h"
 #include "app/chart/todays_form.h"
 
 #include <array>
@@ -86,6 +87,7 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
         each(kind, [&](const Layer& layer) { layer.letter(on); });
     }
     each(LayerKind::furniture, [&](const Layer& layer) { layer.paint(on); });
+    drawOldCard(on);
     painter.restore();
     return labels;
 }

@@ -49,6 +49,7 @@ BackdropKeeper::BackdropKeeper(DayContext context, QObject* parent)
     connect(&rest_, &QTimer::timeout, this, &BackdropKeeper::fetch);
     connect(&context_.open, &open_water::OpenWater::opened, this,
             &BackdropKeeper::takeFromPreferences);
+    connect(&context_.open, &open_water::OpenWater::moved, this, &BackdropKeeper::keep);
     connect(&context_.chart, &ChartLink::contentChanged, this, [this] {
         const bool isShown = context_.chart.content().shown.contains(chart::LayerKind::backdrop);
         if (!choice_.path.isEmpty() && isShown != choice_.isShown) {
@@ -140,7 +141,10 @@ void BackdropKeeper::look(const chart::ViewFrame& view) {
 }
 
 void BackdropKeeper::keep() {
-    preferences::Preferences::setBackdrop(context_.open.path(), choice_);
+    // Until a water has its file there is nothing to know the choice by; it is kept with that.
+    if (const QString path = context_.open.path(); !path.isEmpty()) {
+        preferences::Preferences::setBackdrop(path, choice_);
+    }
 }
 
 void BackdropKeeper::fetch() {

@@ -98,6 +98,8 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
     connect(&open_, &open_water::OpenWater::plannedChanged, this, &ChartLink::takeFromOpenWater);
     connect(&preferences_, &preferences::Preferences::unitsChanged, this,
             &ChartLink::takeFromOpenWater);
+    connect(&open_.jobs(), &jobs::JobRunner::finished, this, &ChartLink::takeAge);
+    connect(&open_.jobs(), &jobs::JobRunner::started, this, &ChartLink::takeAge);
     takeFromOpenWater();
 }
 
@@ -117,6 +119,7 @@ void ChartLink::takeFromOpenWater() {
     content_.water = open_.water();
     content_.derived = derived;
     content_.planned = open_.planned();
+    content_.age = ageNow();
     content_.words = wording::Words(preferences_.units());
     if (sounding_ && !isSounding(content_, *sounding_)) {
         chooseSounding(std::nullopt, false);
@@ -125,6 +128,22 @@ void ChartLink::takeFromOpenWater() {
         chooseCrossing(std::nullopt, false); // Its number means another one by now.
     }
     emit contentChanged();
+}
+
+chart::ContentAge ChartLink::ageNow() const {
+    chart::ContentAge age;
+    age.isMapOld = open_.derived().drawn && !open_.isCurrent(water::Step::draw);
+    age.isPlanOld = open_.planned() && !open_.isPlanCurrent();
+    age.isBeingMadeAnew = (age.isMapOld || age.isPlanOld) && open_.isBeingMade();
+    return age;
+}
+
+void ChartLink::takeAge() {
+    const chart::ContentAge age = ageNow();
+    if (age != content_.age) {
+        content_.age = age;
+        emit contentChanged();
+    }
 }
 
 void ChartLink::setShown(LayerKind kind, bool isShown) {

@@ -102,6 +102,8 @@ signals:
 
 private:
     void takeFromOpenWater();
+    void takeAge();
+    [[nodiscard]] chart::ContentAge ageNow() const;
     void ask(const QString& prompt, chart::ToolKind tool);
 
     open_water::OpenWater& open_;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <mutex>
+#include <utility>
 
 namespace jobs {
 
@@ -46,6 +47,7 @@ private:
 struct JobRunner::Job {
     QString title;
     std::function<Homecoming(base::Progress&)> body;
+    Homecoming cancelled; ///< For a job that never runs.
     std::atomic<bool> stop = false;
     bool isReplaced = false;
 };
@@ -55,15 +57,28 @@ JobRunner::JobRunner(QObject* parent) : QObject(parent) {
 }
 
 JobRunner::~JobRunner() {
-    cancelAll();
-    pool_.waitForDone();
-}
-
-void JobRunner::cancelAll() {
     waiting_.clear();
     if (current_) {
         current_->stop = true;
     }
+    pool_.waitForDone();
+}
+
+void JobRunner::cancelAll() {
+    // Whoever waits for one of them must hear of it, but not in the middle of asking for this.
+    for (const auto& job : std::exchange(waiting_, {})) {
+        QMetaObject::invokeMethod(
+            this, [job] { job->cancelled(); }, Qt::QueuedConnection);
+    }
+    if (current_) {
+        current_->stop = true;
+    }
+}
+
+bool JobRunner::hasJob(const QString& title) const {
+    const auto isIt = [&](const auto& job) { return job->title == title; };
+    return (current_ && isIt(current_) && !current_->isReplaced) ||
+           std::ranges::any_of(waiting_, isIt);
 }
 
 void JobRunner::finishAll() {
@@ -82,13 +97,14 @@ void JobRunner::stopEarlier(const QString& title) {
 }
 
 void JobRunner::enqueue(const QString& title, Earlier earlier,
-                        std::function<Homecoming(base::Progress&)> body) {
+                        std::function<Homecoming(base::Progress&)> body, Homecoming cancelled) {
     if (earlier == Earlier::replaced) {
         stopEarlier(title);
     }
     auto job = std::make_shared<Job>();
     job->title = title;
     job->body = std::move(body);
+    job->cancelled = std::move(cancelled);
     waiting_.push_back(std::move(job));
     startNext();
 }

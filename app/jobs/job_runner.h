@@ -38,17 +38,20 @@ public:
     template <class T>
     void start(const QString& title, Work<T> work, std::function<void(base::Result<T>)> then,
                Earlier earlier = Earlier::replaced) {
-        enqueue(title, earlier,
-                [work = std::move(work),
-                 then = std::move(then)](base::Progress& progress) -> Homecoming {
-                    auto value = std::make_shared<base::Result<T>>(work(progress));
-                    return [value, then] { then(std::move(*value)); };
-                });
+        enqueue(
+            title, earlier,
+            [work = std::move(work), then](base::Progress& progress) -> Homecoming {
+                auto value = std::make_shared<base::Result<T>>(work(progress));
+                return [value, then] { then(std::move(*value)); };
+            },
+            [then] { then(std::unexpected(base::cancelled())); });
     }
 
     /// True while something runs or waits for its turn.
     [[nodiscard]] bool isBusy() const { return current_ != nullptr || !waiting_.empty(); }
-    /// Stops what is running and drops what waits.
+    /// True while a job of this title runs or waits, and what it brings will be taken.
+    [[nodiscard]] bool hasJob(const QString& title) const;
+    /// Stops what is running; what waits comes home as cancelled without having run.
     void cancelAll();
     /// Waits until everything that was started is done and home. Blocks the window: for the end of
     /// the program.
@@ -63,7 +66,7 @@ private:
     using Homecoming = std::function<void()>;
     struct Job;
     void enqueue(const QString& title, Earlier earlier,
-                 std::function<Homecoming(base::Progress&)> body);
+                 std::function<Homecoming(base::Progress&)> body, Homecoming cancelled);
     void stopEarlier(const QString& title);
     void startNext();
     void bringHome(const std::shared_ptr<Job>& job, const Homecoming& homecoming);

@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// The water that is open, and where it is kept. What is made of it: open_water_results.cpp.
 #include "app/open_water/open_water.h"
 
 #include "core/water/derive.h"
-#include "core/water/plan_day.h"
 #include "core/water/swap_parts.h"
 
-#include <algorithm>
+#include <QFileInfo>
 
 namespace open_water {
 
-using jobs::JobRunner;
-using water::Derived;
+using base::Result;
 using water::Part;
 using water::Step;
 using water::Water;
@@ -19,53 +18,98 @@ namespace {
 
 constexpr int mostUndo = 200;
 
-/// Derives up to a step; what is already there is kept.
-JobRunner::Work<Derived> deriving(std::shared_ptr<const Water> water, Derived before, Step step) {
-    return [water = std::move(water), before = std::move(before), step](base::Progress& progress) {
-        return water::derive(*water, before, step, progress);
-    };
+bool isSameFile(const QString& a, const QString& b) {
+    const QString there = QFileInfo(a).canonicalFilePath();
+    return !there.isEmpty() && there == QFileInfo(b).canonicalFilePath();
+}
+
+void planFromNow(Water& water) {
+    const auto now = std::chrono::system_clock::now();
+    water::planFromTomorrow(water, std::chrono::floor<std::chrono::milliseconds>(now));
 }
 
 } // namespace
 
 OpenWater::OpenWater(QObject* parent) : QObject(parent), water_(std::make_shared<const Water>()) {
     undoStack_.setUndoLimit(mostUndo);
+    connect(&keeper_, &Keeper::failed, this, &OpenWater::failed);
+    connect(&keeper_, &Keeper::fileMade, this, [this] { emit moved({}); });
+    connect(&jobs_, &jobs::JobRunner::finished, this, &OpenWater::tellStopped);
 }
 
 OpenWater::~OpenWater() {
-    close();
-}
-
-void OpenWater::close() {
+    opening_.cancelAll();
     jobs_.cancelAll();
-    finishKeeping();
-    undoStack_.clear();
-    store_.reset();
+    keeper_.finish();
 }
 
-bool OpenWater::isReadOnly() const {
-    return store_ && store_->isReadOnly();
-}
-
-QString OpenWater::path() const {
-    return store_ ? QString::fromStdString(store_->path().string()) : QString();
-}
-
-base::Result<void> OpenWater::open(const QString& path) {
-    auto opened = store::open(path.toStdString());
-    if (!opened) {
-        return std::unexpected(opened.error());
+void OpenWater::keepUnnamedIn(const QString& folder) {
+    unnamed_.emplace(folder);
+    if (!keeper_.hasFile()) {
+        Water fresh = *water_;
+        planFromNow(fresh);
+        water_ = std::make_shared<const Water>(std::move(fresh));
+        keeper_.serveUnmade([unnamed = *unnamed_] { return unnamed.make(); });
     }
+}
+
+bool OpenWater::isUnnamed() const {
+    return unnamed_ && isOpen() && (!keeper_.hasFile() || unnamed_->holds(path()));
+}
+
+Result<void> OpenWater::leave() {
+    const bool hasPlace = keeper_.hasFile() || unnamed_;
+    if (keeper_.finish() || mayUnkeptGo_ || !hasPlace) {
+        return {};
+    }
+    base::Error why = keeper_.whyNot().value_or(base::Error());
+    why.what = "the water that is open has changes that are not kept: " + why.what;
+    why.whatToDo = "save it in another place first";
+    return std::unexpected(why);
+}
+
+Result<void> OpenWater::open(const QString& path) {
     base::Progress silent;
-    auto loaded = (*opened)->load(silent);
-    if (!loaded) {
-        return std::unexpected(loaded.error());
+    auto file = readWaterFile(path.toStdString(), silent);
+    if (!file) {
+        return std::unexpected(file.error());
     }
-    takeStore(std::move(*opened), std::move(*loaded));
+    if (auto left = leave(); !left) {
+        return left;
+    }
+    takeFile(std::move(*file));
     return {};
 }
 
-base::Result<void> OpenWater::create(const QString& path, const QString& name) {
+void OpenWater::startOpening(const QString& path) {
+    if (!isReadOnly() && isSameFile(path, this->path())) {
+        emit happened(tr("%1 is open already.").arg(path));
+        emit openingEnded();
+        return;
+    }
+    const auto work = [path = path.toStdString()](base::Progress& progress) {
+        return readWaterFile(path, progress);
+    };
+    opening_.start<WaterFile>(
+        tr("Opening the water"), work, [this, waters = waters_](Result<WaterFile> file) {
+            if (waters == waters_) { // Else another was opened meanwhile, and is not put aside.
+                takeOpened(std::move(file));
+            }
+            emit openingEnded();
+        });
+}
+
+void OpenWater::takeOpened(Result<WaterFile> file) {
+    if (const auto left = file ? leave() : Result<void>(); !left) {
+        emit failed(left.error());
+    } else if (file) {
+        takeFile(std::move(*file));
+    } else if (file.error().kind != base::ErrorKind::cancelled) {
+        emit failed(file.error());
+    }
+}
+
+Result<void> OpenWater::create(const QString& path, const QString& name) {
     auto made = store::create(path.toStdString());
     if (!made) {
         return std::unexpected(made.error());
@@ -76,22 +120,31 @@ base::Result<void> OpenWater::create(const QString& path, const QString& name) {
     if (auto saved = (*made)->save(fresh, water::allParts, silent); !saved) {
         return saved;
     }
-    takeStore(std::move(*made), std::move(fresh));
+    if (auto left = leave(); !left) {
+        return left;
+    }
+    takeFile({std::move(*made), std::move(fresh), {}});
     return {};
 }
 
-void OpenWater::takeStore(std::unique_ptr<store::WaterStore> store, Water water) {
-    close();
-    store_ = std::move(store);
-    water::planFromTomorrow(
-        water, std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now()));
-    water_ = std::make_shared<const Water>(std::move(water));
-    derived_ = {};
+void OpenWater::takeFile(WaterFile file) {
+    jobs_.cancelAll();
+    ++waters_;
+    tell(awaitingPlan_, std::unexpected(base::cancelled()));
+    tell(awaitingMap_, std::unexpected(base::cancelled()));
+    mayUnkeptGo_ = false;
+    undoStack_.clear();
+    keeper_.serve(std::move(file.store), file.kept.drawn);
+    planFromNow(file.water);
+    water_ = std::make_shared<const Water>(std::move(file.water));
     recent_.forget();
+    derived_ = std::move(file.kept);
+    if (isCurrent(Step::draw)) {
+        recent_.remember(derived_);
+    }
     planned_.reset();
-    planIsStale_ = true;
-    drawingKept_.reset();
-    loadKeptDrawing();
+    planBasis_ = {};
+    whyNoPlan_.reset();
     emit opened();
     if (water_->frame && !water_->days.empty()) {
         deriveUpTo(Step::sections);
@@ -100,148 +153,46 @@ void OpenWater::takeStore(std::unique_ptr<store::WaterStore> store, Water water)
     }
 }
 
-void OpenWater::loadKeptDrawing() {
-    if (!water_->frame || water_->shoreline.empty()) {
-        return;
-    }
-    const auto outline = geo::Outline::make(water_->shoreline, *water_->frame);
-    if (!outline) {
-        return;
-    }
-    auto kept = store_->loadDrawing(*outline);
-    if (kept && *kept) {
-        derived_ = water::withKeptDrawing(*water_, std::move((*kept)->drawn), (*kept)->stamp);
-        drawingKept_ = derived_.drawn;
-        recent_.remember(derived_);
-    }
-}
-
-bool OpenWater::isCurrent(Step step) const {
-    return water_->frame && derived_.isCurrent(step, water::stampOf(*water_, step));
-}
-
-void OpenWater::deriveUpTo(Step step) {
-    if (water_->frame) {
-        startDeriving(recent_.nearestTo(*water_), step);
-    }
-}
-
-void OpenWater::drawAfresh() {
-    if (water_->frame) {
-        startDeriving(water::withoutDrawing(derived_), Step::sections);
-    }
-}
-
-void OpenWater::startDeriving(Derived before, Step step) {
-    jobs_.start<Derived>(tr("Drawing the water"), deriving(water_, std::move(before), step),
-                         [this, step, from = water_](base::Result<Derived> made) {
-                             if (!made) {
-                                 if (made.error().kind != base::ErrorKind::cancelled) {
-                                     emit failed(made.error());
-                                 }
-                                 return;
-                             }
-                             planIsStale_ = true;
-                             takeDerived(std::move(*made));
-                             // Undone and done again while it ran: what came home was made from
-                             // another water.
-                             if (from != water_ && !isCurrent(step)) {
-                                 deriveUpTo(step);
-                             }
-                         });
-}
-
-void OpenWater::takeDerived(Derived derived) {
-    derived_ = std::move(derived);
-    recent_.remember(derived_);
-    keepFound();
-    emit derivedChanged();
-}
-
-void OpenWater::planTomorrow() {
-    using Both = std::pair<Derived, std::shared_ptr<const water::PlannedDay>>;
-    const auto work = [water = water_, before = recent_.nearestTo(*water_)](
-                          base::Progress& progress) -> base::Result<Both> {
-        auto derived = water::derive(*water, before, Step::sections, progress);
-        if (!derived) {
-            return std::unexpected(derived.error());
-        }
-        auto planned = water::planDay(*water, *derived, water->plan, progress);
-        if (!planned) {
-            return std::unexpected(planned.error());
-        }
-        return Both{std::move(*derived),
-                    std::make_shared<const water::PlannedDay>(std::move(*planned))};
-    };
-    jobs_.start<Both>(tr("Working out tomorrow"), work, [this](base::Result<Both> made) {
-        if (!made) {
-            if (made.error().kind != base::ErrorKind::cancelled) {
-                emit failed(made.error());
+void OpenWater::moveTo(const QString& path) {
+    // Asked when its turn has come: until then the file of an unnamed water may have been made.
+    const auto left = std::make_shared<std::pair<QString, bool>>();
+    keeper_.moveTo(
+        path,
+        [this, left] {
+            *left = {this->path(), isUnnamed()};
+            return foundNow();
+        },
+        [this, left](const Result<void>& moved) {
+            if (!moved) {
+                emit failed(moved.error());
+                return;
             }
-            return;
-        }
-        planned_ = std::move(made->second);
-        planIsStale_ = false;
-        takeDerived(std::move(made->first));
-        emit plannedChanged();
-    });
+            const auto& [from, wasUnnamed] = *left;
+            if (wasUnnamed && !from.isEmpty()) {
+                UnnamedWaters::remove(from);
+            }
+            emit OpenWater::moved(from);
+        });
 }
 
 void OpenWater::swapParts(Water& other, const std::vector<Part>& parts) {
     auto changedWater = std::make_shared<Water>(*water_);
     water::swapParts(*changedWater, other, parts);
     water_ = std::move(changedWater);
-    planIsStale_ = true;
-    keep(parts);
+    whyNoPlan_.reset();
+    mayUnkeptGo_ = false; // Said of what was there, not of what comes now.
+    keeper_.keep(water_, parts);
     emit changed({parts.begin(), parts.end()});
 }
 
-void OpenWater::keep(const std::vector<Part>& parts) {
-    if (!store_) {
-        return;
-    }
-    const auto work = [store = store_, water = water_, parts](base::Progress& progress) {
-        return store->save(*water, parts, progress);
-    };
-    keeping_.start<void>(
-        tr("Keeping the change"), work,
-        [this](base::Result<void> kept) {
-            if (!kept) {
-                emit failed(kept.error());
-            }
-        },
-        JobRunner::Earlier::finished);
+Found OpenWater::foundNow() const {
+    // Whoever looks into the file with another program sees nothing that is older than the water.
+    return {water_, isCurrent(Step::draw) ? derived_ : water::withoutDrawing(derived_),
+            isPlanCurrent() ? planned_->marks : std::vector<marks::Mark>()};
 }
 
 void OpenWater::keepFound() {
-    if (!store_ || store_->isReadOnly()) {
-        return;
-    }
-    const bool isNewDrawing = derived_.drawn && derived_.drawn != drawingKept_;
-    const water::Stamp stamp = isNewDrawing ? derived_.stamps.at(Step::draw) : water::Stamp();
-    drawingKept_ = derived_.drawn;
-    const auto work = [store = store_, water = water_, derived = derived_, planned = planned_,
-                       isNewDrawing, stamp](base::Progress& progress) -> base::Result<void> {
-        if (isNewDrawing) {
-            if (auto kept = store->saveDrawing(*derived.drawn, *water->frame, stamp); !kept) {
-                return kept;
-            }
-        }
-        return store->saveFound(*water, derived,
-                                planned ? planned->marks : std::vector<marks::Mark>{}, progress);
-    };
-    keeping_.start<void>(
-        tr("Keeping the drawing"), work,
-        [this](base::Result<void> kept) {
-            if (!kept && kept.error().kind != base::ErrorKind::cancelled) {
-                emit failed(kept.error());
-            }
-        },
-        JobRunner::Earlier::finished);
-}
-
-void OpenWater::finishKeeping() {
-    keeping_.finishAll();
+    keeper_.keepFound(foundNow());
 }
 
 } // namespace open_water

@@ -2,8 +2,11 @@
 #pragma once
 
 #include "app/jobs/job_runner.h"
+#include "app/open_water/basis.h"
+#include "app/open_water/keeper.h"
 #include "app/open_water/recently_derived.h"
-#include "core/store/water_store.h"
+#include "app/open_water/unnamed_waters.h"
+#include "app/open_water/water_file.h"
 #include "core/water/derived.h"
 #include "core/water/planned_day.h"
 #include "core/water/water.h"
@@ -12,6 +15,7 @@
 #include <QString>
 #include <QUndoStack>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <set>
@@ -21,29 +25,54 @@ namespace open_water {
 
 /// The one water that is open: alone owns it, what was derived from it, its file, and what can be
 /// undone. Every change comes through an edit; each is kept in the file at once, in the background.
-/// Says which kind of thing changed; knows no widget.
+/// Says which kind of thing changed, what is not kept and why, and what is older than the water;
+/// knows no widget.
 class OpenWater : public QObject {
     Q_OBJECT
 public:
     explicit OpenWater(QObject* parent = nullptr);
     ~OpenWater() override;
 
-    /// Opens a water file, or makes a new one; what was open is closed, with all its edits kept.
+    /// Where waters live that have no name, each from its first edit on.
+    void keepUnnamedIn(const QString& folder);
+    [[nodiscard]] const std::optional<UnnamedWaters>& unnamedWaters() const { return unnamed_; }
+
+    /// Opens a water file, or makes a new one; what was open is closed, with all its edits kept:
+    /// where they cannot be kept, or the file cannot be used, it stays open as it was.
     [[nodiscard]] base::Result<void> open(const QString& path);
     [[nodiscard]] base::Result<void> create(const QString& path, const QString& name);
-    [[nodiscard]] bool isOpen() const { return store_ != nullptr; }
-    [[nodiscard]] bool isReadOnly() const;
-    [[nodiscard]] QString path() const;
+    /// open() in the background, with opened() or failed(), and openingEnded() in any case.
+    void startOpening(const QString& path);
+    /// What opens waters: for progress and cancel.
+    jobs::JobRunner& opening() { return opening_; }
+    /// From now on the water lives in this new file, in the background, with moved() or failed().
+    /// A file without a name is removed then; any other stays as it was last kept.
+    void moveTo(const QString& path);
+
+    /// True where there is a file, or something that belongs in one.
+    [[nodiscard]] bool isOpen() const { return keeper_.hasFile() || !keeper_.unkept().empty(); }
+    /// True where the water lives in the folder of waters without a name, or would.
+    [[nodiscard]] bool isUnnamed() const;
+    /// True where what is changed cannot be kept in this file, for whatever reason.
+    [[nodiscard]] bool isReadOnly() const { return keeper_.isReadOnly(); }
+    [[nodiscard]] QString path() const { return keeper_.path(); }
 
     /// Never null; what is shared stays as it is when the water changes.
     [[nodiscard]] std::shared_ptr<const water::Water> water() const { return water_; }
+    /// What was made of it last; whether it is of now tells isCurrent().
     [[nodiscard]] const water::Derived& derived() const { return derived_; }
     /// Tomorrow as last worked out; null before that.
     [[nodiscard]] std::shared_ptr<const water::PlannedDay> planned() const { return planned_; }
-    /// True where the plan, the log or the water changed since tomorrow was worked out.
-    [[nodiscard]] bool isPlanStale() const { return planIsStale_; }
+    /// True where tomorrow was worked out from the water, and the map of it, as they are now.
+    [[nodiscard]] bool isPlanCurrent() const;
+    /// Why tomorrow could not be worked out from the water as it is; nothing where it was not
+    /// tried.
+    [[nodiscard]] const std::optional<base::Error>& whyNoPlan() const { return whyNoPlan_; }
     /// True where `step` was made from the water as it is now.
     [[nodiscard]] bool isCurrent(water::Step step) const;
+
+    /// True while the map or tomorrow is being made anew.
+    [[nodiscard]] bool isBeingMade() const;
 
     QUndoStack& undoStack() { return undoStack_; }
     /// For progress and cancel.
@@ -53,16 +82,34 @@ public:
     void deriveUpTo(water::Step step);
     /// Draws the water with everything chosen anew, where after small edits some was kept.
     void drawAfresh();
-    /// Works out tomorrow in the background; derives first what is missing.
+    /// Works out tomorrow in the background; derives first what is missing. Where the water changes
+    /// meanwhile it is done again, until what is shown is of the water as it is.
     void planTomorrow();
-    /// Waits until every edit is in the file.
-    void finishKeeping();
+
+    /// Called with nothing once what was asked for holds, or with the reason why it does not.
+    using WhenCurrent = std::function<void(const base::Result<void>&)>;
+    /// Calls `then` once tomorrow is of the water as it is now: at once, or after it was worked out
+    /// anew. For whatever gives a plan away: nothing old may leave the house.
+    void whenPlanIsCurrent(WhenCurrent then);
+    /// The same for the map and all that is found in it.
+    void whenMapIsCurrent(WhenCurrent then);
+
+    /// What is kept, what is not, and why; to be listened to as well.
+    [[nodiscard]] Keeper& keeper() { return keeper_; }
+    /// Waits until every edit is in the file or has been tried again. \return whether all are.
+    bool finishKeeping() { return keeper_.finish(); }
+    /// The user says that what could not be kept may go with the water.
+    void letUnkeptGo() { mayUnkeptGo_ = true; }
 
     /// Only for edits: swaps these parts with those of `other`, keeps them, and tells.
     void swapParts(water::Water& other, const std::vector<water::Part>& parts);
 
 signals:
     void opened();
+    /// What startOpening() began is over, one way or the other.
+    void openingEnded();
+    /// The water lives in another file than before, or has got its first; `from` may be empty.
+    void moved(const QString& from);
     void changed(const std::set<water::Part>& parts);
     void derivedChanged();
     void plannedChanged();
@@ -72,24 +119,37 @@ signals:
     void happened(const QString& sentence);
 
 private:
-    void close();
-    void takeStore(std::unique_ptr<store::WaterStore> store, water::Water water);
-    void keep(const std::vector<water::Part>& parts);
+    [[nodiscard]] base::Result<void> leave();
+    void takeOpened(base::Result<WaterFile> file);
+    void takeFile(WaterFile file);
     void keepFound();
-    void loadKeptDrawing();
+    [[nodiscard]] Found foundNow() const;
+    [[nodiscard]] const Stamps& wanted() const;
     void startDeriving(water::Derived before, water::Step step);
     void takeDerived(water::Derived derived);
+    void takePlan(const std::shared_ptr<const water::Water>& from, water::Derived derived,
+                  std::shared_ptr<const water::PlannedDay> planned);
+    void takeNoPlan(const base::Error& error);
+    void tellStopped();
+    static void tell(std::vector<WhenCurrent>& waiting, const base::Result<void>& outcome);
 
-    std::shared_ptr<store::WaterStore> store_;
+    std::optional<UnnamedWaters> unnamed_;
+    bool mayUnkeptGo_ = false;
     std::shared_ptr<const water::Water> water_;
+    int waters_ = 0; ///< Counts them: what was made of one is never taken for another.
     water::Derived derived_;
     RecentlyDerived recent_;
+    mutable std::shared_ptr<const water::Water> wantedOf_; ///< Whose stamps `wanted_` are.
+    mutable Stamps wanted_{};
     std::shared_ptr<const water::PlannedDay> planned_;
-    bool planIsStale_ = true;
-    std::shared_ptr<const surface::DrawnWater> drawingKept_; ///< In the file.
+    Basis planBasis_;
+    std::optional<base::Error> whyNoPlan_;
+    std::vector<WhenCurrent> awaitingPlan_;
+    std::vector<WhenCurrent> awaitingMap_;
     QUndoStack undoStack_;
     jobs::JobRunner jobs_;
-    jobs::JobRunner keeping_;
+    jobs::JobRunner opening_;
+    Keeper keeper_;
 };
 
 } // namespace open_water

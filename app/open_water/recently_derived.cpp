@@ -12,8 +12,6 @@ namespace {
 /// Each holds a map, of some tens of megabytes on the largest waters.
 constexpr std::size_t mostRemembered = 4;
 
-using Stamps = std::array<water::Stamp, water::allSteps.size()>;
-
 std::ptrdiff_t stepsThatHold(const water::Derived& derived, const Stamps& wanted) {
     std::size_t step = 0;
     while (step < wanted.size() && derived.isCurrent(water::allSteps.at(step), wanted.at(step))) {
@@ -24,6 +22,13 @@ std::ptrdiff_t stepsThatHold(const water::Derived& derived, const Stamps& wanted
 
 } // namespace
 
+Stamps stampsOf(const water::Water& water) {
+    Stamps stamps;
+    std::ranges::transform(water::allSteps, stamps.begin(),
+                           [&](water::Step step) { return water::stampOf(water, step); });
+    return stamps;
+}
+
 void RecentlyDerived::remember(const water::Derived& derived) {
     std::erase_if(derived_,
                   [&](const water::Derived& other) { return other.stamps == derived.stamps; });
@@ -33,13 +38,10 @@ void RecentlyDerived::remember(const water::Derived& derived) {
     }
 }
 
-water::Derived RecentlyDerived::nearestTo(const water::Water& water) const {
+water::Derived RecentlyDerived::nearestTo(const Stamps& wanted) const {
     if (derived_.empty()) {
         return {};
     }
-    Stamps wanted;
-    std::ranges::transform(water::allSteps, wanted.begin(),
-                           [&](water::Step step) { return water::stampOf(water, step); });
     return *std::ranges::max_element(derived_, {}, [&](const water::Derived& derived) {
         return stepsThatHold(derived, wanted);
     });

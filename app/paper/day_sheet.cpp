@@ -242,6 +242,10 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
         return base::fail(base::ErrorKind::wrongUse, "nothing is planned", "day sheet",
                           "work out the marks first");
     }
+    if (content.age.isPlanOld || content.age.isMapOld) {
+        return base::fail(base::ErrorKind::wrongUse, "the marks are older than the water",
+                          "day sheet", "work them out anew first");
+    }
     chart::ChartContent grey = content;
     grey.isGrey = true;
     SheetWriter sheet(

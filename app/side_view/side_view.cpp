@@ -2,6 +2,7 @@
 #include "app/side_view/side_view.h"
 
 #include "app/chart/lettering.h"
+#include "app/chart/old_card.h"
 #include "app/chart/verdict_now.h"
 #include "app/side_view/brush_stroke.h"
 
@@ -162,6 +163,12 @@ void SideView::paintEvent(QPaintEvent* event) {
                         tr("Choose a mark, or draw a cut across the chart, to see the water from "
                            "the side"),
                         {palette.faintInk, palette.card}, 0.0);
+        return;
+    }
+    if (const QString words = chart::oldWords(content_.age, scene_.mark.has_value());
+        !words.isEmpty()) {
+        painter.setRenderHint(QPainter::Antialiasing, true);
+        chart::drawOldCard(painter, chart::Palette::of(content_.isGrey), width(), words, 1.0);
     }
 }
 

@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QScrollBar>
 #include <QSignalBlocker>
+#include <QStyle>
 
 #include <algorithm>
 
@@ -58,6 +59,14 @@ void PlainTable::setEditableColumn(int column) {
     editable_ = column;
     setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                     QAbstractItemView::AnyKeyPressed);
+}
+
+void PlainTable::setFaint(bool isFaint) {
+    if (isFaint != this->isFaint()) {
+        setProperty("faint", isFaint);
+        style()->unpolish(this);
+        style()->polish(this);
+    }
 }
 
 void PlainTable::setRows(const std::vector<QStringList>& rows) {

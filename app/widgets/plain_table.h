@@ -20,6 +20,9 @@ public:
     void setEditableColumn(int column);
     /// Shows other rows; the chosen one and how far it was scrolled stay.
     void setRows(const std::vector<QStringList>& rows);
+    /// Pale letters, for rows that are old.
+    void setFaint(bool isFaint);
+    [[nodiscard]] bool isFaint() const { return property("faint").toBool(); }
     /// Marks a row without telling anybody; -1 for none.
     void chooseQuietly(int row);
     [[nodiscard]] int chosen() const;

@@ -10,16 +10,22 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace window {
 
-BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent) {
+BottomLine::BottomLine(QWidget* parent) : QWidget(parent) {
     setObjectName(QStringLiteral("bottomLine"));
     setAttribute(Qt::WA_StyledBackground);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(14, 4, 10, 4);
     column->setSpacing(2);
+    notKept_ = new QLabel(this);
+    notKept_->setObjectName(QStringLiteral("notKept"));
+    notKept_->setWordWrap(true);
+    notKept_->hide();
+    column->addWidget(notKept_);
     readOut_ = new QLabel(this);
     readOut_->setObjectName(QStringLiteral("readOut"));
     readOut_->setText(QStringLiteral(" "));
@@ -41,30 +47,38 @@ BottomLine::BottomLine(jobs::JobRunner& jobs, QWidget* parent) : QWidget(parent)
         row->addWidget(widget);
         widget->hide();
     }
-    // As high as with its button, so that the chart lies still when something runs.
-    said_->setMinimumHeight(stop_->sizeHint().height());
     column->addLayout(row);
 
-    connect(stop_, &QToolButton::clicked, &jobs, &jobs::JobRunner::cancelAll);
     // As tall without a job as with one: else the chart would move with each.
     said_->setMinimumHeight(stop_->sizeHint().height());
-    const auto showRunning = [this](bool isRunning) {
-        for (QWidget* widget : std::initializer_list<QWidget*>{running_, bar_, stop_}) {
-            widget->setVisible(isRunning);
-        }
-    };
-    connect(&jobs, &jobs::JobRunner::started, this, [this, showRunning](const QString& title) {
+}
+
+void BottomLine::watch(jobs::JobRunner& jobs) {
+    watched_.push_back(&jobs);
+    connect(stop_, &QToolButton::clicked, &jobs, &jobs::JobRunner::cancelAll);
+    connect(&jobs, &jobs::JobRunner::started, this, [this](const QString& title) {
         running_->setText(title);
         bar_->setValue(0);
-        showRunning(true);
+        showRunning();
     });
     connect(&jobs, &jobs::JobRunner::told, this, [this](const QString& part, double share) {
         running_->setText(part);
         bar_->setValue(static_cast<int>(std::lround(100.0 * share)));
     });
     // What one job ends with may have started the next already.
-    connect(&jobs, &jobs::JobRunner::finished, this,
-            [&jobs, showRunning] { showRunning(jobs.isBusy()); });
+    connect(&jobs, &jobs::JobRunner::finished, this, &BottomLine::showRunning);
+}
+
+void BottomLine::showRunning() {
+    const bool isRunning = std::ranges::any_of(watched_, &jobs::JobRunner::isBusy);
+    for (QWidget* widget : std::initializer_list<QWidget*>{running_, bar_, stop_}) {
+        widget->setVisible(isRunning);
+    }
+}
+
+void BottomLine::showNotKept(const QString& sentence) {
+    notKept_->setText(sentence);
+    notKept_->setVisible(!sentence.isEmpty());
 }
 
 void BottomLine::say(const QString& sentence, bool isWrong) {

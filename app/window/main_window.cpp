@@ -8,6 +8,7 @@
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/side_view/side_view.h"
 #include "app/window/bottom_line.h"
+#include "app/window/start_list.h"
 #include "app/window/top_line.h"
 #include "core/water/day_cautions.h"
 
@@ -31,7 +32,8 @@ constexpr auto waterSuffix = ".gpkg";
 
 } // namespace
 
-MainWindow::MainWindow() : link_(open_, preferences_) {
+MainWindow::MainWindow(const QString& unnamedFolder) : link_(open_, preferences_) {
+    open_.keepUnnamedIn(unnamedFolder);
     setWindowTitle(QStringLiteral("Meremark"));
     setWindowIcon(QIcon(QStringLiteral(":/desk/meremark.svg")));
     setAcceptDrops(true);
@@ -64,6 +66,10 @@ void MainWindow::layOut() {
     auto* views = new QSplitter(Qt::Vertical, across);
     canvas_ = new chart::ChartCanvas(views);
     canvas_->setFocusPolicy(Qt::StrongFocus);
+    start_ = new StartList(open_, preferences_, canvas_);
+    auto* over = new QVBoxLayout(canvas_);
+    over->addStretch(1);
+    over->addWidget(start_, 0, Qt::AlignHCenter);
     side_ = new side_view::SideView(views);
     views->addWidget(canvas_);
     views->addWidget(side_);
@@ -84,7 +90,9 @@ void MainWindow::layOut() {
     across->setSizes({1280 - stepsWidth, stepsWidth});
     column->addWidget(across, 1);
 
-    bottom_ = new BottomLine(open_.jobs(), middle);
+    bottom_ = new BottomLine(middle);
+    bottom_->watch(open_.jobs());
+    bottom_->watch(open_.opening());
     column->addWidget(bottom_);
     setCentralWidget(middle);
 }
@@ -99,6 +107,7 @@ void MainWindow::layDays() {
     days_->addWidget(back_);
     connect(top_, &TopLine::dayChosen, this, &MainWindow::showDay);
     connect(survey_, &days::survey_day::SurveyDay::waterFound, this, &MainWindow::openWater);
+    connect(start_, &StartList::chosen, this, &MainWindow::openWater);
     connect(survey_, &days::survey_day::SurveyDay::dayTrackFound, this, [this] { showDay(2); });
 }
 
@@ -186,6 +195,8 @@ void MainWindow::wireWater() {
     connect(&open_, &OpenWater::derivedChanged, this, &MainWindow::tellDrawn);
     connect(&open_, &OpenWater::plannedChanged, this, &MainWindow::tellPlanned);
     connect(&open_, &OpenWater::changed, this, &MainWindow::showName);
+    connect(&open_, &OpenWater::moved, this, &MainWindow::takeMove);
+    connect(&open_.keeper(), &open_water::Keeper::changed, this, &MainWindow::showNotKept);
     connect(&open_, &OpenWater::opened, this, [this] {
         preferences_.addRecentWater(open_.path());
         showName();
@@ -199,7 +210,8 @@ void MainWindow::wireWater() {
 }
 
 void MainWindow::showName() {
-    setWindowTitle(tr("%1 - Meremark").arg(QString::fromStdString(open_.water()->name)));
+    const QString name = QString::fromStdString(open_.water()->name);
+    setWindowTitle(tr("%1 - Meremark").arg(name.isEmpty() ? tr("Water without a name") : name));
 }
 
 void MainWindow::takeContent() {
@@ -272,8 +284,8 @@ QString MainWindow::asked() const {
 }
 
 void MainWindow::openWater(const QString& path) {
-    if (const auto opened = open_.open(path); !opened) {
-        bottom_->say(QString::fromStdString(opened.error().sentence()), true);
+    if (mayLeave()) {
+        open_.startOpening(path);
     }
 }
 
@@ -298,13 +310,8 @@ void MainWindow::dropEvent(QDropEvent* event) {
     }
     // Once the drop is over: a dialog within it would hold the other program's hand.
     QTimer::singleShot(0, this, [this, files] {
-        if (!open_.isOpen()) {
-            askNewWater();
-        }
-        if (open_.isOpen()) {
-            showDay(0);
-            survey_->takeFiles(files);
-        }
+        showDay(0);
+        survey_->takeFiles(files);
     });
 }
 
@@ -315,6 +322,8 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
     }
     if (link_.isAsking()) {
         link_.stopAsking();
+    } else if (open_.opening().isBusy()) {
+        open_.opening().cancelAll();
     } else if (open_.jobs().isBusy()) {
         open_.jobs().cancelAll();
     } else {

@@ -29,16 +29,20 @@ class SideView;
 namespace window {
 
 class BottomLine;
+class StartList;
 class TopLine;
 
 /// The one window: chart and side view for all three days, the steps of the day at the right.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
-    MainWindow();
+    /// \param unnamedFolder where waters live that have no name.
+    explicit MainWindow(const QString& unnamedFolder = usualUnnamedFolder());
     ~MainWindow() override;
+    /// Under the user's data.
+    [[nodiscard]] static QString usualUnnamedFolder();
 
-    /// Opens a water file; says so in the bottom line where it cannot.
+    /// Opens a water file in the background; says so in the bottom line where it cannot.
     void openWater(const QString& path);
     void showDay(int day);
     [[nodiscard]] open_water::OpenWater& open() { return open_; }
@@ -48,6 +52,7 @@ protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     void layOut();
@@ -57,9 +62,15 @@ private:
     void layWaterMenu();
     void layLayersMenu();
     void fillRecent(QMenu* recent);
+    [[nodiscard]] bool mayLeave();
+    [[nodiscard]] bool saveElsewhere();
+    void nameWater();
+    void takeMove(const QString& from);
+    void showNotKept();
     void askNewWater();
     void askOpenWater();
     void askFolderToGive();
+    void give(const QString& folder, const QString& withoutMarks);
     void showKeys();
     void showAbout();
     void showName();
@@ -75,6 +86,7 @@ private:
     days::ChartLink link_;
     TopLine* top_ = nullptr;
     BottomLine* bottom_ = nullptr;
+    StartList* start_ = nullptr;
     chart::ChartCanvas* canvas_ = nullptr;
     side_view::SideView* side_ = nullptr;
     QStackedWidget* days_ = nullptr;

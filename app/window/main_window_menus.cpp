@@ -4,6 +4,7 @@
 
 #include "app/chart/chart_canvas.h"
 #include "app/window/bottom_line.h"
+#include "app/window/start_list.h"
 #include "app/window/top_line.h"
 #include "core/outputs/write_all.h"
 
@@ -59,6 +60,7 @@ void MainWindow::layWaterMenu() {
     add(tr("Open water..."), QStringLiteral("Ctrl+O"), [this] { askOpenWater(); });
     QMenu* recent = menu->addMenu(tr("Open again"));
     connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
+    add(tr("Name this water..."), QStringLiteral("Ctrl+Shift+N"), [this] { nameWater(); });
     menu->addSeparator();
     add(tr("Export..."), QStringLiteral("Ctrl+E"), [this] { askFolderToGive(); });
     add(tr("Cut through the water"), QStringLiteral("Ctrl+K"), [this] {
@@ -73,8 +75,9 @@ void MainWindow::layWaterMenu() {
 
 void MainWindow::fillRecent(QMenu* recent) {
     recent->clear();
-    for (const QString& path : preferences_.recentWaters()) {
-        recent->addAction(path, this, [this, path] { openWater(path); });
+    for (const WaterChoice& choice : waterChoices(preferences_, open_)) {
+        recent->addAction(choice.words, this, [this, path = choice.path] { openWater(path); })
+            ->setToolTip(choice.path);
     }
     recent->setEnabled(true);
     if (recent->isEmpty()) {
@@ -116,6 +119,9 @@ void MainWindow::layLayersMenu() {
 }
 
 void MainWindow::askNewWater() {
+    if (!mayLeave()) {
+        return;
+    }
     const QString path = QFileDialog::getSaveFileName(
         this, tr("New water: where is its file to be?"), QString(), waterFilter);
     if (path.isEmpty()) {
@@ -145,7 +151,27 @@ void MainWindow::askFolderToGive() {
     if (folder.isEmpty()) {
         return;
     }
-    const auto planned = open_.planned();
+    // Nothing old is given away. Where tomorrow cannot be worked out the rest still can, and says
+    // so.
+    if (!open_.planned()) {
+        return open_.whenMapIsCurrent([this, folder](const base::Result<void>& map) {
+            map ? give(folder, {}) : emit open_.failed(map.error());
+        });
+    }
+    open_.whenPlanIsCurrent([this, folder](const base::Result<void>& plan) {
+        if (!plan && plan.error().kind == base::ErrorKind::cancelled) {
+            emit open_.failed(plan.error());
+            return;
+        }
+        const QString why = plan ? QString() : QString::fromStdString(plan.error().sentence());
+        open_.whenMapIsCurrent([this, folder, why](const base::Result<void>& map) {
+            map ? give(folder, why) : emit open_.failed(map.error());
+        });
+    });
+}
+
+void MainWindow::give(const QString& folder, const QString& withoutMarks) {
+    const auto planned = open_.isPlanCurrent() ? open_.planned() : nullptr;
     open_.jobs().start<void>(
         tr("Exporting"),
         [water = open_.water(), derived = open_.derived(), planned,
@@ -154,10 +180,16 @@ void MainWindow::askFolderToGive() {
                                      planned ? planned->marks : std::vector<marks::Mark>{},
                                      folder.toStdString(), progress);
         },
-        [this, folder](base::Result<void> given) {
-            bottom_->say(given ? tr("Exported into %1.").arg(folder)
-                               : QString::fromStdString(given.error().sentence()),
-                         !given);
+        [this, folder, withoutMarks](const base::Result<void>& given) {
+            if (!given) {
+                bottom_->say(QString::fromStdString(given.error().sentence()), true);
+                return;
+            }
+            const QString where = tr("Exported into %1.").arg(folder);
+            bottom_->say(withoutMarks.isEmpty()
+                             ? where
+                             : tr("%1 Without marks: %2").arg(where, withoutMarks),
+                         !withoutMarks.isEmpty());
         });
 }
 

@@ -102,7 +102,10 @@ void TopLine::showDay(int day) {
 void TopLine::refresh() {
     const wording::Words words(preferences_.units());
     const auto water = open_.water();
-    name_->setText(open_.isOpen() ? QString::fromStdString(water->name) : tr("Meremark"));
+    const QString name = QString::fromStdString(water->name);
+    name_->setText(!open_.isOpen()  ? tr("Meremark")
+                   : name.isEmpty() ? tr("Water without a name")
+                                    : name);
     level_->setText(open_.isOpen()
                         ? tr("level %1").arg(words.levelChange(water->plan.day.levelChange))
                         : QString());

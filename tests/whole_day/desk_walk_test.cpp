@@ -78,7 +78,7 @@ private slots:
         QStandardPaths::setTestModeEnabled(true);
         QCoreApplication::setOrganizationName(QStringLiteral("Meremark tests"));
         QDir().mkpath(QStringLiteral(MEREMARK_PICTURE_DIR));
-        window_ = std::make_unique<window::MainWindow>();
+        window_ = std::make_unique<window::MainWindow>(folder_.filePath(QStringLiteral("unnamed")));
         window_->resize(1280, 800);
         window_->show();
         QVERIFY(QTest::qWaitForWindowExposed(window_.get()));
@@ -334,7 +334,7 @@ private slots:
         typeInto(*level, QStringLiteral("0.35 m"));
         QCOMPARE(open().water()->plan.day.levelChange.inMetres(), 0.35);
         QTRY_VERIFY_WITH_TIMEOUT(
-            open().planned() && !open().isPlanStale() && !open().jobs().isBusy(), longEnough_ms);
+            open().planned() && open().isPlanCurrent() && !open().jobs().isBusy(), longEnough_ms);
         QVERIFY(open().planned()->marks.size() >= 5);
         for (const marks::Mark& mark : open().planned()->marks) {
             QVERIFY(mark.factors.size() >= 5);
@@ -368,7 +368,7 @@ private slots:
         const geo::WaterPoint there{first.place.x_m + 12.0, first.place.y_m};
         tomorrow_->moveMark(first.rank, there);
         QCOMPARE(open().water()->pinnedMarks.size(), std::size_t{1});
-        QTRY_VERIFY_WITH_TIMEOUT(!open().isPlanStale() && !open().jobs().isBusy(), longEnough_ms);
+        QTRY_VERIFY_WITH_TIMEOUT(open().isPlanCurrent() && !open().jobs().isBusy(), longEnough_ms);
         const auto& marks = open().planned()->marks;
         QVERIFY(std::any_of(marks.begin(), marks.end(),
                             [](const marks::Mark& m) { return m.isPinned; }));

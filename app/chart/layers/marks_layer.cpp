@@ -11,11 +11,19 @@ namespace {
 
 constexpr double ropesFrom_pixelsPerMetre = 0.9; // below, ropes would hide under the ring
 constexpr double letteredFrom_pixelsPerMetre = 2.5;
+constexpr double oldOpacity = 0.4; // pale, and still to be found again
 
 bool showsLie(const LayerContext& on, const marks::Mark& mark) {
     const bool isSelected = on.content.selectedMark == mark.rank;
     return isNear(on.view, on.scale) ||
            (isSelected && on.view.pixelsPerMetre() >= ropesFrom_pixelsPerMetre * on.scale);
+}
+
+/// Marks of a plan that no longer holds must not look like those of one that does.
+void fadeIfOld(LayerContext& on) {
+    if (on.content.age.isPlanOld) {
+        on.painter.setOpacity(oldOpacity);
+    }
 }
 
 } // namespace
@@ -36,6 +44,7 @@ void MarksLayer::paint(LayerContext& on) const {
         return;
     }
     const water::PlannedDay& planned = *on.content.planned;
+    fadeIfOld(on);
     for (const marks::Mark& mark : planned.marks) {
         if (showsLie(on, mark)) {
             drawLie(on, mark, planned.plan.tackle.boatLength);
@@ -51,6 +60,7 @@ void MarksLayer::letter(LayerContext& on) const {
     if (!on.content.planned) {
         return;
     }
+    fadeIfOld(on);
     for (const marks::Mark& mark : on.content.planned->marks) {
         const bool isSelected = on.content.selectedMark == mark.rank;
         if (on.view.pixelsPerMetre() >= letteredFrom_pixelsPerMetre * on.scale &&

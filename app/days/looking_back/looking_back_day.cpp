@@ -35,11 +35,20 @@ LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
     connect(&context_.open, &OpenWater::derivedChanged, this, &LookingBackDay::refreshAll);
     connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
             &LookingBackDay::refreshAll);
-    refreshAll();
+    refreshNow();
     panel_->openStep(1);
 }
 
 void LookingBackDay::refreshAll() {
+    // Going through a long log takes a while: not for steps that nobody sees.
+    isBehind_ = !isVisible();
+    if (!isBehind_) {
+        refreshNow();
+    }
+}
+
+void LookingBackDay::refreshNow() {
+    isBehind_ = false;
     for (std::size_t i = 0; i < steps_.size(); ++i) {
         const DayStepLine line = steps_[i]->refresh();
         panel_->setState(static_cast<int>(i), line.words, line.isStale);
@@ -48,6 +57,9 @@ void LookingBackDay::refreshAll() {
 
 void LookingBackDay::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
+    if (isBehind_) {
+        refreshNow();
+    }
     if (!event->spontaneous()) {
         context_.chart.setShown(chart::LayerKind::log, true);
     }

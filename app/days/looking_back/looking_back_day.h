@@ -25,10 +25,12 @@ protected:
 
 private:
     void refreshAll();
+    void refreshNow();
 
     DayContext context_;
     StepPanel* panel_;
     std::vector<DayStep*> steps_;
+    bool isBehind_ = false; ///< Something changed while the steps were hidden.
 };
 
 } // namespace days::looking_back

@@ -66,6 +66,7 @@ void BackdropPart::refresh() {
 
 void BackdropPart::ask() {
     if (!context_.open.isOpen()) {
+        emit context_.open.happened(tr("There is no water yet: bring something in first."));
         return;
     }
     const QString path = QFileDialog::getOpenFileName(

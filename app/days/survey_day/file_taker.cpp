@@ -15,6 +15,7 @@
 #include <QFileInfo>
 
 #include <algorithm>
+#include <utility>
 
 namespace days::survey_day {
 
@@ -47,8 +48,13 @@ QString fileName(const QString& path) {
 } // namespace
 
 FileTaker::FileTaker(DayContext context, QWidget* window) : context_(context), window_(window) {
-    // Facts go by file name; a file of the same name in another water has nothing to do with them.
-    connect(&context_.open, &open_water::OpenWater::opened, this, [this] { facts_.clear(); });
+    using open_water::OpenWater;
+    connect(&context_.open, &OpenWater::opened, this, &FileTaker::leaveWater);
+    connect(&context_.open, &OpenWater::openingEnded, this, [this] {
+        if (std::exchange(isOpening_, false)) {
+            done({});
+        }
+    });
 }
 
 void FileTaker::ask(const QString& title) {
@@ -83,8 +89,7 @@ void FileTaker::takeNext() {
 void FileTaker::takeFile(const Waiting& file) {
     switch (file.content) {
     case FileContent::waterFile:
-        emit waterFound(file.path);
-        done({});
+        takeWater(file.path);
         return;
     case FileContent::soundings:
         takeSoundings(file.path);
@@ -122,14 +127,36 @@ void FileTaker::read(const QString& path, std::function<Result<T>(base::Progress
                      std::function<void(T)> then) {
     context_.open.jobs().start<T>(
         tr("Reading %1").arg(fileName(path)), std::move(work),
-        [this, then = std::move(then)](Result<T> got) {
-            if (got) {
+        [this, path, water = waters_, then = std::move(then)](Result<T> got) {
+            if (water != waters_) {
+                done(tr("%1 was left out: another water was opened.").arg(fileName(path)));
+            } else if (got) {
                 then(std::move(*got));
             } else {
                 fail(got.error());
             }
         },
         jobs::JobRunner::Earlier::finished);
+}
+
+void FileTaker::takeWater(const QString& path) {
+    // What was brought with it belongs into it, and waits until it is open.
+    isOpening_ = true;
+    emit waterFound(path);
+    if (!context_.open.opening().isBusy() && std::exchange(isOpening_, false)) {
+        done({});
+    }
+}
+
+void FileTaker::leaveWater() {
+    ++waters_;
+    // Facts go by file name; a file of the same name in another water has nothing to do with them.
+    facts_.clear();
+    if (!isOpening_ && !waiting_.empty()) {
+        emit context_.open.happened(
+            tr("%L1 files were left out: another water was opened.").arg(waiting_.size()));
+        waiting_.clear();
+    }
 }
 
 void FileTaker::fail(const base::Error& error) {

@@ -42,6 +42,8 @@ private:
 
     void takeNext();
     void takeFile(const Waiting& file);
+    void takeWater(const QString& path);
+    void leaveWater();
     void takeSoundings(const QString& path);
     void askColumns(const QString& path, const readers::TablePreview& preview,
                     const readers::SoundingFileSettings& settings);
@@ -69,6 +71,8 @@ private:
     std::deque<Waiting> waiting_;
     std::map<std::string, readers::SurveyDayFacts> facts_; ///< By file name.
     bool isReading_ = false;
+    bool isOpening_ = false; ///< One of the files, a water, is being opened.
+    int waters_ = 0;         ///< Counts them: what was read for one is never put into another.
 };
 
 } // namespace days::survey_day

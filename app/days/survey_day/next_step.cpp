@@ -7,8 +7,11 @@
 
 #include <QFileDialog>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
 #include <QSpinBox>
+
+#include <functional>
 
 namespace days::survey_day {
 
@@ -35,6 +38,8 @@ public:
             makeButton(tr("Propose lines"), {},
                        tr("The lines that would tell most about the water"), [this] { propose(); });
         addRow({propose_, save_});
+        old_ = addWords();
+        old_->setProperty("voice", "wrong");
         trip_ = addWords();
         line_ = addWords();
         table_ = new widgets::PlainTable(
@@ -60,50 +65,96 @@ protected:
         speed_->showAmount(words().speed(water().plan.tackle.boatSpeed));
         propose_->setEnabled(input.derived.drawn != nullptr);
         save_->setEnabled(lines != nullptr);
+        const bool isOld = lines && !isOfNow();
+        setWords(old_, isOld
+                           ? tr("Older than your last change: proposed anew before they are saved.")
+                           : QString());
         setWords(trip_, view.trip);
         setWords(line_, view.line);
         table_->setVisible(lines != nullptr);
         table_->setRows(view.rows);
-        return {view.state, false};
+        return {view.state, isOld};
     }
 
 private:
-    void propose() {
+    /// Proposes lines for the map as it is now, then calls `then`, where there is one.
+    void propose(const std::function<void()>& then = {}) {
+        context_.open.whenMapIsCurrent(
+            [step = QPointer(this), then](const base::Result<void>& current) {
+                if (step && current) {
+                    step->proposeNow(then);
+                } else if (step && then) {
+                    step->tell(current.error()); // The map itself says why it cannot be drawn.
+                }
+            });
+    }
+
+    void proposeNow(const std::function<void()>& then) {
         const std::chrono::minutes time(minutes_->value());
+        const open_water::Basis basis(context_.open.water(), context_.open.derived());
         context_.open.jobs().start<surface::SurveyTrip>(
             tr("Looking for lines to sound"),
             [water = context_.open.water(), derived = context_.open.derived(),
              time](base::Progress& progress) {
                 return water::proposeTrip(*water, derived, time, progress);
             },
-            [this](base::Result<surface::SurveyTrip> trip) {
+            [this, basis, then](base::Result<surface::SurveyTrip> trip) {
                 if (trip) {
+                    basis_ = basis;
                     context_.chart.setNextLines(
                         std::make_shared<const surface::SurveyTrip>(std::move(*trip)));
                     context_.chart.setShown(chart::LayerKind::nextLines, true);
-                } else if (trip.error().kind != base::ErrorKind::cancelled) {
+                } else if (then || trip.error().kind != base::ErrorKind::cancelled) {
                     tell(trip.error());
+                }
+                if (trip && then) {
+                    then();
                 }
             });
     }
+
+    /// Whether the lines on the chart are those of the water as it is.
+    bool isOfNow() const {
+        return basis_.holdsFor(context_.open.water(), context_.open.derived()) &&
+               context_.open.isCurrent(water::Step::sections);
+    }
+
     void save() {
-        const auto lines = context_.chart.content().nextLines;
         const QString path = QFileDialog::getSaveFileName(
             this, tr("Trip to sound"), QStringLiteral("sounding-trip.gpx"), tr("GPX (*.gpx)"));
-        if (lines && water().frame && !path.isEmpty()) {
-            const auto written =
-                outputs::writeTripGpx(path.toStdString(), *lines, *water().frame, water().name);
-            tellIfWrong(written);
-            if (written) {
-                emit context_.open.happened(tr("The trip lies in %1.").arg(path));
-            }
+        if (path.isEmpty()) {
+            return;
+        }
+        if (isOfNow()) {
+            write(path);
+        } else {
+            propose([step = QPointer(this), path] {
+                if (step) {
+                    step->write(path);
+                }
+            });
         }
     }
 
+    void write(const QString& path) {
+        const auto lines = context_.chart.content().nextLines;
+        if (!lines || !water().frame) {
+            return;
+        }
+        const auto written =
+            outputs::writeTripGpx(path.toStdString(), *lines, *water().frame, water().name);
+        tellIfWrong(written);
+        if (written) {
+            emit context_.open.happened(tr("The trip lies in %1.").arg(path));
+        }
+    }
+
+    open_water::Basis basis_; ///< What the lines were proposed from.
     QSpinBox* minutes_ = nullptr;
     widgets::AmountField* speed_ = nullptr;
     QPushButton* propose_ = nullptr;
     QPushButton* save_ = nullptr;
+    QLabel* old_ = nullptr;
     QLabel* trip_ = nullptr;
     QLabel* line_ = nullptr;
     widgets::PlainTable* table_ = nullptr;

@@ -5,6 +5,7 @@
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/steps.h"
 
+#include <QShowEvent>
 #include <QVBoxLayout>
 
 namespace days::survey_day {
@@ -40,7 +41,7 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
         refreshAll();
     });
     connect(&context_.open.jobs(), &jobs::JobRunner::finished, this, [this] {
-        if (!stale_.empty()) {
+        if (isVisible() && !stale_.empty()) {
             refreshAll(); // stopped, or not all could be made
         }
     });
@@ -49,8 +50,15 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
             &SurveyDay::refreshAll);
     connect(taker_, &FileTaker::waterFound, this, &SurveyDay::waterFound);
     connect(taker_, &FileTaker::dayTrackFound, this, &SurveyDay::dayTrackFound);
-    refreshAll();
+    refreshNow();
     panel_->openStep(0);
+}
+
+void SurveyDay::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (isBehind_) {
+        refreshNow();
+    }
 }
 
 SurveyDay::~SurveyDay() {
@@ -70,6 +78,15 @@ void SurveyDay::findStale() {
 }
 
 void SurveyDay::refreshAll() {
+    // What nobody sees is shown anew when somebody does.
+    isBehind_ = !isVisible();
+    if (!isBehind_) {
+        refreshNow();
+    }
+}
+
+void SurveyDay::refreshNow() {
+    isBehind_ = false;
     findStale();
     for (std::size_t i = 0; i < steps_.size(); ++i) {
         showLine(static_cast<int>(i), steps_[i]->refresh());

@@ -42,9 +42,13 @@ signals:
     void waterFound(const QString& path);
     void dayTrackFound(const QString& path);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void findStale();
     void refreshAll();
+    void refreshNow();
     void showLine(int position, const DayStepLine& line);
     void redoWhatChanged(const std::set<water::Part>& parts);
 
@@ -54,6 +58,7 @@ private:
     StepPanel* panel_;
     std::vector<DayStep*> steps_;
     std::set<water::Step> stale_;
+    bool isBehind_ = false; ///< Something changed while the steps were hidden.
 };
 
 } // namespace days::survey_day

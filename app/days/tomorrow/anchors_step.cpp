@@ -45,7 +45,7 @@ public:
                     .arg(mark->rank)
                     .arg(words().length(mark->anchors.bow.rope),
                          words().length(mark->anchors.stern.rope)),
-                context_.open.isPlanStale()};
+                !context_.open.isPlanCurrent()};
     }
 
 private:
@@ -89,7 +89,7 @@ public:
         setWords(notes_, dayNotes(*planned, words()).join('\n'));
         setWords(cautions_, dayCautions(*planned, words()).join('\n'));
         setWords(rules_, dayRules(*planned).join('\n'));
-        return {dayLine(*planned, words()), context_.open.isPlanStale()};
+        return {dayLine(*planned, words()), !context_.open.isPlanCurrent()};
     }
 
 private:

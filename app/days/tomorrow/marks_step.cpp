@@ -35,6 +35,8 @@ public:
         });
         table_ = new widgets::PlainTable({tr("Mark"), tr("Depth"), tr("Score")}, rowsShown, this);
         addWide(table_);
+        old_ = addWords(); // Below the list, which so lies still under the hand.
+        old_->setProperty("voice", "wrong");
         connect(table_, &widgets::PlainTable::rowChosen, this, &MarksStep::choose);
         heading_ = addHeading({});
         bars_ = new widgets::IntervalBar(chart::Palette::screen().depthAt(0.5), this);
@@ -55,19 +57,21 @@ public:
 
     DayStepLine refresh() override {
         const auto planned = context_.open.planned();
-        const bool isStale = context_.open.isPlanStale();
+        const bool isOld = planned && !context_.open.isPlanCurrent();
         const QSignalBlocker quiet(count_);
         count_->setValue(water().plan.count);
         setWords(empty_, planned ? QString()
                                  : tr("No marks yet. Draw the water on the survey day, then find "
                                       "marks."));
+        setWords(old_, oldPlanWords(context_));
         table_->setVisible(planned != nullptr);
+        table_->setFaint(isOld);
         table_->setRows(planned ? markRows(*planned, words()) : std::vector<QStringList>());
         showChosen();
         if (!planned) {
             return {tr("none yet"), false};
         }
-        return {tr("%1 of %2 looked at").arg(planned->marks.size()).arg(planned->looked), isStale};
+        return {tr("%1 of %2 looked at").arg(planned->marks.size()).arg(planned->looked), isOld};
     }
 
 private:
@@ -132,6 +136,7 @@ private:
     }
 
     QLabel* empty_ = nullptr;
+    QLabel* old_ = nullptr;
     QSpinBox* count_ = nullptr;
     widgets::PlainTable* table_ = nullptr;
     QLabel* heading_ = nullptr;
@@ -151,6 +156,20 @@ const marks::Mark* chosenMark(const DayContext& context) {
     const int rank = context.chart.content().selectedMark.value_or(planned->marks.front().rank);
     const auto found = std::ranges::find(planned->marks, rank, &marks::Mark::rank);
     return found == planned->marks.end() ? &planned->marks.front() : &*found;
+}
+
+QString oldPlanWords(const DayContext& context) {
+    const open_water::OpenWater& open = context.open;
+    if (!open.planned() || open.isPlanCurrent()) {
+        return {};
+    }
+    if (open.isBeingMade()) {
+        return QObject::tr("Older than your last change: being worked out anew.");
+    }
+    return open.whyNoPlan() ? QObject::tr("Older than your last change, and cannot be worked out "
+                                          "anew: %1.")
+                                  .arg(QString::fromStdString(open.whyNoPlan()->sentence()))
+                            : QObject::tr("Older than your last change.");
 }
 
 geo::LonLat pinnedPlaceOf(const water::Water& water, const marks::Mark& mark) {

@@ -10,9 +10,13 @@
 #include <QLabel>
 #include <QMessageBox>
 #include <QPageSize>
+#include <QPointer>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+
+#include <functional>
+#include <memory>
 
 namespace days::tomorrow {
 
@@ -22,6 +26,8 @@ class SheetStep : public DayStep {
 public:
     explicit SheetStep(DayContext context) : DayStep(context) {
         empty_ = addWords();
+        old_ = addWords();
+        old_->setProperty("voice", "wrong");
         size_ = new QComboBox(this);
         size_->addItem(tr("A4"), QPageSize::A4);
         size_->addItem(tr("Letter"), QPageSize::Letter);
@@ -41,7 +47,9 @@ public:
         setWords(empty_, isReady ? tr("The day, the chart with its marks, and for each mark its "
                                       "anchors, rods, reasons and cautions.")
                                  : tr("Find marks first; then the sheet can be printed."));
-        return {tr("%1, black and white").arg(size_->currentText()), false};
+        setWords(old_, oldPlanWords(context_));
+        return {tr("%1, black and white").arg(size_->currentText()),
+                isReady && !context_.open.isPlanCurrent()};
     }
 
 private:
@@ -75,6 +83,10 @@ private:
         if (path.isEmpty()) {
             return;
         }
+        whenOfNow([this, path] { save(path); });
+    }
+
+    void save(const QString& path) {
         const chart::ChartContent content = context_.chart.content();
         context_.open.jobs().start<int>(
             tr("Writing the sheet"),
@@ -99,20 +111,42 @@ private:
         if (!isWantedAllTheSame()) {
             return;
         }
-        QPrinter printer(QPrinter::HighResolution);
-        printer.setPageSize(pageSize());
-        printer.setColorMode(QPrinter::GrayScale);
-        QPrintDialog dialog(&printer, this);
+        const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
+        printer->setPageSize(pageSize());
+        printer->setColorMode(QPrinter::GrayScale);
+        QPrintDialog dialog(printer.get(), this);
         if (dialog.exec() != QDialog::Accepted) {
             return;
         }
-        const auto pages = paper::paintDaySheet(printer, context_.chart.content());
-        if (!pages) {
-            tell(pages.error());
-        }
+        whenOfNow([this, printer] {
+            const auto pages = paper::paintDaySheet(*printer, context_.chart.content());
+            if (!pages) {
+                tell(pages.error());
+            }
+        });
+    }
+
+    /// Ropes for another scope, or marks on another map, must not come onto paper.
+    void whenOfNow(const std::function<void()>& act) {
+        context_.open.whenPlanIsCurrent(
+            [step = QPointer(this), act](const base::Result<void>& current) {
+                if (!step) {
+                    return;
+                }
+                if (current) {
+                    act();
+                } else {
+                    base::Error why = current.error();
+                    why.what = "there is no sheet: tomorrow is older than your last change, and "
+                               "could not be worked out anew: " +
+                               why.what;
+                    step->tell(why);
+                }
+            });
     }
 
     QLabel* empty_ = nullptr;
+    QLabel* old_ = nullptr;
     QComboBox* size_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* print_ = nullptr;

@@ -18,6 +18,10 @@ namespace days::tomorrow {
 /// The mark that is selected on the chart, else the best; null without marks.
 [[nodiscard]] const marks::Mark* chosenMark(const DayContext& context);
 
+/// Says that tomorrow is older than the water, and whether or why not it is worked out anew; empty
+/// where it is of now, or was never worked out.
+[[nodiscard]] QString oldPlanWords(const DayContext& context);
+
 /// Where the water keeps the pin of a pinned mark (the ranking may have turned it a little); the
 /// mark's own place where there is no such pin.
 [[nodiscard]] geo::LonLat pinnedPlaceOf(const water::Water& water, const marks::Mark& mark);

@@ -43,23 +43,14 @@ TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
     planTimer_.setSingleShot(true);
     planTimer_.setInterval(planDelay_ms);
     connect(&planTimer_, &QTimer::timeout, this, [this] {
-        if (context_.open.isOpen() && context_.open.isPlanStale()) {
+        if (context_.open.isOpen() && !context_.open.isPlanCurrent()) {
             context_.open.planTomorrow();
         }
     });
     using open_water::OpenWater;
-    connect(&context_.open, &OpenWater::opened, this, [this] {
-        refreshAll();
-        planSoon();
-    });
-    connect(&context_.open, &OpenWater::changed, this, [this] {
-        refreshAll();
-        planSoon();
-    });
-    connect(&context_.open, &OpenWater::derivedChanged, this, &TomorrowDay::refreshAll);
-    connect(&context_.open, &OpenWater::plannedChanged, this, &TomorrowDay::refreshAll);
-    connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
-            &TomorrowDay::refreshAll);
+    connect(&context_.open, &OpenWater::opened, this, &TomorrowDay::planSoon);
+    connect(&context_.open, &OpenWater::changed, this, &TomorrowDay::planSoon);
+    // The content of the chart changes with all else that the steps show, too.
     connect(&context_.chart, &ChartLink::contentChanged, this, &TomorrowDay::refreshAll);
     refreshAll();
     panel_->openStep(firstOpenStep);

@@ -94,6 +94,16 @@ TEST_F(BackdropKeeperTest, KeepsTheOldOneAndSaysWhyWhereAFileIsNone) {
     EXPECT_TRUE(chart_.content().backdrop);
 }
 
+TEST_F(BackdropKeeperTest, GoesWithAWaterThatMoves) {
+    keeper_.choose(lines_);
+    finish();
+    const QString before = open_.path();
+    open_.moveTo(path("moved.gpkg"));
+    ASSERT_TRUE(open_.finishKeeping());
+    ASSERT_NE(open_.path(), before);
+    EXPECT_EQ(kept().path, lines_);
+}
+
 TEST_F(BackdropKeeperTest, StrengthIsHeldBetweenNothingAndAll) {
     keeper_.choose(lines_);
     finish();

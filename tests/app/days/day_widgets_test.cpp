@@ -98,6 +98,7 @@ TEST_F(DayWidgets, WeighAFactorOnceTheHandRests) {
 
 TEST_F(DayWidgets, PutAFishIntoAStayByHand) {
     days::looking_back::LookingBackDay day(context_);
+    day.show();
     logbook::Stay stay;
     stay.start = units::Moment(std::chrono::hours(490000));
     stay.end = stay.start + std::chrono::hours(2);

@@ -51,6 +51,7 @@ protected:
 };
 
 TEST_F(DrawnWaterAtTheDesk, DrawnAgainWithNothingChangedSaysSo) {
+    day_.show();
     day_.steps().openStep(drawingStep);
     auto* draw = named<QPushButton>(day_, "Draw");
     ASSERT_NE(draw, nullptr);
@@ -74,6 +75,7 @@ TEST_F(DrawnWaterAtTheDesk, AnEditUndoneTakesTheEarlierMapBack) {
 }
 
 TEST_F(DrawnWaterAtTheDesk, DrawAfterASmallEditChoosesAnewAndKeepsThat) {
+    day_.show();
     setSomeAside();
     ASSERT_TRUE(open_.derived().drawn->report.isChoiceKept);
     day_.steps().openStep(drawingStep);

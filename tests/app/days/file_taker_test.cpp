@@ -3,6 +3,7 @@
 
 #include "app/days/chart_link.h"
 #include "app/days/survey_day/column_dialog.h"
+#include "tests/support/held_job.h"
 
 #include <gtest/gtest.h>
 
@@ -14,6 +15,7 @@
 namespace {
 
 using days::survey_day::ColumnDialog;
+using days::survey_day::FileTaker;
 
 class FileTakerTest : public testing::Test {
 protected:
@@ -71,6 +73,59 @@ TEST_F(FileTakerTest, TheNextFileWaitsForTheAnswer) {
     EXPECT_TRUE(said[0][0].toString().contains("unsure.csv was left out"));
     ASSERT_EQ(days(), 1U);
     EXPECT_EQ(open_.water()->days[0].source, "sure.csv");
+}
+
+TEST_F(FileTakerTest, WhatComesWithAWaterWaitsUntilThatIsOpenAndGoesIntoIt) {
+    const QString other = folder_.filePath("other.gpkg");
+    {
+        open_water::OpenWater making;
+        ASSERT_TRUE(making.create(other, "Other"));
+    }
+    QObject::connect(&taker_, &FileTaker::waterFound, &open_, &open_water::OpenWater::startOpening);
+    taker_.take({track("sure.csv", "depth_m"), other});
+    EXPECT_EQ(days(), 0U);
+    EXPECT_TRUE(
+        QTest::qWaitFor([this] { return !taker_.isBusy() && !open_.opening().isBusy(); }, 30000));
+    EXPECT_EQ(open_.path(), other);
+    EXPECT_EQ(days(), 1U);
+}
+
+TEST_F(FileTakerTest, GoesOnWhereTheWaterAmongTheFilesCannotBeOpened) {
+    QFile broken(folder_.filePath("broken.gpkg"));
+    QFile(open_.path()).copy(broken.fileName());
+    QObject::connect(&taker_, &FileTaker::waterFound, &open_, [this](const QString&) {
+        open_.startOpening(folder_.filePath("nowhere.gpkg"));
+    });
+    taker_.take({broken.fileName(), track("sure.csv", "depth_m")});
+    EXPECT_TRUE(
+        QTest::qWaitFor([this] { return !taker_.isBusy() && !open_.opening().isBusy(); }, 30000));
+    EXPECT_EQ(open_.water()->name, "Skarrow Water");
+    EXPECT_EQ(days(), 1U);
+}
+
+TEST_F(FileTakerTest, PutsNothingThatWasReadForOneWaterIntoAnother) {
+    support::HeldJob held(open_.jobs());
+    taker_.take({track("one.csv", "depth_m"), track("two.csv", "depth_m")});
+    QSignalSpy said(&open_, &open_water::OpenWater::happened);
+    ASSERT_TRUE(open_.create(folder_.filePath("other.gpkg"), "Other"));
+    held.letGo();
+    EXPECT_TRUE(isDone());
+    EXPECT_EQ(days(), 0U);
+    ASSERT_EQ(said.count(), 2) << "the one that waited, and the one that was being read";
+    EXPECT_TRUE(said[0][0].toString().contains("left out: another water was opened"));
+    EXPECT_TRUE(said[1][0].toString().contains("one.csv was left out: another water was opened"));
+}
+
+TEST_F(FileTakerTest, TakesFilesAfterItWasStopped) {
+    support::HeldJob held(open_.jobs());
+    taker_.take({track("one.csv", "depth_m")});
+    open_.jobs().cancelAll();
+    held.letGo();
+    EXPECT_TRUE(isDone());
+    EXPECT_EQ(days(), 0U);
+    taker_.take({track("two.csv", "depth_m")});
+    EXPECT_TRUE(isDone());
+    EXPECT_EQ(days(), 1U);
 }
 
 } // namespace

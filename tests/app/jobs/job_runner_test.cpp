@@ -17,6 +17,7 @@ using base::Progress;
 using base::Result;
 using jobs::JobRunner;
 using testing::ElementsAre;
+using testing::UnorderedElementsAre;
 
 class Jobs : public testing::Test {
 protected:
@@ -32,7 +33,9 @@ protected:
                JobRunner::Earlier earlier = JobRunner::Earlier::replaced) {
         runner_->start<int>(
             title, [value](Progress&) -> Result<int> { return value; },
-            [this](Result<int> made) { said_.push_back("then " + std::to_string(made.value())); },
+            [this](Result<int> made) {
+                said_.push_back("then " + (made ? std::to_string(*made) : made.error().what));
+            },
             earlier);
     }
     /// Starts a job that runs until it is asked to stop.
@@ -127,11 +130,28 @@ TEST_F(Jobs, ThatAreCancelledSaySoAndThoseWaitingNeverStart) {
     start("other", 2);
     runner_->cancelAll();
     runner_->finishAll();
-    EXPECT_THAT(said_, ElementsAre("started draw", "then " + base::cancelled().what, "finished"));
+    const std::string stopped = "then " + base::cancelled().what;
+    EXPECT_THAT(said_, UnorderedElementsAre("started draw", stopped, "finished", stopped))
+        << "whoever waited for the other one hears that it will not come";
     start("next", 3);
     runner_->finishAll();
-    EXPECT_EQ(said_.size(), 6U) << "what is started later is not stopped";
-    EXPECT_EQ(said_[4], "then 3");
+    EXPECT_EQ(said_.size(), 7U) << "what is started later is not stopped";
+    EXPECT_EQ(said_[5], "then 3");
+}
+
+TEST_F(Jobs, AreKnownByTheirTitleWhileTheirResultIsStillToCome) {
+    EXPECT_FALSE(runner_->hasJob("draw"));
+    startEndless("draw");
+    start("other", 2);
+    EXPECT_TRUE(runner_->hasJob("draw"));
+    EXPECT_TRUE(runner_->hasJob("other"));
+    EXPECT_FALSE(runner_->hasJob("third"));
+    runner_->start<int>(
+        "draw", [](Progress&) -> Result<int> { return 3; }, [](const Result<int>&) {});
+    runner_->cancelAll();
+    EXPECT_FALSE(runner_->hasJob("draw")) << "one replaced, the other dropped";
+    runner_->finishAll();
+    EXPECT_FALSE(runner_->hasJob("draw"));
 }
 
 TEST_F(Jobs, AreStoppedAndWaitedForWhenTheRunnerGoes) {

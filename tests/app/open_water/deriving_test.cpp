@@ -147,18 +147,18 @@ TEST_F(Deriving, ThatCannotBeIsTold) {
     EXPECT_EQ(failures_.size(), 2U);
     EXPECT_EQ(derived_, 0);
     EXPECT_EQ(planned_, 0);
-    EXPECT_TRUE(open_.isPlanStale());
+    EXPECT_FALSE(open_.isPlanCurrent());
 }
 
-TEST_F(Deriving, WithTomorrowGivesAPlanThatIsStaleAfterTheNextEditOrDrawing) {
+TEST_F(Deriving, WithTomorrowGivesAPlanThatIsOldAfterTheNextEditOrDrawing) {
     setCell(open_, 8.0);
-    EXPECT_TRUE(open_.isPlanStale());
+    EXPECT_FALSE(open_.isPlanCurrent());
     open_.planTomorrow();
     settle(open_);
     ASSERT_NE(open_.planned(), nullptr);
     EXPECT_FALSE(open_.planned()->marks.empty());
     EXPECT_EQ(open_.planned()->plan, open_.water()->plan);
-    EXPECT_FALSE(open_.isPlanStale());
+    EXPECT_TRUE(open_.isPlanCurrent());
     EXPECT_EQ(planned_, 1);
     EXPECT_EQ(derived_, 1);
     EXPECT_EQ(current(open_).size(), water::allSteps.size()) << "what was missing is derived first";
@@ -166,15 +166,19 @@ TEST_F(Deriving, WithTomorrowGivesAPlanThatIsStaleAfterTheNextEditOrDrawing) {
               static_cast<std::int64_t>(open_.planned()->marks.size()));
     const auto before = open_.planned();
     edits::setPlan(open_, "Set count", [](marks::Plan& plan) { plan.count = 3; });
-    EXPECT_TRUE(open_.isPlanStale());
+    EXPECT_FALSE(open_.isPlanCurrent());
     EXPECT_EQ(open_.planned(), before) << "the old one can still be read";
     open_.planTomorrow();
     settle(open_);
-    EXPECT_FALSE(open_.isPlanStale());
+    EXPECT_TRUE(open_.isPlanCurrent());
     EXPECT_LE(open_.planned()->marks.size(), 3U);
     open_.deriveUpTo(Step::sections);
     settle(open_);
-    EXPECT_TRUE(open_.isPlanStale());
+    EXPECT_TRUE(open_.isPlanCurrent()) << "nothing was drawn anew";
+    open_.drawAfresh();
+    settle(open_);
+    EXPECT_FALSE(open_.isPlanCurrent());
+    EXPECT_EQ(inFile("SELECT count(*) FROM marks"), 0) << "what is old is not for other programs";
 }
 
 TEST_F(Deriving, IsKeptInTheFileWithTheStampOfItsWater) {
@@ -213,6 +217,9 @@ TEST_F(Deriving, StartsFromTheDrawingInTheFileWhenItIsOpenedAgain) {
     OpenWater third;
     ASSERT_TRUE(third.open(path_));
     EXPECT_FALSE(third.isCurrent(Step::draw));
+    ASSERT_NE(third.derived().drawn, nullptr) << "seen at once, and known to be old";
+    EXPECT_EQ(third.derived().drawn->report.cell.inMetres(), 6.0);
+    EXPECT_NE(third.derived().outline, nullptr) << "so that the chart knows where the water lies";
     settle(third);
     EXPECT_EQ(third.derived().drawn->report.cell.inMetres(), 8.0);
 }

@@ -138,10 +138,10 @@ TEST_F(AnOpenWater, TakesNothingOfTheOneBeforeAlong) {
     open_.planTomorrow();
     open_.jobs().finishAll();
     ASSERT_NE(open_.planned(), nullptr);
-    ASSERT_FALSE(open_.isPlanStale());
+    ASSERT_TRUE(open_.isPlanCurrent());
     ASSERT_TRUE(open_.create(folder_.filePath("second.gpkg"), "second"));
     EXPECT_EQ(open_.planned(), nullptr);
-    EXPECT_TRUE(open_.isPlanStale());
+    EXPECT_FALSE(open_.isPlanCurrent());
     EXPECT_EQ(open_.derived().drawn, nullptr);
     EXPECT_EQ(open_.derived().sections, nullptr);
     // The same water in another file: nothing is remembered of it but what lies in the file.
@@ -178,7 +178,7 @@ TEST_F(AnOpenWater, RemembersTwoHundredActs) {
     EXPECT_EQ(open_.water()->plan.count, 3);
 }
 
-TEST_F(AnOpenWater, TellsWhichPartsChangedAndThatThePlanIsStale) {
+TEST_F(AnOpenWater, TellsWhichPartsChangedAndThatThePlanIsOld) {
     ASSERT_TRUE(open_.create(path_, "small"));
     std::vector<std::set<Part>> told;
     QObject::connect(&open_, &OpenWater::changed,
@@ -188,9 +188,9 @@ TEST_F(AnOpenWater, TellsWhichPartsChangedAndThatThePlanIsStale) {
     rules.rodLimit = 2;
     edits::setHouseRules(open_, rules);
     open_.undoStack().undo();
-    EXPECT_THAT(told, testing::ElementsAre(std::set{Part::facts}, std::set{Part::houseRules},
-                                           std::set{Part::houseRules}));
-    EXPECT_TRUE(open_.isPlanStale());
+    EXPECT_THAT(told, testing::ElementsAre(std::set{Part::facts, Part::plan},
+                                           std::set{Part::houseRules}, std::set{Part::houseRules}));
+    EXPECT_FALSE(open_.isPlanCurrent());
 }
 
 TEST_F(AnOpenWater, SharesWhatDoesNotChangeAfterwards) {
@@ -207,7 +207,7 @@ protected:
     FailingDisk disk_;
 };
 
-TEST_F(AWaterOnABadDisk, TellsOfEachEditThatCouldNotBeKept) {
+TEST_F(AWaterOnABadDisk, TellsWhereAnEditCouldNotBeKept) {
     OpenWater open;
     listenTo(open);
     ASSERT_TRUE(open.create(path_, "small"));
@@ -264,6 +264,7 @@ TEST_F(AWaterOnABadDisk, ThatMayOnlyBeReadSaysSoAndIsDrawnAllTheSame) {
     open.finishKeeping();
     ASSERT_EQ(failures_.size(), 1U);
     EXPECT_EQ(failures_[0].what, "the water file may only be read");
+    EXPECT_EQ(open.keeper().unkept(), std::set{Part::plan}) << "and it is not forgotten";
 }
 
 } // namespace

@@ -32,6 +32,20 @@ TEST(SheetLayout, RoundScalesHoldWhatTheyMust) {
     EXPECT_DOUBLE_EQ(paper::roundScale(1000.0, 4000.0), 1000.0);
 }
 
+TEST(DaySheet, IsNeverMadeOfAPlanOrAMapThatIsOld) {
+    for (const bool isMap : {false, true}) {
+        chart::ChartContent content = support::starContent();
+        (isMap ? content.age.isMapOld : content.age.isPlanOld) = true;
+        QBuffer bytes;
+        bytes.open(QIODevice::WriteOnly);
+        QPdfWriter device(&bytes);
+        const auto made = paper::paintDaySheet(device, content);
+        ASSERT_FALSE(made.has_value());
+        EXPECT_EQ(made.error().what, "the marks are older than the water");
+        EXPECT_TRUE(bytes.data().isEmpty());
+    }
+}
+
 TEST(SheetWriter, WhatDoesNotFitGoesWholeToTheNextPage) {
     QBuffer bytes;
     bytes.open(QIODevice::WriteOnly);

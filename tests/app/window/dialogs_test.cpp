@@ -64,6 +64,7 @@ TEST_F(Dialogs, OpenTheWaterThatWasChosen) {
     choose("New water...", path);
     choose("New water...", folder_.filePath("second.gpkg"));
     choose("Open water...", path);
+    open().opening().finishAll();
     EXPECT_EQ(open().path(), path);
     answer<QFileDialog>("Open water...", [](QFileDialog& dialog) { dialog.reject(); });
     EXPECT_EQ(open().path(), path);

@@ -45,7 +45,7 @@ TEST_F(Window, SaysHowToBegin) {
 TEST_F(Window, OpensAWaterAndSaysSo) {
     const QString path = folder_.filePath("a.gpkg");
     fileOf(path, "Skarrow Water");
-    window_->openWater(path);
+    openWater(path);
     EXPECT_EQ(said(), "Opened " + path + ".");
     EXPECT_FALSE(isWrong());
     EXPECT_EQ(window_->windowTitle(), "Skarrow Water - Meremark");
@@ -55,7 +55,7 @@ TEST_F(Window, OpensAWaterAndSaysSo) {
 TEST_F(Window, SaysWhyAWaterCannotBeOpenedAndKeepsTheOneThatIs) {
     const QString path = folder_.filePath("a.gpkg");
     fileOf(path, "Skarrow Water");
-    window_->openWater(path);
+    openWater(path);
     fileOf(folder_.filePath("newer.gpkg"), "newer",
            "UPDATE water_file SET value='99' WHERE key='schema_step'");
     fileOf(folder_.filePath("damaged.gpkg"), "damaged", "UPDATE settings SET value=x'00'");
@@ -73,14 +73,14 @@ TEST_F(Window, SaysWhyAWaterCannotBeOpenedAndKeepsTheOneThatIs) {
           std::pair("foreign.gpkg",
                     "this is no water file; give a file that Meremark made, or bring "
                     "its soundings in as survey days")}) {
-        window_->openWater(folder_.filePath(name));
+        openWater(folder_.filePath(name));
         EXPECT_EQ(said(), folder_.filePath(name) + ": " + why);
         EXPECT_TRUE(isWrong());
         EXPECT_EQ(open().path(), path);
         EXPECT_EQ(window_->windowTitle(), "Skarrow Water - Meremark");
     }
     EXPECT_EQ(preferences::Preferences().recentWaters(), QStringList{path});
-    window_->openWater(path);
+    openWater(path);
     EXPECT_FALSE(isWrong()) << "what is well is no longer said in red";
 }
 
@@ -89,7 +89,7 @@ TEST_F(Window, SaysThatAWaterCanOnlyBeRead) {
     fileOf(path, "Skarrow Water");
     support::FailingDisk disk;
     disk.forbidWriting();
-    window_->openWater(path);
+    openWater(path);
     EXPECT_EQ(said(), path + " can only be read: nothing you change will be kept.");
     window_.reset();
 }
@@ -108,13 +108,14 @@ TEST_F(Window, OffersTheWatersOpenedLatelyTheLastOneFirst) {
     const QString b = folder_.filePath("b.gpkg");
     fileOf(a, "a");
     fileOf(b, "b");
-    window_->openWater(a);
-    window_->openWater(b);
+    openWater(a);
+    openWater(b);
     emit recent->aboutToShow();
     ASSERT_EQ(recent->actions().size(), 2);
     EXPECT_EQ(recent->actions()[0]->text(), b);
     EXPECT_EQ(recent->actions()[1]->text(), a);
     recent->actions()[1]->trigger();
+    open().opening().finishAll();
     EXPECT_EQ(open().path(), a);
 }
 
@@ -132,6 +133,7 @@ TEST_F(Window, TakesAWaterFileThatIsDropped) {
         QApplication::sendEvent(window_.get(), &event);
     };
     drop({QUrl::fromLocalFile(path)});
+    open().opening().finishAll();
     EXPECT_EQ(open().path(), path);
     EXPECT_EQ(open().water()->name, "dropped");
     QMimeData words;

@@ -21,17 +21,27 @@ TEST_F(Window, HasEveryActUnderItsKey) {
     for (const QAction* action : window_->actions()) {
         keys[action->text()] = action->shortcut().toString();
     }
-    const std::map<QString, QString> wanted{
-        {"New water...", "Ctrl+N"},  {"Open water...", "Ctrl+O"},
-        {"Export...", "Ctrl+E"},     {"Cut through the water", "Ctrl+K"},
-        {"Keys and files", "F1"},    {"About Meremark", ""},
-        {"Quit", "Ctrl+Q"},          {"Depths", "Ctrl+F1"},
-        {"Contours", "Ctrl+F2"},     {"Structure", "Ctrl+F3"},
-        {"Weed", "Ctrl+F4"},         {"Sections", "Ctrl+F5"},
-        {"Closed water", "Ctrl+F6"}, {"Soundings", "Ctrl+F7"},
-        {"Crossings", "Ctrl+F8"},    {"Where to sound next", "Ctrl+F9"},
-        {"Places", "Ctrl+F10"},      {"Stays and fish", "Ctrl+F11"},
-        {"Marks", "Ctrl+F12"},       {"Backdrop", "Ctrl+Shift+B"}};
+    const std::map<QString, QString> wanted{{"New water...", "Ctrl+N"},
+                                            {"Open water...", "Ctrl+O"},
+                                            {"Name this water...", "Ctrl+Shift+N"},
+                                            {"Export...", "Ctrl+E"},
+                                            {"Cut through the water", "Ctrl+K"},
+                                            {"Keys and files", "F1"},
+                                            {"About Meremark", ""},
+                                            {"Quit", "Ctrl+Q"},
+                                            {"Depths", "Ctrl+F1"},
+                                            {"Contours", "Ctrl+F2"},
+                                            {"Structure", "Ctrl+F3"},
+                                            {"Weed", "Ctrl+F4"},
+                                            {"Sections", "Ctrl+F5"},
+                                            {"Closed water", "Ctrl+F6"},
+                                            {"Soundings", "Ctrl+F7"},
+                                            {"Crossings", "Ctrl+F8"},
+                                            {"Where to sound next", "Ctrl+F9"},
+                                            {"Places", "Ctrl+F10"},
+                                            {"Stays and fish", "Ctrl+F11"},
+                                            {"Marks", "Ctrl+F12"},
+                                            {"Backdrop", "Ctrl+Shift+B"}};
     EXPECT_EQ(keys, wanted);
     std::map<QString, QString> buttons;
     for (const QToolButton* button : window_->findChildren<QToolButton*>()) {

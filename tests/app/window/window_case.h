@@ -34,7 +34,7 @@ protected:
         QCoreApplication::setApplicationName(QStringLiteral("window"));
         QSettings().clear();
         window::applyStyle(*qApp);
-        window_ = std::make_unique<window::MainWindow>();
+        window_ = std::make_unique<window::MainWindow>(unnamed_);
     }
     void TearDown() override {
         window_.reset();
@@ -80,7 +80,14 @@ protected:
         ADD_FAILURE() << "nothing on " << keys.toStdString();
     }
 
+    /// Opens the water and waits until that is over.
+    void openWater(const QString& path) {
+        window_->openWater(path);
+        open().opening().finishAll();
+    }
+
     QTemporaryDir folder_;
+    const QString unnamed_ = folder_.filePath(QStringLiteral("unnamed"));
     std::unique_ptr<window::MainWindow> window_;
 
 private:

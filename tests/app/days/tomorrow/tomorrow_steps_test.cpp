@@ -54,7 +54,7 @@ protected:
         while (desk_->open.undoStack().index() > stepsToPlan_) {
             desk_->open.undoStack().undo();
         }
-        if (desk_->open.isPlanStale()) {
+        if (!desk_->open.isPlanCurrent()) {
             replan();
         }
     }
@@ -301,9 +301,36 @@ TEST_F(TomorrowSteps, MarksAreOnTheChartWhileTheDayIsShownAndPlannedAnewAfterACh
     EXPECT_TRUE(desk_->chart.content().shown.contains(LayerKind::marks));
     edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) { plan.count = 2; });
     EXPECT_TRUE(QTest::qWaitFor([&] { return planned().marks.size() == 2; }, 20000));
-    EXPECT_FALSE(desk_->open.isPlanStale());
+    EXPECT_TRUE(desk_->open.isPlanCurrent());
     desk_->day->hide();
     EXPECT_FALSE(desk_->chart.content().shown.contains(LayerKind::marks));
+}
+
+TEST_F(TomorrowSteps, APlanOlderThanTheLastChangeIsMarkedInEveryStepThatShowsIt) {
+    const auto isMarked = [] {
+        return isOld(marksStep) && isOld(anchorsStep) && isOld(orderStep) && isOld(sheetStep);
+    };
+    EXPECT_FALSE(isOld(marksStep) || isOld(sheetStep) || tableWith("Score")->isFaint());
+    EXPECT_FALSE(desk_->chart.content().age.isPlanOld);
+    edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) { plan.tackle.scope = 6.5; });
+    EXPECT_TRUE(isMarked());
+    EXPECT_TRUE(tableWith("Score")->isFaint());
+    EXPECT_TRUE(desk_->chart.content().age.isPlanOld);
+    EXPECT_TRUE(says("Older than your last change."));
+    bool wasBeingMade = false;
+    const auto heard = QObject::connect(
+        &desk_->open.jobs(), &jobs::JobRunner::started, &desk_->chart, [&wasBeingMade] {
+            wasBeingMade = desk_->chart.content().age.isBeingMadeAnew &&
+                           says("Older than your last change: being worked out anew.");
+        });
+    desk_->open.planTomorrow();
+    desk_->open.jobs().finishAll();
+    QObject::disconnect(heard);
+    EXPECT_TRUE(wasBeingMade);
+    EXPECT_FALSE(isOld(marksStep) || isOld(anchorsStep) || isOld(orderStep) || isOld(sheetStep));
+    EXPECT_FALSE(tableWith("Score")->isFaint());
+    EXPECT_FALSE(desk_->chart.content().age.isPlanOld);
+    EXPECT_FALSE(says("Older than your last change."));
 }
 
 TEST_F(TomorrowSteps, ThePaperIsChosenByItsName) {

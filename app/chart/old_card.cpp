@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/old_card.h"
+
+#include "app/chart/lettering.h"
+
+namespace chart {
+
+namespace {
+
+constexpr double fromTop = 30.0;
+constexpr double roomBeside = 10.0;
+constexpr double roomAbove = 6.0;
+
+} // namespace
+
+QString oldWords(const ContentAge& age, bool showsMarks) {
+    const bool areMarksOld = age.isPlanOld && showsMarks;
+    if (!age.isMapOld && !areMarksOld) {
+        return {};
+    }
+    const QString what = !areMarksOld   ? QStringLiteral("Map")
+                         : age.isMapOld ? QStringLiteral("Map and marks")
+                                        : QStringLiteral("Marks");
+    const QString old = QStringLiteral("%1 older than your last change").arg(what);
+    return age.isBeingMadeAnew ? old + QStringLiteral(": being worked out anew") : old;
+}
+
+void drawOldCard(QPainter& painter, const Palette& palette, double width, const QString& words,
+                 double scale) {
+    const QFont font = typeface(TypeSize::normal, scale, TypeStyle::bold);
+    const QPointF middle(0.5 * width, fromTop * scale);
+    const QRectF box = boxOf(font, words, middle)
+                           .adjusted(-roomBeside * scale, -roomAbove * scale, roomBeside * scale,
+                                     roomAbove * scale);
+    painter.setPen(QPen(palette.rust, 1.5 * scale));
+    painter.setBrush(palette.card);
+    painter.drawRoundedRect(box, 3.0 * scale, 3.0 * scale);
+    drawText(painter, font, middle, words, {palette.rust, palette.card}, 0.0);
+}
+
+void drawOldCard(LayerContext& on) {
+    const bool showsMarks = on.content.planned && on.content.shown.contains(LayerKind::marks);
+    const QString words = oldWords(on.content.age, showsMarks);
+    if (!words.isEmpty()) {
+        drawOldCard(on.painter, on.palette, on.view.size().width(), words, on.scale);
+    }
+}
+
+} // namespace chart

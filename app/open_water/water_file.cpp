@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/open_water/water_file.h"
+
+#include "core/geo/outline.h"
+
+namespace open_water {
+
+namespace {
+
+/// A drawing can always be made again: whatever is wrong with the one kept, it is left out.
+water::Derived keptOf(store::WaterStore& store, const water::Water& water) {
+    water::Derived kept;
+    if (!water.frame || water.shoreline.empty()) {
+        return kept;
+    }
+    auto outline = geo::Outline::make(water.shoreline, *water.frame);
+    if (!outline) {
+        return kept;
+    }
+    if (auto drawing = store.loadDrawing(*outline); drawing && *drawing) {
+        kept.drawn = std::make_shared<const surface::DrawnWater>(std::move((*drawing)->drawn));
+        kept.stamps[water::Step::draw] = (*drawing)->stamp;
+        kept.outline = std::make_shared<const geo::Outline>(std::move(*outline));
+    }
+    return kept;
+}
+
+} // namespace
+
+base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::Progress& progress) {
+    auto store = store::open(path);
+    if (!store) {
+        return std::unexpected(store.error());
+    }
+    auto water = (*store)->load(progress);
+    if (!water) {
+        return std::unexpected(water.error());
+    }
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    progress.begin("reading the drawing");
+    water::Derived kept = keptOf(**store, *water);
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    return WaterFile{std::move(*store), std::move(*water), std::move(kept)};
+}
+
+} // namespace open_water

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/store/water_store.h"
+#include "core/water/derived.h"
+#include "core/water/water.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace open_water {
+
+/// A water file as it was read: open, with the water that it holds and the drawing that was kept.
+struct WaterFile {
+    std::unique_ptr<store::WaterStore> store;
+    water::Water water;
+    /// The shore and the drawing kept, with the stamp of the water that it was drawn from: that of
+    /// an earlier state where the water was changed after it was last drawn.
+    water::Derived kept;
+};
+
+/// Opens and reads a water file. Knows no thread. \return the error of store::open() or of reading;
+/// cancelled.
+[[nodiscard]] base::Result<WaterFile> readWaterFile(const std::filesystem::path& path,
+                                                    base::Progress& progress);
+
+} // namespace open_water

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Where the water is kept, as far as the user has to do with it: its name and place, what is not
+// kept, and leaving it.
+#include "app/edits/change_facts.h"
+#include "app/window/bottom_line.h"
+#include "app/window/kept_words.h"
+#include "app/window/main_window.h"
+#include "app/window/start_list.h"
+
+#include <QCloseEvent>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QStandardPaths>
+
+namespace window {
+
+namespace {
+
+QString askPlace(QWidget* parent, const QString& title) {
+    const QString path = QFileDialog::getSaveFileName(parent, title, QString(),
+                                                      QStringLiteral("Water files (*.gpkg)"));
+    return path.isEmpty() || path.endsWith(QLatin1String(".gpkg")) ? path
+                                                                   : path + QStringLiteral(".gpkg");
+}
+
+} // namespace
+
+QString MainWindow::usualUnnamedFolder() {
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation))
+        .filePath(QStringLiteral("waters"));
+}
+
+void MainWindow::showNotKept() {
+    const open_water::Keeper& keeper = open_.keeper();
+    bottom_->showNotKept(notKeptWords(keeper.unkept(), keeper.whyNot(), !keeper.isReadOnly()));
+}
+
+void MainWindow::takeMove(const QString& from) {
+    preferences_.addRecentWater(open_.path());
+    if (!from.isEmpty()) {
+        bottom_->say(tr("The water lives in %1 from now on.").arg(open_.path()));
+    }
+    showName();
+}
+
+void MainWindow::nameWater() {
+    if (!open_.isOpen()) {
+        bottom_->say(tr("There is no water yet: bring something in first."), true);
+        return;
+    }
+    const QString path = askPlace(this, tr("Name this water: where is its file to be?"));
+    if (path.isEmpty()) {
+        return;
+    }
+    const std::string name = QFileInfo(path).completeBaseName().toStdString();
+    if (open_.water()->name.empty()) {
+        edits::changeFacts(open_, tr("Name water"),
+                           [&](water::Water& water) { water.name = name; });
+    }
+    open_.moveTo(path);
+}
+
+bool MainWindow::saveElsewhere() {
+    const QString path = askPlace(this, tr("Save the water in another place"));
+    if (path.isEmpty()) {
+        return false;
+    }
+    open_.moveTo(path);
+    return open_.finishKeeping();
+}
+
+bool MainWindow::mayLeave() {
+    while (!open_.finishKeeping()) {
+        const open_water::Keeper& keeper = open_.keeper();
+        QMessageBox box(QMessageBox::Warning, tr("Not kept"),
+                        notKeptWords(keeper.unkept(), keeper.whyNot(), false),
+                        QMessageBox::NoButton, this);
+        QPushButton* elsewhere =
+            box.addButton(tr("Save in another place..."), QMessageBox::AcceptRole);
+        QPushButton* lose = box.addButton(tr("Lose these changes"), QMessageBox::DestructiveRole);
+        box.setDefaultButton(elsewhere);
+        box.setEscapeButton(box.addButton(tr("Stay"), QMessageBox::RejectRole));
+        box.exec();
+        if (box.clickedButton() == lose) {
+            open_.letUnkeptGo();
+            return true;
+        }
+        if (box.clickedButton() != elsewhere) {
+            return false;
+        }
+        if (saveElsewhere()) {
+            return true;
+        }
+    }
+    return true;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (mayLeave()) {
+        event->accept();
+    } else {
+        event->ignore();
+    }
+}
+
+} // namespace window

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Opening in the background: the kept drawing at once, cancelled or failed without touching what is
+// open.
+#include "app/edits/change_settings.h"
+#include "app/edits/set_plan.h"
+#include "app/open_water/open_water.h"
+#include "tests/support/desk_bowl.h"
+#include "tests/support/held_job.h"
+
+#include <gmock/gmock.h>
+
+#include <QSignalSpy>
+#include <QTemporaryDir>
+
+namespace {
+
+using open_water::OpenWater;
+using water::Step;
+
+class Opening : public testing::Test {
+protected:
+    void SetUp() override {
+        {
+            OpenWater making;
+            ASSERT_TRUE(making.create(bowl_, "bowl"));
+            ASSERT_TRUE(support::layBowl(making));
+        }
+        ASSERT_TRUE(open_.create(small_, "small"));
+        edits::setPlan(open_, "Set", [](marks::Plan& plan) { plan.count = 5; });
+    }
+
+    QTemporaryDir folder_;
+    const QString bowl_ = folder_.filePath("bowl.gpkg");
+    const QString small_ = folder_.filePath("small.gpkg");
+    OpenWater open_;
+    QSignalSpy opened_{&open_, &OpenWater::opened};
+    QSignalSpy ended_{&open_, &OpenWater::openingEnded};
+    std::vector<base::Error> failures_;
+    QMetaObject::Connection heard_ =
+        QObject::connect(&open_, &OpenWater::failed,
+                         [this](const base::Error& error) { failures_.push_back(error); });
+};
+
+TEST_F(Opening, LeavesTheWaterAsItIsUntilTheOtherIsThereWithItsDrawing) {
+    open_.startOpening(bowl_);
+    EXPECT_EQ(open_.path(), small_);
+    EXPECT_EQ(open_.water()->name, "small");
+    bool hadDrawing = false;
+    QObject::connect(&open_, &OpenWater::opened, [&] {
+        hadDrawing =
+            open_.derived().drawn && open_.derived().outline && open_.isCurrent(Step::draw);
+    });
+    open_.opening().finishAll();
+    EXPECT_EQ(open_.path(), bowl_);
+    EXPECT_TRUE(hadDrawing) << "before anything is made";
+    EXPECT_EQ(ended_.count(), 1);
+    open_.jobs().finishAll();
+    EXPECT_TRUE(open_.isCurrent(Step::sections));
+    EXPECT_TRUE(failures_.empty());
+}
+
+TEST_F(Opening, ThatIsCancelledChangesNothing) {
+    opened_.clear();
+    support::HeldJob held(open_.opening());
+    open_.startOpening(bowl_);
+    open_.opening().cancelAll();
+    held.letGo();
+    open_.opening().finishAll();
+    EXPECT_EQ(open_.path(), small_);
+    EXPECT_EQ(open_.water()->plan.count, 5);
+    EXPECT_EQ(opened_.count(), 0);
+    EXPECT_EQ(ended_.count(), 1) << "whoever waits for it goes on";
+    EXPECT_TRUE(failures_.empty());
+}
+
+TEST_F(Opening, ThatFailsSaysWhyAndChangesNothing) {
+    opened_.clear();
+    open_.startOpening(folder_.filePath("nowhere.gpkg"));
+    open_.opening().finishAll();
+    ASSERT_EQ(failures_.size(), 1U);
+    EXPECT_EQ(failures_[0].where, folder_.filePath("nowhere.gpkg").toStdString());
+    EXPECT_EQ(open_.path(), small_);
+    EXPECT_EQ(open_.undoStack().count(), 1);
+    EXPECT_EQ(opened_.count(), 0);
+    EXPECT_EQ(ended_.count(), 1);
+}
+
+TEST_F(Opening, OfSeveralEndsWithTheLast) {
+    support::HeldJob held(open_.opening());
+    open_.startOpening(bowl_);
+    open_.startOpening(folder_.filePath("nowhere.gpkg"));
+    open_.startOpening(bowl_);
+    held.letGo();
+    open_.opening().finishAll();
+    EXPECT_EQ(open_.path(), bowl_);
+    EXPECT_TRUE(failures_.empty());
+}
+
+TEST_F(Opening, OfTheWaterThatIsOpenKeepsWhatCanBeUndone) {
+    open_.startOpening(small_);
+    open_.opening().finishAll();
+    EXPECT_EQ(open_.undoStack().count(), 1);
+    EXPECT_EQ(ended_.count(), 1);
+}
+
+TEST_F(Opening, LetsNothingOfTheWaterBeforeComeHomeToTheNext) {
+    ASSERT_TRUE(open_.open(bowl_));
+    open_.jobs().finishAll();
+    edits::setPlan(open_, "Set", [](marks::Plan& plan) { plan.count = 3; });
+    support::HeldJob held(open_.jobs());
+    open_.drawAfresh();
+    open_.planTomorrow();
+    bool isGiven = false;
+    open_.whenPlanIsCurrent(
+        [&](const base::Result<void>& current) { isGiven = current.has_value(); });
+    ASSERT_TRUE(open_.open(small_));
+    held.letGo();
+    open_.jobs().finishAll();
+    EXPECT_EQ(open_.derived().drawn, nullptr);
+    EXPECT_EQ(open_.planned(), nullptr);
+    EXPECT_FALSE(isGiven) << "the sheet of one water under the name of another";
+}
+
+TEST_F(Opening, ShowsADrawingOlderThanTheWaterAsOld) {
+    {
+        OpenWater changing;
+        ASSERT_TRUE(changing.open(bowl_));
+        changing.jobs().finishAll();
+        ASSERT_TRUE(edits::changeSettings(changing, "Set cell", [](water::Settings& settings) {
+            settings.cell = units::Length::metres(8.0);
+        }));
+    }
+    bool wasOld = false;
+    QObject::connect(&open_, &OpenWater::opened,
+                     [&] { wasOld = open_.derived().drawn && !open_.isCurrent(Step::draw); });
+    open_.startOpening(bowl_);
+    open_.opening().finishAll();
+    EXPECT_TRUE(wasOld);
+    open_.jobs().finishAll();
+    EXPECT_TRUE(open_.isCurrent(Step::draw));
+    EXPECT_EQ(open_.derived().drawn->report.cell.inMetres(), 8.0);
+}
+
+} // namespace
