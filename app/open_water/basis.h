@@ -2,31 +2,28 @@
 #pragma once
 
 #include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/stamp.h"
 
 #include <memory>
 
 namespace open_water {
 
-/// What a plan or a proposal was made from: the water, and what was derived of it.
+/// What a plan was made from: the stamp of all that it depends on, and the very map. A map drawn
+/// afresh of the same water has the same stamp, but its depths may differ by some centimetres.
 class Basis {
 public:
     Basis() = default;
-    Basis(std::shared_ptr<const water::Water> water, const water::Derived& derived);
+    Basis(water::Stamp madeFrom, const water::Derived& derived);
 
-    /// True where one made now would be made from the same.
-    [[nodiscard]] bool holdsFor(const std::shared_ptr<const water::Water>& water,
-                                const water::Derived& derived) const;
+    /// True where one made now, of the water with this stamp, would be made from the same.
+    [[nodiscard]] bool holdsFor(water::Stamp ofPlan, const water::Derived& derived) const;
 
 private:
-    std::shared_ptr<const water::Water> water_;
+    water::Stamp madeFrom_;
     std::shared_ptr<const surface::DrawnWater> drawn_;
     std::shared_ptr<const structure::ZoneMap> structure_;
     std::shared_ptr<const weed::WeedMap> weed_;
     std::shared_ptr<const sections::SectionMap> sections_;
-    /// The last water compared, so that each is looked through once.
-    mutable std::shared_ptr<const water::Water> compared_;
-    mutable bool isSame_ = false;
 };
 
 } // namespace open_water

@@ -124,11 +124,10 @@ private:
     void takeFile(WaterFile file);
     void keepFound();
     [[nodiscard]] Found foundNow() const;
-    [[nodiscard]] const Stamps& wanted() const;
+    [[nodiscard]] const water::Stamps& wanted() const;
     void startDeriving(water::Derived before, water::Step step);
     void takeDerived(water::Derived derived);
-    void takePlan(const std::shared_ptr<const water::Water>& from, water::Derived derived,
-                  std::shared_ptr<const water::PlannedDay> planned);
+    void takePlan(water::Derived derived, std::shared_ptr<const water::PlannedDay> planned);
     void takeNoPlan(const base::Error& error);
     void tellStopped();
     static void tell(std::vector<WhenCurrent>& waiting, const base::Result<void>& outcome);
@@ -140,7 +139,7 @@ private:
     water::Derived derived_;
     RecentlyDerived recent_;
     mutable std::shared_ptr<const water::Water> wantedOf_; ///< Whose stamps `wanted_` are.
-    mutable Stamps wanted_{};
+    mutable water::Stamps wanted_;
     std::shared_ptr<const water::PlannedDay> planned_;
     Basis planBasis_;
     std::optional<base::Error> whyNoPlan_;

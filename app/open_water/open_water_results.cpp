@@ -45,20 +45,20 @@ Derived withOldMap(Derived made, const Derived& before) {
 
 } // namespace
 
-const Stamps& OpenWater::wanted() const {
+const water::Stamps& OpenWater::wanted() const {
     if (wantedOf_ != water_) {
-        wanted_ = stampsOf(*water_);
+        wanted_ = water::Stamps::of(*water_);
         wantedOf_ = water_;
     }
     return wanted_;
 }
 
 bool OpenWater::isCurrent(Step step) const {
-    return water_->frame && derived_.isCurrent(step, wanted().at(static_cast<std::size_t>(step)));
+    return water_->frame && derived_.isCurrent(step, wanted().at(step));
 }
 
 bool OpenWater::isPlanCurrent() const {
-    return planned_ && planBasis_.holdsFor(water_, derived_);
+    return planned_ && planBasis_.holdsFor(wanted().ofPlan(), derived_);
 }
 
 bool OpenWater::isBeingMade() const {
@@ -136,7 +136,7 @@ void OpenWater::planTomorrow() {
                           const bool wasStopped =
                               !made && made.error().kind == ErrorKind::cancelled;
                           if (made) {
-                              takePlan(from, std::move(made->first), std::move(made->second));
+                              takePlan(std::move(made->first), std::move(made->second));
                           } else if (from == water_ || wasStopped) {
                               return takeNoPlan(made.error());
                           }
@@ -146,10 +146,9 @@ void OpenWater::planTomorrow() {
                       });
 }
 
-void OpenWater::takePlan(const std::shared_ptr<const Water>& from, Derived derived,
-                         std::shared_ptr<const water::PlannedDay> planned) {
+void OpenWater::takePlan(Derived derived, std::shared_ptr<const water::PlannedDay> planned) {
     planned_ = std::move(planned);
-    planBasis_ = Basis(from, derived);
+    planBasis_ = Basis(planned_->madeFrom, derived);
     whyNoPlan_.reset();
     // A map of the water as it is now is not given up for another: the plan is made again on it.
     const bool isSameMap = derived.drawn == derived_.drawn && derived.sections == derived_.sections;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/open_water/recently_derived.h"
 
-#include "core/water/derive.h"
-
 #include <algorithm>
 
 namespace open_water {
@@ -12,22 +10,14 @@ namespace {
 /// Each holds a map, of some tens of megabytes on the largest waters.
 constexpr std::size_t mostRemembered = 4;
 
-std::ptrdiff_t stepsThatHold(const water::Derived& derived, const Stamps& wanted) {
-    std::size_t step = 0;
-    while (step < wanted.size() && derived.isCurrent(water::allSteps.at(step), wanted.at(step))) {
-        ++step;
-    }
-    return static_cast<std::ptrdiff_t>(step);
+std::ptrdiff_t stepsThatHold(const water::Derived& derived, const water::Stamps& wanted) {
+    const auto* const firstOld = std::ranges::find_if_not(water::allSteps, [&](water::Step step) {
+        return derived.isCurrent(step, wanted.at(step));
+    });
+    return firstOld - water::allSteps.begin();
 }
 
 } // namespace
-
-Stamps stampsOf(const water::Water& water) {
-    Stamps stamps;
-    std::ranges::transform(water::allSteps, stamps.begin(),
-                           [&](water::Step step) { return water::stampOf(water, step); });
-    return stamps;
-}
 
 void RecentlyDerived::remember(const water::Derived& derived) {
     std::erase_if(derived_,
@@ -38,7 +28,7 @@ void RecentlyDerived::remember(const water::Derived& derived) {
     }
 }
 
-water::Derived RecentlyDerived::nearestTo(const Stamps& wanted) const {
+water::Derived RecentlyDerived::nearestTo(const water::Stamps& wanted) const {
     if (derived_.empty()) {
         return {};
     }

@@ -2,16 +2,11 @@
 #pragma once
 
 #include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/stamps.h"
 
-#include <array>
 #include <deque>
 
 namespace open_water {
-
-/// The stamp that each step would have, made of one water.
-using Stamps = std::array<water::Stamp, water::allSteps.size()>;
-[[nodiscard]] Stamps stampsOf(const water::Water& water);
 
 /// The last few derivations, so that an edit undone is a map taken back and not one drawn again.
 class RecentlyDerived {
@@ -20,7 +15,7 @@ public:
     void forget() { derived_.clear(); }
     /// The one of which the most steps in a row hold for the water with these stamps; the newer of
     /// equals; an empty one where nothing is remembered.
-    [[nodiscard]] water::Derived nearestTo(const Stamps& wanted) const;
+    [[nodiscard]] water::Derived nearestTo(const water::Stamps& wanted) const;
 
 private:
     std::deque<water::Derived> derived_; ///< The newest first.

@@ -38,11 +38,11 @@ double markOf(const Derived& derived) {
 
 TEST(RecentlyDerived, IsNothingAtFirstAndAfterBeingForgotten) {
     open_water::RecentlyDerived recent;
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(4.0)))), -1.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(4.0)))), -1.0);
     recent.remember(derivedFrom(withCell(4.0), Step::sections, 1.0));
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(4.0)))), 1.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(4.0)))), 1.0);
     recent.forget();
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(4.0)))), -1.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(4.0)))), -1.0);
 }
 
 TEST(RecentlyDerived, GivesTheOneOfWhichMostStepsInARowHold) {
@@ -50,16 +50,16 @@ TEST(RecentlyDerived, GivesTheOneOfWhichMostStepsInARowHold) {
     recent.remember(derivedFrom(withCell(4.0), Step::sections, 1.0));
     recent.remember(derivedFrom(withCell(5.0), Step::bands, 2.0));
     recent.remember(derivedFrom(withCell(6.0), Step::sections, 3.0));
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(4.0)))), 1.0);
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(5.0)))), 2.0);
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(6.0)))), 3.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(4.0)))), 1.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(5.0)))), 2.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(6.0)))), 3.0);
     // Only the soundings are as they were, in all three: the newest is as good.
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(9.0)))), 3.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(9.0)))), 3.0);
     // A step in the row that does not hold makes those behind it worthless.
     Derived broken = derivedFrom(withCell(5.0), Step::sections, 4.0);
     broken.stamps[Step::draw] = water::Stamp(1);
     recent.remember(broken);
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(5.0)))), 2.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(5.0)))), 2.0);
 }
 
 TEST(RecentlyDerived, RemembersFourAndEachOnce) {
@@ -69,11 +69,11 @@ TEST(RecentlyDerived, RemembersFourAndEachOnce) {
     }
     // The same again, made newer, pushes no other out.
     recent.remember(derivedFrom(withCell(4.0), Step::sections, 4.5));
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(1.0)))), 1.0);
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(4.0)))), 4.5);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(1.0)))), 1.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(4.0)))), 4.5);
     recent.remember(derivedFrom(withCell(5.0), Step::sections, 5.0));
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(2.0)))), 2.0);
-    EXPECT_EQ(markOf(recent.nearestTo(open_water::stampsOf(withCell(1.0)))), 5.0)
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(2.0)))), 2.0);
+    EXPECT_EQ(markOf(recent.nearestTo(water::Stamps::of(withCell(1.0)))), 5.0)
         << "the oldest is gone";
 }
 
