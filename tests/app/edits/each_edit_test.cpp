@@ -309,7 +309,7 @@ TEST_F(Edits, OfFactsSettingsRulesAndPlan) {
 
 TEST_F(Edits, OfPinnedMarks) {
     const geo::LonLat second = open_.water()->pinnedMarks[1].place;
-    check({"Pin mark",
+    check({"Keep mark",
            {Part::plan},
            [](OpenWater& open) {
                edits::pinMark(open, newPlace, {"third", newPlace});
@@ -317,7 +317,7 @@ TEST_F(Edits, OfPinnedMarks) {
            [](Water& water) {
                water.pinnedMarks.push_back({"third", newPlace});
            }});
-    check({"Pin mark",
+    check({"Keep mark",
            {Part::plan},
            [&](OpenWater& open) {
                edits::pinMark(open, second, {"moved", newPlace});
@@ -325,7 +325,7 @@ TEST_F(Edits, OfPinnedMarks) {
            [](Water& water) {
                water.pinnedMarks[1] = {"moved", newPlace};
            }});
-    check({"Unpin mark",
+    check({"Let mark go",
            {Part::plan},
            [&](OpenWater& open) { edits::unpinMark(open, second); },
            [](Water& water) { water.pinnedMarks.pop_back(); }});
