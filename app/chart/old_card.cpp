@@ -7,7 +7,7 @@ namespace chart {
 
 namespace {
 
-constexpr double fromTop = 30.0;
+constexpr double fromTop = 66.0; // below the banner that says to stay ashore
 constexpr double roomBeside = 10.0;
 constexpr double roomAbove = 6.0;
 
@@ -25,10 +25,9 @@ QString oldWords(const ContentAge& age, bool showsMarks) {
     return age.isBeingMadeAnew ? old + QStringLiteral(": being worked out anew") : old;
 }
 
-void drawOldCard(QPainter& painter, const Palette& palette, double width, const QString& words,
+void drawOldCard(QPainter& painter, const Palette& palette, QPointF middle, const QString& words,
                  double scale) {
     const QFont font = typeface(TypeSize::normal, scale, TypeStyle::bold);
-    const QPointF middle(0.5 * width, fromTop * scale);
     const QRectF box = boxOf(font, words, middle)
                            .adjusted(-roomBeside * scale, -roomAbove * scale, roomBeside * scale,
                                      roomAbove * scale);
@@ -42,7 +41,8 @@ void drawOldCard(LayerContext& on) {
     const bool showsMarks = on.content.planned && on.content.shown.contains(LayerKind::marks);
     const QString words = oldWords(on.content.age, showsMarks);
     if (!words.isEmpty()) {
-        drawOldCard(on.painter, on.palette, on.view.size().width(), words, on.scale);
+        const QPointF middle(0.5 * on.view.size().width(), fromTop * on.scale);
+        drawOldCard(on.painter, on.palette, middle, words, on.scale);
     }
 }
 

@@ -11,8 +11,8 @@ namespace chart {
 /// Empty where all that is shown is of now.
 [[nodiscard]] QString oldWords(const ContentAge& age, bool showsMarks);
 
-/// A card with these words in the middle of the upper edge of a page as wide as this.
-void drawOldCard(QPainter& painter, const Palette& palette, double width, const QString& words,
+/// A card with these words and its middle there.
+void drawOldCard(QPainter& painter, const Palette& palette, QPointF middle, const QString& words,
                  double scale);
 /// The card of a chart, over everything else; nothing where there is nothing to say.
 void drawOldCard(LayerContext& on);

@@ -168,7 +168,8 @@ void SideView::paintEvent(QPaintEvent* event) {
     if (const QString words = chart::oldWords(content_.age, scene_.mark.has_value());
         !words.isEmpty()) {
         painter.setRenderHint(QPainter::Antialiasing, true);
-        chart::drawOldCard(painter, chart::Palette::of(content_.isGrey), width(), words, 1.0);
+        chart::drawOldCard(painter, chart::Palette::of(content_.isGrey), {0.5 * width(), 30.0},
+                           words, 1.0);
     }
 }
 

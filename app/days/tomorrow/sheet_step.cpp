@@ -75,9 +75,15 @@ private:
     }
 
     void askWhere() {
-        if (!isWantedAllTheSame()) {
-            return;
-        }
+        // Of now before the weather is judged, too: the last change may have been the wind.
+        whenOfNow([this] {
+            if (isWantedAllTheSame()) {
+                askPath();
+            }
+        });
+    }
+
+    void askPath() {
         const QString path = QFileDialog::getSaveFileName(
             this, tr("Save the sheet"), QStringLiteral("day-sheet.pdf"), tr("PDF (*.pdf)"));
         if (path.isEmpty()) {
@@ -108,9 +114,14 @@ private:
     }
 
     void print() {
-        if (!isWantedAllTheSame()) {
-            return;
-        }
+        whenOfNow([this] {
+            if (isWantedAllTheSame()) {
+                askPrinter();
+            }
+        });
+    }
+
+    void askPrinter() {
         const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
         printer->setPageSize(pageSize());
         printer->setColorMode(QPrinter::GrayScale);

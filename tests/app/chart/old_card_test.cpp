@@ -62,7 +62,7 @@ TEST(OldCard, OldMarksArePale) {
         chart::paintChart(painter, chart::wholeWater(content, page), content);
         // Below the card, the strongest red there is.
         int strongest = 255;
-        for (int y = 60; y < page.height(); ++y) {
+        for (int y = 100; y < page.height(); ++y) {
             for (int x = 0; x < page.width(); ++x) {
                 strongest = std::min(strongest, qGreen(image.pixel(x, y)));
             }
