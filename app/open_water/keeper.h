@@ -64,6 +64,14 @@ public:
     [[nodiscard]] bool hasFile() const { return store_ != nullptr; }
     [[nodiscard]] QString path() const;
     [[nodiscard]] bool isReadOnly() const { return isReadOnly_; }
+    /// Who had the water when it was opened, so that it can only be read here.
+    [[nodiscard]] std::optional<store::Owner> owner() const {
+        return store_ ? store_->owner() : std::nullopt;
+    }
+    /// Whether somebody else has saved the water since; an error where its file is gone.
+    [[nodiscard]] base::Result<bool> hasChanged() {
+        return store_ ? store_->hasChanged() : base::Result<bool>(false);
+    }
     /// What was changed and is not known to be in the file.
     [[nodiscard]] const Parts& unkept() const { return unkept_; }
     [[nodiscard]] bool isKeeping() const { return runner_.isBusy(); }

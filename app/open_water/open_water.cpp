@@ -35,6 +35,12 @@ OpenWater::OpenWater(QObject* parent) : QObject(parent), water_(std::make_shared
     connect(&keeper_, &Keeper::failed, this, &OpenWater::failed);
     connect(&keeper_, &Keeper::fileMade, this, [this] { emit moved({}); });
     connect(&jobs_, &jobs::JobRunner::finished, this, &OpenWater::tellStopped);
+    connect(this, &OpenWater::opened, &follower_, &Follower::watch);
+    connect(&follower_, &Follower::isToBeOpenedAgain, this, [this] {
+        if (!opening_.isBusy()) {
+            startOpening(path());
+        }
+    });
 }
 
 OpenWater::~OpenWater() {

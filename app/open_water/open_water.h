@@ -3,6 +3,7 @@
 
 #include "app/jobs/job_runner.h"
 #include "app/open_water/basis.h"
+#include "app/open_water/follower.h"
 #include "app/open_water/keeper.h"
 #include "app/open_water/recently_derived.h"
 #include "app/open_water/unnamed_waters.h"
@@ -56,6 +57,10 @@ public:
     /// True where what is changed cannot be kept in this file, for whatever reason.
     [[nodiscard]] bool isReadOnly() const { return keeper_.isReadOnly(); }
     [[nodiscard]] QString path() const { return keeper_.path(); }
+    /// Who has the water, where somebody else does: it is looked at here, and what that one saves is
+    /// shown as it comes; once he lets it go, it can be changed here.
+    [[nodiscard]] std::optional<store::Owner> owner() const { return keeper_.owner(); }
+    Follower& follower() { return follower_; }
 
     /// Never null; what is shared stays as it is when the water changes.
     [[nodiscard]] std::shared_ptr<const water::Water> water() const { return water_; }
@@ -149,6 +154,7 @@ private:
     jobs::JobRunner jobs_;
     jobs::JobRunner opening_;
     Keeper keeper_;
+    Follower follower_{keeper_};
 };
 
 } // namespace open_water

@@ -202,11 +202,21 @@ void MainWindow::wireWater() {
         showName();
         cutMark_.reset();
         side_->showNothing();
-        bottom_->say(
-            open_.isReadOnly()
-                ? tr("%1 can only be read: nothing you change will be kept.").arg(open_.path())
-                : tr("Opened %1.").arg(open_.path()));
+        sayOpened();
     });
+}
+
+void MainWindow::sayOpened() {
+    if (const auto owner = open_.owner()) {
+        bottom_->say(tr("%1 is open in %2: it can only be looked at here, and shows what is saved there.")
+                         .arg(open_.path(), QString::fromStdString(owner->text())),
+                     true);
+    } else if (open_.isReadOnly()) {
+        bottom_->say(tr("%1 can only be read: nothing you change will be kept.").arg(open_.path()),
+                     true);
+    } else {
+        bottom_->say(tr("Opened %1.").arg(open_.path()));
+    }
 }
 
 void MainWindow::showName() {

@@ -74,6 +74,7 @@ private:
     void showKeys();
     void showAbout();
     void showName();
+    void sayOpened();
     void takeContent();
     void showCutOfMark();
     void tellDrawn();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/water_store.h"
 
+#include "core/store/owner_lock.h"
 #include "core/base/whole_file.h"
 #include "core/store/geopackage.h"
 #include "core/store/orphan_journal.h"
@@ -198,6 +199,12 @@ std::string_view nameOf(FileState state) {
         return "current";
     }
     return {};
+}
+
+std::optional<Owner> ownerOf(const std::filesystem::path& path) {
+    const OwnerLock::Taken taken = OwnerLock::take(path);
+    const auto* owner = std::get_if<Owner>(&taken);
+    return owner != nullptr ? std::optional(*owner) : std::nullopt;
 }
 
 FileState stateOf(const std::filesystem::path& path) {

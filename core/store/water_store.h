@@ -118,6 +118,10 @@ public:
 /// Looks without changing anything.
 [[nodiscard]] FileState stateOf(const std::filesystem::path& path);
 
+/// Who may write this water file at the moment; nothing where nobody has it. Takes the right for an
+/// instant itself.
+[[nodiscard]] std::optional<Owner> ownerOf(const std::filesystem::path& path);
+
 /// Opens a water file; one of an older version is brought up to date. One that may only be read, or
 /// that somebody else has open for writing, opens read-only. A second opening by this same process
 /// is somebody else too. \return unusableInput (missing, not a water, newer), damagedWater,
