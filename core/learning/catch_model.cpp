@@ -24,7 +24,7 @@ double Expectation::relativeWidth() const {
 }
 
 std::pair<double, double> Expectation::interval80() const {
-    const double half = quantile90 * intervalWidening * std::sqrt(std::max(variance, 0.0));
+    const double half = quantile90 * std::sqrt(std::max(variance, 0.0));
     return {std::exp(logMean - half), std::exp(logMean + half)};
 }
 
@@ -113,8 +113,27 @@ Expectation CatchModel::effect(const Features& features) const {
     return summed(known(features), features);
 }
 
-double CatchModel::times(const Features& features) const {
-    return effect(features).rate();
+std::vector<double> CatchModel::timesOf(std::span<const Features> parts) const {
+    std::vector<Known> known;
+    std::vector<std::pair<std::size_t, double>> all;
+    for (const Features& part : parts) {
+        known.push_back(this->known(part));
+        all.insert(all.end(), known.back().touched.begin(), known.back().touched.end());
+    }
+    std::vector<double> times;
+    for (std::size_t k = 0; k < parts.size(); ++k) {
+        double log = -0.5 * sizes_.priorVarianceOf(parts[k]) + 0.5 * known[k].untouchedVariance;
+        for (const auto& [i, a] : known[k].touched) {
+            const double* row = covariance_.row(i);
+            double shared = 2.0 * row[0];
+            for (const auto& [j, b] : all) {
+                shared += b * row[j];
+            }
+            log += a * (weights_[i] + 0.5 * shared);
+        }
+        times.push_back(std::exp(log));
+    }
+    return times;
 }
 
 } // namespace learning

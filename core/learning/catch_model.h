@@ -22,13 +22,8 @@ struct Expectation {
     /// Standard deviation of the rate over its mean: large where little was tried.
     [[nodiscard]] double relativeWidth() const;
     /// Lower and upper end of the interval that holds the rate with 80 %, fish per rod-hour.
-    /// Widened by `intervalWidening`.
     [[nodiscard]] std::pair<double, double> interval80() const;
 };
-
-/// How much wider the 80 % interval is drawn than the normal quantile: the sizes of effects are put
-/// in as if they were known. Found on made-up seasons (ours).
-inline constexpr double intervalWidening = 1.15;
 
 /// The rate before anything was caught anywhere, fish per rod-hour: one fish in ten. Ours; it gives
 /// way to the log within a few trips and is never shown.
@@ -65,10 +60,14 @@ public:
     [[nodiscard]] double covarianceOf(const Features& a, const Features& b) const;
     /// Of a place of which nothing is known: the water's mean.
     [[nodiscard]] Expectation mean() const { return expect({}); }
-    /// What these features alone multiply the rate by: exactly 1 where no stay touched them.
-    [[nodiscard]] double times(const Features& features) const;
-    /// The same with its 80 % interval.
+    /// What these features alone multiply the rate by, as a normal logarithm; its rate() is exactly
+    /// 1 where no stay touched them.
     [[nodiscard]] Expectation effect(const Features& features) const;
+    /// What each part of a place's features multiplies the water's mean by: their product times
+    /// mean().rate() is the rate of expect() of all of them. Exactly 1 where no stay touched a
+    /// part. What two parts are only known together is shared by both in equal halves; what a part
+    /// shares with the whole water is the part's.
+    [[nodiscard]] std::vector<double> timesOf(std::span<const Features> parts) const;
 
 private:
     /// Features as positions among the weights, and what those that nobody touched add to the

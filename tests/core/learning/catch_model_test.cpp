@@ -40,13 +40,35 @@ TEST(CatchModel, WithoutALogPromisesEveryPlaceTheSame) {
     learning::addPlace(features, {10, 20});
     EXPECT_NEAR(model.expect(features).rate(), learning::firstGuess, 1e-12);
     EXPECT_NEAR(model.mean().rate(), learning::firstGuess, 1e-12);
-    EXPECT_EQ(model.times(features), 1.0);
+    EXPECT_EQ(model.effect(features).rate(), 1.0);
 }
 
 TEST(CatchModel, MultipliesByOneForWhatNobodyTouched) {
     const CatchModel model = afterSomeTrips();
-    EXPECT_EQ(model.times({{Group::section, 99, 1.0}, {Group::wind, 0, 0.7}}), 1.0);
-    EXPECT_NE(model.times({{Group::section, 0, 1.0}}), 1.0);
+    EXPECT_NEAR(model.effect({{Group::section, 99, 1.0}, {Group::wind, 0, 0.7}}).rate(), 1.0,
+                1e-12);
+    EXPECT_NE(model.effect({{Group::section, 0, 1.0}}).rate(), 1.0);
+}
+
+TEST(CatchModel, IsTheWatersMeanTimesWhatItsPartsMultiplyBy) {
+    const CatchModel model = afterSomeTrips();
+    Features place{{Group::section, 1, 1.0}};
+    learning::addPlace(place, {90, 45});
+    Features depth;
+    learning::addDepth(depth, Group::depth, units::Depth::metres(2.7));
+    const std::vector<Features> parts{
+        place, depth, {{Group::wind, 0, 0.4}}, {{Group::hour, 2, 1.0}}};
+    Features all;
+    for (const Features& part : parts) {
+        all.insert(all.end(), part.begin(), part.end());
+    }
+    const std::vector<double> times = model.timesOf(parts);
+    ASSERT_EQ(times.size(), 4U);
+    EXPECT_NEAR(model.mean().rate() * times[0] * times[1] * times[2] * times[3],
+                model.expect(all).rate(), 1e-12);
+    EXPECT_NEAR(times[2], 1.0, 1e-12) << "nobody has noted a wind";
+    EXPECT_GT(std::fabs(times[0] - 1.0), 1e-3);
+    EXPECT_EQ(CatchModel().timesOf(parts), std::vector<double>(4, 1.0));
 }
 
 TEST(CatchModel, AddsTheVarianceOfWhatNobodyTouched) {
@@ -79,8 +101,8 @@ TEST(CatchModel, TiesNeighboursTogetherMoreThanPlacesFarApart) {
 TEST(CatchModel, HasAnIntervalRoundItsMedianThatWidensWithTheVariance) {
     const learning::Expectation narrow{std::log(0.2), 0.01};
     const learning::Expectation wide{std::log(0.2), 0.25};
-    EXPECT_NEAR(narrow.interval80().first, 0.2 * std::exp(-1.2815515655 * 1.15 * 0.1), 1e-9);
-    EXPECT_NEAR(narrow.interval80().second, 0.2 * std::exp(1.2815515655 * 1.15 * 0.1), 1e-9);
+    EXPECT_NEAR(narrow.interval80().first, 0.2 * std::exp(-1.2815515655 * 0.1), 1e-9);
+    EXPECT_NEAR(narrow.interval80().second, 0.2 * std::exp(1.2815515655 * 0.1), 1e-9);
     EXPECT_GT(wide.interval80().second, narrow.interval80().second);
     EXPECT_NEAR(wide.rate(), 0.2 * std::exp(0.125), 1e-12);
     EXPECT_NEAR(wide.relativeWidth(), std::sqrt(std::exp(0.25) - 1.0), 1e-12);
