@@ -31,7 +31,7 @@ struct MarksOptions {
     double windSpeed_m_s = 0.0;
     std::string date, start, end, launch, weights;
     std::optional<double> boatSpeed_m_s, levelChange_m, limit_m, cast_m, bowRope_m, sternRope_m,
-        scope, temperature_c;
+        scope, temperature_c, tryNew;
     std::optional<int> rods, count;
 };
 
@@ -101,6 +101,7 @@ Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
     }
     applyTackle(o, plan.tackle);
     plan.count = o.count.value_or(plan.count);
+    plan.tryNew = o.tryNew.value_or(plan.tryNew);
     if (!o.launch.empty()) {
         const auto launch = placeFrom("--launch", o.launch);
         if (!launch) {
@@ -198,7 +199,7 @@ void layConditions(CLI::App& verb, MarksOptions& o) {
     verb.add_option("--level-change", o.levelChange_m, "Water above chart level, metres")
         ->type_name("M")
         ->check(numberBetween(-100.0, 100.0));
-    verb.add_option("--water-temperature", o.temperature_c, "Degrees Celsius, for the cautions")
+    verb.add_option("--water-temperature", o.temperature_c, "Degrees Celsius")
         ->type_name("C")
         ->check(numberBetween(-3.0, 50.0));
     verb.add_option("--limit-depth", o.limit_m, "Deepest depth worth fishing, metres")
@@ -227,6 +228,9 @@ void layBoat(CLI::App& verb, MarksOptions& o) {
         ->check(numberBetween(1.5, 10.0));
     verb.add_option("--count", o.count, "Marks wanted")->type_name("N")->check(CLI::Range(1, 40));
     verb.add_option("--weights", o.weights, "What matters to you")->type_name("factor=W,...");
+    verb.add_option("--try", o.tryNew, "From 0, fish what is known, to 1, try new water")
+        ->type_name("0..1")
+        ->check(numberBetween(0.0, 1.0));
     verb.add_option("--report", o.report, "Report; to standard output if not given")
         ->type_name("OUT.json");
     verb.add_option("--gpx", o.gpx, "Marks as waypoints")->type_name("OUT.gpx");

@@ -41,10 +41,15 @@ Json rodPart(const water::Water& water, const rods::RodPlace& rod) {
 Json factorsPart(const std::vector<marks::Factor>& factors) {
     Json rows = Json::array();
     for (const marks::Factor& factor : factors) {
-        rows.push_back({{"name", marks::nameOf(factor.kind)},
-                        {"value", rounded(factor.value, 4)},
-                        {"weight", rounded(factor.weight, 4)},
-                        {"because", factor.because}});
+        // Unrounded, so that they can be multiplied out again.
+        Json row{{"name", marks::nameOf(factor.kind)}};
+        if (std::ranges::find(marks::allFactorKinds, factor.kind) != marks::allFactorKinds.end()) {
+            row["value"] = factor.value;
+            row["weight"] = factor.weight;
+        }
+        row["times"] = factor.times;
+        row["because"] = factor.because;
+        rows.push_back(std::move(row));
     }
     return rows;
 }
@@ -71,7 +76,13 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     for (const structure::ZoneKind kind : mark.zones) {
         part["zones"].push_back(structure::nameOf(kind));
     }
-    part["score"] = rounded(mark.score, 4);
+    part["score"] = mark.score;
+    part["times_mean"] = mark.score;
+    const auto& expected = mark.expected;
+    part["expected_per_10_rod_hours"] = expected ? Json(expected->per10RodHours) : Json(nullptr);
+    part["expected_low"] = expected ? Json(expected->low) : Json(nullptr);
+    part["expected_high"] = expected ? Json(expected->high) : Json(nullptr);
+    part["to_learn"] = mark.toLearn;
     part["factors"] = factorsPart(mark.factors);
     part["fetch_m"] = rounded(mark.fetch.inMetres(), 0);
     part["wave_height_m"] = rounded(mark.waveHeight.inMetres(), 2);
@@ -82,6 +93,28 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     part["rods"] = Json::array();
     for (const rods::RodPlace& rod : mark.spread.rods) {
         part["rods"].push_back(rodPart(water, rod));
+    }
+    return part;
+}
+
+Json beliefsPart(const std::vector<marks::BeliefRecord>& records) {
+    Json rows = Json::array();
+    for (const marks::BeliefRecord& record : records) {
+        Json row{{"name", marks::nameOf(record.kind)}, {"said", record.said}};
+        row["log_says"] = record.log ? Json{{"times", record.log->times},
+                                            {"low", record.log->low},
+                                            {"high", record.log->high}}
+                                     : Json(nullptr);
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+Json excludedPart(const water::PlannedDay& planned) {
+    Json part = Json::object();
+    for (std::size_t k = 0; k < planned.excluded.size(); ++k) {
+        part[std::string(marks::nameOf(marks::allExclusions[k]))] =
+            rounded(planned.excluded[k].inSquareMetres(), 0);
     }
     return part;
 }
@@ -100,6 +133,14 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     report["wind"] = {{"from_deg", rounded(planned.plan.day.wind.from.inDegrees(), 1)},
                       {"speed_m_s", rounded(planned.plan.day.wind.speed.inMetresPerSecond(), 2)}};
     report["level_change_m"] = rounded(planned.plan.day.levelChange.inMetres(), 3);
+    report["clock"] = water.clock.zone();
+    report["try"] = planned.plan.tryNew;
+    report["mean_per_10_rod_hours"] =
+        planned.meanPer10RodHours ? Json(*planned.meanPer10RodHours) : Json(nullptr);
+    report["notes"] = planned.basis;
+    for (const std::string& note : planned.notes) {
+        report["notes"].push_back(note);
+    }
     report["marks"] = Json::array();
     for (const marks::Mark& mark : planned.marks) {
         report["marks"].push_back(markPart(water, mark));
@@ -117,7 +158,8 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     report["cautions"] = planned.cautions;
     report["rules"] = planned.rules;
     report["fish_care"] = planned.fishCare;
-    report["notes"] = planned.notes;
+    report["beliefs"] = beliefsPart(planned.beliefs);
+    report["excluded_m2"] = excludedPart(planned);
     report["places_looked_at"] = planned.looked;
     report["places_that_hold_no_anchors"] = planned.unanchorable;
     return report;

@@ -57,8 +57,8 @@ public:
     /// True where what is changed cannot be kept in this file, for whatever reason.
     [[nodiscard]] bool isReadOnly() const { return keeper_.isReadOnly(); }
     [[nodiscard]] QString path() const { return keeper_.path(); }
-    /// Who has the water, where somebody else does: it is looked at here, and what that one saves is
-    /// shown as it comes; once he lets it go, it can be changed here.
+    /// Who has the water, where somebody else does: it is looked at here, and what that one saves
+    /// is shown as it comes; once he lets it go, it can be changed here.
     [[nodiscard]] std::optional<store::Owner> owner() const { return keeper_.owner(); }
     Follower& follower() { return follower_; }
 

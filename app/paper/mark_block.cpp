@@ -6,6 +6,7 @@
 #include "app/wording/reworded.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace paper {
 
@@ -14,6 +15,8 @@ namespace {
 constexpr double planSide = 66.0 * unitsPerMillimetre;
 constexpr double sideHeight = 30.0 * unitsPerMillimetre;
 constexpr double gap = 10.0;
+/// A reason without a weight is told from this change on.
+constexpr double worthTelling = 0.05;
 
 QFont plain() {
     return chart::typeface(chart::TypeSize::small, 1.0);
@@ -56,13 +59,13 @@ QString rodLine(const chart::ChartContent& content, int number, const rods::RodP
 QString reasonsLine(const marks::Mark& mark, const wording::Words& words) {
     std::vector<const marks::Factor*> factors;
     for (const marks::Factor& factor : mark.factors) {
-        if (factor.weight > 0.0 && !factor.because.empty()) {
+        const bool counts = factor.weight > 0.0 || std::fabs(factor.times - 1.0) >= worthTelling;
+        if (counts && !factor.because.empty()) {
             factors.push_back(&factor);
         }
     }
-    std::stable_sort(factors.begin(), factors.end(), [](const auto* a, const auto* b) {
-        return a->value * a->weight > b->value * b->weight;
-    });
+    std::stable_sort(factors.begin(), factors.end(),
+                     [](const auto* a, const auto* b) { return a->times > b->times; });
     QStringList reasons;
     for (std::size_t i = 0; i < std::min<std::size_t>(factors.size(), 3); ++i) {
         reasons << wording::reworded(factors[i]->because, words);

@@ -208,9 +208,10 @@ void MainWindow::wireWater() {
 
 void MainWindow::sayOpened() {
     if (const auto owner = open_.owner()) {
-        bottom_->say(tr("%1 is open in %2: it can only be looked at here, and shows what is saved there.")
-                         .arg(open_.path(), QString::fromStdString(owner->text())),
-                     true);
+        bottom_->say(
+            tr("%1 is open in %2: it can only be looked at here, and shows what is saved there.")
+                .arg(open_.path(), QString::fromStdString(owner->text())),
+            true);
     } else if (open_.isReadOnly()) {
         bottom_->say(tr("%1 can only be read: nothing you change will be kept.").arg(open_.path()),
                      true);

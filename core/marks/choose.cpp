@@ -5,8 +5,6 @@
 
 namespace marks {
 
-namespace {
-
 bool fits(const std::vector<Eligible>& all, const std::vector<std::size_t>& chosen,
           std::size_t next, const ChoiceRules& rules) {
     if (chosen.size() >= rules.count) {
@@ -21,6 +19,8 @@ bool fits(const std::vector<Eligible>& all, const std::vector<std::size_t>& chos
     }
     return all[next].section == sections::noSection || inSection < rules.mostInSection;
 }
+
+namespace {
 
 std::vector<std::size_t> pinnedOf(const std::vector<Eligible>& all) {
     std::vector<std::size_t> pinned;

@@ -24,6 +24,10 @@ struct ChoiceRules {
     std::size_t mostInSection = 0; ///< Pinned ones count; places in no section are not capped.
 };
 
+/// True where `next` may join those chosen.
+[[nodiscard]] bool fits(const std::vector<Eligible>& all, const std::vector<std::size_t>& chosen,
+                        std::size_t next, const ChoiceRules& rules);
+
 /// Positions, ascending, of the best list: pinned ones always, then greedily by score.
 /// \param sorted by falling score.
 [[nodiscard]] std::vector<std::size_t> chooseGreedily(const std::vector<Eligible>& sorted,

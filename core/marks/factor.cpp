@@ -26,6 +26,12 @@ std::string_view nameOf(FactorKind kind) {
         return "less_tried";
     case FactorKind::trust:
         return "trust";
+    case FactorKind::bottom:
+        return "bottom";
+    case FactorKind::hour:
+        return "hour";
+    case FactorKind::bestOfMany:
+        return "best_of_many";
     }
     return "";
 }

@@ -69,22 +69,21 @@ std::string shelterBecause(const WaveState& waves) {
                        waves.fetch.inMetres());
 }
 
-std::string recordBecause(const std::optional<rates::Record>& here,
-                          const std::optional<rates::Rate>& whole) {
-    if (!here || !whole) {
+std::string recordBecause(const std::optional<LogSays>& log) {
+    if (!log) {
         return "the log does not tell yet";
     }
     return fmt::format("{:.1f} fish in 10 rod-hours to be expected here, {:.1f} over the whole "
                        "water",
-                       here->rate.per10RodHours, whole->per10RodHours);
+                       log->here.per10RodHours, log->meanPer10RodHours);
 }
 
-std::string lessTriedBecause(const std::optional<rates::Record>& here) {
-    if (!here) {
+std::string lessTriedBecause(const std::optional<LogSays>& log) {
+    if (!log) {
         return "never tried";
     }
     return fmt::format("the rate here may lie between {:.1f} and {:.1f} in 10 rod-hours",
-                       here->rate.low, here->rate.high);
+                       log->here.low, log->here.high);
 }
 
 std::string trustBecause(const Surroundings& around) {
@@ -129,20 +128,19 @@ double shelterValue(units::Length waveHeight) {
     return 1.0 / (1.0 + h * h);
 }
 
-double recordValue(const std::optional<rates::Record>& here,
-                   const std::optional<rates::Rate>& whole) {
-    if (!here || !whole) {
+double recordValue(const std::optional<LogSays>& log) {
+    if (!log) {
         return unknown;
     }
-    const double sum = here->rate.per10RodHours + whole->per10RodHours;
-    return sum > 0.0 ? here->rate.per10RodHours / sum : unknown;
+    const double sum = log->here.per10RodHours + log->meanPer10RodHours;
+    return sum > 0.0 ? log->here.per10RodHours / sum : unknown;
 }
 
-double lessTriedValue(const std::optional<rates::Record>& here) {
-    if (!here) {
+double lessTriedValue(const std::optional<LogSays>& log) {
+    if (!log) {
         return 1.0;
     }
-    const double c = std::max(here->relativeWidth, 0.0);
+    const double c = std::max(log->relativeWidth, 0.0);
     return c / (1.0 + c);
 }
 
@@ -151,39 +149,43 @@ double trustValue(units::Length halfWidth) {
     return std::isfinite(t) ? 1.0 / (1.0 + t * t) : 0.0;
 }
 
-std::vector<Factor> factorsOf(const MarkInput& input, const Surroundings& around,
-                              geo::WaterPoint place, const logbook::Wind& wind, units::Length cast,
-                              const std::optional<WaveState>& waves, const Weights& weights) {
+std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around, const Plan& plan,
+                              const std::optional<WaveState>& waves,
+                              const std::optional<LogSays>& log, Telling telling) {
+    const units::Length cast = plan.tackle.cast;
+    const logbook::Wind& wind = plan.day.wind;
     const units::Speed upSlope = windUpSlope(wind, around.riseEast, around.riseNorth);
-    const auto here = input.recordOf ? input.recordOf(place) : std::nullopt;
     std::vector<Factor> factors;
-    const auto add = [&](FactorKind kind, double value, std::string because) {
-        factors.push_back({kind, value, weights.of(kind), std::move(because)});
+    const auto add = [&](FactorKind kind, double value, const auto& because) {
+        factors.push_back({kind, value, plan.weights.of(kind),
+                           telling == Telling::words ? because() : std::string(), 1.0});
     };
     add(FactorKind::depth, depthValue(around.fishableShare),
-        depthBecause(around, input.ground.limit()));
-    add(FactorKind::dropOff, edgeValue(around.dropOff_m, cast), dropOffBecause(around));
-    add(FactorKind::weedEdge, edgeValue(around.weedEdge_m, cast), weedEdgeBecause(around));
-    add(FactorKind::feature, featureValue(around.featureArea_m2, cast), featureBecause(around));
-    add(FactorKind::windward, windwardValue(upSlope), windwardBecause(wind, around, upSlope));
+        [&] { return depthBecause(around, limit); });
+    add(FactorKind::dropOff, edgeValue(around.dropOff_m, cast),
+        [&] { return dropOffBecause(around); });
+    add(FactorKind::weedEdge, edgeValue(around.weedEdge_m, cast),
+        [&] { return weedEdgeBecause(around); });
+    add(FactorKind::feature, featureValue(around.featureArea_m2, cast),
+        [&] { return featureBecause(around); });
+    add(FactorKind::windward, windwardValue(upSlope),
+        [&] { return windwardBecause(wind, around, upSlope); });
     if (waves) {
-        add(FactorKind::shelter, shelterValue(waves->height), shelterBecause(*waves));
+        add(FactorKind::shelter, shelterValue(waves->height),
+            [&] { return shelterBecause(*waves); });
     }
-    add(FactorKind::record, recordValue(here, input.wholeRate),
-        recordBecause(here, input.wholeRate));
-    add(FactorKind::lessTried, lessTriedValue(here), lessTriedBecause(here));
-    add(FactorKind::trust, trustValue(around.trust), trustBecause(around));
+    add(FactorKind::record, recordValue(log), [&] { return recordBecause(log); });
+    add(FactorKind::lessTried, lessTriedValue(log), [&] { return lessTriedBecause(log); });
+    add(FactorKind::trust, trustValue(around.trust), [&] { return trustBecause(around); });
     return factors;
 }
 
 double scoreOf(const std::vector<Factor>& factors) {
-    double sum = 0.0;
-    double weights = 0.0;
+    double product = 1.0;
     for (const Factor& factor : factors) {
-        sum += factor.weight * factor.value;
-        weights += factor.weight;
+        product *= factor.times;
     }
-    return weights > 0.0 ? std::clamp(sum / weights, 0.0, 1.0) : 0.0;
+    return product;
 }
 
 } // namespace marks

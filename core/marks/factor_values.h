@@ -3,6 +3,8 @@
 
 #include "core/logbook/conditions.h"
 #include "core/marks/factor.h"
+#include "core/marks/mark.h"
+#include "core/marks/plan.h"
 #include "core/marks/surroundings.h"
 
 #include <optional>
@@ -30,13 +32,19 @@ namespace marks {
 /// Significant wave height H: 1 / (1 + (H / 0.25 m)^2). A quarter of a metre is where an anchored
 /// small boat begins to be uneasy.
 [[nodiscard]] double shelterValue(units::Length waveHeight);
-/// Expected rate here r against the whole water's w: r / (r + w); a half where either is unknown or
-/// both are 0.
-[[nodiscard]] double recordValue(const std::optional<rates::Record>& here,
-                                 const std::optional<rates::Rate>& whole);
+/// What the log says of a place at the hours planned.
+struct LogSays {
+    ExpectedCatch here;
+    double meanPer10RodHours = 0.0; ///< Of the whole water.
+    double relativeWidth = 0.0;     ///< Standard deviation of the rate here over its mean.
+};
+
+/// Expected rate here r against the whole water's w: r / (r + w); a half where the log says
+/// nothing.
+[[nodiscard]] double recordValue(const std::optional<LogSays>& log);
 /// Width of what is known of the rate here, c = standard deviation over mean: c / (1 + c); 1 where
 /// nothing is known.
-[[nodiscard]] double lessTriedValue(const std::optional<rates::Record>& here);
+[[nodiscard]] double lessTriedValue(const std::optional<LogSays>& log);
 /// 95 % half-width t of the depths within a cast: 1 / (1 + (t / 0.5 m)^2).
 [[nodiscard]] double trustValue(units::Length halfWidth);
 
@@ -46,15 +54,17 @@ struct WaveState {
     units::Length height; ///< Significant.
 };
 
-/// Every factor of one place in the order of allFactorKinds, with its weight and its reason in
-/// words. \param waves absent: not yet worked out; then there is no factor for shelter.
-[[nodiscard]] std::vector<Factor> factorsOf(const MarkInput& input, const Surroundings& around,
-                                            geo::WaterPoint place, const logbook::Wind& wind,
-                                            units::Length cast,
-                                            const std::optional<WaveState>& waves,
-                                            const Weights& weights);
+/// Whether reasons are to be told in words, which takes longer than the numbers.
+enum class Telling { numbers, words };
 
-/// Mean of the factors weighted by their weights, 0 to 1; 0 where no weight is above 0.
+/// Every factor of one place that can be weighed, in the order of allFactorKinds, with its value,
+/// its weight and, where asked for, its reason in words. What they multiply by is not filled in.
+/// \param waves absent: not yet worked out; then there is no factor for shelter.
+[[nodiscard]] std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around,
+                                            const Plan& plan, const std::optional<WaveState>& waves,
+                                            const std::optional<LogSays>& log, Telling telling);
+
+/// Product of what the factors multiply by.
 [[nodiscard]] double scoreOf(const std::vector<Factor>& factors);
 
 } // namespace marks

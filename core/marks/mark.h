@@ -8,6 +8,7 @@
 #include "core/sections/section.h"
 #include "core/units/moment.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,10 +17,18 @@ namespace marks {
 /// A place worth looking at for anchoring, before ropes and rods are worked out.
 struct Candidate {
     geo::WaterPoint place;
-    double promise = 0.0;  ///< What the place alone is worth, 0 to 1: chooses which candidates get
+    double promise = 0.0;  ///< What the place alone is worth, 0 up: chooses which candidates get
                            ///< ropes and rods.
     bool isPinned = false; ///< Put there by the user: never left out of the list.
     std::string name;      ///< The user's; empty for a place that was found.
+};
+
+/// What a place is expected to give at the hours planned, on a day of usual luck: fish per 10
+/// rod-hours.
+struct ExpectedCatch {
+    double per10RodHours = 0.0;
+    double low = 0.0;  ///< Between the two
+    double high = 0.0; ///< with 80 %.
 };
 
 /// A place to anchor, with its depth and its reasons.
@@ -34,8 +43,12 @@ struct Mark {
     sections::SectionNumber section = sections::noSection;
     std::string sectionName;
     std::vector<structure::ZoneKind> zones; ///< Kinds within a cast, each once.
-    double score = 0.0;                     ///< Weighted mean of the factors, 0 to 1.
+    /// How many times the water's mean the place is expected to give: the product of what the
+    /// factors multiply by.
+    double score = 0.0;
     std::vector<Factor> factors;
+    std::optional<ExpectedCatch> expected; ///< Nothing while the log has no stay on this water.
+    bool toLearn = false;     ///< On the list to find out, and not for what it promises.
     units::Length fetch;      ///< Effective.
     units::Length waveHeight; ///< Significant.
     anchoring::AnchorSet anchors;

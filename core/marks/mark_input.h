@@ -4,13 +4,12 @@
 #include "core/contours/band.h"
 #include "core/geo/outline.h"
 #include "core/geo/water_frame.h"
-#include "core/rates/record.h"
+#include "core/marks/learned_catch.h"
 #include "core/rods/ground.h"
 #include "core/sections/section.h"
 
 #include <cstdint>
 #include <functional>
-#include <optional>
 
 namespace marks {
 
@@ -27,10 +26,10 @@ struct MarkInput {
     const grid::Grid<float>& trust_m;
     /// 1 where the depth is a guess; null where nobody can say.
     const grid::Grid<std::uint8_t>* isGuess = nullptr;
-    /// What the log says of a place at the hours of the plan. Absent function or answer: nothing.
-    std::function<std::optional<rates::Record>(geo::WaterPoint)> recordOf;
-    /// The whole water's rate, which a place's record is measured against.
-    std::optional<rates::Rate> wholeRate;
+    /// What the log taught; null where nothing was caught or tried yet.
+    const LearnedCatch* learned = nullptr;
+    /// Significant wave height of the day at a place. Absent: waves exclude nothing.
+    std::function<units::Length(geo::WaterPoint)> waveHeightAt;
 };
 
 } // namespace marks

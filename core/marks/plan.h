@@ -46,6 +46,8 @@ struct Plan {
     Weights weights;
     std::optional<geo::LonLat> launch;
     int count = 8; ///< Marks wanted; 1 to 40.
+    /// From 0, fish what is known, to 1, try new water.
+    double tryNew = 0.5;
     friend bool operator==(const Plan&, const Plan&) = default;
 };
 

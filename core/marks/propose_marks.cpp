@@ -2,11 +2,14 @@
 #include "core/marks/propose_marks.h"
 
 #include "core/marks/apart.h"
-#include "core/marks/factor_values.h"
+#include "core/marks/beliefs.h"
+#include "core/marks/judgement.h"
 #include "core/marks/places_to_look_at.h"
 
 #include <algorithm>
 #include <cmath>
+
+#include <fmt/format.h>
 
 namespace marks {
 
@@ -53,8 +56,9 @@ void thin(const std::vector<Candidate>& sorted, double apart_m, std::size_t most
 
 double promiseOf(const MarkInput& input, geo::WaterPoint place, const Plan& plan) {
     const Surroundings around = surroundingsOf(input, place, plan.tackle.cast);
-    return scoreOf(factorsOf(input, around, place, plan.day.wind, plan.tackle.cast, std::nullopt,
-                             plan.weights));
+    return judgementOf(input, around, place, plan, std::nullopt, Telling::numbers,
+                       ChosenBy::program)
+        .worth(eagernessToTry(plan.tryNew, plan.weights));
 }
 
 base::Result<std::vector<Candidate>> lookAt(const MarkInput& input, const Plan& plan,
@@ -79,27 +83,27 @@ base::Result<std::vector<Candidate>> lookAt(const MarkInput& input, const Plan& 
     return candidates;
 }
 
-bool isWithin(double value, double low, double high) {
-    return value >= low && value <= high;
+/// Why there is no place at all.
+base::Result<std::vector<Candidate>> nowhere(const MarkInput& input, const Plan& plan,
+                                             const ProposeSettings& settings) {
+    const auto excluded = excludedAreas(input, plan, settings);
+    const auto areaOf = [&](Exclusion why) { return excluded[static_cast<std::size_t>(why)]; };
+    if (areaOf(Exclusion::tooRough) > units::Area()) {
+        return base::fail(
+            base::ErrorKind::unusableInput,
+            fmt::format("wherever the boat could lie the waves are higher than {:.2f} "
+                        "m, too rough for an open boat at anchor",
+                        settings.roughest.inMetres()),
+            "marks", "stay ashore in this wind, or plan for another");
+    }
+    return base::fail(base::ErrorKind::unusableInput,
+                      "there is no open water, deep enough to float and within the limit, "
+                      "with room to swing",
+                      "marks", "choose a deeper limit, or draw more of the water");
 }
 
-/// True where a closed cell reaches nearer to the place than `room_m`.
-bool isClosedWithin(const rods::Ground& ground, geo::WaterPoint place, double room_m) {
-    const grid::GridFrame& frame = ground.frame();
-    const int reach = static_cast<int>(std::ceil(room_m / frame.cell_m())) + 1;
-    const grid::Cell middle = frame.cellOf(place);
-    for (int row = middle.row - reach; row <= middle.row + reach; ++row) {
-        for (int col = middle.col - reach; col <= middle.col + reach; ++col) {
-            const geo::WaterPoint centre = frame.centre({col, row});
-            const double east_m = std::fabs(centre.x_m - place.x_m) - 0.5 * frame.cell_m();
-            const double north_m = std::fabs(centre.y_m - place.y_m) - 0.5 * frame.cell_m();
-            const double away_m = std::hypot(std::max(east_m, 0.0), std::max(north_m, 0.0));
-            if (away_m < room_m && ground.isClosed(grid::Cell{col, row})) {
-                return true;
-            }
-        }
-    }
-    return false;
+bool isWithin(double value, double low, double high) {
+    return value >= low && value <= high;
 }
 
 } // namespace
@@ -120,27 +124,14 @@ std::vector<std::string> problemsIn(const ProposeSettings& settings, const Plan&
     ask(isWithin(settings.leastApart, 0.1, 4.0), "candidates from 0.1 to 4 casts apart");
     ask(isWithin(settings.shallowest.inMetres(), 0.3, 5.0), "a least depth from 0.3 to 5 m");
     ask(isWithin(settings.swingRoom, 0.0, 5.0), "room from 0 to 5 boat lengths");
+    ask(isWithin(settings.roughest.inMetres(), 0.05, 5.0), "roughest waves from 0.05 to 5 m");
+    ask(isWithin(plan.tryNew, 0.0, 1.0), "from 0, what is known, to 1, new water");
     return problems;
 }
 
 bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
               const ProposeSettings& settings) {
-    const auto depth = input.ground.depthAt(place);
-    if (!depth || *depth < settings.shallowest || !input.ground.isFishable(place)) {
-        return false;
-    }
-    const units::Length room = plan.tackle.boatLength * settings.swingRoom;
-    if (!input.outline.contains(place) ||
-        input.outline.distanceToShore_m(place) < room.inMetres()) {
-        return false;
-    }
-    for (int eighth = 0; eighth < 8; ++eighth) {
-        const auto p = geo::moved(place, units::Bearing::degrees(eighth * 45.0), room);
-        if (!input.ground.depthAt(p)) {
-            return false;
-        }
-    }
-    return !isClosedWithin(input.ground, place, room.inMetres());
+    return input.ground.depthAt(place) && !exclusionAt(input, place, plan, settings);
 }
 
 base::Result<std::vector<Candidate>> proposeMarks(const MarkInput& input, const Plan& plan,
@@ -167,10 +158,7 @@ base::Result<std::vector<Candidate>> proposeMarks(const MarkInput& input, const 
         }
     }
     if (found->empty() && taken.empty()) {
-        return base::fail(base::ErrorKind::unusableInput,
-                          "there is no open water, deep enough to float and within the limit, "
-                          "with room to swing",
-                          "marks", "choose a deeper limit, or draw more of the water");
+        return nowhere(input, plan, settings);
     }
     const geo::Box box = input.outline.box();
     sortByPromise(*found, {0.5 * (box.west_m + box.east_m), 0.5 * (box.south_m + box.north_m)});

@@ -6,7 +6,11 @@
 #include "core/marks/mark.h"
 #include "core/marks/mark_input.h"
 #include "core/marks/plan.h"
+#include "core/units/area.h"
 
+#include <array>
+#include <optional>
+#include <string_view>
 #include <vector>
 
 namespace marks {
@@ -24,23 +28,54 @@ struct ProposeSettings {
     /// Room from the boat's middle to the shore, in boat lengths, 0 to 5: a swing must not end on
     /// the bank.
     double swingRoom = 1.0;
+    /// Significant wave height from which an open boat does not lie between two anchors, 0.05 to 5
+    /// m.
+    units::Length roughest = units::Length::metres(0.35);
 };
 
 /// One sentence for each setting or part of the plan out of its range; none where all is well.
 [[nodiscard]] std::vector<std::string> problemsIn(const ProposeSettings& settings,
                                                   const Plan& plan);
 
+/// Why a boat is not to lie at a place of the water; the first in this order that holds.
+enum class Exclusion {
+    closed,        ///< Closed water, or within the boat's swing of it.
+    tooShallow,    ///< To float.
+    tooDeep,       ///< Deeper than the limit.
+    noRoom,        ///< To swing without touching the bank.
+    ropesTooShort, ///< To reach the bottom with the least scope, by the depth at the place: a bound
+                   ///< that leaves a fifth for anchors on higher ground.
+    tooRough,
+};
+
+inline constexpr std::array allExclusions{Exclusion::closed,        Exclusion::tooShallow,
+                                          Exclusion::tooDeep,       Exclusion::noRoom,
+                                          Exclusion::ropesTooShort, Exclusion::tooRough};
+
+/// "closed", "too_shallow", "too_deep", "no_room_to_swing", "ropes_too_short", "too_rough".
+[[nodiscard]] std::string_view nameOf(Exclusion exclusion);
+
+/// Nothing where the boat may lie. \param place on water today.
+[[nodiscard]] std::optional<Exclusion> exclusionAt(const MarkInput& input, geo::WaterPoint place,
+                                                   const Plan& plan,
+                                                   const ProposeSettings& settings);
+
+/// How much of the water each condition excludes, in the order of allExclusions, each place counted
+/// for the first that holds; from up to about ten thousand places on a lattice.
+[[nodiscard]] std::array<units::Area, allExclusions.size()>
+excludedAreas(const MarkInput& input, const Plan& plan, const ProposeSettings& settings);
+
 /// True where a boat may lie: water today, open, no deeper than the limit, deep enough, with room
-/// to swing.
+/// to swing, within reach of the ropes, and not too rough.
 [[nodiscard]] bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
                             const ProposeSettings& settings);
 
 /// Places worth looking at: on and beside drop-off and weed edges, on features, on the borders of
 /// bands, and on a lattice half a cast wide over all fishable water; thinned by promise, best first
-/// and never nearer to each other than the settings say. The promise of a place is its score
-/// without the factor for shelter. Pinned places come first, unmoved, wherever they lie in the
-/// water. The same water turned by a right angle about the frame's origin, with its wind, gives the
-/// same places turned.
+/// and never nearer to each other than the settings say. The promise of a place is its worth
+/// (Judgement::worth) without the factor for shelter. Conditions exclude before anything is
+/// thinned. Pinned places come first, unmoved, wherever they lie in the water. The same water
+/// turned by a right angle about the frame's origin, with its wind, gives the same places turned.
 /// \param pinned places that the user put.
 /// \return wrongUse for settings or a plan out of range; unusableInput where a boat may lie
 /// nowhere; cancelled.

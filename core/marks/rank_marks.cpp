@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/rank_marks.h"
 
-#include "core/marks/choose.h"
+#include "core/marks/beliefs.h"
+#include "core/marks/choose_to_learn.h"
+#include "core/marks/judgement.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,8 +22,7 @@ constexpr std::size_t leastCap = 2;
 struct Scored {
     WorkedCandidate worked;
     Surroundings around;
-    std::vector<Factor> factors;
-    double score = 0.0;
+    Judgement judgement;
 };
 
 geo::WaterPoint placeOf(const WorkedCandidate& worked) {
@@ -35,8 +36,12 @@ sections::SectionNumber sectionAt(const MarkInput& input, geo::WaterPoint place)
 }
 
 bool isBetter(const Scored& a, const Scored& b) {
-    if (a.score != b.score) {
-        return a.score > b.score;
+    // Without a log by the sum, which orders as the product does but for rounding: what differs in
+    // the last bit alone is equal.
+    const double x = a.judgement.worth(0.0);
+    const double y = b.judgement.worth(0.0);
+    if (x != y) {
+        return x > y;
     }
     if (a.worked.candidate.promise != b.worked.candidate.promise) {
         return a.worked.candidate.promise > b.worked.candidate.promise;
@@ -62,10 +67,10 @@ base::Result<std::vector<Scored>> scored(const MarkInput& input, const Plan& pla
         if (!isAllowed) {
             continue;
         }
-        Scored one{std::move(candidates[k]), surroundingsOf(input, place, plan.tackle.cast), {}, 0};
-        one.factors = factorsOf(input, one.around, place, plan.day.wind, plan.tackle.cast,
-                                one.worked.waves, plan.weights);
-        one.score = scoreOf(one.factors);
+        Scored one{std::move(candidates[k]), surroundingsOf(input, place, plan.tackle.cast), {}};
+        one.judgement =
+            judgementOf(input, one.around, place, plan, one.worked.waves, Telling::words,
+                        one.worked.candidate.isPinned ? ChosenBy::user : ChosenBy::program);
         all.push_back(std::move(one));
     }
     std::ranges::sort(all, isBetter);
@@ -82,19 +87,55 @@ ChoiceRules rulesOf(const Plan& plan, const RankSettings& settings) {
     return rules;
 }
 
-std::vector<std::size_t> chosenOf(const MarkInput& input, const std::vector<Scored>& all,
-                                  const Plan& plan, const RankSettings& settings) {
+/// A candidate that was chosen, and whether only in order to learn.
+struct Chosen {
+    std::size_t position = 0;
+    bool toLearn = false;
+};
+
+std::vector<Chosen> chosenToLearn(const std::vector<Scored>& all,
+                                  const std::vector<Eligible>& eligible, const ChoiceRules& rules,
+                                  const LearnedCatch& learned, const Plan& plan) {
+    std::vector<Lesson> lessons;
+    for (const Scored& one : all) {
+        const double width = one.judgement.expected->relativeWidth();
+        lessons.push_back({*one.judgement.expected, one.judgement.features,
+                           width > 0.0 ? one.judgement.toFindOut / width : 0.0});
+    }
+    const auto chosenWith = [&](double eagerness) {
+        return chooseToLearn(eligible, lessons, learned.model, rules,
+                             {eagerness, learned.rodHoursOfStay});
+    };
+    const auto known = chosenWith(0.0);
+    auto taken = chosenWith(eagernessToTry(plan.tryNew, plan.weights));
+    std::ranges::sort(taken);
+    std::vector<Chosen> chosen;
+    for (const std::size_t k : taken) {
+        chosen.push_back({k, std::ranges::find(known, k) == known.end()});
+    }
+    return chosen;
+}
+
+std::vector<Chosen> chosenOf(const MarkInput& input, const std::vector<Scored>& all,
+                             const Plan& plan, const RankSettings& settings) {
     std::vector<Eligible> eligible;
     for (const Scored& one : all) {
         const geo::WaterPoint place = placeOf(one.worked);
-        eligible.push_back(
-            {place, one.score, sectionAt(input, place), one.worked.candidate.isPinned});
+        eligible.push_back({place, one.judgement.worth(0.0), sectionAt(input, place),
+                            one.worked.candidate.isPinned});
     }
     const ChoiceRules rules = rulesOf(plan, settings);
-    auto chosen = eligible.size() <= static_cast<std::size_t>(settings.exactUpTo)
-                      ? chooseExactly(eligible, rules)
-                      : chooseGreedily(eligible, rules);
-    return filledUp(std::move(chosen), eligible, rules);
+    if (all.front().judgement.expected) {
+        return chosenToLearn(all, eligible, rules, *input.learned, plan);
+    }
+    auto positions = eligible.size() <= static_cast<std::size_t>(settings.exactUpTo)
+                         ? chooseExactly(eligible, rules)
+                         : chooseGreedily(eligible, rules);
+    std::vector<Chosen> chosen;
+    for (const std::size_t k : filledUp(std::move(positions), eligible, rules)) {
+        chosen.push_back({k, false});
+    }
+    return chosen;
 }
 
 std::vector<std::string> cautionsFor(const MarkInput& input, const Plan& plan, const Scored& one) {
@@ -127,6 +168,14 @@ std::vector<std::string> cautionsFor(const MarkInput& input, const Plan& plan, c
     return out;
 }
 
+std::optional<ExpectedCatch> expectedOf(const Judgement& judgement) {
+    if (!judgement.expected) {
+        return std::nullopt;
+    }
+    const auto [low, high] = judgement.expected->interval80();
+    return ExpectedCatch{10.0 * judgement.expected->rate(), 10.0 * low, 10.0 * high};
+}
+
 Mark markOf(const MarkInput& input, const Plan& plan, Scored one, int rank) {
     Mark mark;
     mark.rank = rank;
@@ -144,8 +193,9 @@ Mark markOf(const MarkInput& input, const Plan& plan, Scored one, int rank) {
     }
     mark.cautions = cautionsFor(input, plan, one);
     mark.zones = std::move(one.around.kinds);
-    mark.score = one.score;
-    mark.factors = std::move(one.factors);
+    mark.score = one.judgement.score;
+    mark.expected = expectedOf(one.judgement);
+    mark.factors = std::move(one.judgement.factors);
     mark.fetch = one.worked.waves.fetch;
     mark.waveHeight = one.worked.waves.height;
     mark.anchors = std::move(one.worked.anchors);
@@ -192,9 +242,10 @@ base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& pl
                           "marks", "choose a deeper limit, or another wind");
     }
     std::vector<Mark> marks;
-    for (const std::size_t k : chosenOf(input, *all, plan, settings)) {
-        marks.push_back(
-            markOf(input, plan, std::move((*all)[k]), static_cast<int>(marks.size()) + 1));
+    for (const Chosen& chosen : chosenOf(input, *all, plan, settings)) {
+        marks.push_back(markOf(input, plan, std::move((*all)[chosen.position]),
+                               static_cast<int>(marks.size()) + 1));
+        marks.back().toLearn = chosen.toLearn;
     }
     return marks;
 }

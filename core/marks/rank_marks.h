@@ -28,20 +28,22 @@ struct RankSettings {
     /// Most marks in one section; 0 means a third of the list, but two at least. It gives way where
     /// the list would otherwise stay short.
     int mostInSection = 0;
-    /// Up to this many candidates, 0 to 24, the best list is found exactly; above, greedily.
+    /// Up to this many candidates, 0 to 24, the best list by beliefs alone is found exactly; above,
+    /// and with a log, greedily.
     int exactUpTo = 18;
 };
 
 /// One sentence for each setting or part of the plan out of its range; none where all is well.
 [[nodiscard]] std::vector<std::string> problemsIn(const RankSettings& settings, const Plan& plan);
 
-/// Scores every candidate, chooses the plan's count of them, and ranks them, best first. The score
-/// is the weighted mean of the factors and nothing else; equal scores go by promise, then from
-/// north to south and west to east. Pinned candidates are always in the list. Candidates whose lie
-/// is on land, on closed water or deeper than the limit are dropped unless pinned (then a caution
-/// says so). The result does not depend on the order of `candidates`. Fewer marks than asked for
-/// where there is no room for more.
-/// \return wrongUse for settings out of range; unusableInput where no candidate is left; cancelled.
+/// Judges every candidate, chooses the plan's count of them, and ranks them, best first. The score
+/// is how many times the water's mean is expected, the product of what the factors multiply by and
+/// nothing else; equal scores go by promise, then from north to south and west to east. With a log
+/// some are chosen in order to learn, as the plan asks for, and are marked so. Pinned candidates
+/// are always in the list. Candidates whose lie is on land, on closed water or deeper than the
+/// limit are dropped unless pinned (then a caution says so). The result does not depend on the
+/// order of `candidates`. Fewer marks than asked for where there is no room for more. \return
+/// wrongUse for settings out of range; unusableInput where no candidate is left; cancelled.
 [[nodiscard]] base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& plan,
                                                         std::vector<WorkedCandidate> candidates,
                                                         const RankSettings& settings,

@@ -86,9 +86,19 @@ struct Count {
     double dropOffTop_m = INFINITY;
     double dropOffFoot_m = 0.0;
     std::array<std::size_t, kindCount> cellsOfKind{};
+    std::array<std::size_t, kindCount> anyCellsOfKind{}; ///< Fishable or not.
     bool closed = false;
     PlaneFit plane;
 };
+
+void countKinds(const MarkInput& input, grid::Cell c,
+                std::array<std::size_t, kindCount>& cellsOfKind) {
+    for (const structure::Zone* zone : input.ground.zonesAt(c)) {
+        if (zone != nullptr) {
+            ++cellsOfKind[indexOf(zone->kind)];
+        }
+    }
+}
 
 void takeFishable(const MarkInput& input, grid::Cell c, double depth_m, Count& count) {
     ++count.fishable;
@@ -128,6 +138,7 @@ Count countRound(const MarkInput& input, geo::WaterPoint place, double cast_m) {
             const auto depth = input.ground.today().at(c);
             if (depth) {
                 count.plane.take(p.x_m - place.x_m, p.y_m - place.y_m, depth->inMetres());
+                countKinds(input, c, count.anyCellsOfKind);
             }
             if (depth && *depth >= shallowestBait() && input.ground.isFishable(c)) {
                 takeFishable(input, c, depth->inMetres(), count);
@@ -203,6 +214,10 @@ Surroundings surroundingsOf(const MarkInput& input, geo::WaterPoint place, units
         out.guessShare = static_cast<double>(count.guesses) / fishable;
         out.shallowest = units::Depth::metres(count.shallowest_m);
         out.deepest = units::Depth::metres(count.deepest_m);
+    }
+    for (std::size_t k = 0; k < kindCount; ++k) {
+        out.shareOfKind[k] =
+            static_cast<double>(count.anyCellsOfKind[k]) / static_cast<double>(count.all);
     }
     measureEdges(input, place, cast.inMetres(), out);
     nameKinds(count, input.ground.frame().cellArea_m2(), out);

@@ -24,6 +24,8 @@ struct Surroundings {
     double featureArea_m2 = 0.0;                ///< Fishable humps, holes, spurs, saddles.
     std::optional<structure::ZoneKind> feature; ///< The largest kind among them.
     std::vector<structure::ZoneKind> kinds; ///< Every kind of zone met, in the order of ZoneKind.
+    /// Share of the full circle that each kind takes, fishable or not, in the order of ZoneKind.
+    std::array<double, structure::allZoneKinds.size()> shareOfKind{};
     /// Gradient of the plane laid through the depths by least squares, positive the way it gets
     /// shallower: rise over run to the east and to the north.
     double riseEast = 0.0;

@@ -4,6 +4,8 @@
 #include "core/store/kept_values.h"
 #include "core/store/key_values.h"
 
+#include <algorithm>
+
 namespace store {
 
 namespace {
@@ -99,6 +101,7 @@ void keepPlan(Connection& connection, const water::Water& water) {
         values.put("launch_lat_deg", plan.launch->lat_deg);
     }
     values.put("count", static_cast<std::int64_t>(plan.count));
+    values.put("try_new", plan.tryNew);
     values.save(connection, "plan");
 
     connection.execute("DELETE FROM pinned_marks");
@@ -127,6 +130,7 @@ void recallPlan(Connection& connection, water::Water& water) {
         plan.launch = geo::LonLat{*lon_deg, *lat_deg};
     }
     take(values, "count", plan.count);
+    plan.tryNew = std::clamp(values.number("try_new").value_or(plan.tryNew), 0.0, 1.0);
 
     Statement rows(connection, "SELECT geom, name FROM pinned_marks ORDER BY fid");
     rows.ask();

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/water_store.h"
 
-#include "core/store/owner_lock.h"
 #include "core/base/whole_file.h"
 #include "core/store/geopackage.h"
 #include "core/store/orphan_journal.h"
+#include "core/store/owner_lock.h"
 #include "core/store/schema/steps.h"
 #include "core/store/spatial_functions.h"
 #include "core/store/sqlite_store.h"

@@ -1,18 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/base/progress.h"
+#include "core/marks/learned_catch.h"
 #include "core/units/moment.h"
-#include "core/water/water.h"
 
 #include <functional>
 
 namespace water {
 
-/// How good the log says an hour is, about 1 over the hours fished: its rate over the whole rate,
-/// drawn half-way to 1 because hours differ less than a short log makes them seem, and held between
-/// 0.5 and 2. Empty where the log says nothing.
-[[nodiscard]] std::function<double(units::Moment)> hourWeightOf(const Water& water,
-                                                                base::Progress& progress);
+/// How good the log says an hour is: what its block of two hours multiplies the catch by, 1 where
+/// it was never fished. Empty where the log says nothing.
+[[nodiscard]] std::function<double(units::Moment)>
+hourWeightOf(const std::optional<marks::LearnedCatch>& learned, const units::Clock& clock);
 
 } // namespace water

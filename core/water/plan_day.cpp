@@ -9,8 +9,10 @@
 #include "core/water/closed_cells.h"
 #include "core/water/day_cautions.h"
 #include "core/water/day_distances.h"
+#include "core/water/day_waves.h"
 #include "core/water/hour_weight.h"
-#include "core/water/record_places.h"
+#include "core/water/learn_log.h"
+#include "core/water/plan_notes.h"
 #include "core/water/stamps.h"
 #include "core/wind/fetch.h"
 #include "core/wind/waves.h"
@@ -47,6 +49,20 @@ Result<DayGround> groundOf(const Water& water, const Derived& derived, const mar
                      std::move(isGuess)};
 }
 
+/// Without the log.
+marks::MarkInput inputOf(const Water& water, const Derived& derived, const rods::Ground& ground,
+                         const DayGround& made) {
+    return {.frame = *water.frame,
+            .outline = *derived.outline,
+            .ground = ground,
+            .bands = water.settings.bands,
+            .sections = *derived.sections,
+            .trust_m = derived.drawn->trust.halfWidths_m(),
+            .isGuess = &made.isGuess,
+            .learned = nullptr,
+            .waveHeightAt = {}};
+}
+
 anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
     anchoring::BoatSettings boat;
     boat.length = tackle.boatLength;
@@ -67,36 +83,14 @@ rods::RodSettings rodsOf(const marks::Tackle& tackle) {
     return settings;
 }
 
-/// Mean depth along the straight way upwind: what limits the waves that come down it.
-units::Depth depthUpwind(const grid::DepthGrid& today, geo::WaterPoint place, units::Bearing from,
-                         units::Length fetch) {
-    const double step_m = std::max(today.frame().cell_m(), fetch.inMetres() / 200.0);
-    double sum_m = 0.0;
-    int count = 0;
-    for (double way_m = 0.0; way_m <= fetch.inMetres(); way_m += step_m) {
-        if (const auto depth = today.at(geo::moved(place, from, units::Length::metres(way_m)))) {
-            sum_m += depth->inMetres();
-            ++count;
-        }
-    }
-    return units::Depth::metres(count > 0 ? sum_m / count : 0.0);
-}
-
-marks::WaveState wavesAt(const Derived& derived, const grid::DepthGrid& today,
-                         geo::WaterPoint place, const logbook::Wind& wind) {
-    const wind::Fetch fetch = wind::fetchAt(*derived.outline, place, wind.from);
-    const units::Depth depth = depthUpwind(today, place, wind.from, fetch.straight);
-    return {fetch.effective,
-            wind::wavesOverDepth(wind.speed, fetch.effective, depth).significantHeight};
-}
-
 /// The candidate with ropes and rods; nothing where no two anchors would hold the boat there. Only
 /// a mark that the user himself put into closed water gets its anchors there, with a caution.
 Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const Derived& derived,
                                        const rods::Ground& ground,
                                        const grid::Grid<std::uint8_t>& closed,
                                        const marks::Plan& plan, Progress& progress) {
-    const marks::WaveState waves = wavesAt(derived, ground.today(), candidate.place, plan.day.wind);
+    const marks::WaveState waves =
+        wavesAt(*derived.outline, ground.today(), candidate.place, plan.day.wind);
     const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height,
                                      plan.day.waterTemperature};
     auto anchors = anchoring::placeAnchors(ground.today(),
@@ -129,7 +123,12 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
         }
         progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
         auto one = workOut(candidates[i], derived, ground, closed, plan, progress);
-        if (one) {
+        const bool isTooRough =
+            one && !candidates[i].isPinned && one->waves.height > marks::ProposeSettings().roughest;
+        if (isTooRough) {
+            ++worked.refused;
+            worked.lastReason = fmt::format("waves of {:.2f} m", one->waves.height.inMetres());
+        } else if (one) {
             worked.candidates.push_back(std::move(*one));
         } else if (one.error().kind == base::ErrorKind::unusableInput) {
             ++worked.refused;
@@ -160,7 +159,9 @@ std::vector<marks::Candidate> pinnedOf(const Water& water) {
 }
 
 Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const marks::Plan& plan,
-                               const PlannedDay& planned, Progress& progress) {
+                               const PlannedDay& planned,
+                               const std::optional<marks::LearnedCatch>& learned,
+                               Progress& progress) {
     marks::DayInput input;
     std::vector<geo::WaterPoint> places;
     for (const marks::Mark& mark : planned.marks) {
@@ -178,7 +179,7 @@ Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const
     input.start = water.clock.at(plan.day.day, plan.day.start);
     input.end = water.clock.at(plan.day.day, plan.day.end);
     input.boatSpeed = plan.tackle.boatSpeed;
-    input.hourWeight = hourWeightOf(water, progress);
+    input.hourWeight = hourWeightOf(learned, water.clock);
     input.light = planned.light;
     return marks::orderDay(input, {}, progress);
 }
@@ -215,16 +216,17 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     }
     const rods::Ground ground(made->today, water.settings.bands.limit(), &made->closed,
                               *derived.structure, derived.weed->zones);
-    const PlaceRecords records = recordsOf(water, derived, progress);
-    const marks::MarkInput input{.frame = *water.frame,
-                                 .outline = *derived.outline,
-                                 .ground = ground,
-                                 .bands = water.settings.bands,
-                                 .sections = *derived.sections,
-                                 .trust_m = derived.drawn->trust.halfWidths_m(),
-                                 .isGuess = &made->isGuess,
-                                 .recordOf = [&](geo::WaterPoint p) { return records.of(p); },
-                                 .wholeRate = records.whole()};
+    DayWaves waves(*derived.outline, made->today, plan.day.wind);
+    marks::MarkInput input = inputOf(water, derived, ground, *made);
+    if (waves.mayExceed(marks::ProposeSettings().roughest)) {
+        input.waveHeightAt = [&waves](geo::WaterPoint p) { return waves.heightNear(p); };
+    }
+    progress.begin("Reading the log");
+    const auto log = learnLog(water, input, plan, progress);
+    if (!log) {
+        return std::unexpected(log.error());
+    }
+    input.learned = log->learned ? &*log->learned : nullptr;
     progress.begin("Looking for marks");
     const auto candidates = marks::proposeMarks(input, plan, pinnedOf(water), {}, progress);
     if (!candidates) {
@@ -245,7 +247,8 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     planned.marks = std::move(*ranked);
     planned.light =
         light::sunTimesOn(plan.day.day, plan.launch.value_or(water.frame->centre()), water.clock);
-    auto day = orderOf(water, derived, plan, planned, progress);
+    tellOfTheLog(water, *log, input, planned);
+    auto day = orderOf(water, derived, plan, planned, log->learned, progress);
     if (!day) {
         return std::unexpected(day.error());
     }

@@ -2,8 +2,10 @@
 #pragma once
 
 #include "core/light/sun.h"
+#include "core/marks/belief_record.h"
 #include "core/marks/mark.h"
 #include "core/marks/plan.h"
+#include "core/marks/propose_marks.h"
 #include "core/water/stamp.h"
 
 #include <string>
@@ -25,6 +27,13 @@ struct PlannedDay {
     std::vector<std::string> rules;    ///< Of this water, for that day.
     std::vector<std::string> fishCare; ///< What the fish need to live.
     std::vector<std::string> notes;    ///< Own marks that cannot be anchored on, no time or no way.
+    /// Fish per 10 rod-hours that the log lets expect where nothing is known; nothing while it has
+    /// no stay on this water.
+    std::optional<double> meanPer10RodHours;
+    std::vector<marks::BeliefRecord> beliefs; ///< What was said beside what the log says.
+    /// How much water each condition leaves out.
+    std::array<units::Area, marks::allExclusions.size()> excluded{};
+    std::vector<std::string> basis; ///< What the list stands on, in whole sentences.
 };
 
 } // namespace water

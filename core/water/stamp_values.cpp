@@ -50,7 +50,11 @@ void takeFish(Stamp& stamp, const logbook::Fish& fish) {
 
 void takeStay(Stamp& stamp, const logbook::Stay& stay) {
     const auto& [id, start, end, place, rods, bait, conditions, note, runs] = stay;
-    leaveOut(id, bait, conditions, note);
+    const auto& [windFrom, windSpeed, waterTemperature] = conditions;
+    leaveOut(id, bait, note);
+    takeIfAny(stamp, windFrom, &units::Bearing::inDegrees);
+    takeIfAny(stamp, windSpeed, &units::Speed::inMetresPerSecond);
+    takeIfAny(stamp, waterTemperature, &units::Temperature::inCelsius);
     takeMoment(stamp, start);
     takeMoment(stamp, end);
     takePlace(stamp, place);
@@ -204,7 +208,7 @@ void take(Stamp& stamp, const logbook::HouseRules& rules) {
 }
 
 void take(Stamp& stamp, const marks::Plan& plan) {
-    const auto& [day, tackle, weights, launch, count] = plan;
+    const auto& [day, tackle, weights, launch, count, tryNew] = plan;
     take(stamp, day);
     take(stamp, tackle);
     for (const marks::FactorKind kind : marks::allFactorKinds) {
@@ -214,7 +218,7 @@ void take(Stamp& stamp, const marks::Plan& plan) {
     if (launch) {
         take(stamp, *launch);
     }
-    stamp.take(count);
+    stamp.take(count).take(tryNew);
 }
 
 Stamp depthsOf(const base::SharedList<soundings::LeadLineSounding>& leadLine) {

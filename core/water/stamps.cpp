@@ -47,8 +47,8 @@ Stamps Stamps::of(const Water& water) {
     leaveOut(name, places);
     leaveOut(clock, pinnedMarks, log); // of the plan alone
     const auto& [cell, bands, sectionArea, secchi, weedLeft, structureChoice] = settings;
-    const auto& [day, tackle, weights, launch, count] = plan;
-    leaveOut(tackle, weights, count);
+    const auto& [day, tackle, weights, launch, count, tryNew] = plan;
+    leaveOut(tackle, weights, count, tryNew);
     const auto& [date, start, end, wind, levelChange, waterTemperature] = day;
     leaveOut(date, start, end, wind, waterTemperature);
 

@@ -40,8 +40,8 @@ public:
                 .sections = sections,
                 .trust_m = trust_m,
                 .isGuess = &isGuess,
-                .recordOf = recordOf,
-                .wholeRate = wholeRate};
+                .learned = learned ? &*learned : nullptr,
+                .waveHeightAt = waveHeightAt};
     }
 
     /// Back to where the place lies on the water before it was turned.
@@ -200,8 +200,8 @@ public:
     rods::Ground ground;
     marks::Plan plan;
     std::vector<marks::Candidate> pinned;
-    std::function<std::optional<rates::Record>(geo::WaterPoint)> recordOf;
-    std::optional<rates::Rate> wholeRate;
+    std::optional<marks::LearnedCatch> learned;
+    std::function<units::Length(geo::WaterPoint)> waveHeightAt;
 };
 
 } // namespace support

@@ -256,6 +256,7 @@ private:
             plan.weights.set(kind, number(0.0, 3.0));
         }
         plan.count = 1 + upTo(39);
+        plan.tryNew = number(0.0, 1.0);
         return plan;
     }
     [[nodiscard]] logbook::Fish fish() {

@@ -60,7 +60,7 @@ public:
         const bool isOld = planned && !context_.open.isPlanCurrent();
         const QSignalBlocker quiet(count_);
         count_->setValue(water().plan.count);
-        setWords(empty_, planned ? QString()
+        setWords(empty_, planned ? notesOf(*planned)
                                  : tr("No marks yet. Draw the water on the survey day, then find "
                                       "marks."));
         setWords(old_, oldPlanWords(context_));
@@ -75,6 +75,14 @@ public:
     }
 
 private:
+    static QString notesOf(const water::PlannedDay& planned) {
+        QStringList notes;
+        for (const std::string& note : planned.basis) {
+            notes += QString::fromStdString(note);
+        }
+        return notes.join('\n');
+    }
+
     void choose(int row) {
         const auto planned = context_.open.planned();
         if (planned && row >= 0 && row < static_cast<int>(planned->marks.size())) {
@@ -98,18 +106,26 @@ private:
         const auto planned = context_.open.planned();
         table_->chooseQuietly(static_cast<int>(mark - planned->marks.data()));
         heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark)));
-        std::vector<widgets::Interval> rows;
-        for (const marks::Factor& factor : mark->factors) {
-            if (factor.weight > 0.0) {
-                rows.push_back({factorTitle(factor.kind), factor.value, factor.value, factor.value,
-                                QString::number(factor.value, 'f', 2), true});
-            }
-        }
-        bars_->setRows(std::move(rows), 1.0);
-        setWords(reasons_, reasons(*mark, words()).join('\n'));
+        showFactors(*mark);
+        setWords(reasons_,
+                 (QStringList{expectedWords(*mark)} + reasons(*mark, words())).join('\n'));
         setWords(cautions_, cautions(*mark, words()).join('\n'));
         pin_->setText(mark->isPinned ? tr("Let go") : tr("Keep"));
         pin_->setShortcut(QKeySequence(QStringLiteral("Ctrl+P")));
+    }
+
+    /// What each reason multiplies the water's mean by.
+    void showFactors(const marks::Mark& mark) {
+        std::vector<widgets::Interval> rows;
+        double most = 1.0;
+        for (const marks::Factor& factor : mark.factors) {
+            if (isWorthTelling(factor)) {
+                rows.push_back({factorTitle(factor.kind), factor.times, factor.times, factor.times,
+                                QStringLiteral("×%1").arg(factor.times, 0, 'f', 2), true});
+                most = std::max(most, factor.times);
+            }
+        }
+        bars_->setRows(std::move(rows), most);
     }
 
     void turnPin() {

@@ -5,6 +5,7 @@
 #include "core/wind/beaufort.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace days::tomorrow {
 
@@ -102,6 +103,12 @@ QString factorTitle(FactorKind kind) {
         return QStringLiteral("seldom fished");
     case FactorKind::trust:
         return QStringLiteral("depth well known");
+    case FactorKind::bottom:
+        return QStringLiteral("kind of bottom");
+    case FactorKind::hour:
+        return QStringLiteral("hours of the day");
+    case FactorKind::bestOfMany:
+        return QStringLiteral("best of many");
     }
     return {};
 }
@@ -126,6 +133,12 @@ QString factorMeaning(FactorKind kind) {
         return QStringLiteral("Places of which the log knows little, so that you learn more.");
     case FactorKind::trust:
         return QStringLiteral("Places where the depth is sounded rather than guessed.");
+    case FactorKind::bottom:
+        return QStringLiteral("What your log says of the kind of bottom.");
+    case FactorKind::hour:
+        return QStringLiteral("What your log says of the hours planned.");
+    case FactorKind::bestOfMany:
+        return QStringLiteral("What looks best of many places looks better than it is.");
     }
     return {};
 }
@@ -156,20 +169,48 @@ QString markTitle(const marks::Mark& mark) {
 std::vector<QStringList> markRows(const water::PlannedDay& day, const Words& words) {
     std::vector<QStringList> rows;
     for (const marks::Mark& mark : day.marks) {
-        rows.push_back(
-            {QStringLiteral("%1  %2%3")
-                 .arg(mark.rank)
-                 .arg(markTitle(mark), mark.isPinned ? QStringLiteral(", own") : QString()),
-             words.depth(mark.depth) + ' ' + words.plusMinus(mark.trust),
-             QString::number(mark.score, 'f', 2)});
+        rows.push_back({QStringLiteral("%1  %2%3")
+                            .arg(mark.rank)
+                            .arg(markTitle(mark),
+                                 (mark.isPinned ? QStringLiteral(", own") : QString()) +
+                                     (mark.toLearn ? QStringLiteral(", to learn") : QString())),
+                        words.depth(mark.depth) + ' ' + words.plusMinus(mark.trust),
+                        scoreWords(mark)});
     }
     return rows;
+}
+
+bool isWorthTelling(const marks::Factor& factor) {
+    constexpr double least = 0.05;
+    return std::fabs(factor.times - 1.0) >= least;
+}
+
+QString scoreWords(const marks::Mark& mark) {
+    const QString times = QStringLiteral("×%1").arg(mark.score, 0, 'f', 2);
+    return mark.expected
+               ? QStringLiteral("%1  %2").arg(mark.expected->per10RodHours, 0, 'f', 1).arg(times)
+               : times;
+}
+
+QString expectedWords(const marks::Mark& mark) {
+    if (!mark.expected) {
+        return QStringLiteral("%1 times what the water gives on average, by your beliefs alone.")
+            .arg(mark.score, 0, 'f', 2);
+    }
+    const QString words =
+        QStringLiteral("%1 fish in 10 rod-hours to be expected, between %2 and %3 (80 %); %4 times "
+                       "the water's mean.")
+            .arg(mark.expected->per10RodHours, 0, 'f', 1)
+            .arg(mark.expected->low, 0, 'f', 1)
+            .arg(mark.expected->high, 0, 'f', 1)
+            .arg(mark.score, 0, 'f', 2);
+    return mark.toLearn ? words + QStringLiteral(" On the list in order to learn.") : words;
 }
 
 QStringList reasons(const marks::Mark& mark, const Words& words) {
     QStringList lines;
     for (const marks::Factor& factor : mark.factors) {
-        if (factor.weight > 0.0 && !factor.because.empty()) {
+        if ((factor.weight > 0.0 || isWorthTelling(factor)) && !factor.because.empty()) {
             lines += wording::reworded(factor.because, words);
         }
     }
@@ -203,8 +244,9 @@ std::vector<QStringList> anchorRows(const marks::Mark& mark,
 }
 
 QString lieWords(const marks::Mark& mark, const Words& words) {
-    return QStringLiteral("Bow to %1. Drop the bow anchor, fall back on %2 of rope, lower the "
-                          "stern anchor, haul in to %3. Ropes are worked out from depth plus bow height.")
+    return QStringLiteral(
+               "Bow to %1. Drop the bow anchor, fall back on %2 of rope, lower the "
+               "stern anchor, haul in to %3. Ropes are worked out from depth plus bow height.")
         .arg(Words::bearing(mark.anchors.lie.heading), words.length(mark.anchors.fallBackRope),
              words.length(mark.anchors.bow.rope));
 }

@@ -38,6 +38,12 @@ namespace days::tomorrow {
 
 /// "Owl Point", the section's name, or "Mark 3".
 [[nodiscard]] QString markTitle(const marks::Mark& mark);
+/// Whether a reason changes what is expected by a twentieth or more.
+[[nodiscard]] bool isWorthTelling(const marks::Factor& factor);
+/// "2.2  ×1.40": fish in 10 rod-hours where the log lets expect any, and times the water's mean.
+[[nodiscard]] QString scoreWords(const marks::Mark& mark);
+/// The same in a sentence, with the interval, and whether the mark is there to learn from.
+[[nodiscard]] QString expectedWords(const marks::Mark& mark);
 /// Rank and title, depth with its trust, score; best first.
 [[nodiscard]] std::vector<QStringList> markRows(const water::PlannedDay& day,
                                                 const wording::Words& words);

@@ -18,14 +18,16 @@ namespace {
 
 constexpr int ticksPerWeight = 20;
 constexpr int mostWeight = 2;
+constexpr int ticksOfTry = 20;
 /// The hand has come to rest.
 constexpr int settle_ms = 300;
 
 class WeightsStep : public DayStep {
 public:
     explicit WeightsStep(DayContext context) : DayStep(context) {
-        setWords(addWords(), tr("How much each reason counts in a mark's score, from not at all to "
-                                "twice the usual."));
+        setWords(addWords(), tr("What you believe: how much each reason counts, from not at all to "
+                                "twice. The log speaks for it or against it."));
+        addTry();
         for (const marks::FactorKind kind : marks::allFactorKinds) {
             addWeight(kind);
         }
@@ -48,11 +50,23 @@ public:
                 sliders_[i]->setValue(static_cast<int>(std::lround(weight * ticksPerWeight)));
                 numbers_[i]->setText(QString::number(weight, 'f', 2));
             }
+            const QSignalBlocker quiet(try_);
+            try_->setValue(static_cast<int>(std::lround(water().plan.tryNew * ticksOfTry)));
         }
         return {weightsLine(weights), false};
     }
 
 private:
+    void addTry() {
+        try_ = new QSlider(Qt::Horizontal, this);
+        try_->setRange(0, ticksOfTry);
+        try_->setPageStep(ticksOfTry / 4);
+        try_->setAccessibleName(tr("Try new water"));
+        addField(tr("Known to new"), try_,
+                 tr("Left: fish what is known. Right: try new water, and learn from it."));
+        connect(try_, &QSlider::valueChanged, this, [this] { settle_.start(); });
+    }
+
     void addWeight(marks::FactorKind kind) {
         auto* holder = new QWidget(this);
         auto* row = new QHBoxLayout(holder);
@@ -78,6 +92,7 @@ private:
 
     void keep() {
         edits::setPlan(context_.open, tr("Weigh reasons"), [this](marks::Plan& plan) {
+            plan.tryNew = static_cast<double>(try_->value()) / ticksOfTry;
             for (std::size_t i = 0; i < sliders_.size(); ++i) {
                 plan.weights.set(marks::allFactorKinds[i],
                                  static_cast<double>(sliders_[i]->value()) / ticksPerWeight);
@@ -85,6 +100,7 @@ private:
         });
     }
 
+    QSlider* try_ = nullptr;
     std::vector<QSlider*> sliders_;
     std::vector<QLabel*> numbers_;
     QTimer settle_;

@@ -28,8 +28,11 @@ marks::Mark firstMark() {
     mark.sectionName = "Heron Bay";
     mark.zones = {ZoneKind::dropOff, ZoneKind::weedEdge};
     mark.score = 0.71236;
-    mark.factors = {{marks::FactorKind::dropOff, 0.81236, 1.25, "58 m of drop-off"},
-                    {marks::FactorKind::lessTried, 0.2, 0.30004, "3 rod-hours"}};
+    mark.factors = {{marks::FactorKind::dropOff, 0.81236, 1.25, "58 m of drop-off", 1.1},
+                    {marks::FactorKind::lessTried, 0.2, 0.30004, "3 rod-hours", 1.0},
+                    {marks::FactorKind::hour, 0.0, 0.0, "at the hours planned", 0.6476}};
+    mark.expected = marks::ExpectedCatch{1.42472, 0.71236, 2.9};
+    mark.toLearn = true;
     mark.fetch = Length::metres(432.6);
     mark.waveHeight = Length::metres(0.126);
     mark.cautions = {"first", "second"};
@@ -74,6 +77,13 @@ struct MadeUpPlan {
         planned.rules = {"rule"};
         planned.fishCare = {"wet hands"};
         planned.notes = {"left out"};
+        planned.plan.tryNew = 0.75;
+        planned.meanPer10RodHours = 2.0;
+        planned.basis = {"a note"};
+        planned.beliefs = {{marks::FactorKind::dropOff, 1.5, {{1.25, 0.75, 2.0}}},
+                           {marks::FactorKind::trust, 0.3, std::nullopt}};
+        planned.excluded[0] = units::Area::squareMetres(120.4);
+        planned.excluded[5] = units::Area::squareMetres(64.0);
     }
     Json report() const { return batch::marksReport(water, planned); }
     Json place(double x_m, double y_m, Json with) const {
@@ -88,10 +98,15 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
     const MadeUpPlan given;
     Json wanted = Json::parse(R"({
         "rank": 1, "lon": 3.1234568, "lat": 55.2345679, "depth_m": 5.13, "trust_m": 0.37,
-        "section": "Heron Bay", "zones": ["drop-off", "weed edge"], "score": 0.7124,
+        "section": "Heron Bay", "zones": ["drop-off", "weed edge"], "score": 0.71236,
+        "times_mean": 0.71236, "expected_per_10_rod_hours": 1.42472, "expected_low": 0.71236,
+        "expected_high": 2.9, "to_learn": true,
         "factors": [
-            {"name": "drop_off", "value": 0.8124, "weight": 1.25, "because": "58 m of drop-off"},
-            {"name": "less_tried", "value": 0.2, "weight": 0.3, "because": "3 rod-hours"}],
+            {"name": "drop_off", "value": 0.81236, "weight": 1.25, "times": 1.1,
+             "because": "58 m of drop-off"},
+            {"name": "less_tried", "value": 0.2, "weight": 0.30004, "times": 1.0,
+             "because": "3 rod-hours"},
+            {"name": "hour", "times": 0.6476, "because": "at the hours planned"}],
         "fetch_m": 433.0, "wave_height_m": 0.13, "cautions": ["first", "second"]})");
     wanted["anchors"] = {
         {"heading_deg", 231.3},
@@ -115,6 +130,9 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
     EXPECT_EQ(marks[1]["rank"], 2);
     EXPECT_TRUE(marks[1]["section"].is_null()) << "it lies in none";
     EXPECT_EQ(marks[1]["zones"], Json::array());
+    EXPECT_TRUE(marks[1]["expected_per_10_rod_hours"].is_null()) << "there is no log";
+    EXPECT_TRUE(marks[1]["expected_low"].is_null());
+    EXPECT_EQ(marks[1]["to_learn"], false);
 }
 
 TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
@@ -122,7 +140,14 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
     report.erase("marks");
     EXPECT_EQ(report, Json::parse(R"({
         "date": "2026-09-27", "wind": {"from_deg": 231.5, "speed_m_s": 6.13},
-        "level_change_m": -0.457,
+        "level_change_m": -0.457, "clock": "Europe/London", "try": 0.75,
+        "mean_per_10_rod_hours": 2.0, "notes": ["a note", "left out"],
+        "beliefs": [
+            {"name": "drop_off", "said": 1.5,
+             "log_says": {"times": 1.25, "low": 0.75, "high": 2.0}},
+            {"name": "trust", "said": 0.3, "log_says": null}],
+        "excluded_m2": {"closed": 120.0, "too_shallow": 0.0, "too_deep": 0.0,
+                        "no_room_to_swing": 0.0, "ropes_too_short": 0.0, "too_rough": 64.0},
         "day": [
             {"rank": 2, "arrive": "2026-09-27T08:10:00+01:00",
              "leave": "2026-09-27T11:00:00+01:00", "move_m": 345.0},
@@ -131,7 +156,6 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
         "light": {"sunrise": "2026-09-27T06:55:12+01:00", "sunset": "2026-09-27T18:47:59+01:00",
                   "civil_dusk": null},
         "cautions": ["gravest", "lesser"], "rules": ["rule"], "fish_care": ["wet hands"],
-        "notes": ["left out"],
         "places_looked_at": 96, "places_that_hold_no_anchors": 7})"));
     MadeUpPlan dusk;
     dusk.planned.light.civilDusk = at("2026-09-27T18:20:30Z");

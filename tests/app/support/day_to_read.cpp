@@ -48,6 +48,13 @@ marks::Mark markAt(int rank, geo::WaterPoint place, double depth_m, double trust
     return mark;
 }
 
+/// The more a reason weighs, the more it multiplies.
+void multiplyByWeight(marks::Mark& mark) {
+    for (marks::Factor& factor : mark.factors) {
+        factor.times = 1.0 + factor.value * factor.weight;
+    }
+}
+
 marks::Mark pinnedMark() {
     marks::Mark mark = markAt(1, starPoint(0.80, 57.0), 4.26, 0.17, 0.7749);
     mark.isPinned = true;
@@ -71,6 +78,7 @@ marks::Mark pinnedMark() {
                         rodAt(mark.place, 44.6, 18.7, 3.91, 4.18, ZoneKind::weedEdge),
                         rodAt(mark.place, 187.0, 29.9, 7.83, 8.44, std::nullopt)};
     mark.cautions = {"Waves of 0.4 m where the boat lies.", guessCaution};
+    multiplyByWeight(mark);
     return mark;
 }
 
@@ -86,6 +94,7 @@ marks::Mark sectionMark() {
     mark.spread.rods = {rodAt(mark.place, 301.0, 26.2, 4.55, 4.97, ZoneKind::flat),
                         rodAt(mark.place, 96.0, 14.4, 2.36, 2.71, ZoneKind::weedBed)};
     mark.cautions = {guessCaution};
+    multiplyByWeight(mark);
     return mark;
 }
 

@@ -32,7 +32,7 @@ TEST(FactorValues, AreTheDocumentedMaps) {
     EXPECT_NEAR(marks::windwardValue(Speed::metresPerSecond(-6.0)), 1.0 / 6.0, 1e-12);
     EXPECT_NEAR(marks::shelterValue(Length::metres(0.25)), 0.5, 1e-12);
     EXPECT_NEAR(marks::shelterValue(Length::metres(0.5)), 0.2, 1e-12);
-    EXPECT_NEAR(marks::lessTriedValue(rates::Record{{1, 0, 2}, 0.25}), 0.2, 1e-12);
+    EXPECT_NEAR(marks::lessTriedValue(marks::LogSays{{1, 0, 2}, 1, 0.25}), 0.2, 1e-12);
     EXPECT_NEAR(marks::trustValue(Length::metres(0.5)), 0.5, 1e-12);
     EXPECT_NEAR(marks::trustValue(Length::metres(1.0)), 0.2, 1e-12);
     EXPECT_EQ(marks::trustValue(Length::metres(INFINITY)), 0.0);
@@ -69,6 +69,11 @@ TEST(Factors, HaveTheirNamesAndDefaultWeights) {
         EXPECT_EQ(weights.of(rows[k].kind), rows[k].weight);
     }
     EXPECT_EQ(marks::factorNamed("Depth"), std::nullopt);
+    // What the log alone speaks of has a name and no weight.
+    EXPECT_EQ(marks::nameOf(FactorKind::bottom), "bottom");
+    EXPECT_EQ(marks::nameOf(FactorKind::hour), "hour");
+    EXPECT_EQ(marks::factorNamed("hour"), std::nullopt);
+    EXPECT_EQ(weights.of(FactorKind::hour), 0.0);
     EXPECT_NEAR(weights.sum(), 5.4, 1e-12);
     weights.set(FactorKind::trust, 7.5);
     EXPECT_EQ(weights.of(FactorKind::trust), 7.5);
@@ -104,21 +109,21 @@ protected:
         around_.riseNorth = 0.03;
         around_.trust = Length::metres(0.44);
         wind_ = {Bearing::degrees(233.13), Speed::metresPerSecond(6.04)};
-        day_.recordOf = [](geo::WaterPoint p) {
-            return p.x_m > 0.0 ? std::optional(rates::Record{{2.46, 0.94, 4.16}, 0.5})
-                               : std::nullopt;
-        };
-        day_.wholeRate = rates::Rate{1.23, 1.0, 1.5};
+        log_ = marks::LogSays{{2.46, 0.94, 4.16}, 1.23, 0.5};
+        day_.plan.day.wind = wind_;
     }
-    [[nodiscard]] Factor of(FactorKind kind, geo::WaterPoint place = {10.0, 0.0}) const {
+    [[nodiscard]] Factor of(FactorKind kind) {
+        day_.plan.day.wind = wind_;
         const auto factors =
-            marks::factorsOf(day_.input(), around_, place, wind_, Length::metres(30.0),
-                             marks::WaveState{Length::metres(412.3), Length::metres(0.118)}, {});
+            marks::factorsOf(day_.ground.limit(), around_, day_.plan,
+                             marks::WaveState{Length::metres(412.3), Length::metres(0.118)}, log_,
+                             marks::Telling::words);
         return *std::ranges::find(factors, kind, &Factor::kind);
     }
     support::MadeUpDay day_;
     Surroundings around_;
     logbook::Wind wind_;
+    std::optional<marks::LogSays> log_;
 };
 
 TEST_F(ToldFactors, SayTheQuantityBehindEach) {
@@ -155,7 +160,7 @@ TEST_F(ToldFactors, SayTheQuantityBehindEach) {
 TEST_F(ToldFactors, SayWhereThereIsNothing) {
     around_ = {};
     around_.trust = Length::metres(NAN);
-    const geo::WaterPoint untried{-10.0, 0.0};
+    log_.reset();
     EXPECT_EQ(of(FactorKind::depth).because,
               "nothing within a cast is open and no deeper than 9.1 m");
     EXPECT_EQ(of(FactorKind::dropOff).because, "no drop-off within a cast");
@@ -166,11 +171,9 @@ TEST_F(ToldFactors, SayWhereThereIsNothing) {
     EXPECT_EQ(of(FactorKind::windward).because, "the wind blows neither up the slope nor down it");
     wind_.speed = Speed::metresPerSecond(0.04);
     EXPECT_EQ(of(FactorKind::windward).because, "no wind");
-    EXPECT_EQ(of(FactorKind::record, untried).because, "the log does not tell yet");
-    EXPECT_EQ(of(FactorKind::lessTried, untried).because, "never tried");
-    EXPECT_EQ(of(FactorKind::trust).because, "how far the depths may be off is not known");
-    day_.wholeRate.reset();
     EXPECT_EQ(of(FactorKind::record).because, "the log does not tell yet");
+    EXPECT_EQ(of(FactorKind::lessTried).because, "never tried");
+    EXPECT_EQ(of(FactorKind::trust).because, "how far the depths may be off is not known");
 }
 
 TEST_F(ToldFactors, SayOfAWindThatHardlyBlowsWhereItBlowsTo) {

@@ -61,44 +61,51 @@ TEST(Windward, IsAHalfWithoutWind) {
     EXPECT_EQ(marks::windwardValue(Speed()), 0.5);
 }
 
+marks::LogSays saying(double here, double mean, double width) {
+    return {{here, 0.5 * here, 2.0 * here}, mean, width};
+}
+
+std::vector<marks::Factor> factorsOf(const support::MadeUpDay& day,
+                                     const marks::Surroundings& around,
+                                     const std::optional<marks::WaveState>& waves) {
+    return marks::factorsOf(day.ground.limit(), around, day.plan, waves, std::nullopt,
+                            marks::Telling::words);
+}
+
 TEST(Record, IsAHalfForThePlaceThatIsLikeTheWholeWater) {
-    const rates::Record here{{1.4, 0.9, 2.0}, 0.3};
-    EXPECT_DOUBLE_EQ(marks::recordValue(here, rates::Rate{1.4, 1.0, 1.8}), 0.5);
-    EXPECT_DOUBLE_EQ(marks::recordValue(here, rates::Rate{0.7, 0.5, 0.9}), 2.0 / 3.0);
+    EXPECT_DOUBLE_EQ(marks::recordValue(saying(1.4, 1.4, 0.3)), 0.5);
+    EXPECT_DOUBLE_EQ(marks::recordValue(saying(1.4, 0.7, 0.3)), 2.0 / 3.0);
 }
 
 TEST(Record, IsAHalfWhereTheLogIsSilent) {
-    EXPECT_EQ(marks::recordValue(std::nullopt, rates::Rate{1, 1, 1}), 0.5);
-    EXPECT_EQ(marks::recordValue(rates::Record{{1, 1, 1}, 0.1}, std::nullopt), 0.5);
-    EXPECT_EQ(marks::recordValue(rates::Record{}, rates::Rate{}), 0.5);
+    EXPECT_EQ(marks::recordValue(std::nullopt), 0.5);
+    EXPECT_EQ(marks::recordValue(saying(0.0, 0.0, 0.0)), 0.5);
 }
 
 TEST(LessTried, IsFullForAPlaceThatNobodyTriedAndFallsWithWhatIsKnown) {
     EXPECT_EQ(marks::lessTriedValue(std::nullopt), 1.0);
-    EXPECT_GT(marks::lessTriedValue(rates::Record{{1, 0, 5}, 1.0}),
-              marks::lessTriedValue(rates::Record{{1, 0.8, 1.2}, 0.1}));
+    EXPECT_GT(marks::lessTriedValue(saying(1, 1, 1.0)), marks::lessTriedValue(saying(1, 1, 0.1)));
 }
 
-TEST(Score, IsTheWeightedMeanOfTheFactors) {
-    const std::vector<marks::Factor> factors{{marks::FactorKind::depth, 0.5, 1.0, ""},
-                                             {marks::FactorKind::dropOff, 1.0, 3.0, ""},
-                                             {marks::FactorKind::trust, 0.1, 0.0, ""}};
-    EXPECT_DOUBLE_EQ(marks::scoreOf(factors), 3.5 / 4.0);
+// The score was a weighted mean from 0 to 1; now it is how many times the water's mean is expected.
+TEST(Score, IsTheProductOfWhatTheFactorsMultiplyBy) {
+    const std::vector<marks::Factor> factors{{marks::FactorKind::depth, 0.5, 1.0, "", 1.5},
+                                             {marks::FactorKind::dropOff, 1.0, 3.0, "", 0.8},
+                                             {marks::FactorKind::hour, 0.0, 0.0, "", 2.0}};
+    EXPECT_DOUBLE_EQ(marks::scoreOf(factors), 2.4);
 }
 
-TEST(Score, IsNothingWhereNothingMatters) {
-    EXPECT_EQ(marks::scoreOf({{marks::FactorKind::depth, 0.5, 0.0, ""}}), 0.0);
-    EXPECT_EQ(marks::scoreOf({}), 0.0);
+TEST(Score, IsTheWatersMeanWhereNothingMatters) {
+    EXPECT_EQ(marks::scoreOf({{marks::FactorKind::depth, 0.5, 0.0, ""}}), 1.0);
+    EXPECT_EQ(marks::scoreOf({}), 1.0);
 }
 
 TEST(Factors, ComeInOrderWithTheirWeightsAndReasons) {
     const support::MadeUpDay day;
-    const marks::MarkInput input = day.input();
     const geo::WaterPoint place{10.0, 0.0};
-    const auto around = marks::surroundingsOf(input, place, Length::metres(30.0));
+    const auto around = marks::surroundingsOf(day.input(), place, Length::metres(30.0));
     const auto factors =
-        marks::factorsOf(input, around, place, day.plan.day.wind, Length::metres(30.0),
-                         marks::WaveState{Length::metres(300), Length::metres(0.12)}, {});
+        factorsOf(day, around, marks::WaveState{Length::metres(300), Length::metres(0.12)});
     ASSERT_EQ(factors.size(), marks::allFactorKinds.size());
     const marks::Weights weights;
     for (std::size_t k = 0; k < factors.size(); ++k) {
@@ -108,14 +115,18 @@ TEST(Factors, ComeInOrderWithTheirWeightsAndReasons) {
     }
     EXPECT_NE(factors[1].because.find("m of drop-off"), std::string::npos) << factors[1].because;
     EXPECT_EQ(factors[5].because, "waves of 0.12 m after 300 m of open water");
+    for (const marks::Factor& factor :
+         marks::factorsOf(day.ground.limit(), around, day.plan, std::nullopt, std::nullopt,
+                          marks::Telling::numbers)) {
+        EXPECT_EQ(factor.because, "");
+    }
 }
 
 TEST(Factors, GiveNoTrustToDepthsOfWhichNobodyKnowsHowFarTheyAreOff) {
     const support::MadeUpDay day;
     marks::Surroundings around;
     around.trust = Length::metres(std::nan(""));
-    const auto factors = marks::factorsOf(day.input(), around, {0.0, 0.0}, day.plan.day.wind,
-                                          Length::metres(30.0), std::nullopt, {});
+    const auto factors = factorsOf(day, around, std::nullopt);
     EXPECT_EQ(factors.back().kind, marks::FactorKind::trust);
     EXPECT_EQ(factors.back().value, 0.0);
     EXPECT_NE(factors.back().because.find("not known"), std::string::npos);
@@ -123,9 +134,7 @@ TEST(Factors, GiveNoTrustToDepthsOfWhichNobodyKnowsHowFarTheyAreOff) {
 
 TEST(Factors, LeaveShelterOutUntilTheWavesAreKnown) {
     const support::MadeUpDay day;
-    const auto factors = marks::factorsOf(day.input(), {}, {0.0, 0.0}, day.plan.day.wind,
-                                          Length::metres(30.0), std::nullopt, {});
-    for (const marks::Factor& factor : factors) {
+    for (const marks::Factor& factor : factorsOf(day, {}, std::nullopt)) {
         EXPECT_NE(factor.kind, marks::FactorKind::shelter);
     }
 }

@@ -28,8 +28,8 @@ protected:
                                      .sections = sections_,
                                      .trust_m = trust_m_,
                                      .isGuess = nullptr,
-                                     .recordOf = {},
-                                     .wholeRate = {}};
+                                     .learned = nullptr,
+                                     .waveHeightAt = {}};
         return marks::placesToLookAt(input, cast_m, most);
     }
     [[nodiscard]] bool holds(const std::vector<WaterPoint>& places, WaterPoint wanted,

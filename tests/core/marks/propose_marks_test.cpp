@@ -54,7 +54,8 @@ TEST_F(ProposedMarks, ComeBestFirst) {
     const auto found = propose().value();
     EXPECT_TRUE(std::ranges::is_sorted(found, std::ranges::greater(), &marks::Candidate::promise));
     EXPECT_GT(found.front().promise, found.back().promise);
-    EXPECT_LE(found.front().promise, 1.0);
+    // By beliefs alone the worth is the weighted sum of the values: at most the sum of the weights.
+    EXPECT_LE(found.front().promise, marks::Weights().sum());
     EXPECT_GE(found.back().promise, 0.0);
 }
 
@@ -103,8 +104,8 @@ TEST_F(ProposedMarks, AreStillFoundOnAPond) {
                                  .sections = sections,
                                  .trust_m = trust,
                                  .isGuess = nullptr,
-                                 .recordOf = {},
-                                 .wholeRate = {}};
+                                 .learned = nullptr,
+                                 .waveHeightAt = {}};
     const auto found = marks::proposeMarks(input, day_.plan, {}, {}, progress_).value();
     EXPECT_GE(found.size(), 1U);
 }
@@ -118,8 +119,8 @@ TEST_F(ProposedMarks, SayWhyThereAreNone) {
                                  .sections = day_.sections,
                                  .trust_m = day_.trust_m,
                                  .isGuess = nullptr,
-                                 .recordOf = {},
-                                 .wholeRate = {}};
+                                 .learned = nullptr,
+                                 .waveHeightAt = {}};
     const auto found = marks::proposeMarks(input, day_.plan, {}, {}, progress_);
     ASSERT_FALSE(found);
     EXPECT_EQ(found.error().kind, base::ErrorKind::unusableInput);

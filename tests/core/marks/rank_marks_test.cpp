@@ -50,21 +50,29 @@ TEST_F(RankedMarks, AreAsManyAsAskedForAndCountedFromOne) {
     }
 }
 
-TEST_F(RankedMarks, ComeByFallingScoreBetweenNoughtAndOne) {
-    EXPECT_TRUE(std::ranges::is_sorted(plainMarks(), std::ranges::greater(), &Mark::score));
-    EXPECT_LE(plainMarks().front().score, 1.0);
-    EXPECT_GE(plainMarks().back().score, 0.0);
+// The score was a mean from 0 to 1; now it is how many times the water's mean is expected.
+TEST_F(RankedMarks, ComeByFallingScoreRoundTheWatersMean) {
+    for (std::size_t k = 1; k < plainMarks().size(); ++k) {
+        EXPECT_LE(plainMarks()[k].score, plainMarks()[k - 1].score + 1e-12);
+    }
+    EXPECT_LT(plainMarks().front().score, 3.0);
+    EXPECT_GT(plainMarks().back().score, 0.3);
 }
 
 TEST_F(RankedMarks, HaveNoTermInTheirScoreThatIsNotAmongTheFactors) {
     for (const Mark& mark : plainMarks()) {
-        double sum = 0.0;
-        double weights = 0.0;
+        double product = 1.0;
         for (const marks::Factor& factor : mark.factors) {
-            sum += factor.value * factor.weight;
-            weights += factor.weight;
+            product *= factor.times;
+            const bool isOfTheLog = factor.kind == marks::FactorKind::record ||
+                                    factor.kind == marks::FactorKind::lessTried;
+            EXPECT_NEAR(factor.times,
+                        isOfTheLog ? 1.0 : std::exp(0.4 * factor.weight * (factor.value - 0.5)),
+                        1e-12);
         }
-        EXPECT_NEAR(mark.score, sum / weights, 1e-12);
+        EXPECT_NEAR(mark.score, product, 1e-12);
+        EXPECT_FALSE(mark.expected) << "nobody has fished yet";
+        EXPECT_FALSE(mark.toLearn);
         EXPECT_EQ(mark.factors.size(), marks::allFactorKinds.size());
     }
 }

@@ -2,6 +2,8 @@
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
 
+#include "core/marks/judgement.h"
+
 #include "tests/support/made_up_day.h"
 
 #include <algorithm>
@@ -110,9 +112,10 @@ TEST_F(RankRules, MarksCarryWhatTheirCandidateHas) {
     EXPECT_EQ(mark.sectionName, "Quarter 1");
     const auto around = marks::surroundingsOf(day_.input(), mark.place, day_.plan.tackle.cast);
     EXPECT_EQ(mark.zones, around.kinds);
-    const auto factors = marks::factorsOf(day_.input(), around, mark.place, day_.plan.day.wind,
-                                          day_.plan.tackle.cast, one.waves, day_.plan.weights);
-    EXPECT_EQ(mark.score, marks::scoreOf(factors));
+    const auto judgement =
+        marks::judgementOf(day_.input(), around, mark.place, day_.plan, one.waves,
+                           marks::Telling::words, marks::ChosenBy::program);
+    EXPECT_EQ(mark.score, judgement.score);
 }
 
 TEST_F(RankRules, TrustIsThatOfTheSurroundingsWhereTheCellHasNone) {
@@ -239,6 +242,11 @@ TEST(MarkSettings, AreRefusedOutOfTheirRangesAndNotAtTheirEnds) {
          true, false},
         {"room from 0 to 5 boat lengths", [](P&, S& s, R&, double v) { s.swingRoom = v; }, 0, 5,
          0.001, true, false},
+        {"roughest waves from 0.05 to 5 m",
+         [](P&, S& s, R&, double v) { s.roughest = Length::metres(v); }, 0.05, 5, 0.001, true,
+         false},
+        {"from 0, what is known, to 1, new water", [](P& p, S&, R&, double v) { p.tryNew = v; }, 0,
+         1, 0.001, true, false},
         {"marks from 0 to 20 casts apart", [](P&, S&, R& r, double v) { r.leastApart = v; }, 0, 20,
          0.001, false, true},
         {"0 or more marks in a section",
@@ -281,6 +289,8 @@ TEST(MarkSettings, HaveTheDefaultsThatTheirCommentsName) {
     EXPECT_EQ(propose.leastApart, 0.5);
     EXPECT_EQ(propose.shallowest, units::Depth::metres(1.0));
     EXPECT_EQ(propose.swingRoom, 1.0);
+    EXPECT_EQ(propose.roughest, Length::metres(0.35));
+    EXPECT_EQ(marks::Plan().tryNew, 0.5);
     const marks::Tackle tackle;
     EXPECT_EQ(tackle.boatSpeed, units::Speed::metresPerSecond(1.5));
     EXPECT_EQ(tackle.boatLength, Length::metres(5.0));

@@ -132,8 +132,8 @@ protected:
                                      .sections = sections_,
                                      .trust_m = trust_m_,
                                      .isGuess = nullptr,
-                                     .recordOf = {},
-                                     .wholeRate = {}};
+                                     .learned = nullptr,
+                                     .waveHeightAt = {}};
         return ask(input);
     }
     [[nodiscard]] Surroundings at(WaterPoint p, double limit_m = 30.0) const {

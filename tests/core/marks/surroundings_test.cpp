@@ -62,8 +62,8 @@ TEST_F(SurroundingsOfADay, CountLandAndDeepWaterAsNotFishable) {
                                  .sections = day_.sections,
                                  .trust_m = trust,
                                  .isGuess = nullptr,
-                                 .recordOf = {},
-                                 .wholeRate = {}};
+                                 .learned = nullptr,
+                                 .waveHeightAt = {}};
     const auto around = marks::surroundingsOf(input, {190.0, 0.0}, Length::metres(30.0));
     // The cells that the shore passes through count as water: a column of 57 in 2828.
     EXPECT_NEAR(around.fishableShare, 1.0 - 0.2923, 0.025);
@@ -82,8 +82,8 @@ TEST_F(SurroundingsOfADay, DoNotCountWaterTooShallowForABait) {
                                  .sections = day_.sections,
                                  .trust_m = trust,
                                  .isGuess = nullptr,
-                                 .recordOf = {},
-                                 .wholeRate = {}};
+                                 .learned = nullptr,
+                                 .waveHeightAt = {}};
     const auto around = marks::surroundingsOf(input, {-80.0, 0.0}, Length::metres(20.0));
     EXPECT_GE(around.shallowest.inMetres(), 0.5);
     // The segment of the circle beyond the line 10 m west takes 0.1955 of it.

@@ -2,7 +2,6 @@
 // Every figure of a table of rates, its notes to the letter, and what the record makes of it.
 #include "core/rates/count_rates.h"
 #include "core/rates/rate_notes.h"
-#include "core/rates/record.h"
 #include "core/rates/shrink_rates.h"
 
 #include "tests/core/rates/log_builder.h"
@@ -303,51 +302,6 @@ TEST(RateNotes, SayWhatElseTheTableCannotBear) {
     settings.species.clear();
     settings.leastWeight = units::Weight::kilograms(1.0);
     EXPECT_EQ(rates::notesOn(tableOf({rowOf("bar", 10, 20)}, 10, 20), {}, settings), everyTake);
-}
-
-RateTable shrunkTable(double whole, double wholeWidth, const std::string& name, double rate,
-                      double width, double untried, double untriedWidth) {
-    RateTable table;
-    table.rows.resize(1);
-    table.rows[0].name = name;
-    table.rows[0].shrunk = rates::Rate{rate, 0.0, 0.0};
-    table.rows[0].shrunkWidth = width;
-    table.overall.shrunk = rates::Rate{whole, 0.0, 0.0};
-    table.overall.shrunkWidth = wholeWidth;
-    table.untried = rates::Rate{untried, 0.0, 0.0};
-    table.untriedWidth = untriedWidth;
-    return table;
-}
-
-TEST(Record, MultipliesTheWholesRateByWhatEachGroupingSays) {
-    const std::vector<RateTable> tables{shrunkTable(4.0, 0.2, "bar", 6.0, 0.5, 3.0, 0.8),
-                                        shrunkTable(5.0, 0.3, "08-10", 2.5, 0.1, 4.0, 0.6)};
-    const rates::RecordBook book(tables);
-    using Groups = std::array<std::optional<std::string_view>, 2>;
-    struct Row {
-        Groups groups;
-        double per10;
-        double squares; ///< 1 + squared relative width.
-    };
-    const auto square = [](double width) { return 1.0 + width * width; };
-    for (const Row& row :
-         {Row{{std::nullopt, std::nullopt}, 4.0, square(0.2)},
-          Row{{"bar", std::nullopt}, 4.0 * 6.0 / 4.0, square(0.5)},
-          Row{{"dam", std::nullopt}, 4.0 * 3.0 / 4.0, square(0.8)},
-          // Surer than the whole it never gets.
-          Row{{std::nullopt, "08-10"}, 4.0 * 2.5 / 5.0, square(0.2)},
-          Row{{std::nullopt, "10-12"}, 4.0 * 4.0 / 5.0, square(0.2) * square(0.6) / square(0.3)},
-          Row{{"bar", "10-12"},
-              4.0 * 6.0 / 4.0 * 4.0 / 5.0,
-              square(0.5) * square(0.6) / square(0.3)}}) {
-        const auto record = given(book.of(row.groups));
-        EXPECT_NEAR(record.rate.per10RodHours, row.per10, 1e-9);
-        EXPECT_NEAR(record.relativeWidth, std::sqrt(row.squares - 1.0), 1e-9);
-        const rates::Belief belief{row.per10 / 10.0,
-                                   row.per10 * row.per10 / 100.0 * (row.squares - 1.0)};
-        EXPECT_NEAR(record.rate.low, belief.rate().low, 1e-9);
-        EXPECT_NEAR(record.rate.high, belief.rate().high, 1e-9);
-    }
 }
 
 } // namespace

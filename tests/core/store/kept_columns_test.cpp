@@ -149,6 +149,7 @@ TEST_F(KeptColumns, OfThePlan) {
                    units::Length::metres(0.625)};
     plan.launch = there;
     plan.count = 13;
+    plan.tryNew = 0.875;
     for (const marks::FactorKind kind : marks::allFactorKinds) {
         plan.weights.set(kind, 1.0 + static_cast<int>(kind));
     }
@@ -170,6 +171,7 @@ TEST_F(KeptColumns, OfThePlan) {
                                                              "'scope'|'3.5'",
                                                              "'start_s'|'30600'",
                                                              "'stern_rope_m'|'43'",
+                                                             "'try_new'|'0.875'",
                                                              "'water_temperature_c'|'7.5'",
                                                              "'weight_depth'|'1'",
                                                              "'weight_drop_off'|'2'",

@@ -264,6 +264,7 @@ const std::array planMembers{
                w.plan.launch = geo::LonLat{-3.05, 55.15};
            }},
     Member{"count", Part::plan, [](Water& w) { w.plan.count = 13; }},
+    Member{"try new", Part::plan, [](Water& w) { w.plan.tryNew = 0.85; }},
     Member{"pinned name", Part::plan, [](Water& w) { w.pinnedMarks[1].name = "faithful"; }},
     Member{"pinned place", Part::plan,
            [](Water& w) {

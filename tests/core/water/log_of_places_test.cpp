@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rates/count_hour_rates.h"
 #include "core/rates/count_rates.h"
-#include "core/water/hour_weight.h"
 #include "core/water/log_groups.h"
 #include "core/water/review_log.h"
 #include "core/water/section_use.h"
@@ -257,53 +256,6 @@ TEST(LogGroups, TakeTheKindOfStructureBeforeThatOfWeed) {
                      [](WaterPoint p) { return p.x_m > 0.0; });
     both.derived.structure = std::make_shared<const structure::ZoneMap>(zones);
     EXPECT_EQ(water::zoneGroup(both.water, both.derived, {100, 100}), "flat");
-}
-
-TEST(HourWeight, IsHalfWayFromOneToTheRateOfTheHourOverThatOfTheDay) {
-    PlannedWater made = logged();
-    for (const double hour : {3.0, 5.0, 7.0, 18.0, 20.0}) {
-        made.water.log.edit().push_back(stayAt(made, {-200, 0}, 3, hour));
-    }
-    for (int k = 0; k < 40; ++k) {
-        land(made.water.log.edit()[0], "pike", 3.0, 1.0);
-    }
-    base::Progress quiet;
-    const auto weight = water::hourWeightOf(made.water, quiet);
-    ASSERT_TRUE(weight);
-    const auto hours =
-        rates::countHourRates(made.water.log, made.water.clock, {}, quiet).value().points;
-    double sum = 0.0;
-    int known = 0;
-    for (const rates::HourRate& hour : hours) {
-        sum += hour.rate ? hour.rate->per10RodHours : 0.0;
-        known += hour.rate ? 1 : 0;
-    }
-    ASSERT_GT(known, 4);
-    ASSERT_LT(known, 48);
-    // In July the clock at the water is two hours ahead of UTC.
-    const units::Day day = std::chrono::year(2026) / 7 / 1;
-    bool isHeld = false;
-    for (std::size_t k = 0; k < hours.size(); ++k) {
-        const double ratio = hours[k].rate ? hours[k].rate->per10RodHours * known / sum : 1.0;
-        const double expected = std::clamp(0.5 + 0.5 * ratio, 0.5, 2.0);
-        isHeld = isHeld || 0.5 + 0.5 * ratio > 2.0;
-        const auto minutes = std::chrono::minutes(30 * static_cast<int>(k));
-        EXPECT_NEAR(weight(made.water.clock.at(day, minutes)), expected, 1e-12) << k;
-        EXPECT_NEAR(weight(made.water.clock.at(day, minutes + std::chrono::minutes(29))), expected,
-                    1e-12);
-    }
-    EXPECT_TRUE(isHeld) << "the best hour counts no more than double";
-}
-
-TEST(HourWeight, IsNoneForALogThatTellsNothing) {
-    base::Progress quiet;
-    PlannedWater made;
-    EXPECT_FALSE(water::hourWeightOf(made.water, quiet));
-    made = logged();
-    for (logbook::Stay& stay : made.water.log.edit()) {
-        stay.runs.clear();
-    }
-    EXPECT_FALSE(water::hourWeightOf(made.water, quiet)) << "blanks alone";
 }
 
 TEST(UseOfSections, TellsFetchAndWavesAtTheMiddleOfEachInThePlansWind) {

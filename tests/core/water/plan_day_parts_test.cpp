@@ -3,12 +3,11 @@
 #include "core/marks/order_day.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
-#include "core/rates/count_rates.h"
 #include "core/rods/spread_rods.h"
 #include "core/water/day_distances.h"
 #include "core/water/hour_weight.h"
+#include "core/water/learn_log.h"
 #include "core/water/plan_day.h"
-#include "core/water/record_places.h"
 #include "tests/support/given.h"
 #include "tests/support/planned_water.h"
 
@@ -101,6 +100,19 @@ struct ByHand {
     rods::RodSettings rodSettings;
 };
 
+/// Without a log.
+marks::MarkInput inputOf(const PlannedWater& made, const ByHand& hand, const rods::Ground& ground) {
+    return {.frame = made.ground.frame,
+            .outline = made.ground.outline,
+            .ground = ground,
+            .bands = made.water.settings.bands,
+            .sections = *made.derived.sections,
+            .trust_m = made.derived.drawn->trust.halfWidths_m(),
+            .isGuess = &hand.isGuess,
+            .learned = nullptr,
+            .waveHeightAt = {}};
+}
+
 // Today's depths are kept as float: they differ by rounding.
 void expectSame(const anchoring::Anchor& a, const anchoring::Anchor& b) {
     EXPECT_NEAR(geo::distance_m(a.place, b.place), 0.0, 1e-4);
@@ -146,16 +158,10 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
     base::Progress quiet;
     const rods::Ground ground(hand.today, units::Depth::metres(6.0), &hand.closed,
                               *made.derived.structure, made.derived.weed->zones);
-    const water::PlaceRecords records = water::recordsOf(made.water, made.derived, quiet);
-    const marks::MarkInput input{.frame = made.ground.frame,
-                                 .outline = made.ground.outline,
-                                 .ground = ground,
-                                 .bands = made.water.settings.bands,
-                                 .sections = *made.derived.sections,
-                                 .trust_m = made.derived.drawn->trust.halfWidths_m(),
-                                 .isGuess = &hand.isGuess,
-                                 .recordOf = [&](WaterPoint p) { return records.of(p); },
-                                 .wholeRate = records.whole()};
+    marks::MarkInput input = inputOf(made, hand, ground);
+    const water::LearnedLog log = water::learnLog(made.water, input, hand.plan, quiet).value();
+    ASSERT_TRUE(log.learned);
+    input.learned = &*log.learned;
     std::vector<marks::Candidate> pinned;
     for (const water::PinnedMark& mark : made.water.pinnedMarks) {
         pinned.push_back({made.ground.frame.toWater(mark.place), 0.0, true, mark.name});
@@ -197,8 +203,9 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
 TEST(PlanDay, HighWavesAreToldOfTheMarkAndOfItsAnchors) {
     PlannedWater made;
     made.water.plan.day.wind.speed = units::Speed::metresPerSecond(30.0);
-    made.water.pinnedMarks.clear();
-    made.water.plan.count = 2;
+    // The program itself proposes none in such waves; the user may.
+    made.water.pinnedMarks = {{"Open", made.onEarth({-200, 60})}};
+    made.water.plan.count = 1;
     const water::PlannedDay day = planOf(made);
     for (const marks::Mark& mark : day.marks) {
         EXPECT_GT(mark.waveHeight.inMetres(), 0.31);
@@ -229,7 +236,11 @@ TEST(PlanDay, OrdersTheDayByTheMarksScoresWaysAndHours) {
     input.start = made.water.clock.at(day, std::chrono::hours(9));
     input.end = made.water.clock.at(day, std::chrono::minutes(17 * 60 + 30));
     input.boatSpeed = units::Speed::metresPerSecond(1.2);
-    input.hourWeight = water::hourWeightOf(made.water, quiet);
+    const ByHand hand(made);
+    const rods::Ground ground(hand.today, units::Depth::metres(6.0), &hand.closed,
+                              *made.derived.structure, made.derived.weed->zones);
+    const auto log = water::learnLog(made.water, inputOf(made, hand, ground), hand.plan, quiet);
+    input.hourWeight = water::hourWeightOf(log.value().learned, made.water.clock);
     ASSERT_TRUE(input.hourWeight);
     input.light = planned.light;
     const marks::DayPlan expected = marks::orderDay(input, {}, quiet).value();
@@ -244,6 +255,17 @@ TEST(PlanDay, OrdersTheDayByTheMarksScoresWaysAndHours) {
     EXPECT_EQ(planned.day.cautions, expected.cautions);
     EXPECT_EQ(planned.day.notes, expected.notes);
     EXPECT_EQ(planned.day.leftOut, expected.leftOut);
+}
+
+TEST(PlanDay, ProposesNoMarkInWavesTooRoughForAnOpenBoatAtAnchor) {
+    PlannedWater made;
+    made.water.plan.day.wind.speed = units::Speed::metresPerSecond(26.0);
+    made.water.pinnedMarks.clear();
+    const water::PlannedDay day = planOf(made);
+    for (const marks::Mark& mark : day.marks) {
+        EXPECT_LE(mark.waveHeight.inMetres(), 0.35);
+    }
+    EXPECT_GT(day.excluded[static_cast<std::size_t>(marks::Exclusion::tooRough)].inHectares(), 1.0);
 }
 
 TEST(PlanDay, LeavesMarksOutOfADayTooShortAndSaysSoAmongTheDaysNotes) {
@@ -312,50 +334,94 @@ TEST(PlanDay, StopsWhenAskedAndTellsASettingOutOfRange) {
     EXPECT_EQ(wrong.error().kind, base::ErrorKind::wrongUse);
 }
 
-TEST(RecordPlaces, MeasureAPlaceByItsSectionAndItsKindOfZoneInTheLog) {
+TEST(PlanDay, LetsTheLogReachTheScore) {
     const PlannedWater& made = logged();
-    base::Progress quiet;
-    std::vector<rates::GroupedStay> bySection;
-    std::vector<rates::GroupedStay> byZone;
-    for (const logbook::Stay& stay : made.water.log) {
-        const WaterPoint p = made.ground.frame.toWater(stay.place);
-        bySection.push_back(rates::wholeStay(stay, p.x_m < 0.0 ? "West" : "East"));
-        byZone.push_back(rates::wholeStay(stay, p.x_m < -150.0 ? "plateau" : "elsewhere"));
-    }
-    const std::vector tables{rates::countRates(bySection, {}, quiet).value(),
-                             rates::countRates(byZone, {}, quiet).value()};
-    const rates::RecordBook book(tables);
-    using Groups = std::vector<std::optional<std::string_view>>;
-    struct Row {
-        WaterPoint place;
-        Groups groups;
-    };
-    const water::PlaceRecords records = water::recordsOf(made.water, made.derived, quiet);
-    EXPECT_EQ(records.whole(), book.whole());
-    EXPECT_NEAR(given(records.whole()).per10RodHours, 10.0 * 58.5 / 144.0, 1e-9);
-    for (const Row& row : {Row{{-220, 50}, {"West", "plateau"}}, Row{{-60, 0}, {"West", {}}},
-                           Row{{100, -50}, {"East", {}}}, Row{{100, 100}, {"East", "weed bed"}},
-                           Row{{280, 150}, {{}, "weed bed"}}}) {
-        const auto found = given(records.of(row.place));
-        const auto expected = given(book.of(row.groups));
-        EXPECT_EQ(found.rate, expected.rate) << row.place.x_m;
-        EXPECT_EQ(found.relativeWidth, expected.relativeWidth);
-    }
-    EXPECT_FALSE(water::recordsOf(PlannedWater().water, made.derived, quiet).whole());
-}
-
-TEST(PlanDay, LetsTheRecordOfAPlaceReachItsScore) {
-    const PlannedWater& made = logged();
-    base::Progress quiet;
-    const water::PlaceRecords records = water::recordsOf(made.water, made.derived, quiet);
-    const double whole = 10.0 * 58.5 / 144.0;
-    for (const marks::Mark& mark : planOf(made).marks) {
-        const double here = given(records.of(mark.place)).rate.per10RodHours;
+    const water::PlannedDay planned = planOf(made);
+    const double mean = given(planned.meanPer10RodHours);
+    EXPECT_GT(mean, 0.5);
+    EXPECT_LT(mean, 10.0 * 58.5 / 144.0) << "the good place is no mean of the water";
+    for (const marks::Mark& mark : planned.marks) {
+        const marks::ExpectedCatch expected = given(mark.expected);
+        double product = mean;
+        for (const marks::Factor& factor : mark.factors) {
+            product *= factor.times;
+        }
+        EXPECT_NEAR(expected.per10RodHours, product, 1e-9);
+        EXPECT_NEAR(mark.score, expected.per10RodHours / mean, 1e-9);
+        EXPECT_LT(expected.low, expected.per10RodHours);
+        EXPECT_GT(expected.high, expected.per10RodHours);
         const auto record =
             std::ranges::find(mark.factors, marks::FactorKind::record, &marks::Factor::kind);
-        EXPECT_NEAR(record->value, here / (here + whole), 1e-9);
-        EXPECT_EQ(record->value > 0.5, mark.place.x_m < 0.0);
+        EXPECT_NEAR(record->value, mark.score / (1.0 + mark.score), 1e-9);
     }
+    EXPECT_LT(planned.marks.front().place.x_m, -130.0) << "the plateau in the west is good";
+    EXPECT_THAT(planned.basis, testing::IsEmpty());
+    for (const marks::Mark& mark : planned.marks) {
+        EXPECT_EQ(mark.factors.size(), marks::allFactorKinds.size() + (mark.isPinned ? 2 : 3));
+    }
+}
+
+TEST(PlanDay, SaysThatWithoutALogTheListIsByBeliefsAlone) {
+    const water::PlannedDay planned = planOf(PlannedWater());
+    EXPECT_FALSE(planned.meanPer10RodHours);
+    EXPECT_THAT(planned.basis, testing::Contains("Nothing caught yet: by your beliefs alone."));
+    for (const marks::Mark& mark : planned.marks) {
+        EXPECT_FALSE(mark.expected);
+        EXPECT_FALSE(mark.toLearn);
+    }
+}
+
+TEST(PlanDay, SaysThatTheLogOfAnotherLakeSaysNothing) {
+    PlannedWater made;
+    made.water.log.push_back(stayAt(made, {9000, 9000}, 3, 9.0, 4));
+    const water::PlannedDay planned = planOf(made);
+    EXPECT_FALSE(planned.meanPer10RodHours);
+    EXPECT_THAT(planned.basis,
+                testing::Contains("None of the 1 stays of the log counts: by your beliefs alone."));
+    EXPECT_THAT(planned.basis, testing::Contains("1 of 1 stays of the log lie on no water of this "
+                                                 "chart today and say nothing of it."));
+}
+
+TEST(PlanDay, FishesWhatIsKnownOrTriesNewWaterAsTheSliderSays) {
+    PlannedWater made = logged();
+    made.water.pinnedMarks.clear();
+    const auto planWith = [&](double tryNew) {
+        made.water.plan.tryNew = tryNew;
+        return planOf(made);
+    };
+    const auto expectedOf = [](const water::PlannedDay& day) {
+        double sum = 0.0;
+        for (const marks::Mark& mark : day.marks) {
+            sum += given(mark.expected).per10RodHours;
+        }
+        return sum;
+    };
+    const water::PlannedDay known = planWith(0.0);
+    const water::PlannedDay fresh = planWith(1.0);
+    EXPECT_GT(expectedOf(known), expectedOf(fresh));
+    EXPECT_TRUE(std::ranges::none_of(known.marks, &marks::Mark::toLearn));
+    EXPECT_TRUE(std::ranges::any_of(fresh.marks, &marks::Mark::toLearn));
+    const water::PlannedDay again = planWith(1.0);
+    ASSERT_EQ(again.marks.size(), fresh.marks.size());
+    for (std::size_t k = 0; k < again.marks.size(); ++k) {
+        EXPECT_EQ(again.marks[k].place, fresh.marks[k].place);
+        EXPECT_EQ(again.marks[k].score, fresh.marks[k].score);
+    }
+}
+
+TEST(PlanDay, MeasuresWhatEachConditionLeavesOut) {
+    PlannedWater made;
+    made.water.plan.tackle.bowRope = Length::metres(8.0);
+    const water::PlannedDay planned = planOf(made);
+    const auto ha = [&](marks::Exclusion why) {
+        return planned.excluded[static_cast<std::size_t>(why)].inHectares();
+    };
+    // Deeper than 6 m today: east of x = 208 m in the middle, 92 m of 300 by 400 m.
+    EXPECT_NEAR(ha(marks::Exclusion::tooDeep), 3.67, 0.2);
+    // Eight metres of rope at twice the depth, a fifth left: from 5 m on, 83 m more.
+    EXPECT_NEAR(ha(marks::Exclusion::ropesTooShort), 3.3, 0.35);
+    EXPECT_GT(ha(marks::Exclusion::closed), 0.2);
+    EXPECT_EQ(ha(marks::Exclusion::tooRough), 0.0);
 }
 
 } // namespace

@@ -184,19 +184,20 @@ TEST(PlanDay, WindwardIsThatOfTheWindUpTheSlope) {
     }
 }
 
-TEST(PlanDay, ScoresAreTheMeanOfTheFactorsByThePlansOwnWeights) {
+// The score was the weighted mean of the factors; now it is what they multiply the mean by.
+TEST(PlanDay, ScoresAreTheProductOfTheFactorsByThePlansOwnWeights) {
     for (const Mark& mark : marksOfIt()) {
-        double sum = 0.0;
-        double weights = 0.0;
+        double product = 1.0;
         ASSERT_EQ(mark.factors.size(), marks::allFactorKinds.size());
         for (std::size_t k = 0; k < mark.factors.size(); ++k) {
             const marks::Factor& factor = mark.factors[k];
             EXPECT_EQ(factor.kind, marks::allFactorKinds[k]);
             EXPECT_EQ(factor.weight, made().water.plan.weights.of(factor.kind));
-            sum += factor.value * factor.weight;
-            weights += factor.weight;
+            const bool isOfTheLog =
+                factor.kind == FactorKind::record || factor.kind == FactorKind::lessTried;
+            product *= isOfTheLog ? 1.0 : std::exp(0.4 * factor.weight * (factor.value - 0.5));
         }
-        EXPECT_NEAR(mark.score, sum / weights, 1e-12);
+        EXPECT_NEAR(mark.score, product, 1e-12);
     }
 }
 

@@ -31,6 +31,7 @@ inline constexpr std::array planRows{
              fromStructure},
     StampRow{"plan.launch, absent", [](Water& w) { w.plan.launch.reset(); }, fromStructure},
     StampRow{"plan.count", [](Water& w) { w.plan.count = 3; }, onlyPlan},
+    StampRow{"plan.tryNew", [](Water& w) { w.plan.tryNew = 0.9; }, onlyPlan},
     StampRow{"tackle.boatSpeed",
              [](Water& w) { w.plan.tackle.boatSpeed = units::Speed::metresPerSecond(2.0); },
              onlyPlan},

@@ -32,6 +32,7 @@ inline std::map<std::string, double> figuresOf(const marks::Plan& plan) {
         {"cast", plan.tackle.cast.inMetres()},
         {"over-depth", plan.tackle.overDepth.inMetres()},
         {"count", plan.count},
+        {"try new", plan.tryNew},
         {"launch lon", plan.launch ? plan.launch->lon_deg : 999.0},
         {"launch lat", plan.launch ? plan.launch->lat_deg : 999.0}};
     for (const marks::FactorKind kind : marks::allFactorKinds) {

@@ -114,12 +114,31 @@ TEST(TomorrowRead, TheWeightsThatCountMostHeaviestFirst) {
 TEST(TomorrowRead, TheListOfMarksSaysRankNameDepthTrustScoreAndPin) {
     EXPECT_EQ(
         joined(tomorrow::markRows(day(), metric)),
-        QStringList({"1  Owl Point, own | 4.3 m ±0.2 m | 0.77",
-                     "2  Stream Arm | 3.4 m ±0.2 m | 0.69", "3  Mark 3 | 5.9 m ±0.3 m | 0.41"}));
+        QStringList({"1  Owl Point, own | 4.3 m ±0.2 m | ×0.77",
+                     "2  Stream Arm | 3.4 m ±0.2 m | ×0.69", "3  Mark 3 | 5.9 m ±0.3 m | ×0.41"}));
     EXPECT_EQ(joined(tomorrow::markRows(day(), imperial)),
-              QStringList({"1  Owl Point, own | 14.0 ft ±0.6 ft | 0.77",
-                           "2  Stream Arm | 11.2 ft ±0.8 ft | 0.69",
-                           "3  Mark 3 | 19.3 ft ±1.0 ft | 0.41"}));
+              QStringList({"1  Owl Point, own | 14.0 ft ±0.6 ft | ×0.77",
+                           "2  Stream Arm | 11.2 ft ±0.8 ft | ×0.69",
+                           "3  Mark 3 | 19.3 ft ±1.0 ft | ×0.41"}));
+}
+
+TEST(TomorrowRead, TheCatchThatIsExpectedIsSaidWithItsIntervalOrThatNobodyKnows) {
+    marks::Mark mark;
+    mark.score = 1.376;
+    EXPECT_EQ(tomorrow::scoreWords(mark), "×1.38");
+    EXPECT_EQ(tomorrow::expectedWords(mark),
+              "1.38 times what the water gives on average, by your beliefs alone.");
+    mark.expected = marks::ExpectedCatch{2.24, 0.96, 4.12};
+    EXPECT_EQ(tomorrow::scoreWords(mark), "2.2  ×1.38");
+    const QString words =
+        "2.2 fish in 10 rod-hours to be expected, between 1.0 and 4.1 (80 %); 1.38 "
+        "times the water's mean.";
+    EXPECT_EQ(tomorrow::expectedWords(mark), words);
+    mark.toLearn = true;
+    EXPECT_EQ(tomorrow::expectedWords(mark), words + " On the list in order to learn.");
+    water::PlannedDay one;
+    one.marks = {mark};
+    EXPECT_EQ(tomorrow::markRows(one, metric).front().front(), "0  Mark 0, to learn");
 }
 
 TEST(TomorrowRead, EveryReasonThatCountsIsGivenInTheUsersUnits) {
@@ -155,13 +174,14 @@ TEST(TomorrowRead, BothAnchorsWithTheirOwnPlaceDepthAndRope) {
             EXPECT_EQ(
                 joined(tomorrow::anchorRows(mark, frame, wording::Words(units))),
                 QStringList({row("bow", mark.anchors.bow), row("stern", mark.anchors.stern)}));
-            EXPECT_EQ(tomorrow::lieWords(mark, wording::Words(units)),
-                      QStringLiteral("Bow to %1. Drop the bow anchor, fall back on %2 of rope, "
-                                     "lower the stern anchor, haul in to %3. Ropes are worked out from "
-                                     "depth plus bow height.")
-                          .arg(Said::bearing(mark.anchors.lie.heading),
-                               said.length(mark.anchors.fallBackRope),
-                               said.length(mark.anchors.bow.rope)));
+            EXPECT_EQ(
+                tomorrow::lieWords(mark, wording::Words(units)),
+                QStringLiteral("Bow to %1. Drop the bow anchor, fall back on %2 of rope, "
+                               "lower the stern anchor, haul in to %3. Ropes are worked out from "
+                               "depth plus bow height.")
+                    .arg(Said::bearing(mark.anchors.lie.heading),
+                         said.length(mark.anchors.fallBackRope),
+                         said.length(mark.anchors.bow.rope)));
         }
     }
     EXPECT_EQ(tomorrow::anchorRows(day().marks[0], {}, metric)[1][0], "stern");

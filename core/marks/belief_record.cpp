@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/belief_record.h"
+
+#include "core/structure/zone.h"
+
+#include <algorithm>
+
+namespace marks {
+
+namespace {
+
+using learning::Features;
+using learning::Group;
+using structure::ZoneKind;
+
+/// Shares of the circle of a cast that such a thing usually takes (ours).
+constexpr double ofDropOff = 0.4;
+constexpr double ofWeedEdge = 0.2;
+constexpr double ofWeedBed = 0.3;
+constexpr double ofFeature = 0.3;
+
+void add(Features& to, ZoneKind kind, double under, double near) {
+    const auto key = static_cast<std::int64_t>(kind) + 1;
+    if (under > 0.0) {
+        to.push_back({Group::kindAt, key, under});
+    }
+    to.push_back({Group::kindsNear, key, near});
+}
+
+Features typicalOf(FactorKind kind) {
+    Features features;
+    switch (kind) {
+    case FactorKind::dropOff:
+        add(features, ZoneKind::dropOff, 1.0, ofDropOff);
+        break;
+    case FactorKind::weedEdge:
+        add(features, ZoneKind::weedEdge, 1.0, ofWeedEdge);
+        add(features, ZoneKind::weedBed, 0.0, ofWeedBed);
+        break;
+    case FactorKind::feature:
+        for (const ZoneKind one :
+             {ZoneKind::hump, ZoneKind::hole, ZoneKind::spur, ZoneKind::saddle}) {
+            add(features, one, 0.25, 0.25 * ofFeature);
+        }
+        break;
+    case FactorKind::windward:
+        features.push_back({Group::wind, 0, 1.0});
+        break;
+    default:
+        break;
+    }
+    return features;
+}
+
+} // namespace
+
+std::vector<BeliefRecord> beliefRecordsOf(const Weights& weights, const LearnedCatch* learned) {
+    std::vector<BeliefRecord> records;
+    for (const FactorKind kind : allFactorKinds) {
+        BeliefRecord record{kind, weights.of(kind), std::nullopt};
+        const Features features = typicalOf(kind);
+        const bool isTouched =
+            learned != nullptr && std::ranges::any_of(features, [&](const learning::Feature& one) {
+                return learned->model.positionOf(one.group, one.key).has_value();
+            });
+        if (isTouched) {
+            const learning::Expectation effect = learned->model.effect(features);
+            const auto [low, high] = effect.interval80();
+            record.log = BeliefRecord::LogSays{effect.rate(), low, high};
+        }
+        records.push_back(record);
+    }
+    return records;
+}
+
+} // namespace marks

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/beliefs.h"
+
+#include <algorithm>
+
+namespace marks {
+
+namespace {
+
+constexpr double aloneScale = 0.4;
+constexpr double besideLogScale = 0.2;
+constexpr double tryScale = 2.0;
+
+bool isOfTheLog(FactorKind kind) {
+    return kind == FactorKind::record || kind == FactorKind::lessTried;
+}
+
+/// A weight in units of its usual weight.
+double timesUsual(const Weights& weights, FactorKind kind) {
+    const double usual = Weights().of(kind);
+    return usual > 0.0 ? weights.of(kind) / usual : 0.0;
+}
+
+} // namespace
+
+double believedAlone(const Weights& weights, FactorKind kind, double value) {
+    return isOfTheLog(kind) ? 0.0 : aloneScale * weights.of(kind) * (value - 0.5);
+}
+
+double believedBesideLog(const Weights& weights, FactorKind kind, double value) {
+    if (isOfTheLog(kind) || !(Weights().of(kind) > 0.0)) {
+        return 0.0;
+    }
+    const double said = std::clamp(timesUsual(weights, kind) - 1.0, -1.0, 1.0);
+    const double againstLog = std::clamp(2.0 - timesUsual(weights, FactorKind::record), 0.0, 2.0);
+    return besideLogScale * againstLog * said * (2.0 * value - 1.0);
+}
+
+double eagernessToTry(double tryNew, const Weights& weights) {
+    return tryScale * std::clamp(tryNew, 0.0, 1.0) *
+           std::clamp(timesUsual(weights, FactorKind::lessTried), 0.0, 2.0);
+}
+
+} // namespace marks

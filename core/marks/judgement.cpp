@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/judgement.h"
+
+#include "core/marks/beliefs.h"
+#include "core/rods/rod_settings.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include <fmt/format.h>
+
+namespace marks {
+
+namespace {
+
+constexpr double normal95 = 1.959963984540054;
+/// Depths nearer to each other than this are one to an angler.
+constexpr double sameDepth_m = 0.5;
+constexpr double perTen = 10.0;
+constexpr double leftOfBest = 0.9;
+/// So that a logarithm can be taken of what is out of reach.
+constexpr double leastLeft = 1e-6;
+
+double normalBelow(double z) {
+    return 0.5 * std::erfc(-z / std::numbers::sqrt2);
+}
+
+units::Length trustAt(const MarkInput& input, const Surroundings& around, geo::WaterPoint place) {
+    const grid::Cell c = input.trust_m.frame().cellOf(place);
+    if (!input.trust_m.frame().holds(c)) {
+        return around.trust;
+    }
+    const auto here_m = static_cast<double>(input.trust_m[c]);
+    return std::isnan(here_m) ? around.trust : units::Length::metres(here_m);
+}
+
+bool isOfTheBottom(FactorKind kind) {
+    return kind == FactorKind::depth || kind == FactorKind::dropOff ||
+           kind == FactorKind::weedEdge || kind == FactorKind::feature ||
+           kind == FactorKind::bottom;
+}
+
+/// What is left of a place whose depth is not known for sure, where its bottom as drawn multiplies
+/// by `ofBottom`.
+double leftByTrust(const MarkInput& input, const Surroundings& around, units::Length halfWidth,
+                   double ofBottom) {
+    const double other = chanceOfOtherDepth(halfWidth);
+    const double within = chanceOfDepthBetween(rods::RodSettings().shallowest, input.ground.limit(),
+                                               around.depth, halfWidth);
+    return within * std::min(1.0, 1.0 - other + other / ofBottom);
+}
+
+Circumstances tomorrow(const LearnedCatch& learned, const Surroundings& around, const Plan& plan) {
+    return {windwardValue(windUpSlope(plan.day.wind, around.riseEast, around.riseNorth)),
+            learned.waterTemperature, learned.season, learned.hours};
+}
+
+Judgement believedAlone(const MarkInput& input, const Surroundings& around, const Plan& plan,
+                        const std::optional<WaveState>& waves, Telling telling) {
+    Judgement out;
+    out.factors = factorsOf(input.ground.limit(), around, plan, waves, std::nullopt, telling);
+    for (Factor& factor : out.factors) {
+        factor.times = std::exp(believedAlone(plan.weights, factor.kind, factor.value));
+    }
+    out.score = scoreOf(out.factors);
+    return out;
+}
+
+/// What the log and the beliefs beside it multiply by, filled into the factors.
+void multiply(std::vector<Factor>& factors, const std::vector<FeaturePart>& parts,
+              const learning::CatchModel& model, const Plan& plan) {
+    std::vector<learning::Features> features;
+    for (const FeaturePart& part : parts) {
+        features.push_back(part.features);
+    }
+    const std::vector<double> times = model.timesOf(features);
+    for (Factor& factor : factors) {
+        factor.times = std::exp(believedBesideLog(plan.weights, factor.kind, factor.value));
+        const auto part = std::ranges::find(parts, factor.kind, &FeaturePart::kind);
+        if (part != parts.end()) {
+            factor.times *= times[static_cast<std::size_t>(part - parts.begin())];
+        }
+    }
+}
+
+/// Takes away what a depth that is not known for sure takes.
+void takeByTrust(std::vector<Factor>& factors, const MarkInput& input, const Surroundings& around,
+                 units::Length halfWidth) {
+    double ofBottom = 1.0;
+    for (const Factor& factor : factors) {
+        ofBottom *= isOfTheBottom(factor.kind) ? factor.times : 1.0;
+    }
+    const double left = leftByTrust(input, around, halfWidth, ofBottom);
+    std::ranges::find(factors, FactorKind::trust, &Factor::kind)->times *=
+        std::max(left, leastLeft);
+}
+
+/// The values of record and less tried, which stand on what is expected, and all reasons in words.
+void tell(Judgement& judgement, const MarkInput& input, const Surroundings& around,
+          geo::WaterPoint place, const Plan& plan, const std::optional<WaveState>& waves) {
+    const learning::Expectation& here = *judgement.expected;
+    const auto [low, high] = here.interval80();
+    const LogSays log{{perTen * here.rate(), perTen * low, perTen * high},
+                      perTen * input.learned->model.mean().rate(),
+                      here.relativeWidth()};
+    const auto told = factorsOf(input.ground.limit(), around, plan, waves, log, Telling::words);
+    for (std::size_t k = 0; k < told.size(); ++k) {
+        judgement.factors[k].value = told[k].value;
+        judgement.factors[k].because = told[k].because;
+    }
+    const auto under = input.ground.kindAt(place);
+    judgement.factors[told.size()].because =
+        fmt::format("{} under the boat", under ? structure::nameOf(*under) : "open water");
+    judgement.factors[told.size() + 1].because = "at the hours planned";
+}
+
+} // namespace
+
+double chanceOfOtherDepth(units::Length halfWidth) {
+    const double half_m = halfWidth.inMetres();
+    if (!std::isfinite(half_m)) {
+        return 1.0;
+    }
+    return half_m > 0.0 ? 2.0 * normalBelow(-sameDepth_m * normal95 / half_m) : 0.0;
+}
+
+double chanceOfDepthBetween(units::Depth least, units::Depth most, units::Depth depth,
+                            units::Length halfWidth) {
+    const double above_m = most.inMetres() + sameDepth_m - depth.inMetres();
+    const double below_m = least.inMetres() - sameDepth_m - depth.inMetres();
+    const double sigma_m = std::max(halfWidth.inMetres(), 1e-6) / normal95;
+    if (!std::isfinite(sigma_m)) {
+        return above_m >= 0.0 && below_m <= 0.0 ? 1.0 : 0.0;
+    }
+    return normalBelow(above_m / sigma_m) - normalBelow(below_m / sigma_m);
+}
+
+double Judgement::worth(double eagerness) const {
+    if (expected) {
+        return score * (1.0 + eagerness * toFindOut);
+    }
+    double sum = 0.0;
+    for (const Factor& factor : factors) {
+        sum += factor.weight * factor.value;
+    }
+    return sum;
+}
+
+Judgement judgementOf(const MarkInput& input, const Surroundings& around, geo::WaterPoint place,
+                      const Plan& plan, const std::optional<WaveState>& waves, Telling telling,
+                      ChosenBy chosenBy) {
+    if (input.learned == nullptr || input.learned->model.isEmpty()) {
+        return believedAlone(input, around, plan, waves, telling);
+    }
+    const learning::CatchModel& model = input.learned->model;
+    const auto parts =
+        placeFeaturesOf(input, around, place, tomorrow(*input.learned, around, plan));
+    const units::Length halfWidth = trustAt(input, around, place);
+    Judgement out;
+    out.factors =
+        factorsOf(input.ground.limit(), around, plan, waves, std::nullopt, Telling::numbers);
+    out.factors.push_back({FactorKind::bottom, 0.0, 0.0, {}, 1.0});
+    out.factors.push_back({FactorKind::hour, 0.0, 0.0, {}, 1.0});
+    multiply(out.factors, parts, model, plan);
+    takeByTrust(out.factors, input, around, halfWidth);
+    if (chosenBy == ChosenBy::program) {
+        out.factors.push_back({FactorKind::bestOfMany, 0.0, 0.0,
+                               "what looks best of many looks better than it is", leftOfBest});
+    }
+    out.score = scoreOf(out.factors);
+    out.features = joined(parts);
+    learning::Expectation here = model.expect(out.features);
+    out.toFindOut = here.relativeWidth() * (1.0 - chanceOfOtherDepth(halfWidth));
+    here.logMean += std::log(out.score * model.mean().rate() / here.rate());
+    out.expected = here;
+    if (telling == Telling::words) {
+        tell(out, input, around, place, plan, waves);
+    }
+    return out;
+}
+
+} // namespace marks

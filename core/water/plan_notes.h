@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/water/learn_log.h"
+#include "core/water/planned_day.h"
+#include "core/water/water.h"
+
+namespace water {
+
+/// Says what the list stands on: the water's mean, beliefs beside the log, what each condition
+/// leaves out, and in whole sentences what of the log does not count and why the list is short.
+void tellOfTheLog(const Water& water, const LearnedLog& log, const marks::MarkInput& input,
+                  PlannedDay& planned);
+
+} // namespace water
