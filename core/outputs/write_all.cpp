@@ -48,8 +48,7 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
     });
     if (hasB12Soundings(water.days, survey)) {
         jobs.emplace_back([&water, survey, &folder] {
-            return writeB12Geojson(folder / "soundings-b12.geojson", water.days, survey,
-                                   water.name);
+            return writeB12Geojson(folder / "soundings-b12.geojson", water.days, survey);
         });
         jobs.emplace_back([&water, survey, &folder] {
             return writeB12Table(folder / "soundings-b12.csv", water.days, survey);

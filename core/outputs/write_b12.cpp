@@ -53,15 +53,22 @@ std::string depthText(const soundings::Sounding& sounding) {
     return base::fixedText(sounding.shown.inMetres(), depthDecimals);
 }
 
-/// What B-12 wants to know of all soundings together, as far as a water knows it.
-std::string headText(std::string_view name) {
+/// What B-12 (edition 3.0.0, tables of metadata) asks of all soundings together, as far as a water
+/// knows it. Who gives them, from which vessel and under which licence is the giver's to say, and
+/// is left out rather than made up.
+std::string headText() {
     const nlohmann::ordered_json head{
-        {"convention", "CSB 2.0"},
-        {"platform", {{"uniqueID", "MEREMARK"}, {"type", "Boat"}, {"name", std::string(name)}}},
+        {"trustedNode",
+         {{"convention", "GeoJSON CSB 3.0"},
+          {"providerLogger", "Meremark"},
+          {"navigationCRS", "EPSG:4326"},
+          {"verticalReferenceOfDepth", "Transducer"},
+          {"vesselPositionReferencePoint", "GNSS"}}},
+        {"platform", {{"type", "Private vessel"}}},
         {"depthUnits", "meters"},
         {"timeUnits", "ISO 8601"},
-        {"verticalReference",
-         "as the sounder showed it: not corrected for sound speed, draft or water level"}};
+        {"processing",
+         "none: as the sounder showed it, not corrected for sound speed, draft or water level"}};
     return head.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
@@ -79,8 +86,8 @@ bool hasB12Soundings(std::span<const soundings::SurveyDay> days,
 
 base::Result<void> writeB12Geojson(const std::filesystem::path& path,
                                    std::span<const soundings::SurveyDay> days,
-                                   const reduction::ReducedSurvey* survey, std::string_view name) {
-    std::string text = "{\"type\":\"FeatureCollection\",\"properties\":" + headText(name) +
+                                   const reduction::ReducedSurvey* survey) {
+    std::string text = "{\"type\":\"FeatureCollection\",\"properties\":" + headText() +
                        ",\"lineage\":[],\"features\":[\n";
     bool isFirst = true;
     forEach(days, survey, [&](const soundings::Sounding& sounding) {

@@ -21,12 +21,11 @@ namespace outputs {
 [[nodiscard]] bool hasB12Soundings(std::span<const soundings::SurveyDay> days,
                                    const reduction::ReducedSurvey* survey);
 
-/// A GeoJSON feature collection of points with "depth" and "time". \param name of the water.
+/// A GeoJSON feature collection of points with "depth" and "time".
 /// \return unwritableOutput.
 [[nodiscard]] base::Result<void> writeB12Geojson(const std::filesystem::path& path,
                                                  std::span<const soundings::SurveyDay> days,
-                                                 const reduction::ReducedSurvey* survey,
-                                                 std::string_view name);
+                                                 const reduction::ReducedSurvey* survey);
 
 /// A text table with the columns LON, LAT, DEPTH, TIME. \return unwritableOutput.
 [[nodiscard]] base::Result<void> writeB12Table(const std::filesystem::path& path,

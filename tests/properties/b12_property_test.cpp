@@ -74,7 +74,7 @@ TEST(B12Property, WhatIsWrittenReadsBackTheSameInBothForms) {
         const MadeUpSurvey made = makeUp(random);
         const auto json = scratch.path() / "b12.geojson";
         const auto table = scratch.path() / "b12.csv";
-        ASSERT_TRUE(outputs::writeB12Geojson(json, made.days, &made.survey, "Made \"Mere\"\n"));
+        ASSERT_TRUE(outputs::writeB12Geojson(json, made.days, &made.survey));
         ASSERT_TRUE(outputs::writeB12Table(table, made.days, &made.survey));
         expectSame(readers::readB12(json, {}, progress), made.expected, round);
         expectSame(readers::readSoundings(json, {}, progress), made.expected, round);

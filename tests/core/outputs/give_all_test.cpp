@@ -53,7 +53,7 @@ TEST(GiveAll, PutsEachPartIntoTheFileThatIsNamedAfterIt) {
         {"soundings.csv", writeSoundingsTable(one("soundings.csv"), water.days, survey)},
         {"soundings-b12.csv", writeB12Table(one("soundings-b12.csv"), water.days, survey)},
         {"soundings-b12.geojson",
-         writeB12Geojson(one("soundings-b12.geojson"), water.days, survey, water.name)},
+         writeB12Geojson(one("soundings-b12.geojson"), water.days, survey)},
         {"shoreline.geojson",
          writeShorelineGeojson(one("shoreline.geojson"), water.shoreline, water.name)},
         {"contours.geojson",

@@ -121,7 +121,7 @@ TEST_F(TableColumns, OfB12AreWhatWasShownOfWhatIsKeptAndHasATime) {
     EXPECT_EQ(std::ranges::count(read(), '\n'), 1 + 10 + 1) << "nothing is known to be set aside";
     EXPECT_NE(read().find("3.1010000,-55.2020000,5.125,2026-09-05T07:00:01.250Z\n"),
               std::string::npos);
-    ASSERT_TRUE(outputs::writeB12Geojson(path, given.days, &given.survey, "x").has_value());
+    ASSERT_TRUE(outputs::writeB12Geojson(path, given.days, &given.survey).has_value());
     const auto features = nlohmann::json::parse(read())["features"];
     ASSERT_EQ(features.size(), 2U);
     EXPECT_EQ(features[1],
@@ -131,14 +131,16 @@ TEST_F(TableColumns, OfB12AreWhatWasShownOfWhatIsKeptAndHasATime) {
 }
 
 TEST_F(TableColumns, OfB12SayTheyAreNeitherReducedNorElevations) {
-    ASSERT_TRUE(outputs::writeB12Geojson(path, {}, nullptr, "Mere").has_value());
+    ASSERT_TRUE(outputs::writeB12Geojson(path, {}, nullptr).has_value());
     EXPECT_EQ(nlohmann::json::parse(read()),
               nlohmann::json::parse(
-                  R"({"type":"FeatureCollection","properties":{"convention":"CSB 2.0",)"
-                  R"("platform":{"uniqueID":"MEREMARK","type":"Boat","name":"Mere"},)"
-                  R"("depthUnits":"meters","timeUnits":"ISO 8601","verticalReference":)"
-                  R"("as the sounder showed it: not corrected for sound speed, draft or water )"
-                  R"(level"},"lineage":[],"features":[]})"));
+                  R"({"type":"FeatureCollection","properties":{"trustedNode":{)"
+                  R"("convention":"GeoJSON CSB 3.0","providerLogger":"Meremark",)"
+                  R"("navigationCRS":"EPSG:4326","verticalReferenceOfDepth":"Transducer",)"
+                  R"("vesselPositionReferencePoint":"GNSS"},"platform":{"type":"Private vessel"},)"
+                  R"("depthUnits":"meters","timeUnits":"ISO 8601","processing":)"
+                  R"("none: as the sounder showed it, not corrected for sound speed, draft or )"
+                  R"(water level"},"lineage":[],"features":[]})"));
 }
 
 TEST(B12Soundings, AreThereWhereOneIsKeptAndHasATime) {
@@ -249,7 +251,7 @@ TEST_F(TableColumns, SayWhereTheyCannotBeWritten) {
     const auto nowhere = folder.path() / "no" / "such.csv";
     for (const auto& written :
          {outputs::writeLogTable(nowhere, {}, london), outputs::writeB12Table(nowhere, {}, nullptr),
-          outputs::writeB12Geojson(nowhere, {}, nullptr, ""),
+          outputs::writeB12Geojson(nowhere, {}, nullptr),
           outputs::writeHypsographyTable(nowhere, {}), outputs::writeRatesTable(nowhere, {})}) {
         ASSERT_FALSE(written.has_value());
         EXPECT_EQ(written.error().kind, base::ErrorKind::unwritableOutput);

@@ -27,10 +27,15 @@ TEST(WriteB12, WritesDegreesMetresAndMilliseconds) {
 TEST(WriteB12, SaysInGeoJsonHowTheDepthsAreMeant) {
     const support::ScratchFolder scratch;
     const auto path = scratch.path() / "b12.geojson";
-    ASSERT_TRUE(outputs::writeB12Geojson(path, oneSounding(), nullptr, "Mere \"A\""));
+    ASSERT_TRUE(outputs::writeB12Geojson(path, oneSounding(), nullptr));
     const auto json = nlohmann::json::parse(support::ScratchFolder::textOf(path));
-    EXPECT_EQ(json["properties"]["convention"], "CSB 2.0");
-    EXPECT_EQ(json["properties"]["platform"]["name"], "Mere \"A\"");
+    const auto& node = json["properties"]["trustedNode"];
+    EXPECT_EQ(node["convention"], "GeoJSON CSB 3.0");
+    EXPECT_EQ(node["verticalReferenceOfDepth"], "Transducer");
+    for (const char* unknown :
+         {"providerOrganizationName", "providerEmail", "uniqueVesselID", "dataLicense"}) {
+        EXPECT_FALSE(node.contains(unknown)) << unknown << " is the giver's to say";
+    }
     EXPECT_EQ(json["properties"]["depthUnits"], "meters");
     ASSERT_EQ(json["features"].size(), 1U);
     EXPECT_EQ(json["features"][0]["geometry"]["coordinates"],
