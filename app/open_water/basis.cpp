@@ -7,9 +7,4 @@ Basis::Basis(water::Stamp madeFrom, const water::Derived& derived)
     : madeFrom_(madeFrom), drawn_(derived.drawn), structure_(derived.structure),
       weed_(derived.weed), sections_(derived.sections) {}
 
-bool Basis::holdsFor(water::Stamp ofPlan, const water::Derived& derived) const {
-    return madeFrom_ == ofPlan && drawn_ == derived.drawn && structure_ == derived.structure &&
-           weed_ == derived.weed && sections_ == derived.sections;
-}
-
 } // namespace open_water

@@ -8,15 +8,15 @@
 
 namespace open_water {
 
-/// What a plan was made from: the stamp of all that it depends on, and the very map. A map drawn
-/// afresh of the same water has the same stamp, but its depths may differ by some centimetres.
+/// What a plan or a proposal was made from: the stamp of all that a plan depends on, and the very
+/// map. A map drawn afresh of the same water has the same stamp, but its depths may differ by some
+/// centimetres. What one made now would be made from: OpenWater::basisOfNow().
 class Basis {
 public:
     Basis() = default;
     Basis(water::Stamp madeFrom, const water::Derived& derived);
 
-    /// True where one made now, of the water with this stamp, would be made from the same.
-    [[nodiscard]] bool holdsFor(water::Stamp ofPlan, const water::Derived& derived) const;
+    friend bool operator==(const Basis&, const Basis&) = default;
 
 private:
     water::Stamp madeFrom_;

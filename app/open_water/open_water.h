@@ -70,6 +70,8 @@ public:
     [[nodiscard]] std::shared_ptr<const water::PlannedDay> planned() const { return planned_; }
     /// True where tomorrow was worked out from the water, and the map of it, as they are now.
     [[nodiscard]] bool isPlanCurrent() const;
+    /// What a plan or a proposal made now would be made from.
+    [[nodiscard]] Basis basisOfNow() const;
     /// Why tomorrow could not be worked out from the water as it is; nothing where it was not
     /// tried.
     [[nodiscard]] const std::optional<base::Error>& whyNoPlan() const { return whyNoPlan_; }

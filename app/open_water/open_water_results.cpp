@@ -57,8 +57,12 @@ bool OpenWater::isCurrent(Step step) const {
     return water_->frame && derived_.isCurrent(step, wanted().at(step));
 }
 
+Basis OpenWater::basisOfNow() const {
+    return {wanted().ofPlan(), derived_};
+}
+
 bool OpenWater::isPlanCurrent() const {
-    return planned_ && planBasis_.holdsFor(wanted().ofPlan(), derived_);
+    return planned_ && planBasis_ == basisOfNow();
 }
 
 bool OpenWater::isBeingMade() const {

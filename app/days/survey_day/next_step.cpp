@@ -91,7 +91,7 @@ private:
 
     void proposeNow(const std::function<void()>& then) {
         const std::chrono::minutes time(minutes_->value());
-        const open_water::Basis basis(context_.open.water(), context_.open.derived());
+        const open_water::Basis basis = context_.open.basisOfNow();
         context_.open.jobs().start<surface::SurveyTrip>(
             tr("Looking for lines to sound"),
             [water = context_.open.water(), derived = context_.open.derived(),
@@ -115,7 +115,7 @@ private:
 
     /// Whether the lines on the chart are those of the water as it is.
     bool isOfNow() const {
-        return basis_.holdsFor(context_.open.water(), context_.open.derived()) &&
+        return basis_ == context_.open.basisOfNow() &&
                context_.open.isCurrent(water::Step::sections);
     }
 
