@@ -145,34 +145,6 @@ Result<void> bringInSurroundings(const SketchOptions& o, water::Water& water,
     return bringInNotes(o, water, progress);
 }
 
-Result<readers::SoundingFileSettings> fileSettings(const SketchOptions& o,
-                                                   const water::Water& water) {
-    readers::SoundingFileSettings settings;
-    settings.clock = water.clock;
-    if (!o.columns.empty()) {
-        auto columns = columnsFrom(o.columns);
-        if (!columns) {
-            return std::unexpected(columns.error());
-        }
-        settings.columns = *columns;
-    }
-    if (!o.unit.empty()) {
-        auto unit = unitFrom(o.unit);
-        if (!unit) {
-            return std::unexpected(unit.error());
-        }
-        settings.unit = *unit;
-    }
-    if (!o.crs.empty()) {
-        auto crs = epsgFrom(o.crs);
-        if (!crs) {
-            return std::unexpected(crs.error());
-        }
-        settings.epsg = *crs;
-    }
-    return settings;
-}
-
 /// What the options say of every day, on top of what the table of days says of one.
 void applyOptions(const SketchOptions& o, soundings::SurveyDay& day) {
     if (o.draft_m) {
@@ -218,7 +190,7 @@ Result<void> bringInDays(const SketchOptions& o, water::Water& water, SketchDone
         table = std::move(*read);
     }
     for (const path& file : o.soundings) {
-        auto settings = fileSettings(o, water);
+        auto settings = fileSettings(o, water.clock);
         if (!settings) {
             return std::unexpected(settings.error());
         }

@@ -2,6 +2,7 @@
 #include "app/batch/sketch_options.h"
 
 #include "app/batch/number_between.h"
+#include "app/batch/option_values.h"
 #include "app/batch/output_paths.h"
 #include "app/batch/wait_option.h"
 
@@ -111,6 +112,34 @@ base::Result<void> checkFiles(const SketchOptions& o) {
                          {"--picture", o.picture},
                          {"--report", o.report}},
                         inputs);
+}
+
+base::Result<readers::SoundingFileSettings> fileSettings(const SketchOptions& o,
+                                                         const units::Clock& clock) {
+    readers::SoundingFileSettings settings;
+    settings.clock = clock;
+    if (!o.columns.empty()) {
+        auto columns = columnsFrom(o.columns);
+        if (!columns) {
+            return std::unexpected(columns.error());
+        }
+        settings.columns = *columns;
+    }
+    if (!o.unit.empty()) {
+        auto unit = unitFrom(o.unit);
+        if (!unit) {
+            return std::unexpected(unit.error());
+        }
+        settings.unit = *unit;
+    }
+    if (!o.crs.empty()) {
+        auto crs = epsgFrom(o.crs);
+        if (!crs) {
+            return std::unexpected(crs.error());
+        }
+        settings.epsg = *crs;
+    }
+    return settings;
 }
 
 } // namespace batch

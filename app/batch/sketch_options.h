@@ -2,6 +2,8 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/readers/soundings_file.h"
+#include "core/units/moment.h"
 
 #include <filesystem>
 #include <optional>
@@ -34,5 +36,10 @@ void laySketchOptions(CLI::App& verb, SketchOptions& options);
 
 /// Whether all files that the options name may be written: checkOutputs().
 [[nodiscard]] base::Result<void> checkFiles(const SketchOptions& options);
+
+/// How the files of soundings are to be read: columns, unit and coordinates as the options say.
+/// \param clock of the water. \return wrongUse, naming the option.
+[[nodiscard]] base::Result<readers::SoundingFileSettings> fileSettings(const SketchOptions& options,
+                                                                       const units::Clock& clock);
 
 } // namespace batch
