@@ -137,7 +137,7 @@ private:
             effort_[atPlace_.front()] += stay.rodHours();
             atPlace_.erase(atPlace_.begin());
         }
-        water_.log.push_back(std::move(stay));
+        water_.log.edit().push_back(std::move(stay));
     }
 
     const TruthWater& truth_;

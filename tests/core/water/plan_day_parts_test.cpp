@@ -373,7 +373,7 @@ TEST(PlanDay, SaysThatWithoutALogTheListIsByBeliefsAlone) {
 
 TEST(PlanDay, SaysThatTheLogOfAnotherLakeSaysNothing) {
     PlannedWater made;
-    made.water.log.push_back(stayAt(made, {9000, 9000}, 3, 9.0, 4));
+    made.water.log.edit().push_back(stayAt(made, {9000, 9000}, 3, 9.0, 4));
     const water::PlannedDay planned = planOf(made);
     EXPECT_FALSE(planned.meanPer10RodHours);
     EXPECT_THAT(planned.basis,
