@@ -1,16 +1,20 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # One executable per folder of tests; every suite is a CTest of its own.
 
-# meremark_test(NAME FOLDER folder LINKS target...)
+# meremark_test(NAME [DESK] FOLDER folder LINKS target...): DESK where what it links brings Qt's widgets along.
 function(meremark_test name)
-    cmake_parse_arguments(ARG "" "FOLDER" "LINKS" ${ARGN})
+    cmake_parse_arguments(ARG "DESK" "FOLDER" "LINKS" ${ARGN})
     file(GLOB_RECURSE sources CONFIGURE_DEPENDS "${ARG_FOLDER}/*_test.cpp")
     if(NOT sources)
         return()
     endif()
     add_executable(${name} ${sources})
     target_link_libraries(${name} PRIVATE meremark_options ${ARG_LINKS} GTest::gmock GTest::gtest_main fmt::fmt)
-    meremark_precompile(${name} test)
+    if(ARG_DESK)
+        meremark_precompile(${name} desk_test)
+    else()
+        meremark_precompile(${name} test)
+    endif()
     meremark_tell_places(${sources})
     meremark_discover_suites(${name})
 endfunction()

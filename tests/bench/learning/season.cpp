@@ -26,7 +26,7 @@ public:
     Fishing(const TruthWater& water, const World& world, Angler angler, std::uint32_t seed)
         : truth_(water), world_(world), angler_(angler), water_(water.water()),
           fish_(seed * 7U + 5U), choose_(seed * 13U + 9U) {
-        water_.log.clear();
+        water_.log.edit().clear();
         water_.pinnedMarks.clear();
         water_.plan.count = 4;
         water_.plan.tackle.rods = rods;

@@ -52,7 +52,7 @@ TEST(WriteGeojson, TurnsEveryRingTheWayTheStandardWants) {
     std::vector<geo::LonLatPiece> turned = known.water.shoreline;
     std::ranges::reverse(turned[0].outer);
     std::ranges::reverse(turned[0].islands[0]);
-    for (const auto& shoreline : {known.water.shoreline, turned}) {
+    for (const auto& shoreline : {known.water.shoreline.all(), turned}) {
         const auto path = folder.path() / "shoreline.geojson";
         ASSERT_TRUE(outputs::writeShorelineGeojson(path, shoreline, known.water.name).has_value());
         const json read = readJson(path);
