@@ -91,17 +91,15 @@ TEST_F(OfNow, APlanIsOfNowAgainWhenTheEditIsUndone) {
 TEST_F(OfNow, EveryPartOfTheWaterMattersToAPlan) {
     const std::vector<std::pair<water::Part, std::function<void(water::Water&)>>> changes{
         {water::Part::facts,
-         [](water::Water& w) {
-             w.places.push_back({"Jetty", {}});
-         }},
-        {water::Part::shoreline, [](water::Water& w) { w.shoreline.clear(); }},
+         [](water::Water& w) { w.settings.secchi = units::Depth::metres(1.7); }},
+        {water::Part::shoreline, [](water::Water& w) { w.shoreline.edit().clear(); }},
         {water::Part::days, [](water::Water& w) { w.days[0].setAsideByHand = {3}; }},
-        {water::Part::leadLine, [](water::Water& w) { w.leadLine.resize(1); }},
-        {water::Part::weedNotes, [](water::Water& w) { w.weedNotes.resize(1); }},
+        {water::Part::leadLine, [](water::Water& w) { w.leadLine.edit().resize(1); }},
+        {water::Part::weedNotes, [](water::Water& w) { w.weedNotes.edit().resize(1); }},
         {water::Part::houseRules, [](water::Water& w) { w.houseRules.rodLimit = 1; }},
         {water::Part::sections, [](water::Water& w) { w.sectionNames.resize(1); }},
         {water::Part::plan, [](water::Water& w) { w.plan.count = 2; }},
-        {water::Part::log, [](water::Water& w) { w.log.resize(1); }},
+        {water::Part::log, [](water::Water& w) { w.log.edit().resize(1); }},
     };
     ASSERT_EQ(changes.size(), water::allParts.size());
     for (const auto& [part, change] : changes) {
@@ -167,8 +165,9 @@ TEST_F(OfNow, AMapThatCannotBeDrawnLeavesTheOneBeforeAsOld) {
     const auto drawn = open_.derived().drawn;
     edits::change(open_, "Set all aside", {water::Part::days}, [](water::Water& water) {
         soundings::SurveyDay& day = water.days.front();
-        day.setAsideByHand.resize(day.soundings.size());
-        std::iota(day.setAsideByHand.begin(), day.setAsideByHand.end(), 0U);
+        std::vector<std::size_t> all(day.soundings.size());
+        std::iota(all.begin(), all.end(), 0U);
+        day.setAsideByHand = std::move(all);
     });
     open_.whenMapIsCurrent(tellMe());
     open_.jobs().finishAll();
