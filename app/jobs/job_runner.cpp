@@ -121,9 +121,13 @@ void JobRunner::startNext() {
             QMetaObject::invokeMethod(
                 this, [this, part, share] { emit told(part, share); }, Qt::QueuedConnection);
         });
-        const Homecoming homecoming = job->body(progress);
+        Homecoming homecoming = job->body(progress);
+        // What the work held is let go before it is known to be done: a store that this thread kept
+        // for another instant would keep the next one from its file.
+        job->body = nullptr;
         QMetaObject::invokeMethod(
-            this, [this, job, homecoming] { bringHome(job, homecoming); }, Qt::QueuedConnection);
+            this, [this, job, homecoming = std::move(homecoming)] { bringHome(job, homecoming); },
+            Qt::QueuedConnection);
     });
 }
 

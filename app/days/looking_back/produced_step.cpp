@@ -11,6 +11,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QPointer>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -126,7 +127,10 @@ private:
              question = question_](base::Progress& progress) {
                 return water::reviewLog(*water, derived, question, progress);
             },
-            [this](base::Result<rates::RateTable> counted) {
+            [this, step = QPointer(this)](base::Result<rates::RateTable> counted) {
+                if (!step) {
+                    return; // The page is gone; its water goes on.
+                }
                 rates_.reset();
                 if (counted) {
                     rates_ = std::make_shared<const rates::RateTable>(std::move(*counted));

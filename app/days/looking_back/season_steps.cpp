@@ -10,6 +10,7 @@
 #include <QChartView>
 #include <QLabel>
 #include <QLineSeries>
+#include <QPointer>
 #include <QValueAxis>
 
 #include <algorithm>
@@ -54,7 +55,10 @@ private:
             [water = asked_](base::Progress& progress) {
                 return water::reviewHours(*water, {}, progress);
             },
-            [this](const base::Result<rates::HourRates>& hours) {
+            [this, step = QPointer(this)](const base::Result<rates::HourRates>& hours) {
+                if (!step) {
+                    return; // The page is gone; its water goes on.
+                }
                 if (hours) {
                     draw(*hours);
                 } else {

@@ -46,6 +46,7 @@ protected:
         day.name = "first";
         ASSERT_TRUE(edits::addSurveyDay(open_, day));
         day.name = "second";
+        day.soundings.edit()[0].shown += units::Depth::metres(0.1); // Else they are the same again.
         ASSERT_TRUE(edits::addSurveyDay(open_, day));
         open_.jobs().finishAll();
     }

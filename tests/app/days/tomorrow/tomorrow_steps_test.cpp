@@ -201,15 +201,17 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
                   tomorrow::anchorRows(mark, desk_->open.water()->frame, words));
         EXPECT_EQ(rowsOf(table("Rod")), tomorrow::rodRows(mark, words));
         EXPECT_TRUE(says(tomorrow::lieWords(mark, words)));
-        EXPECT_TRUE(says(tomorrow::reasons(mark, words).join('\n')));
+        EXPECT_TRUE(
+            says((QStringList{tomorrow::expectedWords(mark)} + tomorrow::reasons(mark, words))
+                     .join('\n')));
         const QStringList cautions = tomorrow::cautions(mark, words);
         EXPECT_TRUE(cautions.isEmpty() || says(cautions.join('\n')));
         EXPECT_TRUE(says(QStringLiteral("%1  %2").arg(mark.rank).arg(tomorrow::markTitle(mark))));
         QStringList bars;
         for (const marks::Factor& factor : mark.factors) {
-            if (factor.weight > 0.0) {
+            if (tomorrow::isWorthTelling(factor)) {
                 bars << tomorrow::factorTitle(factor.kind) + ": " +
-                            QString::number(factor.value, 'f', 2);
+                            QStringLiteral("×%1").arg(factor.times, 0, 'f', 2);
             }
         }
         EXPECT_EQ(desk_->day->findChild<widgets::IntervalBar*>()->accessibleDescription(),
