@@ -96,7 +96,9 @@ void SurveyDay::refreshNow() {
 void SurveyDay::showLine(int position, const DayStepLine& line) {
     // What is being made this moment need not be called out of date: the bottom line tells of it.
     const bool isUnderWay = context_.open.jobs().isBusy();
-    panel_->setState(position, line.words, line.isStale && !isUnderWay);
+    // Before anything was brought in there is nothing that could be old.
+    const bool hasAny = context_.open.water()->frame.has_value();
+    panel_->setState(position, line.words, line.isStale && hasAny && !isUnderWay);
 }
 
 void SurveyDay::redoWhatChanged(const std::set<water::Part>& parts) {

@@ -284,4 +284,18 @@ TEST_F(SurveyFields, HowMuchWeedIsLeftGoesByTheSlider) {
     open_.jobs().finishAll();
 }
 
+class EmptyDesk : public support::Desk {};
+
+TEST_F(EmptyDesk, CallsNothingOutOfDateBeforeAnythingWasBroughtIn) {
+    int heads = 0;
+    for (const QAbstractButton* head : day_.findChildren<QAbstractButton*>()) {
+        if (!head->accessibleDescription().isEmpty()) {
+            EXPECT_FALSE(head->accessibleDescription().contains("out of date"))
+                << head->accessibleDescription().toStdString();
+            ++heads;
+        }
+    }
+    EXPECT_EQ(heads, day_.steps().count());
+}
+
 } // namespace
