@@ -135,6 +135,21 @@ TEST(FittedCatch, StartsFromWhatTheUserBelieves) {
                 std::exp(0.2), 1e-12);
 }
 
+TEST(FittedCatch, TakesABeliefForAsManyTimesTheTimeInTheWater) {
+    // To the Poisson a place believed to give e^0.3 times as much is one fished e^0.3 times as
+    // long.
+    const CatchModel believedModel =
+        fitted({{section(0), 5.0, 3, 0, 0.3}, {section(1), 4.0, 0, 1, 0.0}});
+    const CatchModel longerModel =
+        fitted({{section(0), 5.0 * std::exp(0.3), 3, 0, 0.0}, {section(1), 4.0, 0, 1, 0.0}});
+    const auto believed = believedModel.weights();
+    const auto longer = longerModel.weights();
+    ASSERT_EQ(believed.size(), longer.size());
+    for (std::size_t k = 0; k < believed.size(); ++k) {
+        EXPECT_NEAR(believed[k], longer[k], 1e-6) << k;
+    }
+}
+
 TEST(FittedCatch, RefusesWhatNobodyCanHaveFished) {
     for (const Observation& stay :
          {Observation{{}, 0.0, 0, 0, 0.0}, Observation{{}, -1.0, 0, 0, 0.0},

@@ -259,4 +259,13 @@ TEST(PlaceFeatures, TellEachGroupOnceAndKnowOpenWater) {
     EXPECT_EQ(bottom->features.front(), (learning::Feature{Group::kindAt, 0, 1.0}));
 }
 
+TEST(Worth, WithoutALogIsTheSumOfTheValuesByTheirWeights) {
+    marks::Judgement judgement;
+    judgement.factors = {{FactorKind::depth, 0.5, 1.0, {}, 1.0},
+                         {FactorKind::dropOff, 0.8, 0.25, {}, 1.0}};
+    EXPECT_NEAR(judgement.worth(0.5), 0.5 * 1.0 + 0.8 * 0.25, 1e-12);
+    judgement.factors[1].weight = 0.0;
+    EXPECT_NEAR(judgement.worth(0.5), 0.5, 1e-12);
+}
+
 } // namespace
