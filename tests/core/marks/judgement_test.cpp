@@ -66,8 +66,8 @@ protected:
     }
 
     support::MadeUpDay day_;
-    const geo::WaterPoint onDropOff_{20.0, 0.0};
-    const geo::WaterPoint onShelf_{-150.0, -60.0};
+    geo::WaterPoint onDropOff_{20.0, 0.0};
+    geo::WaterPoint onShelf_{-150.0, -60.0};
 };
 
 TEST_F(Judged, MultiplyOutToWhatTheLogLetsExpect) {
