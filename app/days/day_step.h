@@ -6,6 +6,10 @@
 #include "app/widgets/amount_field.h"
 #include "app/wording/words.h"
 
+#include <QPointer>
+
+#include <functional>
+
 namespace days {
 
 /// The line of a closed step.
@@ -47,6 +51,19 @@ protected:
     /// The speed of the boat: one amount of the plan, asked for wherever a way takes time.
     widgets::AmountField* addBoatSpeed(const QString& help);
     void tell(const base::Error& error) { emit context_.open.failed(error); }
+    /// Starts a job of the open water. `then` is called with what it gives, in the window's thread,
+    /// unless the step is gone by then: the water may outlive what is shown of it.
+    template <class T>
+    void startJob(const QString& title, jobs::JobRunner::Work<T> work,
+                  std::function<void(base::Result<T>)> then) {
+        context_.open.jobs().start<T>(
+            title, std::move(work),
+            [step = QPointer<DayStep>(this), then = std::move(then)](base::Result<T> made) {
+                if (step) {
+                    then(std::move(made));
+                }
+            });
+    }
 
     DayContext context_;
 };

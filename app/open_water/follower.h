@@ -20,6 +20,8 @@ public:
     /// To be called for each water that is opened: watches it where it cannot be changed here.
     void watch();
     void setInterval(std::chrono::milliseconds interval) { timer_.setInterval(interval); }
+    /// Asks now; done by itself every few seconds.
+    void look();
 
 signals:
     /// What is shown is no longer what is saved, or may be changed here from now on: it is to be
@@ -27,8 +29,6 @@ signals:
     void isToBeOpenedAgain();
 
 private:
-    void look();
-
     Keeper& keeper_;
     QTimer timer_;
     bool hadOwner_ = false;

@@ -5,7 +5,6 @@
 #include "core/units/bearing.h"
 #include "core/units/length.h"
 #include "core/units/speed.h"
-#include "core/units/temperature.h"
 
 #include <optional>
 
@@ -44,7 +43,6 @@ struct Weather {
     units::Bearing windFrom;
     units::Speed windSpeed;
     std::optional<units::Length> waveHeight; ///< Significant height at the mark, where known.
-    std::optional<units::Temperature> waterTemperature;
 };
 
 } // namespace anchoring

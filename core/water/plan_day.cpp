@@ -91,8 +91,7 @@ Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const 
                                        const marks::Plan& plan, Progress& progress) {
     const marks::WaveState waves =
         wavesAt(*derived.outline, ground.today(), candidate.place, plan.day.wind);
-    const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height,
-                                     plan.day.waterTemperature};
+    const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height};
     auto anchors = anchoring::placeAnchors(ground.today(),
                                            ground.isClosed(candidate.place) ? nullptr : &closed,
                                            candidate.place, weather, boatOf(plan.tackle), progress);

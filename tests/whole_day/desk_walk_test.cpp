@@ -242,7 +242,7 @@ private slots:
         QTest::keyClick(window_.get(), Qt::Key_Left, Qt::AltModifier);
         QTRY_VERIFY_WITH_TIMEOUT(says(QStringLiteral("1 of ")), 5000);
         QCOMPARE(*side->profile().chosen, first);
-        QTest::qWait(300);
+        QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
         window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/set-aside.png"));
         // Taken back at once, before the water is drawn again; undone as quickly.
         const water::Water before = *open().water();
@@ -307,7 +307,7 @@ private slots:
         auto* canvas = window_->findChild<chart::ChartCanvas*>();
         auto* side = window_->findChild<side_view::SideView*>();
         QVERIFY(side->showsTrack() && side->profile().chosen);
-        QTest::qWait(300);
+        QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
         window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/crossings.png"));
         // The one shown is in the middle of the chart; another place chooses none, it again does.
         emit worst->rowChosen(0);
@@ -402,7 +402,7 @@ private slots:
         QTest::mouseClick(add, Qt::LeftButton);
         QTRY_COMPARE_WITH_TIMEOUT(fishOf(), before + 1, 5000);
         back_->steps().openStep(2);
-        QTest::qWait(300);
+        QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
         window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/looking-back.png"));
         open().undoStack().undo();
         QCOMPARE(fishOf(), before);

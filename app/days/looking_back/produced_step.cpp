@@ -11,7 +11,6 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
-#include <QPointer>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -121,16 +120,13 @@ private:
                                                  : tr("Draw the water up to its sections first."));
             return;
         }
-        context_.open.jobs().start<rates::RateTable>(
+        startJob<rates::RateTable>(
             tr("Counting the log"),
             [water = asked_, derived = context_.open.derived(),
              question = question_](base::Progress& progress) {
                 return water::reviewLog(*water, derived, question, progress);
             },
-            [this, step = QPointer(this)](base::Result<rates::RateTable> counted) {
-                if (!step) {
-                    return; // The page is gone; its water goes on.
-                }
+            [this](base::Result<rates::RateTable> counted) {
                 rates_.reset();
                 if (counted) {
                     rates_ = std::make_shared<const rates::RateTable>(std::move(*counted));

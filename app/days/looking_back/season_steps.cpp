@@ -10,7 +10,6 @@
 #include <QChartView>
 #include <QLabel>
 #include <QLineSeries>
-#include <QPointer>
 #include <QValueAxis>
 
 #include <algorithm>
@@ -50,15 +49,12 @@ public:
 
 private:
     void ask() {
-        context_.open.jobs().start<rates::HourRates>(
+        startJob<rates::HourRates>(
             tr("Counting the hours"),
             [water = asked_](base::Progress& progress) {
                 return water::reviewHours(*water, {}, progress);
             },
-            [this, step = QPointer(this)](const base::Result<rates::HourRates>& hours) {
-                if (!step) {
-                    return; // The page is gone; its water goes on.
-                }
+            [this](const base::Result<rates::HourRates>& hours) {
                 if (hours) {
                     draw(*hours);
                 } else {

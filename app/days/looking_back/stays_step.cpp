@@ -169,7 +169,7 @@ private:
         if (path.isEmpty()) {
             return;
         }
-        context_.open.jobs().start<water::LogBroughtIn>(
+        startJob<water::LogBroughtIn>(
             tr("Reading the log"),
             [water = context_.open.water(), path](base::Progress& progress) {
                 return water::bringInLog(*water, path.toStdString(), progress);

@@ -59,7 +59,7 @@ private:
     }
 
     void read(const std::filesystem::path& path) {
-        context_.open.jobs().start<TrackBroughtIn>(
+        startJob<TrackBroughtIn>(
             tr("Reading the track"),
             [water = context_.open.water(), path,
              rods = rods_->value()](base::Progress& progress) -> base::Result<TrackBroughtIn> {

@@ -92,7 +92,7 @@ private:
     void proposeNow(const std::function<void()>& then) {
         const std::chrono::minutes time(minutes_->value());
         const open_water::Basis basis = context_.open.basisOfNow();
-        context_.open.jobs().start<surface::SurveyTrip>(
+        startJob<surface::SurveyTrip>(
             tr("Looking for lines to sound"),
             [water = context_.open.water(), derived = context_.open.derived(),
              time](base::Progress& progress) {

@@ -94,7 +94,7 @@ private:
 
     void save(const QString& path) {
         const chart::ChartContent content = context_.chart.content();
-        context_.open.jobs().start<int>(
+        startJob<int>(
             tr("Writing the sheet"),
             [path, content, page = pageSize()](base::Progress&) {
                 return paper::savePdf(path.toStdString(), content.water->name,

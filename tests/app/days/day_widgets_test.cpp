@@ -133,7 +133,8 @@ TEST_F(DayWidgets, ShowThemselvesOnAGivenWater) {
         steps->parentWidget()->show();
         for (int step = 0; step < steps->count(); ++step) {
             steps->openStep(step);
-            QTest::qWait(30);
+            open_.jobs().finishAll();
+            QCoreApplication::processEvents(); // What comes into view does so with the next turn.
             EXPECT_TRUE(
                 steps->grab().save(QStringLiteral("%1/%2-%3.png").arg(folder, name).arg(step)));
         }
