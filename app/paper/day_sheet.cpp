@@ -259,13 +259,17 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
     const std::vector<MarkOfDay> ordered = marksOfDay(*content.planned);
     const water::PlannedDay& planned = *content.planned;
     QStringList cautions = inTheUsersUnits(planned.cautions, grey.words);
-    if (water::forceOf(planned) >= water::ashoreFrom_beaufort && !cautions.isEmpty()) {
-        writeAshore(sheet, cautions.takeFirst());
+    if (water::forceOf(planned) >= water::ashoreFrom_beaufort) {
+        const auto ashore = QString::fromStdString(water::windCaution(planned.plan.day.wind.speed));
+        writeAshore(sheet, ashore);
+        cautions.removeAll(ashore);
     }
     writeHead(sheet, grey);
     writeChart(sheet, grey);
     writeOverview(sheet, grey, ordered);
-    writeList(sheet, QStringLiteral("Of this plan"), inTheUsersUnits(planned.notes, grey.words));
+    writeList(sheet, QStringLiteral("Of this plan"),
+              inTheUsersUnits(planned.basis, grey.words) +
+                  inTheUsersUnits(planned.notes, grey.words));
     writeList(sheet, QStringLiteral("Cautions"), cautions);
     const QStringList common = commonCautions(ordered, grey.words);
     writeList(sheet, QStringLiteral("At every mark"), common);

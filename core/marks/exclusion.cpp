@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/propose_marks.h"
 
+#include "core/anchoring/boat_settings.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -8,9 +10,7 @@ namespace marks {
 
 namespace {
 
-/// The least scope that anchors are dropped with (anchoring::BoatSettings::leastScope), and how
-/// much shallower than under the boat it may be where they land.
-constexpr double leastScope = 2.0;
+/// How much shallower than under the boat it may be where an anchor lands.
 constexpr double higherGround = 0.8;
 /// Places looked at to measure what is excluded.
 constexpr double placesMeasured = 10000.0;
@@ -51,7 +51,8 @@ bool hasNoRoom(const MarkInput& input, geo::WaterPoint place, units::Length room
 
 bool areRopesTooShort(units::Depth depth, const Tackle& tackle) {
     const double least_m = higherGround * depth.inMetres();
-    return least_m * std::min(leastScope, tackle.scope) > tackle.bowRope.inMetres() ||
+    return least_m * std::min(anchoring::BoatSettings().leastScope, tackle.scope) >
+               tackle.bowRope.inMetres() ||
            least_m > tackle.sternRope.inMetres();
 }
 

@@ -259,6 +259,14 @@ TEST(DaySheetRead, NoCautionStandsTwiceAndColdWaterIsTheFirstOnACalmDay) {
     EXPECT_LT(sheet.indexOf("\nCautions\n"), sheet.indexOf("\nRules of this water\n"));
 }
 
+TEST(DaySheetRead, WhatTheListStandsOnIsSaidBeforeWhatBecameOfIt) {
+    const QString sheet = sheetAfter([](water::PlannedDay& planned, water::Water&) {
+        planned.basis = {"Nothing caught yet: by your beliefs alone."};
+    });
+    EXPECT_TRUE(sheet.contains("Of this plan\n•  Nothing caught yet: by your beliefs alone.\n•  "
+                               "There is no time for mark 3"));
+}
+
 /// Marks that get a plan say its scale under it.
 int plansOn(int marks) {
     chart::ChartContent content = support::contentToRead(UnitSystem::metric);

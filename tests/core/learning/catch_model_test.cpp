@@ -101,8 +101,8 @@ TEST(CatchModel, TiesNeighboursTogetherMoreThanPlacesFarApart) {
 TEST(CatchModel, HasAnIntervalRoundItsMedianThatWidensWithTheVariance) {
     const learning::Expectation narrow{std::log(0.2), 0.01};
     const learning::Expectation wide{std::log(0.2), 0.25};
-    EXPECT_NEAR(narrow.interval80().first, 0.2 * std::exp(-1.2815515655 * 0.1), 1e-9);
-    EXPECT_NEAR(narrow.interval80().second, 0.2 * std::exp(1.2815515655 * 0.1), 1e-9);
+    EXPECT_NEAR(narrow.interval80().first, 0.2 * std::exp(-1.2815515655 * 1.15 * 0.1), 1e-9);
+    EXPECT_NEAR(narrow.interval80().second, 0.2 * std::exp(1.2815515655 * 1.15 * 0.1), 1e-9);
     EXPECT_GT(wide.interval80().second, narrow.interval80().second);
     EXPECT_NEAR(wide.rate(), 0.2 * std::exp(0.125), 1e-12);
     EXPECT_NEAR(wide.relativeWidth(), std::sqrt(std::exp(0.25) - 1.0), 1e-12);
