@@ -57,8 +57,7 @@ public:
         const wind::Waves waves = wind::wavesOnDeepWater(plan.day.wind.speed, fetch.effective);
         const auto anchors = anchoring::placeAnchors(
             water.depth, &closed, candidate.place,
-            {plan.day.wind.from, plan.day.wind.speed, waves.significantHeight, std::nullopt}, {},
-            progress);
+            {plan.day.wind.from, plan.day.wind.speed, waves.significantHeight}, {}, progress);
         if (!anchors) {
             return std::nullopt;
         }

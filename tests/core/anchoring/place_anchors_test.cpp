@@ -39,7 +39,7 @@ grid::DepthGrid bottomOf(const std::function<double(geo::WaterPoint)>& depth_m) 
 }
 
 Weather windFrom(double degrees, double speed_m_s = 5.0) {
-    return {Bearing::degrees(degrees), Speed::metresPerSecond(speed_m_s), {}, {}};
+    return {Bearing::degrees(degrees), Speed::metresPerSecond(speed_m_s), {}};
 }
 
 base::Result<AnchorSet> place(const grid::DepthGrid& depth, geo::WaterPoint mark,

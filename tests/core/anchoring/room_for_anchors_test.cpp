@@ -92,7 +92,7 @@ Expected leastRegret(double y_m, double wind_deg, const BoatSettings& boat, doub
 }
 
 Weather windFrom(double degrees) {
-    return {Bearing::degrees(degrees), Speed::metresPerSecond(5.0), {}, {}};
+    return {Bearing::degrees(degrees), Speed::metresPerSecond(5.0), {}};
 }
 
 /// Where a step of half a metre along the rope decides, either lie may be found: not asked.

@@ -181,8 +181,7 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
         }();
         const auto anchors = anchoring::placeAnchors(
             hand.today, ground.isClosed(candidate.place) ? nullptr : &hand.closed, candidate.place,
-            {units::Bearing::degrees(120.0), units::Speed::metresPerSecond(7.0), waves.height,
-             units::Temperature::celsius(9.0)},
+            {units::Bearing::degrees(120.0), units::Speed::metresPerSecond(7.0), waves.height},
             hand.boat, quiet);
         if (!anchors) {
             ++refused;
