@@ -19,7 +19,6 @@ using anchoring::Weather;
 using support::given;
 using testing::Contains;
 using testing::HasSubstr;
-using testing::Not;
 using units::Bearing;
 using units::Depth;
 using units::Length;
