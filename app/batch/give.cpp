@@ -2,6 +2,7 @@
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
+#include "app/wording/reasons.h"
 #include "core/outputs/write_all.h"
 #include "core/water/plan_day.h"
 
@@ -38,7 +39,8 @@ Result<void> give(const GiveOptions& o) {
     } else {
         std::cerr << "meremark-batch: without marks: " << planned.error().sentence() << '\n';
     }
-    return outputs::writeAll(opened->water, opened->derived, marks, o.folder, progress);
+    return outputs::writeAll(opened->water, opened->derived, wording::told(marks), o.folder,
+                             progress);
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
+#include "app/wording/reasons.h"
 #include "core/acts/facts.h"
 #include "core/acts/plan.h"
 #include "core/outputs/write_gpx.h"
@@ -121,8 +122,8 @@ Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
 Result<void> writeOutputs(const MarksOptions& o, const OpenedWater& opened,
                           const std::shared_ptr<const water::PlannedDay>& planned) {
     if (!o.gpx.empty()) {
-        if (auto written = outputs::writeMarksGpx(o.gpx, planned->marks, *opened.water.frame,
-                                                  opened.water.name);
+        if (auto written = outputs::writeMarksGpx(o.gpx, wording::told(planned->marks),
+                                                  *opened.water.frame, opened.water.name);
             !written) {
             return written;
         }

@@ -2,6 +2,9 @@
 #include "app/batch/marks_report.h"
 
 #include "app/batch/report.h"
+#include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
+#include "app/wording/reasons.h"
 
 #include <algorithm>
 
@@ -12,6 +15,8 @@ namespace batch {
 using Json = nlohmann::ordered_json;
 
 namespace {
+
+const wording::Words inMetres; ///< Of the sentences, as of all figures.
 
 void putPlace(Json& part, const water::Water& water, geo::WaterPoint place) {
     const geo::LonLat at = water.frame->toEarth(place);
@@ -48,21 +53,18 @@ Json factorsPart(const std::vector<marks::Factor>& factors) {
             row["weight"] = factor.weight;
         }
         row["times"] = factor.times;
-        row["because"] = factor.because;
+        row["because"] = wording::said(factor.because, inMetres).toStdString();
         rows.push_back(std::move(row));
     }
     return rows;
 }
 
-/// Of the place, then of its anchors, each once.
-Json cautionsPart(const marks::Mark& mark) {
-    std::vector<std::string> cautions = mark.cautions;
-    for (const std::string& caution : mark.anchors.cautions) {
-        if (std::ranges::find(cautions, caution) == cautions.end()) {
-            cautions.push_back(caution);
-        }
+Json linesPart(const QStringList& sentences) {
+    Json lines = Json::array();
+    for (const QString& sentence : sentences) {
+        lines.push_back(sentence.toStdString());
     }
-    return cautions;
+    return lines;
 }
 
 Json markPart(const water::Water& water, const marks::Mark& mark) {
@@ -86,7 +88,7 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     part["factors"] = factorsPart(mark.factors);
     part["fetch_m"] = rounded(mark.fetch.inMetres(), 0);
     part["wave_height_m"] = rounded(mark.waveHeight.inMetres(), 2);
-    part["cautions"] = cautionsPart(mark);
+    part["cautions"] = linesPart(wording::cautionsOf(mark, inMetres));
     part["anchors"] = {{"heading_deg", rounded(mark.anchors.lie.heading.inDegrees(), 1)},
                        {"bow", anchorPart(water, mark.anchors.bow)},
                        {"stern", anchorPart(water, mark.anchors.stern)}};
@@ -137,10 +139,7 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     report["try"] = planned.plan.tryNew;
     report["mean_per_10_rod_hours"] =
         planned.meanPer10RodHours ? Json(*planned.meanPer10RodHours) : Json(nullptr);
-    report["notes"] = planned.basis;
-    for (const std::string& note : planned.notes) {
-        report["notes"].push_back(note);
-    }
+    report["notes"] = linesPart(wording::basisOf(planned, inMetres) + wording::notesOf(planned));
     report["marks"] = Json::array();
     for (const marks::Mark& mark : planned.marks) {
         report["marks"].push_back(markPart(water, mark));
@@ -155,9 +154,9 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     report["light"] = {{"sunrise", timeOrNull(planned.light.sunrise, water.clock)},
                        {"sunset", timeOrNull(planned.light.sunset, water.clock)},
                        {"civil_dusk", timeOrNull(planned.light.civilDusk, water.clock)}};
-    report["cautions"] = planned.cautions;
-    report["rules"] = planned.rules;
-    report["fish_care"] = planned.fishCare;
+    report["cautions"] = linesPart(wording::cautionsOf(planned, inMetres));
+    report["rules"] = linesPart(wording::rulesOf(planned));
+    report["fish_care"] = linesPart(wording::fishCareOf(planned, inMetres));
     report["beliefs"] = beliefsPart(planned.beliefs);
     report["excluded_m2"] = excludedPart(planned);
     report["places_looked_at"] = planned.looked;

@@ -2,8 +2,8 @@
 #include "app/chart/ashore_banner.h"
 
 #include "app/chart/lettering.h"
+#include "app/wording/cautions.h"
 #include "core/water/day_cautions.h"
-#include "core/wind/beaufort.h"
 
 namespace chart {
 
@@ -24,12 +24,12 @@ std::optional<FurniturePiece> ashoreBanner(const LayerContext& on) {
     if (!content.water || content.isGrey || !content.shown.contains(LayerKind::marks)) {
         return std::nullopt;
     }
-    const units::Speed wind = content.water->plan.day.wind.speed;
-    if (wind::beaufortForce(wind) < water::ashoreFrom_beaufort) {
+    const auto ashore = water::ashoreCaution(content.water->plan.day.wind.speed);
+    if (!ashore) {
         return std::nullopt;
     }
     const double s = on.scale;
-    const QString text = QString::fromStdString(water::windCaution(wind));
+    const QString text = wording::said(*ashore, content.words);
     const double width = boxOf(letters(s), text, {}).width() + 2.0 * pad * s;
     const QRectF band(0.5 * (on.view.size().width() - width), top * s, width, height * s);
     return FurniturePiece{band, [text](LayerContext& chart, const QRectF& box) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/open_water/keeper.h"
 
+#include "app/wording/reasons.h"
+
 #include <filesystem>
 #include <utility>
 
@@ -170,7 +172,7 @@ void Keeper::saveFound() {
                 return kept;
             }
         }
-        return store->saveFound(*found->water, derived, found->marks, progress);
+        return store->saveFound(*found->water, derived, wording::told(found->marks), progress);
     };
     runner_.start<void>(tr("Keeping the drawing"), work,
                         [this, found, served = served_](const Result<void>& kept) {
@@ -219,8 +221,8 @@ void Keeper::saveWhole(Move move) {
         if (!made) {
             return std::unexpected(made.error());
         }
-        const auto saved =
-            (*made)->saveWhole(*whole->water, whole->derived, whole->marks, progress);
+        const auto saved = (*made)->saveWhole(*whole->water, whole->derived,
+                                              wording::told(whole->marks), progress);
         if (!saved) {
             made->reset();
             std::error_code ignored; // Why it failed says more than why half of it stays.

@@ -6,7 +6,8 @@
 #include "app/paper/mark_block.h"
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
-#include "app/wording/reworded.h"
+#include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
 #include "core/water/day_cautions.h"
 
 #include <algorithm>
@@ -169,9 +170,10 @@ void writeOverview(SheetWriter& sheet, const chart::ChartContent& content,
 
 /// What holds at every mark is said once for the day.
 QStringList commonCautions(const std::vector<MarkOfDay>& ordered, const wording::Words& words) {
-    QStringList common = ordered.empty() ? QStringList() : cautionsOf(ordered.front().mark, words);
+    QStringList common =
+        ordered.empty() ? QStringList() : wording::cautionsOf(ordered.front().mark, words);
     for (const MarkOfDay& entry : ordered) {
-        const QStringList own = cautionsOf(entry.mark, words);
+        const QStringList own = wording::cautionsOf(entry.mark, words);
         common.removeIf([&own](const QString& caution) { return !own.contains(caution); });
     }
     return common;
@@ -187,24 +189,6 @@ void writeList(SheetWriter& sheet, const QString& heading, const QStringList& li
         sheet.paragraph(chart::typeface(chart::TypeSize::normal, 1.0),
                         QStringLiteral("•  ") + line);
     }
-}
-
-QStringList inTheUsersUnits(const std::vector<std::string>& sentences,
-                            const wording::Words& words) {
-    QStringList lines;
-    for (const std::string& sentence : sentences) {
-        lines << wording::reworded(sentence, words);
-    }
-    return lines;
-}
-
-/// As they were written: rules are the fishery's own words.
-QStringList asWritten(const std::vector<std::string>& sentences) {
-    QStringList lines;
-    for (const std::string& sentence : sentences) {
-        lines << QString::fromStdString(sentence);
-    }
-    return lines;
 }
 
 /// What nobody must overlook: white on black, across the page, before anything else.
@@ -258,23 +242,22 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
     }
     const std::vector<MarkOfDay> ordered = marksOfDay(*content.planned);
     const water::PlannedDay& planned = *content.planned;
-    QStringList cautions = inTheUsersUnits(planned.cautions, grey.words);
-    if (water::forceOf(planned) >= water::ashoreFrom_beaufort) {
-        const auto ashore = QString::fromStdString(water::windCaution(planned.plan.day.wind.speed));
-        writeAshore(sheet, ashore);
-        cautions.removeAll(ashore);
+    QStringList cautions = wording::cautionsOf(planned, grey.words);
+    if (const auto ashore = water::ashoreCaution(planned.plan.day.wind.speed)) {
+        const QString sentence = wording::said(*ashore, grey.words);
+        writeAshore(sheet, sentence);
+        cautions.removeAll(sentence);
     }
     writeHead(sheet, grey);
     writeChart(sheet, grey);
     writeOverview(sheet, grey, ordered);
     writeList(sheet, QStringLiteral("Of this plan"),
-              inTheUsersUnits(planned.basis, grey.words) +
-                  inTheUsersUnits(planned.notes, grey.words));
+              wording::basisOf(planned, grey.words) + wording::notesOf(planned));
     writeList(sheet, QStringLiteral("Cautions"), cautions);
     const QStringList common = commonCautions(ordered, grey.words);
     writeList(sheet, QStringLiteral("At every mark"), common);
-    writeList(sheet, QStringLiteral("Rules of this water"), asWritten(planned.rules));
-    writeList(sheet, QStringLiteral("For the fish"), asWritten(planned.fishCare));
+    writeList(sheet, QStringLiteral("Rules of this water"), wording::rulesOf(planned));
+    writeList(sheet, QStringLiteral("For the fish"), wording::fishCareOf(planned, grey.words));
     sheet.space(4.0);
     sheet.paragraph(chart::typeface(chart::TypeSize::small, 1.0),
                     QStringLiteral("Ropes are worked out from depth plus bow height. Depths carry "

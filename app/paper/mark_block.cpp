@@ -3,7 +3,9 @@
 
 #include "app/chart/chart_painter.h"
 #include "app/side_view/side_scene.h"
-#include "app/wording/reworded.h"
+#include "app/wording/cautions.h"
+#include "app/wording/reasons.h"
+#include "app/wording/spoken_names.h"
 
 #include <algorithm>
 #include <cmath>
@@ -49,9 +51,7 @@ QString rodLine(const chart::ChartContent& content, int number, const rods::RodP
             .arg(wording::Words::bearing(rod.bearing), content.words.length(rod.distance),
                  content.words.depth(rod.depth), content.words.depth(rod.stopKnot));
     if (rod.over) {
-        const auto kind = structure::nameOf(*rod.over);
-        line += QStringLiteral("   over %1")
-                    .arg(QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())));
+        line += QStringLiteral("   over %1").arg(wording::spoken(*rod.over));
     }
     return line;
 }
@@ -60,7 +60,7 @@ QString reasonsLine(const marks::Mark& mark, const wording::Words& words) {
     std::vector<const marks::Factor*> factors;
     for (const marks::Factor& factor : mark.factors) {
         const bool counts = factor.weight > 0.0 || std::fabs(factor.times - 1.0) >= worthTelling;
-        if (counts && !factor.because.empty()) {
+        if (counts && !wording::said(factor.because, words).isEmpty()) {
             factors.push_back(&factor);
         }
     }
@@ -68,7 +68,7 @@ QString reasonsLine(const marks::Mark& mark, const wording::Words& words) {
                      [](const auto* a, const auto* b) { return a->times > b->times; });
     QStringList reasons;
     for (std::size_t i = 0; i < std::min<std::size_t>(factors.size(), 3); ++i) {
-        reasons << wording::reworded(factors[i]->because, words);
+        reasons << wording::said(factors[i]->because, words);
     }
     return QStringLiteral("why: ") + reasons.join(QStringLiteral("; "));
 }
@@ -92,7 +92,7 @@ std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks:
         lines.push_back({rodLine(content, ++number, rod)});
     }
     lines.push_back({reasonsLine(mark, words)});
-    for (const QString& caution : cautionsOf(mark, words)) {
+    for (const QString& caution : wording::cautionsOf(mark, words)) {
         if (!saidBefore.contains(caution)) {
             lines.push_back({QStringLiteral("caution: ") + caution, true});
         }
@@ -157,17 +157,6 @@ void drawPlan(SheetWriter& sheet, const chart::ChartContent& content, const mark
 }
 
 } // namespace
-
-QStringList cautionsOf(const marks::Mark& mark, const wording::Words& words) {
-    QStringList cautions;
-    for (const auto& list : {mark.anchors.cautions, mark.cautions}) {
-        for (const std::string& caution : list) {
-            cautions << wording::reworded(caution, words);
-        }
-    }
-    cautions.removeDuplicates();
-    return cautions;
-}
 
 QString nameOf(const marks::Mark& mark) {
     return QString::fromStdString(mark.name.empty() ? mark.sectionName : mark.name);

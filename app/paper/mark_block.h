@@ -18,10 +18,6 @@ struct MarkOfDay {
 /// The user's name of the mark, else its section's.
 [[nodiscard]] QString nameOf(const marks::Mark& mark);
 
-/// What has to be minded at this mark, in the user's units: of its anchors, then of the mark, each
-/// once.
-[[nodiscard]] QStringList cautionsOf(const marks::Mark& mark, const wording::Words& words);
-
 /// One mark on the sheet: anchors, rods, reasons, cautions; with `drawn` also a plan and a side
 /// view to scale. Cautions in `saidBefore` stand elsewhere on the sheet and are left out here.
 /// Never broken over two pages.

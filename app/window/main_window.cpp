@@ -10,6 +10,7 @@
 #include "app/window/bottom_line.h"
 #include "app/window/start_list.h"
 #include "app/window/top_line.h"
+#include "app/wording/cautions.h"
 #include "core/water/day_cautions.h"
 
 #include <QDragEnterEvent>
@@ -264,16 +265,15 @@ void MainWindow::tellDrawn() {
 
 void MainWindow::tellPlanned() {
     if (const auto planned = open_.planned()) {
-        const bool isAshore = water::forceOf(*planned) >= water::ashoreFrom_beaufort;
+        const auto ashore = water::ashoreCaution(planned->plan.day.wind.speed);
         const QString said =
             tr("Marks ranked for %1: %L2 places looked at, the best %L3 kept. %4")
                 .arg(wording::Words::day(planned->plan.day.day))
                 .arg(planned->looked)
                 .arg(planned->marks.size())
-                .arg(isAshore
-                         ? QString::fromStdString(water::windCaution(planned->plan.day.wind.speed))
-                         : tr("Next: the sheet."));
-        bottom_->say(said, isAshore);
+                .arg(ashore ? wording::said(*ashore, wording::Words(preferences_.units()))
+                            : tr("Next: the sheet."));
+        bottom_->say(said, ashore.has_value());
     }
 }
 

@@ -6,6 +6,7 @@
 #include "app/window/bottom_line.h"
 #include "app/window/start_list.h"
 #include "app/window/top_line.h"
+#include "app/wording/reasons.h"
 #include "core/outputs/write_all.h"
 
 #include <QAction>
@@ -177,7 +178,7 @@ void MainWindow::give(const QString& folder, const QString& withoutMarks) {
         [water = open_.water(), derived = open_.derived(), planned,
          folder](base::Progress& progress) {
             return outputs::writeAll(*water, derived,
-                                     planned ? planned->marks : std::vector<marks::Mark>{},
+                                     planned ? wording::told(planned->marks) : marks::ToldMarks(),
                                      folder.toStdString(), progress);
         },
         [this, folder, withoutMarks](const base::Result<void>& given) {

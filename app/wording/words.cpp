@@ -6,6 +6,7 @@
 #include <QDate>
 #include <QLocale>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -74,6 +75,11 @@ QString Words::length(units::Length length) const {
                        : number(length.inMiles(), 1) + QStringLiteral(" mi");
 }
 
+QString Words::lengthTo(units::Length length, int decimals) const {
+    return isMetric() ? number(length.inMetres(), decimals) + QStringLiteral(" m")
+                      : number(length.inFeet(), std::min(decimals, 1)) + QStringLiteral(" ft");
+}
+
 QString Words::levelChange(units::Length rise) const {
     const QString size =
         number(std::fabs(isMetric() ? rise.inMetres() : rise.inFeet()), isMetric() ? 2 : 1);
@@ -87,6 +93,17 @@ QString Words::levelChange(units::Length rise) const {
 QString Words::area(units::Area area) const {
     const double size = isMetric() ? area.inHectares() : area.inAcres();
     return number(size, size < 0.1 ? 2 : size < 100.0 ? 1 : 0) + ' ' + areaUnit();
+}
+
+QString Words::areaTo(units::Area area, int decimals) const {
+    return number(areaAmount(area), decimals) + ' ' + areaUnit();
+}
+
+QString Words::smallArea(units::Area area) const {
+    const double foot_m = units::Length::feet(1.0).inMetres();
+    return isMetric()
+               ? number(area.inSquareMetres(), 0) + QStringLiteral(" m²")
+               : number(area.inSquareMetres() / (foot_m * foot_m), 0) + QStringLiteral(" ft²");
 }
 
 QString Words::areaInBoth(units::Area area) const {
@@ -148,6 +165,11 @@ QString Words::speed(units::Speed speed) const {
            ' ' + speedUnit();
 }
 
+QString Words::speedTo(units::Speed speed, int decimals) const {
+    return number(isMetric() ? speed.inMetresPerSecond() : speed.inMilesPerHour(), decimals) + ' ' +
+           speedUnit();
+}
+
 QString Words::soundSpeed(units::Speed speed) const {
     return isMetric() ? number(speed.inMetresPerSecond(), 0) + QStringLiteral(" m/s")
                       : number(speed.inMetresPerSecond() / 0.3048, 0) + QStringLiteral(" ft/s");
@@ -156,6 +178,11 @@ QString Words::soundSpeed(units::Speed speed) const {
 QString Words::temperature(units::Temperature t) const {
     return isMetric() ? number(t.inCelsius(), 1) + QStringLiteral(" °C")
                       : number(t.inFahrenheit(), 1) + QStringLiteral(" °F");
+}
+
+QString Words::wholeTemperature(units::Temperature t) const {
+    return isMetric() ? number(t.inCelsius(), 0) + QStringLiteral(" °C")
+                      : number(t.inFahrenheit(), 0) + QStringLiteral(" °F");
 }
 
 QString Words::bearing(units::Bearing bearing) {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/anchoring/caution.h"
 #include "core/anchoring/lie.h"
 #include "core/units/depth.h"
 
-#include <string>
 #include <vector>
 
 namespace anchoring {
@@ -27,7 +27,7 @@ struct AnchorSet {
     units::Length fallBackRope;  ///< Bow rope out when the stern is above the stern anchor's place.
     double offTheWind_deg = 0.0; ///< How far the bow points away from the wind, -180 to 180.
     double beamPull_N = 0.0;     ///< Pull on the ropes should the wind go round to the beam.
-    std::vector<std::string> cautions; ///< Short, without units, the gravest first.
+    std::vector<Caution> cautions; ///< The gravest first.
     friend bool operator==(const AnchorSet&, const AnchorSet&) = default;
 };
 

@@ -4,7 +4,6 @@
 #include "core/anchoring/anchor_set.h"
 #include "core/anchoring/boat_settings.h"
 
-#include <string>
 #include <vector>
 
 namespace anchoring {
@@ -17,10 +16,10 @@ inline constexpr double seamanlikeScope = 6.0;
 /// Significant height from which an open boat at anchor ships water; common practice.
 inline constexpr units::Length highWave = units::Length::metres(0.3);
 
-/// What is to be minded about this lie and no other, the gravest first: short sentences without
-/// units. What holds for every anchored boat, and for the day's wind and water, is said once for
-/// the day (water::dayCautions()).
-[[nodiscard]] std::vector<std::string> cautionsFor(const AnchorSet& set, const Weather& weather,
-                                                   const BoatSettings& boat);
+/// What is to be minded about this lie and no other, the gravest first. What holds for every
+/// anchored boat, and for the day's wind and water, is said once for the day
+/// (water::dayCautions()).
+[[nodiscard]] std::vector<Caution> cautionsFor(const AnchorSet& set, const Weather& weather,
+                                               const BoatSettings& boat);
 
 } // namespace anchoring

@@ -65,14 +65,4 @@ double Weights::sum() const {
     return std::accumulate(weight_.begin(), weight_.end(), 0.0);
 }
 
-std::string reasonsOf(const std::vector<Factor>& factors) {
-    std::string reasons;
-    for (const Factor& factor : factors) {
-        if (!factor.because.empty()) {
-            reasons += (reasons.empty() ? "" : "; ") + factor.because;
-        }
-    }
-    return reasons;
-}
-
 } // namespace marks

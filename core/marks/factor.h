@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/marks/reason.h"
+
 #include <array>
-#include <map>
 #include <optional>
-#include <string>
 #include <string_view>
 #include <vector>
 
@@ -65,12 +65,8 @@ struct Factor {
     FactorKind kind = FactorKind::depth;
     double value = 0.0; ///< 0 to 1; 0 for a factor that cannot be weighed.
     double weight = 0.0;
-    std::string because; ///< The quantity behind it in words, metres: "58 m of drop-off, 4 to 9 m,
-                         ///< within a cast".
-    double times = 1.0;  ///< What it multiplies the water's mean by; all of them give the score.
+    Reason because;     ///< The quantities behind it.
+    double times = 1.0; ///< What it multiplies the water's mean by; all of them give the score.
 };
-
-/// Their quantities in one line, "; " between them.
-[[nodiscard]] std::string reasonsOf(const std::vector<Factor>& factors);
 
 } // namespace marks

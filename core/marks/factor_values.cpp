@@ -5,8 +5,6 @@
 #include <cmath>
 #include <numbers>
 
-#include <fmt/format.h>
-
 namespace marks {
 
 namespace {
@@ -19,78 +17,18 @@ constexpr double halfTrust_m = 0.5;
 constexpr double unknown = 0.5;
 constexpr double noMatter_m_s = 0.05;
 
-std::string depthBecause(const Surroundings& around, units::Depth limit) {
-    if (around.fishableShare <= 0.0) {
-        return fmt::format("nothing within a cast is open and no deeper than {:.1f} m",
-                           limit.inMetres());
-    }
-    return fmt::format("{:.0f} % of the water within a cast can be fished, {:.1f} to {:.1f} m deep",
-                       100.0 * around.fishableShare, around.shallowest.inMetres(),
-                       around.deepest.inMetres());
-}
-
-std::string dropOffBecause(const Surroundings& around) {
-    if (around.dropOff_m <= 0.0) {
-        return "no drop-off within a cast";
-    }
-    return fmt::format("{:.0f} m of drop-off, {:.1f} to {:.1f} m, within a cast", around.dropOff_m,
-                       around.dropOffTop.inMetres(), around.dropOffFoot.inMetres());
-}
-
-std::string weedEdgeBecause(const Surroundings& around) {
-    return around.weedEdge_m > 0.0
-               ? fmt::format("{:.0f} m of weed edge within a cast", around.weedEdge_m)
-               : "no weed edge within a cast";
-}
-
-std::string featureBecause(const Surroundings& around) {
-    if (!around.feature) {
-        return "no hump, hole, spur or saddle within a cast";
-    }
-    return fmt::format("{:.0f} m² of hump, hole, spur or saddle within a cast, most of it {}",
-                       around.featureArea_m2, structure::nameOf(*around.feature));
-}
-
-std::string windwardBecause(const logbook::Wind& wind, const Surroundings& around,
-                            units::Speed upSlope) {
+Reason windwardReason(const logbook::Wind& wind, const Surroundings& around, units::Speed upSlope) {
+    using Way = WindOnSlope::Way;
     const double v = upSlope.inMetresPerSecond();
-    if (std::fabs(v) < noMatter_m_s) {
-        return wind.speed.inMetresPerSecond() < noMatter_m_s
-                   ? "no wind"
-                   : "the wind blows neither up the slope nor down it";
+    if (std::fabs(v) < noMatter_m_s && wind.speed.inMetresPerSecond() < noMatter_m_s) {
+        return NoWind{};
     }
-    return fmt::format("the wind of {:.1f} m/s blows {} a slope of {:.0f} %",
-                       wind.speed.inMetresPerSecond(), v > 0.0 ? "up" : "down",
-                       100.0 * std::hypot(around.riseEast, around.riseNorth));
+    const Way way = std::fabs(v) < noMatter_m_s ? Way::neither : v > 0.0 ? Way::up : Way::down;
+    return WindOnSlope{wind.speed, way, std::hypot(around.riseEast, around.riseNorth)};
 }
 
-std::string shelterBecause(const WaveState& waves) {
-    return fmt::format("waves of {:.2f} m after {:.0f} m of open water", waves.height.inMetres(),
-                       waves.fetch.inMetres());
-}
-
-std::string recordBecause(const std::optional<LogSays>& log) {
-    if (!log) {
-        return "the log does not tell yet";
-    }
-    return fmt::format("{:.1f} fish in 10 rod-hours to be expected here, {:.1f} over the whole "
-                       "water",
-                       log->here.per10RodHours, log->meanPer10RodHours);
-}
-
-std::string lessTriedBecause(const std::optional<LogSays>& log) {
-    if (!log) {
-        return "never tried";
-    }
-    return fmt::format("the rate here may lie between {:.1f} and {:.1f} in 10 rod-hours",
-                       log->here.low, log->here.high);
-}
-
-std::string trustBecause(const Surroundings& around) {
-    if (!std::isfinite(around.trust.inMetres())) {
-        return "how far the depths may be off is not known";
-    }
-    return fmt::format("depths within a cast known to ±{:.1f} m", around.trust.inMetres());
+Reason trustReason(units::Length halfWidth) {
+    return std::isfinite(halfWidth.inMetres()) ? DepthsKnownTo{halfWidth} : DepthsKnownTo{};
 }
 
 } // namespace
@@ -149,34 +87,46 @@ double trustValue(units::Length halfWidth) {
     return std::isfinite(t) ? 1.0 / (1.0 + t * t) : 0.0;
 }
 
+Reason recordReason(const std::optional<LogSays>& log) {
+    if (!log) {
+        return LogIsSilent{};
+    }
+    return CatchHere{log->here.per10RodHours, log->meanPer10RodHours};
+}
+
+Reason lessTriedReason(const std::optional<LogSays>& log) {
+    if (!log) {
+        return NeverTried{};
+    }
+    return RateBetween{log->here.low, log->here.high};
+}
+
 std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around, const Plan& plan,
                               const std::optional<WaveState>& waves,
-                              const std::optional<LogSays>& log, Telling telling) {
-    const units::Length cast = plan.tackle.cast;
+                              const std::optional<LogSays>& log) {
+    using units::Length;
+    const Length cast = plan.tackle.cast;
     const logbook::Wind& wind = plan.day.wind;
     const units::Speed upSlope = windUpSlope(wind, around.riseEast, around.riseNorth);
     std::vector<Factor> factors;
-    const auto add = [&](FactorKind kind, double value, const auto& because) {
-        factors.push_back({kind, value, plan.weights.of(kind),
-                           telling == Telling::words ? because() : std::string(), 1.0});
+    const auto add = [&](FactorKind kind, double value, Reason because) {
+        factors.push_back({kind, value, plan.weights.of(kind), because, 1.0});
     };
     add(FactorKind::depth, depthValue(around.fishableShare),
-        [&] { return depthBecause(around, limit); });
+        FishableWater{around.fishableShare, around.shallowest, around.deepest, limit});
     add(FactorKind::dropOff, edgeValue(around.dropOff_m, cast),
-        [&] { return dropOffBecause(around); });
+        DropOffNear{Length::metres(around.dropOff_m), around.dropOffTop, around.dropOffFoot});
     add(FactorKind::weedEdge, edgeValue(around.weedEdge_m, cast),
-        [&] { return weedEdgeBecause(around); });
+        WeedEdgeNear{Length::metres(around.weedEdge_m)});
     add(FactorKind::feature, featureValue(around.featureArea_m2, cast),
-        [&] { return featureBecause(around); });
-    add(FactorKind::windward, windwardValue(upSlope),
-        [&] { return windwardBecause(wind, around, upSlope); });
+        FeaturesNear{units::Area::squareMetres(around.featureArea_m2), around.feature});
+    add(FactorKind::windward, windwardValue(upSlope), windwardReason(wind, around, upSlope));
     if (waves) {
-        add(FactorKind::shelter, shelterValue(waves->height),
-            [&] { return shelterBecause(*waves); });
+        add(FactorKind::shelter, shelterValue(waves->height), *waves);
     }
-    add(FactorKind::record, recordValue(log), [&] { return recordBecause(log); });
-    add(FactorKind::lessTried, lessTriedValue(log), [&] { return lessTriedBecause(log); });
-    add(FactorKind::trust, trustValue(around.trust), [&] { return trustBecause(around); });
+    add(FactorKind::record, recordValue(log), recordReason(log));
+    add(FactorKind::lessTried, lessTriedValue(log), lessTriedReason(log));
+    add(FactorKind::trust, trustValue(around.trust), trustReason(around.trust));
     return factors;
 }
 

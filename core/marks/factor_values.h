@@ -42,27 +42,20 @@ struct LogSays {
 /// Expected rate here r against the whole water's w: r / (r + w); a half where the log says
 /// nothing.
 [[nodiscard]] double recordValue(const std::optional<LogSays>& log);
+[[nodiscard]] Reason recordReason(const std::optional<LogSays>& log);
 /// Width of what is known of the rate here, c = standard deviation over mean: c / (1 + c); 1 where
 /// nothing is known.
 [[nodiscard]] double lessTriedValue(const std::optional<LogSays>& log);
+[[nodiscard]] Reason lessTriedReason(const std::optional<LogSays>& log);
 /// 95 % half-width t of the depths within a cast: 1 / (1 + (t / 0.5 m)^2).
 [[nodiscard]] double trustValue(units::Length halfWidth);
 
-/// What is known of the waves at a place.
-struct WaveState {
-    units::Length fetch;  ///< Effective.
-    units::Length height; ///< Significant.
-};
-
-/// Whether reasons are to be told in words, which takes longer than the numbers.
-enum class Telling { numbers, words };
-
 /// Every factor of one place that can be weighed, in the order of allFactorKinds, with its value,
-/// its weight and, where asked for, its reason in words. What they multiply by is not filled in.
+/// its weight and its reason. What they multiply by is not filled in.
 /// \param waves absent: not yet worked out; then there is no factor for shelter.
 [[nodiscard]] std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around,
                                             const Plan& plan, const std::optional<WaveState>& waves,
-                                            const std::optional<LogSays>& log, Telling telling);
+                                            const std::optional<LogSays>& log);
 
 /// Product of what the factors multiply by.
 [[nodiscard]] double scoreOf(const std::vector<Factor>& factors);

@@ -8,8 +8,6 @@
 #include <cmath>
 #include <numbers>
 
-#include <fmt/format.h>
-
 namespace marks {
 
 namespace {
@@ -57,9 +55,9 @@ Circumstances tomorrow(const LearnedCatch& learned, const Surroundings& around, 
 }
 
 Judgement believedAlone(const MarkInput& input, const Surroundings& around, const Plan& plan,
-                        const std::optional<WaveState>& waves, Telling telling) {
+                        const std::optional<WaveState>& waves) {
     Judgement out;
-    out.factors = factorsOf(input.ground.limit(), around, plan, waves, std::nullopt, telling);
+    out.factors = factorsOf(input.ground.limit(), around, plan, waves, std::nullopt);
     for (Factor& factor : out.factors) {
         factor.times = std::exp(believedAlone(plan.weights, factor.kind, factor.value));
     }
@@ -96,23 +94,22 @@ void takeByTrust(std::vector<Factor>& factors, const MarkInput& input, const Sur
         std::max(left, leastLeft);
 }
 
-/// The values of record and less tried, which stand on what is expected, and all reasons in words.
-void tell(Judgement& judgement, const MarkInput& input, const Surroundings& around,
-          geo::WaterPoint place, const Plan& plan, const std::optional<WaveState>& waves) {
+/// Values and reasons of record and less tried, which stand on what is expected, and the reasons
+/// that the log alone speaks of.
+void tell(Judgement& judgement, const MarkInput& input, geo::WaterPoint place) {
     const learning::Expectation& here = *judgement.expected;
     const auto [low, high] = here.interval80();
     const LogSays log{{perTen * here.rate(), perTen * low, perTen * high},
                       perTen * input.learned->model.mean().rate(),
                       here.relativeWidth()};
-    const auto told = factorsOf(input.ground.limit(), around, plan, waves, log, Telling::words);
-    for (std::size_t k = 0; k < told.size(); ++k) {
-        judgement.factors[k].value = told[k].value;
-        judgement.factors[k].because = told[k].because;
-    }
-    const auto under = input.ground.kindAt(place);
-    judgement.factors[told.size()].because =
-        fmt::format("{} under the boat", under ? structure::nameOf(*under) : "open water");
-    judgement.factors[told.size() + 1].because = "at the hours planned";
+    const auto of = [&](FactorKind kind) -> Factor& {
+        return *std::ranges::find(judgement.factors, kind, &Factor::kind);
+    };
+    of(FactorKind::record).value = recordValue(log);
+    of(FactorKind::record).because = recordReason(log);
+    of(FactorKind::lessTried).value = lessTriedValue(log);
+    of(FactorKind::lessTried).because = lessTriedReason(log);
+    of(FactorKind::bottom).because = UnderTheBoat{input.ground.kindAt(place)};
 }
 
 } // namespace
@@ -148,25 +145,22 @@ double Judgement::worth(double eagerness) const {
 }
 
 Judgement judgementOf(const MarkInput& input, const Surroundings& around, geo::WaterPoint place,
-                      const Plan& plan, const std::optional<WaveState>& waves, Telling telling,
-                      ChosenBy chosenBy) {
+                      const Plan& plan, const std::optional<WaveState>& waves, ChosenBy chosenBy) {
     if (input.learned == nullptr || input.learned->model.isEmpty()) {
-        return believedAlone(input, around, plan, waves, telling);
+        return believedAlone(input, around, plan, waves);
     }
     const learning::CatchModel& model = input.learned->model;
     const auto parts =
         placeFeaturesOf(input, around, place, tomorrow(*input.learned, around, plan));
     const units::Length halfWidth = trustAt(input, around, place);
     Judgement out;
-    out.factors =
-        factorsOf(input.ground.limit(), around, plan, waves, std::nullopt, Telling::numbers);
+    out.factors = factorsOf(input.ground.limit(), around, plan, waves, std::nullopt);
     out.factors.push_back({FactorKind::bottom, 0.0, 0.0, {}, 1.0});
-    out.factors.push_back({FactorKind::hour, 0.0, 0.0, {}, 1.0});
+    out.factors.push_back({FactorKind::hour, 0.0, 0.0, HoursPlanned{}, 1.0});
     multiply(out.factors, parts, model, plan);
     takeByTrust(out.factors, input, around, halfWidth);
     if (chosenBy == ChosenBy::program) {
-        out.factors.push_back({FactorKind::bestOfMany, 0.0, 0.0,
-                               "what looks best of many looks better than it is", leftOfBest});
+        out.factors.push_back({FactorKind::bestOfMany, 0.0, 0.0, BestOfMany{}, leftOfBest});
     }
     out.score = scoreOf(out.factors);
     out.features = joined(parts);
@@ -174,9 +168,7 @@ Judgement judgementOf(const MarkInput& input, const Surroundings& around, geo::W
     out.toFindOut = here.relativeWidth() * (1.0 - chanceOfOtherDepth(halfWidth));
     here.logMean += std::log(out.score * model.mean().rate() / here.rate());
     out.expected = here;
-    if (telling == Telling::words) {
-        tell(out, input, around, place, plan, waves);
-    }
+    tell(out, input, place);
     return out;
 }
 

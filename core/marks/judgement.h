@@ -49,7 +49,6 @@ enum class ChosenBy { user, program };
 /// \param waves absent: not yet worked out; then there is no factor for shelter.
 [[nodiscard]] Judgement judgementOf(const MarkInput& input, const Surroundings& around,
                                     geo::WaterPoint place, const Plan& plan,
-                                    const std::optional<WaveState>& waves, Telling telling,
-                                    ChosenBy chosenBy);
+                                    const std::optional<WaveState>& waves, ChosenBy chosenBy);
 
 } // namespace marks

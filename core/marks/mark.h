@@ -3,11 +3,13 @@
 
 #include "core/anchoring/anchor_set.h"
 #include "core/geo/lon_lat.h"
+#include "core/marks/caution.h"
 #include "core/marks/factor.h"
 #include "core/rods/rod_spread.h"
 #include "core/sections/section.h"
 #include "core/units/moment.h"
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <vector>
@@ -53,8 +55,7 @@ struct Mark {
     units::Length waveHeight; ///< Significant.
     anchoring::AnchorSet anchors;
     rods::RodSpread spread;
-    std::vector<std::string> cautions; ///< Of the place, in whole sentences; those of the anchors
-                                       ///< are with them.
+    std::vector<Caution> cautions; ///< Of the place; those of the anchors are with them.
 };
 
 /// One stop of the day.
@@ -65,13 +66,23 @@ struct DayStop {
     units::Length move; ///< Over water from the stop before, or from the launch.
 };
 
+/// What of the day is spent in the dark.
+struct DarkHours {
+    enum class Home { inTheLight, afterSunset, inTheDark };
+    bool startsInTheDark = false;
+    Home home = Home::inTheLight;
+    /// False where all of the day is light.
+    [[nodiscard]] bool areAny() const { return startsInTheDark || home != Home::inTheLight; }
+    friend bool operator==(const DarkHours&, const DarkHours&) = default;
+};
+
 /// The day: stops in the order in which the boat goes.
 struct DayPlan {
     std::vector<DayStop> stops;
     units::Length moves;      ///< All of them, back to the launch included.
     std::vector<int> leftOut; ///< Ranks of marks that the boat cannot reach or has no time for.
-    std::vector<std::string> cautions; ///< Darkness; in whole sentences.
-    std::vector<std::string> notes;    ///< What became of the list: no time or no way.
+    std::chrono::seconds leastStay{}; ///< On a mark, for which there was no time.
+    DarkHours dark;
 };
 
 } // namespace marks

@@ -117,17 +117,7 @@ DayPlan planOf(const DayInput& input, const std::vector<std::size_t>& order) {
     return plan;
 }
 
-void addCautions(const DayInput& input, const DaySettings& settings, DayPlan& plan) {
-    if (!plan.leftOut.empty()) {
-        std::string sentence = plan.leftOut.size() == 1 ? "There is no time or no way for mark"
-                                                        : "There is no time or no way for marks";
-        for (std::size_t k = 0; k < plan.leftOut.size(); ++k) {
-            sentence += (k == 0 ? " " : ", ") + std::to_string(plan.leftOut[k]);
-        }
-        const auto minutes =
-            std::chrono::duration_cast<std::chrono::minutes>(settings.leastStay).count();
-        plan.notes.push_back(sentence + " with stays of " + std::to_string(minutes) + " minutes.");
-    }
+void noteDarkHours(const DayInput& input, DayPlan& plan) {
     if (!input.light || plan.stops.empty()) {
         return;
     }
@@ -140,12 +130,12 @@ void addCautions(const DayInput& input, const DaySettings& settings, DayPlan& pl
                                                 });
     const units::Moment home = later(plan.stops.back().leave, home_m / speed);
     if (sun.civilDawn && input.start < *sun.civilDawn) {
-        plan.cautions.emplace_back("You start before it is light: carry a white light.");
+        plan.dark.startsInTheDark = true;
     }
     if (sun.civilDusk && home > *sun.civilDusk) {
-        plan.cautions.emplace_back("You come home in the dark: carry a white light.");
+        plan.dark.home = DarkHours::Home::inTheDark;
     } else if (sun.sunset && home > *sun.sunset) {
-        plan.cautions.emplace_back("You come home after sunset.");
+        plan.dark.home = DarkHours::Home::afterSunset;
     }
 }
 
@@ -184,7 +174,8 @@ base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& setting
         }
     }
     std::ranges::sort(plan.leftOut);
-    addCautions(input, settings, plan);
+    plan.leastStay = settings.leastStay;
+    noteDarkHours(input, plan);
     return plan;
 }
 

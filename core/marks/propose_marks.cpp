@@ -56,8 +56,7 @@ void thin(const std::vector<Candidate>& sorted, double apart_m, std::size_t most
 
 double promiseOf(const MarkInput& input, geo::WaterPoint place, const Plan& plan) {
     const Surroundings around = surroundingsOf(input, place, plan.tackle.cast);
-    return judgementOf(input, around, place, plan, std::nullopt, Telling::numbers,
-                       ChosenBy::program)
+    return judgementOf(input, around, place, plan, std::nullopt, ChosenBy::program)
         .worth(eagernessToTry(plan.tryNew, plan.weights));
 }
 

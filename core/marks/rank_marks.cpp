@@ -8,8 +8,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include <fmt/format.h>
-
 namespace marks {
 
 namespace {
@@ -69,7 +67,7 @@ base::Result<std::vector<Scored>> scored(const MarkInput& input, const Plan& pla
         }
         Scored one{std::move(candidates[k]), surroundingsOf(input, place, plan.tackle.cast), {}};
         one.judgement =
-            judgementOf(input, one.around, place, plan, one.worked.waves, Telling::words,
+            judgementOf(input, one.around, place, plan, one.worked.waves,
                         one.worked.candidate.isPinned ? ChosenBy::user : ChosenBy::program);
         all.push_back(std::move(one));
     }
@@ -138,32 +136,30 @@ std::vector<Chosen> chosenOf(const MarkInput& input, const std::vector<Scored>& 
     return chosen;
 }
 
-std::vector<std::string> cautionsFor(const MarkInput& input, const Plan& plan, const Scored& one) {
-    std::vector<std::string> out;
+std::vector<Caution> cautionsFor(const MarkInput& input, const Plan& plan, const Scored& one) {
+    std::vector<Caution> out;
     const geo::WaterPoint place = placeOf(one.worked);
     if (input.ground.isClosed(place)) {
-        out.emplace_back("Your mark lies in closed water.");
+        out.emplace_back(InClosedWater{});
     } else if (!input.ground.isFishable(place)) {
-        out.emplace_back("Your mark is deeper than the limit.");
+        out.emplace_back(DeeperThanLimit{});
     }
     if (one.around.isClosedNear && !input.ground.isClosed(place)) {
-        out.emplace_back("Closed water lies within a cast.");
+        out.emplace_back(ClosedWaterNear{});
     }
     const bool isGuess =
         input.isGuess != nullptr && (*input.isGuess)[input.isGuess->frame().cellOf(place)] != 0;
     if (isGuess) {
-        out.emplace_back("The depth here is a guess: sound it before you anchor.");
+        out.emplace_back(GuessedHere{});
     } else if (one.around.guessShare > mostlyGuess) {
-        out.emplace_back("Most depths within a cast are guesses: sound round the boat first.");
+        out.emplace_back(GuessedAround{});
     }
     if (one.worked.waves.height.inMetres() >= highWave_m) {
-        out.push_back(
-            fmt::format("Waves of about {:.1f} m here.", one.worked.waves.height.inMetres()));
+        out.emplace_back(WavesHere{one.worked.waves.height});
     }
-    const std::size_t rods = one.worked.spread.rods.size();
-    if (rods < static_cast<std::size_t>(std::max(plan.tackle.rods, 0))) {
-        out.push_back(rods == 0 ? std::string("No room for a rod within the cast.")
-                                : fmt::format("Room for {} of {} rods.", rods, plan.tackle.rods));
+    const auto rods = static_cast<int>(one.worked.spread.rods.size());
+    if (rods < plan.tackle.rods) {
+        out.emplace_back(RoomForRods{rods, plan.tackle.rods});
     }
     return out;
 }

@@ -32,8 +32,7 @@ std::vector<structure::Zone> allZones(const water::Derived& derived) {
 
 /// One job for each file that there is something for.
 std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derived,
-                         const std::vector<marks::Mark>& marks,
-                         const std::filesystem::path& folder) {
+                         const marks::ToldMarks& told, const std::filesystem::path& folder) {
     const geo::WaterFrame& frame = *water.frame;
     std::vector<Job> jobs;
     const auto* survey = derived.checked ? &derived.checked->survey : nullptr;
@@ -80,8 +79,7 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
                                         water::useOfSections(water, derived), frame);
         });
     }
-    jobs.emplace_back(
-        [&] { return writeMarksGpx(folder / "marks.gpx", marks, frame, water.name); });
+    jobs.emplace_back([&] { return writeMarksGpx(folder / "marks.gpx", told, frame, water.name); });
     jobs.emplace_back([&] { return writeLogTable(folder / "log.csv", water.log, water.clock); });
     // Tables after RFC 4180 have no place for it.
     jobs.emplace_back([&water, &folder] {
@@ -94,8 +92,8 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
 } // namespace
 
 base::Result<void> writeAll(const water::Water& water, const water::Derived& derived,
-                            const std::vector<marks::Mark>& marks,
-                            const std::filesystem::path& folder, base::Progress& progress) {
+                            const marks::ToldMarks& told, const std::filesystem::path& folder,
+                            base::Progress& progress) {
     if (!water.frame) {
         return base::fail(base::ErrorKind::wrongUse,
                           "the water has neither a shoreline nor soundings", "",
@@ -108,7 +106,7 @@ base::Result<void> writeAll(const water::Water& water, const water::Derived& der
                           folder.string(), "choose a place where you may write");
     }
     progress.begin("writing open formats");
-    const std::vector<Job> jobs = jobsFor(water, derived, marks, folder);
+    const std::vector<Job> jobs = jobsFor(water, derived, told, folder);
     for (std::size_t i = 0; i < jobs.size(); ++i) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());

@@ -3,12 +3,11 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
-#include "core/marks/mark.h"
+#include "core/marks/told_marks.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
 
 #include <filesystem>
-#include <vector>
 
 namespace outputs {
 
@@ -19,7 +18,7 @@ namespace outputs {
 /// that name is left. Each file appears whole or not at all. \return unwritableOutput, cancelled,
 /// wrongUse for a water without a frame.
 [[nodiscard]] base::Result<void> writeAll(const water::Water& water, const water::Derived& derived,
-                                          const std::vector<marks::Mark>& marks,
+                                          const marks::ToldMarks& told,
                                           const std::filesystem::path& folder,
                                           base::Progress& progress);
 

@@ -68,26 +68,26 @@ std::string anchor(std::string_view element, const anchoring::Anchor& anchor,
         metres("depth_m", anchor.depth.inMetres()), metres("rope_m", anchor.rope.inMetres()));
 }
 
-std::string waypoint(const marks::Mark& mark, const geo::WaterFrame& frame) {
+std::string waypoint(const marks::Mark& mark, std::string_view reasons,
+                     const geo::WaterFrame& frame) {
     const std::string name =
         fmt::format("{}{}{}", mark.rank, mark.sectionName.empty() ? "" : " ", mark.sectionName);
-    return fmt::format(
-        "<wpt {}><name>{}</name><desc>{}</desc><type>mark</type><extensions>"
-        "{}{}{}{}</extensions></wpt>\n",
-        position(mark.lonLat), escaped(name), escaped(marks::reasonsOf(mark.factors)),
-        metres("depth_m", mark.depth.inMetres()), metres("trust_m", mark.trust.inMetres()),
-        anchor("bow_anchor", mark.anchors.bow, frame),
-        anchor("stern_anchor", mark.anchors.stern, frame));
+    return fmt::format("<wpt {}><name>{}</name><desc>{}</desc><type>mark</type><extensions>"
+                       "{}{}{}{}</extensions></wpt>\n",
+                       position(mark.lonLat), escaped(name), escaped(reasons),
+                       metres("depth_m", mark.depth.inMetres()),
+                       metres("trust_m", mark.trust.inMetres()),
+                       anchor("bow_anchor", mark.anchors.bow, frame),
+                       anchor("stern_anchor", mark.anchors.stern, frame));
 }
 
 } // namespace
 
-base::Result<void> writeMarksGpx(const std::filesystem::path& path,
-                                 std::span<const marks::Mark> marks, const geo::WaterFrame& frame,
-                                 std::string_view waterName) {
+base::Result<void> writeMarksGpx(const std::filesystem::path& path, const marks::ToldMarks& told,
+                                 const geo::WaterFrame& frame, std::string_view waterName) {
     std::string body;
-    for (const marks::Mark& mark : marks) {
-        body += waypoint(mark, frame);
+    for (const marks::Mark& mark : told.marks) {
+        body += waypoint(mark, told.reasonsOf(mark.factors), frame);
     }
     return base::writeWholeFile(path, document(waterName, body));
 }

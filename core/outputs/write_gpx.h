@@ -3,11 +3,10 @@
 
 #include "core/base/result.h"
 #include "core/geo/water_frame.h"
-#include "core/marks/mark.h"
+#include "core/marks/told_marks.h"
 #include "core/surface/survey_line.h"
 
 #include <filesystem>
-#include <span>
 #include <string_view>
 
 namespace outputs {
@@ -16,7 +15,7 @@ namespace outputs {
 /// of our own, reasons in the description. Never writes a depth as an elevation.
 /// \return unwritableOutput.
 [[nodiscard]] base::Result<void> writeMarksGpx(const std::filesystem::path& path,
-                                               std::span<const marks::Mark> marks,
+                                               const marks::ToldMarks& told,
                                                const geo::WaterFrame& frame,
                                                std::string_view waterName);
 

@@ -132,15 +132,15 @@ void keepSections(Connection& connection, const sections::SectionMap& map,
     setExtent(connection, "sections", box);
 }
 
-void keepMarks(Connection& connection, std::span<const marks::Mark> marks) {
+void keepMarks(Connection& connection, const marks::ToldMarks& told) {
     Statement insert(connection, "INSERT INTO marks (geom, rank, depth_m, trust_m, section, score, "
                                  "fetch_m, wave_height_m, reasons) VALUES (?,?,?,?,?,?,?,?,?)");
     LonLatBox box;
-    for (const marks::Mark& mark : marks) {
+    for (const marks::Mark& mark : told.marks) {
         box.take(mark.lonLat);
         insert.run(Blob(blobOf(mark.lonLat)), mark.rank, mark.depth.inMetres(),
                    mark.trust.inMetres(), mark.sectionName, mark.score, mark.fetch.inMetres(),
-                   mark.waveHeight.inMetres(), marks::reasonsOf(mark.factors));
+                   mark.waveHeight.inMetres(), told.reasonsOf(mark.factors));
     }
     setExtent(connection, "marks", box);
 }
@@ -155,7 +155,7 @@ std::int64_t reductionStampOf(const reduction::ReducedDay& day) {
 }
 
 void keepFound(Connection& connection, const water::Water& water, const water::Derived& found,
-               std::span<const marks::Mark> marks, base::Progress& progress) {
+               const marks::ToldMarks& told, base::Progress& progress) {
     if (!water.frame) {
         return;
     }
@@ -168,7 +168,7 @@ void keepFound(Connection& connection, const water::Water& water, const water::D
     keepZones(connection, found, *water.frame);
     keepSections(connection, found.sections ? *found.sections : sections::SectionMap(),
                  *water.frame);
-    keepMarks(connection, marks);
+    keepMarks(connection, told);
 }
 
 } // namespace store

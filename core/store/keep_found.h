@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/base/progress.h"
-#include "core/marks/mark.h"
+#include "core/marks/told_marks.h"
 #include "core/store/connection.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
@@ -14,6 +14,6 @@ namespace store {
 /// What was found in the water, for others to see, in the place of what the file held of it, inside
 /// the caller's transaction. The water must have a frame.
 void keepFound(Connection& connection, const water::Water& water, const water::Derived& found,
-               std::span<const marks::Mark> marks, base::Progress& progress);
+               const marks::ToldMarks& told, base::Progress& progress);
 
 } // namespace store

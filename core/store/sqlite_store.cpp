@@ -191,15 +191,13 @@ base::Result<std::optional<KeptDrawing>> SqliteStore::loadDrawing(const geo::Out
 }
 
 base::Result<void> SqliteStore::saveFound(const water::Water& water, const water::Derived& found,
-                                          std::span<const marks::Mark> marks,
-                                          base::Progress& progress) {
+                                          const marks::ToldMarks& told, base::Progress& progress) {
     progress.begin("saving what was found");
-    return saveAtOnce([&] { keepFound(*connection_, water, found, marks, progress); });
+    return saveAtOnce([&] { keepFound(*connection_, water, found, told, progress); });
 }
 
 base::Result<void> SqliteStore::saveWhole(const water::Water& water, const water::Derived& found,
-                                          std::span<const marks::Mark> marks,
-                                          base::Progress& progress) {
+                                          const marks::ToldMarks& told, base::Progress& progress) {
     progress.begin("saving the water file");
     return saveAtOnce([&] {
         for (const water::Part part : water::allParts) {
@@ -210,7 +208,7 @@ base::Result<void> SqliteStore::saveWhole(const water::Water& water, const water
         if (water.frame && found.drawn && stamp != found.stamps.end()) {
             keepDrawing(*connection_, *found.drawn, *water.frame, stamp->second);
         }
-        keepFound(*connection_, water, found, marks, progress);
+        keepFound(*connection_, water, found, told, progress);
         if (progress.stopAsked()) {
             connection_->fail(base::cancelled());
         }

@@ -43,11 +43,11 @@ public:
     loadDrawing(const geo::Outline& outline) override;
     [[nodiscard]] base::Result<void> saveFound(const water::Water& water,
                                                const water::Derived& found,
-                                               std::span<const marks::Mark> marks,
+                                               const marks::ToldMarks& told,
                                                base::Progress& progress) override;
     [[nodiscard]] base::Result<void> saveWhole(const water::Water& water,
                                                const water::Derived& found,
-                                               std::span<const marks::Mark> marks,
+                                               const marks::ToldMarks& told,
                                                base::Progress& progress) override;
     [[nodiscard]] base::Result<CheckReport> check(base::Progress& progress) override;
 

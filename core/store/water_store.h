@@ -4,7 +4,7 @@
 #include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/geo/outline.h"
-#include "core/marks/mark.h"
+#include "core/marks/told_marks.h"
 #include "core/store/check_report.h"
 #include "core/store/owner.h"
 #include "core/store/write_right.h"
@@ -101,14 +101,14 @@ public:
     /// ever read back.
     [[nodiscard]] virtual base::Result<void> saveFound(const water::Water& water,
                                                        const water::Derived& found,
-                                                       std::span<const marks::Mark> marks,
+                                                       const marks::ToldMarks& told,
                                                        base::Progress& progress) = 0;
 
     /// save() of all parts, saveDrawing() and saveFound() in one transaction: quicker for a file
     /// that is filled at once, as each sounding is written once.
     [[nodiscard]] virtual base::Result<void> saveWhole(const water::Water& water,
                                                        const water::Derived& found,
-                                                       std::span<const marks::Mark> marks,
+                                                       const marks::ToldMarks& told,
                                                        base::Progress& progress) = 0;
 
     /// Whether the file is whole and agrees with itself. An error only where that cannot be told.

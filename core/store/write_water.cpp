@@ -9,7 +9,7 @@
 namespace store {
 
 base::Result<void> writeWater(const std::filesystem::path& path, const water::Water& water,
-                              const water::Derived& found, std::span<const marks::Mark> marks,
+                              const water::Derived& found, const marks::ToldMarks& told,
                               base::Progress& progress) {
     WriteRight right(path, Purpose::writing); // So that two that make the same water take turns.
     if (right.owner()) {
@@ -19,7 +19,7 @@ base::Result<void> writeWater(const std::filesystem::path& path, const water::Wa
     base::Result<void> filled;
     {
         auto store = create(pending.beside());
-        filled = store ? (*store)->saveWhole(water, found, marks, progress)
+        filled = store ? (*store)->saveWhole(water, found, told, progress)
                        : base::Result<void>(std::unexpected(store.error()));
     }
     if (!filled) {

@@ -3,7 +3,7 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
-#include "core/marks/mark.h"
+#include "core/marks/told_marks.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
 
@@ -18,7 +18,6 @@ namespace store {
 /// waterInUse where another program is making it; cancelled.
 [[nodiscard]] base::Result<void> writeWater(const std::filesystem::path& path,
                                             const water::Water& water, const water::Derived& found,
-                                            std::span<const marks::Mark> marks,
-                                            base::Progress& progress);
+                                            const marks::ToldMarks& told, base::Progress& progress);
 
 } // namespace store

@@ -4,7 +4,7 @@
 #include "core/water/planned_day.h"
 #include "core/water/water.h"
 
-#include <string>
+#include <optional>
 #include <vector>
 
 namespace water {
@@ -23,27 +23,27 @@ inline constexpr units::Temperature nearIce = units::Temperature::celsius(4.0);
 /// angling association give for pike).
 inline constexpr units::Temperature warmForFish = units::Temperature::celsius(20.0);
 
-/// The day's force of wind on Beaufort's scale.
-[[nodiscard]] int forceOf(const PlannedDay& planned);
-/// The wind's own caution: empty below force 5.
-[[nodiscard]] std::string windCaution(units::Speed wind);
-/// The cold's own caution; empty where the water is known not to be cold. \param water absent:
+/// What is said before all else from force 6 on; nothing below it.
+[[nodiscard]] std::optional<StayAshore> ashoreCaution(units::Speed wind);
+/// The wind's own caution: none below force 5.
+[[nodiscard]] std::optional<DayCaution> windCaution(units::Speed wind);
+/// The cold's own caution; none where the water is known not to be cold. \param water absent:
 /// nobody measured it.
-[[nodiscard]] std::string coldCaution(const std::optional<units::Temperature>& water);
+[[nodiscard]] std::optional<ColdWater> coldCaution(const std::optional<units::Temperature>& water);
 
 /// What can kill on such a day, the gravest first, each once and at most mostCautions: wind, cold
 /// water, thunder, darkness, ropes and anchors. Cold water below 15 C, floating first: RNLI
 /// (second-hand). Scope 6 to 10: RYA teaching of 6 to 1 with rope and chain (second-hand) and US
 /// state boater courses; never by the stern alone: the same courses. The rest is common practice
 /// (no source).
-[[nodiscard]] std::vector<std::string> dayCautions(const PlannedDay& planned);
+[[nodiscard]] std::vector<DayCaution> dayCautions(const PlannedDay& planned);
 
 /// The rules of this water as far as they bear on the day: season, rods, closed water, and the
-/// house's own notes word for word.
-[[nodiscard]] std::vector<std::string> rulesOfTheDay(const Water& water, const PlannedDay& planned);
+/// house's own notes.
+[[nodiscard]] std::vector<DayRule> rulesOfTheDay(const Water& water, const PlannedDay& planned);
 
 /// What the fish need to live: handling (fisheries' leaflets on pike: kept wet, a short time in the
 /// air) and warm water.
-[[nodiscard]] std::vector<std::string> fishCare(const PlannedDay& planned);
+[[nodiscard]] std::vector<FishCare> fishCare(const PlannedDay& planned);
 
 } // namespace water

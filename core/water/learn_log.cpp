@@ -97,8 +97,7 @@ private:
     [[nodiscard]] double believedOf(const marks::Surroundings& around, double windward) const {
         double sum = 0.0;
         for (marks::Factor factor :
-             marks::factorsOf(input_.ground.limit(), around, plan_, std::nullopt, std::nullopt,
-                              marks::Telling::numbers)) {
+             marks::factorsOf(input_.ground.limit(), around, plan_, std::nullopt, std::nullopt)) {
             if (factor.kind == marks::FactorKind::windward) {
                 factor.value = windward;
             }

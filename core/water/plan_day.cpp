@@ -109,7 +109,7 @@ struct Worked {
     std::vector<marks::WorkedCandidate> candidates;
     std::size_t refused = 0;
     std::string lastReason;
-    std::vector<std::string> pinnedRefused;
+    std::vector<RefusedMark> pinned; ///< Of the user's own.
 };
 
 Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const Derived& derived,
@@ -133,8 +133,7 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
             ++worked.refused;
             worked.lastReason = one.error().sentence();
             if (candidates[i].isPinned) {
-                worked.pinnedRefused.push_back("your mark " + candidates[i].name +
-                                               " cannot be anchored on: " + one.error().what);
+                worked.pinned.push_back({candidates[i].name, one.error()});
             }
         } else {
             return std::unexpected(one.error());
@@ -255,8 +254,7 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     planned.cautions = dayCautions(planned);
     planned.rules = rulesOfTheDay(water, planned);
     planned.fishCare = fishCare(planned);
-    planned.notes = worked->pinnedRefused;
-    planned.notes.insert(planned.notes.end(), planned.day.notes.begin(), planned.day.notes.end());
+    planned.refused = std::move(worked->pinned);
     return planned;
 }
 

@@ -1,65 +1,35 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/plan_notes.h"
 
-#include <algorithm>
-
-#include <fmt/format.h>
-
 namespace water {
 
 namespace {
 
-const char* wordsFor(marks::Exclusion exclusion) {
-    switch (exclusion) {
-    case marks::Exclusion::closed:
-        return "closed";
-    case marks::Exclusion::tooShallow:
-        return "too shallow";
-    case marks::Exclusion::tooDeep:
-        return "deeper than the limit";
-    case marks::Exclusion::noRoom:
-        return "too near the bank to swing";
-    case marks::Exclusion::ropesTooShort:
-        return "too deep for the ropes";
-    case marks::Exclusion::tooRough:
-        return "too rough for an open boat at anchor";
-    }
-    return "";
-}
-
-void noteTheLog(const Water& water, const LearnedLog& log, std::vector<std::string>& notes) {
-    if (!log.learned) {
-        notes.emplace_back(water.log.empty()
-                               ? "Nothing caught yet: by your beliefs alone."
-                               : fmt::format("None of the {} stays of the log counts: by your "
-                                             "beliefs alone.",
-                                             water.log.size()));
+void noteTheLog(const Water& water, const LearnedLog& log, std::vector<PlanNote>& notes) {
+    const std::size_t stays = water.log.size();
+    if (!log.learned && stays == 0) {
+        notes.emplace_back(NothingCaught{});
+    } else if (!log.learned) {
+        notes.emplace_back(NoStayCounts{stays});
     }
     if (log.elsewhere > 0) {
-        notes.push_back(fmt::format("{} of {} stays of the log lie on no water of this chart today "
-                                    "and say nothing of it.",
-                                    log.elsewhere, water.log.size()));
+        notes.emplace_back(StaysElsewhere{log.elsewhere, stays});
     }
     if (log.withoutEffort > 0) {
-        notes.push_back(fmt::format("{} of {} stays of the log lasted no time, or longer than any "
-                                    "can, and count in no rate.",
-                                    log.withoutEffort, water.log.size()));
+        notes.emplace_back(StaysWithoutEffort{log.withoutEffort, stays});
     }
 }
 
 void noteWhatIsLeftOut(PlannedDay& planned) {
     constexpr double worthTelling_ha = 0.05;
-    std::string left;
+    WaterLeftOut left{planned.marks.size(), planned.plan.count, {}};
     for (std::size_t k = 0; k < planned.excluded.size(); ++k) {
-        const double ha = planned.excluded[k].inHectares();
-        if (ha >= worthTelling_ha) {
-            left += fmt::format("{}{:.1f} ha {}", left.empty() ? "" : ", ", ha,
-                                wordsFor(marks::allExclusions[k]));
+        if (planned.excluded[k].inHectares() >= worthTelling_ha) {
+            left.parts.emplace_back(marks::allExclusions[k], planned.excluded[k]);
         }
     }
-    if (!left.empty()) {
-        planned.basis.push_back(fmt::format("{} of {} marks found. Left out: {}.",
-                                            planned.marks.size(), planned.plan.count, left));
+    if (!left.parts.empty()) {
+        planned.basis.emplace_back(std::move(left));
     }
 }
 

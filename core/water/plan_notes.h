@@ -8,7 +8,7 @@
 namespace water {
 
 /// Says what the list stands on: the water's mean, beliefs beside the log, what each condition
-/// leaves out, and in whole sentences what of the log does not count and why the list is short.
+/// leaves out, what of the log does not count and why the list is short.
 void tellOfTheLog(const Water& water, const LearnedLog& log, const marks::MarkInput& input,
                   PlannedDay& planned);
 

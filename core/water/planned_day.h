@@ -6,9 +6,10 @@
 #include "core/marks/mark.h"
 #include "core/marks/plan.h"
 #include "core/marks/propose_marks.h"
+#include "core/water/day_caution.h"
+#include "core/water/plan_note.h"
 #include "core/water/stamp.h"
 
-#include <string>
 #include <vector>
 
 namespace water {
@@ -21,19 +22,19 @@ struct PlannedDay {
     std::vector<marks::Mark> marks; ///< Best first.
     marks::DayPlan day;
     light::SunTimes light;
-    std::size_t looked = 0;            ///< Candidates that got ropes and rods.
-    std::size_t unanchorable = 0;      ///< Of them, where no two anchors would hold the boat.
-    std::vector<std::string> cautions; ///< What can kill, the gravest first, each once; at most 7.
-    std::vector<std::string> rules;    ///< Of this water, for that day.
-    std::vector<std::string> fishCare; ///< What the fish need to live.
-    std::vector<std::string> notes;    ///< Own marks that cannot be anchored on, no time or no way.
+    std::size_t looked = 0;           ///< Candidates that got ropes and rods.
+    std::size_t unanchorable = 0;     ///< Of them, where no two anchors would hold the boat.
+    std::vector<DayCaution> cautions; ///< What can kill, the gravest first, each once; at most 7.
+    std::vector<DayRule> rules;       ///< Of this water, for that day.
+    std::vector<FishCare> fishCare;   ///< What the fish need to live.
+    std::vector<RefusedMark> refused; ///< Own marks that cannot be anchored on.
     /// Fish per 10 rod-hours that the log lets expect where nothing is known; nothing while it has
     /// no stay on this water.
     std::optional<double> meanPer10RodHours;
     std::vector<marks::BeliefRecord> beliefs; ///< What was said beside what the log says.
     /// How much water each condition leaves out.
     std::array<units::Area, marks::allExclusions.size()> excluded{};
-    std::vector<std::string> basis; ///< What the list stands on, in whole sentences.
+    std::vector<PlanNote> basis; ///< What the list stands on.
 };
 
 } // namespace water

@@ -110,10 +110,10 @@ TEST_F(PowerCut, FindsEveryWayOfSavingInOneTransactionThatIsOnTheDisk) {
           }},
          {"found",
           [this](store::WaterStore& store) {
-              return store.saveFound(known_.water, known_.found, known_.marks, quiet);
+              return store.saveFound(known_.water, known_.found, known_.told(), quiet);
           }},
          {"whole", [this](store::WaterStore& store) {
-              return store.saveWhole(known_.water, known_.found, known_.marks, quiet);
+              return store.saveWhole(known_.water, known_.found, known_.told(), quiet);
           }}}};
     for (const bool isFresh : {false, true}) {
         for (const auto& [name, act] : ways) {
@@ -140,10 +140,10 @@ TEST_F(PowerCut, FindsEveryFailedSaveTakenBackToTheLastByte) {
             return store.saveDrawing(*known_.found.drawn, known_.made.frame, water::Stamp(9));
         },
         [this](store::WaterStore& store) {
-            return store.saveFound(known_.water, known_.found, known_.marks, quiet);
+            return store.saveFound(known_.water, known_.found, known_.told(), quiet);
         },
         [this](store::WaterStore& store) {
-            return store.saveWhole(known_.water, known_.found, known_.marks, quiet);
+            return store.saveWhole(known_.water, known_.found, known_.told(), quiet);
         }};
     for (const Act& act : ways) {
         // One of them is the making of the journal, which always goes through.
@@ -167,7 +167,7 @@ TEST_F(PowerCut, FindsEveryFailedSaveTakenBackToTheLastByte) {
 TEST_F(PowerCut, FindsEveryWayOfReadingInOneView) {
     FailingDisk disk;
     auto store = store::open(path_).value();
-    ASSERT_TRUE(store->saveWhole(known_.water, known_.found, known_.marks, quiet).has_value());
+    ASSERT_TRUE(store->saveWhole(known_.water, known_.found, known_.told(), quiet).has_value());
     const auto readLocks = [&](const std::function<void()>& read) {
         disk.record();
         read();

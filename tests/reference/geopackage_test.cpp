@@ -56,7 +56,7 @@ std::optional<std::string> saidBy(const std::string& program, const std::string&
 class GeoPackage : public testing::Test {
 protected:
     void SetUp() override {
-        const auto written = store::writeWater(path, known.water, known.found, known.marks, quiet);
+        const auto written = store::writeWater(path, known.water, known.found, known.told(), quiet);
         ASSERT_TRUE(written.has_value()) << written.error().sentence();
     }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/marks/mark.h"
+#include "core/marks/told_marks.h"
 #include "core/water/derived.h"
 #include "core/water/water.h"
 #include "tests/support/made_up_water.h"
@@ -33,6 +33,11 @@ struct FoundWater {
 
     [[nodiscard]] geo::LonLat at(double x_m, double y_m) const {
         return made.frame.toEarth(geo::WaterPoint{x_m, y_m});
+    }
+
+    /// The marks, each with the same reason.
+    [[nodiscard]] marks::ToldMarks told() const {
+        return {marks, [](const auto&) { return "58 m of drop-off < 9 m & deep"; }};
     }
 
 private:
@@ -185,7 +190,6 @@ private:
         mark.trust = units::Depth::metres(0.3);
         mark.sectionName = "Heron Bay";
         mark.score = 0.7;
-        mark.factors = {{marks::FactorKind::dropOff, 0.8, 1.0, "58 m of drop-off < 9 m & deep"}};
         mark.anchors.bow.place = {150.0, 10.0};
         mark.anchors.stern.place = {150.0, -40.0};
         marks.push_back(mark);

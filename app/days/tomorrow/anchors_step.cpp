@@ -2,6 +2,8 @@
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
 
 #include <QLabel>
 
@@ -40,7 +42,7 @@ public:
         anchors_->setRows(anchorRows(*mark, water().frame, words()));
         setWords(lie_, lieWords(*mark, words()));
         rods_->setRows(rodRows(*mark, words()));
-        setWords(cautions_, cautions(*mark, words()).join('\n'));
+        setWords(cautions_, wording::cautionsOf(*mark, words()).join('\n'));
         return {tr("mark %1: bow %2, stern %3")
                     .arg(mark->rank)
                     .arg(words().length(mark->anchors.bow.rope),
@@ -86,9 +88,10 @@ public:
         }
         setWords(light_, lightWords(planned->light, water().clock));
         table_->setRows(dayRows(*planned, water().clock, words()));
-        setWords(notes_, dayNotes(*planned, words()).join('\n'));
-        setWords(cautions_, dayCautions(*planned, words()).join('\n'));
-        setWords(rules_, dayRules(*planned).join('\n'));
+        setWords(notes_, wording::notesOf(*planned).join('\n'));
+        setWords(cautions_, wording::cautionsOf(*planned, words()).join('\n'));
+        setWords(rules_,
+                 (wording::rulesOf(*planned) + wording::fishCareOf(*planned, words())).join('\n'));
         return {dayLine(*planned, words()), !context_.open.isPlanCurrent()};
     }
 

@@ -3,6 +3,7 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/edits/set_plan.h"
 #include "app/widgets/wind_dial.h"
+#include "app/wording/cautions.h"
 #include "app/wording/typed_amount.h"
 #include "core/units/written_time.h"
 #include "core/water/day_cautions.h"
@@ -52,10 +53,11 @@ public:
         temperature_->showAmount(day.waterTemperature ? words().temperature(*day.waterTemperature)
                                                       : QString());
         setWords(beaufort_, beaufortWords(day.wind.speed));
-        setWords(windWarning_, QString::fromStdString(water::windCaution(day.wind.speed)));
-        setWords(coldWarning_, day.waterTemperature ? QString::fromStdString(
-                                                          water::coldCaution(day.waterTemperature))
-                                                    : QString());
+        const auto strong = water::windCaution(day.wind.speed);
+        setWords(windWarning_, strong ? wording::said(*strong, words()) : QString());
+        const auto cold =
+            day.waterTemperature ? water::coldCaution(day.waterTemperature) : std::nullopt;
+        setWords(coldWarning_, cold ? wording::said(*cold, words()) : QString());
         return {conditionsLine(day, words()), false};
     }
 

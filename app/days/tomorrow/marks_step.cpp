@@ -8,6 +8,8 @@
 #include "app/edits/unpin_mark.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -60,7 +62,7 @@ public:
         const bool isOld = planned && !context_.open.isPlanCurrent();
         const QSignalBlocker quiet(count_);
         count_->setValue(water().plan.count);
-        setWords(empty_, planned ? notesOf(*planned)
+        setWords(empty_, planned ? wording::basisOf(*planned, words()).join('\n')
                                  : tr("No marks yet. Draw the water on the survey day, then find "
                                       "marks."));
         setWords(old_, oldPlanWords(context_));
@@ -75,14 +77,6 @@ public:
     }
 
 private:
-    static QString notesOf(const water::PlannedDay& planned) {
-        QStringList notes;
-        for (const std::string& note : planned.basis) {
-            notes += QString::fromStdString(note);
-        }
-        return notes.join('\n');
-    }
-
     void choose(int row) {
         const auto planned = context_.open.planned();
         if (planned && row >= 0 && row < static_cast<int>(planned->marks.size())) {
@@ -109,7 +103,7 @@ private:
         showFactors(*mark);
         setWords(reasons_,
                  (QStringList{expectedWords(*mark)} + reasons(*mark, words())).join('\n'));
-        setWords(cautions_, cautions(*mark, words()).join('\n'));
+        setWords(cautions_, wording::cautionsOf(*mark, words()).join('\n'));
         pin_->setText(mark->isPinned ? tr("Let go") : tr("Keep"));
         pin_->setShortcut(QKeySequence(QStringLiteral("Ctrl+P")));
     }

@@ -3,6 +3,7 @@
 #include "app/days/tomorrow/steps.h"
 #include "app/paper/day_sheet.h"
 #include "app/paper/pdf_file.h"
+#include "app/wording/cautions.h"
 #include "core/water/day_cautions.h"
 
 #include <QComboBox>
@@ -61,11 +62,12 @@ private:
     /// user wants the sheet all the same.
     [[nodiscard]] bool isWantedAllTheSame() {
         const auto planned = context_.open.planned();
-        if (!planned || water::forceOf(*planned) < water::ashoreFrom_beaufort) {
+        const auto ashore =
+            planned ? water::ashoreCaution(planned->plan.day.wind.speed) : std::nullopt;
+        if (!ashore) {
             return true;
         }
-        QMessageBox box(QMessageBox::Warning, tr("The sheet"),
-                        QString::fromStdString(water::windCaution(planned->plan.day.wind.speed)),
+        QMessageBox box(QMessageBox::Warning, tr("The sheet"), wording::said(*ashore, words()),
                         QMessageBox::Cancel, this);
         QPushButton* print =
             box.addButton(tr("Make the sheet all the same"), QMessageBox::AcceptRole);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/tomorrow/tomorrow_view.h"
 
-#include "app/wording/reworded.h"
+#include "app/wording/reasons.h"
+#include "app/wording/spoken_names.h"
 #include "core/wind/beaufort.h"
 
 #include <algorithm>
@@ -21,15 +22,6 @@ QString fromView(std::string_view text) {
 QString clockTime(const std::optional<units::Moment>& moment, const units::Clock& clock) {
     return moment ? QString::fromStdString(units::timeOfDayText(*moment, clock))
                   : QStringLiteral("none");
-}
-
-QStringList inTheUsersUnits(const std::vector<std::string>& sentences, const Words& words) {
-    QStringList lines;
-    for (const std::string& sentence : sentences) {
-        lines += wording::reworded(sentence, words);
-    }
-    lines.removeDuplicates();
-    return lines;
 }
 
 const marks::Mark* markRanked(const water::PlannedDay& day, int rank) {
@@ -210,21 +202,11 @@ QString expectedWords(const marks::Mark& mark) {
 QStringList reasons(const marks::Mark& mark, const Words& words) {
     QStringList lines;
     for (const marks::Factor& factor : mark.factors) {
-        if ((factor.weight > 0.0 || isWorthTelling(factor)) && !factor.because.empty()) {
-            lines += wording::reworded(factor.because, words);
+        if (factor.weight > 0.0 || isWorthTelling(factor)) {
+            lines += wording::said(factor.because, words);
         }
     }
-    return lines;
-}
-
-QStringList cautions(const marks::Mark& mark, const Words& words) {
-    QStringList lines;
-    for (const auto* from : {&mark.cautions, &mark.anchors.cautions}) {
-        for (const std::string& caution : *from) {
-            lines += wording::reworded(caution, words);
-        }
-    }
-    lines.removeDuplicates();
+    lines.removeAll(QString());
     return lines;
 }
 
@@ -256,7 +238,7 @@ std::vector<QStringList> rodRows(const marks::Mark& mark, const Words& words) {
     for (const rods::RodPlace& rod : mark.spread.rods) {
         QString name = QString::number(rows.size() + 1);
         if (rod.over) {
-            name += QStringLiteral("  ") + fromView(structure::nameOf(*rod.over)).replace('_', ' ');
+            name += QStringLiteral("  ") + wording::spoken(*rod.over);
         }
         rows.push_back({name, Words::bearing(rod.bearing), words.length(rod.distance),
                         words.depth(rod.depth), words.depth(rod.stopKnot)});
@@ -294,24 +276,6 @@ QString lightWords(const light::SunTimes& light, const units::Clock& clock) {
     return QStringLiteral("First light %1, sunrise %2, sunset %3, dark %4.")
         .arg(clockTime(light.civilDawn, clock), clockTime(light.sunrise, clock),
              clockTime(light.sunset, clock), clockTime(light.civilDusk, clock));
-}
-
-QStringList dayCautions(const water::PlannedDay& day, const Words& words) {
-    return inTheUsersUnits(day.cautions, words);
-}
-
-QStringList dayRules(const water::PlannedDay& day) {
-    QStringList lines;
-    for (const auto* from : {&day.rules, &day.fishCare}) {
-        for (const std::string& line : *from) {
-            lines += QString::fromStdString(line);
-        }
-    }
-    return lines;
-}
-
-QStringList dayNotes(const water::PlannedDay& day, const Words& words) {
-    return inTheUsersUnits(day.notes, words);
 }
 
 } // namespace days::tomorrow

@@ -48,8 +48,6 @@ namespace days::tomorrow {
 [[nodiscard]] std::vector<QStringList> markRows(const water::PlannedDay& day,
                                                 const wording::Words& words);
 [[nodiscard]] QStringList reasons(const marks::Mark& mark, const wording::Words& words);
-/// Of the place, then of the anchors.
-[[nodiscard]] QStringList cautions(const marks::Mark& mark, const wording::Words& words);
 /// "Bow", depth, rope, place.
 [[nodiscard]] std::vector<QStringList> anchorRows(const marks::Mark& mark,
                                                   const std::optional<geo::WaterFrame>& frame,
@@ -66,11 +64,5 @@ dayRows(const water::PlannedDay& day, const units::Clock& clock, const wording::
 /// "5 marks, 7 h 10, 2.9 km".
 [[nodiscard]] QString dayLine(const water::PlannedDay& day, const wording::Words& words);
 [[nodiscard]] QString lightWords(const light::SunTimes& light, const units::Clock& clock);
-/// What can kill, the gravest first, each once.
-[[nodiscard]] QStringList dayCautions(const water::PlannedDay& day, const wording::Words& words);
-/// The rules of this water in the fishery's own words, and what the fish need.
-[[nodiscard]] QStringList dayRules(const water::PlannedDay& day);
-/// What became of own marks and of those for which there is no time.
-[[nodiscard]] QStringList dayNotes(const water::PlannedDay& day, const wording::Words& words);
 
 } // namespace days::tomorrow

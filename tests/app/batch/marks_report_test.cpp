@@ -28,14 +28,17 @@ marks::Mark firstMark() {
     mark.sectionName = "Heron Bay";
     mark.zones = {ZoneKind::dropOff, ZoneKind::weedEdge};
     mark.score = 0.71236;
-    mark.factors = {{marks::FactorKind::dropOff, 0.81236, 1.25, "58 m of drop-off", 1.1},
-                    {marks::FactorKind::lessTried, 0.2, 0.30004, "3 rod-hours", 1.0},
-                    {marks::FactorKind::hour, 0.0, 0.0, "at the hours planned", 0.6476}};
+    mark.factors = {
+        {marks::FactorKind::dropOff, 0.81236, 1.25,
+         marks::DropOffNear{Length::metres(58.0), Depth::metres(4.0), Depth::metres(9.0)}, 1.1},
+        {marks::FactorKind::lessTried, 0.2, 0.30004, marks::NeverTried{}, 1.0},
+        {marks::FactorKind::hour, 0.0, 0.0, marks::HoursPlanned{}, 0.6476}};
     mark.expected = marks::ExpectedCatch{1.42472, 0.71236, 2.9};
     mark.toLearn = true;
     mark.fetch = Length::metres(432.6);
     mark.waveHeight = Length::metres(0.126);
-    mark.cautions = {"first", "second"};
+    mark.cautions = {marks::WavesHere{Length::metres(0.44)}, marks::ClosedWaterNear{}};
+    mark.anchors.cautions = {anchoring::ShortOfRoom{2.9}};
     mark.anchors.bow = {{40.0, 25.0}, Depth::metres(6.254), Length::metres(21.56), 3.236};
     mark.anchors.stern = {{-35.0, -20.0}, Depth::metres(4.756), Length::metres(13.34), 2.476};
     mark.anchors.lie.heading = Bearing::degrees(231.26);
@@ -73,13 +76,17 @@ struct MadeUpPlan {
         planned.light.civilDawn = at("2026-09-27T05:00:00Z");
         planned.looked = 96;
         planned.unanchorable = 7;
-        planned.cautions = {"gravest", "lesser"};
-        planned.rules = {"rule"};
-        planned.fishCare = {"wet hands"};
-        planned.notes = {"left out"};
+        planned.cautions = {water::StayAshore{7}, water::FallingIn{water::ColdWater{false}, true}};
+        planned.rules = {water::RodLimit{3}};
+        planned.fishCare = {water::FishCare::warmWater};
+        planned.day.leftOut = {3, 5};
+        planned.day.leastStay = std::chrono::minutes(30);
+        planned.refused = {
+            {"Hole", {base::ErrorKind::unusableInput, "the ropes are too short", {}, {}}}};
         planned.plan.tryNew = 0.75;
         planned.meanPer10RodHours = 2.0;
-        planned.basis = {"a note"};
+        planned.basis = {water::WaterLeftOut{
+            2, 8, {{marks::Exclusion::tooDeep, units::Area::hectares(120.06)}}}};
         planned.beliefs = {{marks::FactorKind::dropOff, 1.5, {{1.25, 0.75, 2.0}}},
                            {marks::FactorKind::trust, 0.3, std::nullopt}};
         planned.excluded[0] = units::Area::squareMetres(120.4);
@@ -103,11 +110,12 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
         "expected_high": 2.9, "to_learn": true,
         "factors": [
             {"name": "drop_off", "value": 0.81236, "weight": 1.25, "times": 1.1,
-             "because": "58 m of drop-off"},
+             "because": "58 m of drop-off, 4.0 to 9.0 m, within a cast"},
             {"name": "less_tried", "value": 0.2, "weight": 0.30004, "times": 1.0,
-             "because": "3 rod-hours"},
+             "because": "never tried"},
             {"name": "hour", "times": 0.6476, "because": "at the hours planned"}],
-        "fetch_m": 433.0, "wave_height_m": 0.13, "cautions": ["first", "second"]})");
+        "fetch_m": 433.0, "wave_height_m": 0.13, "cautions": ["Waves of about 0.4 m here.", "Closed water lies within a cast.",
+            "Room or rope for scope 2.9 only: take a bearing ashore and watch whether she drags."]})");
     wanted["anchors"] = {
         {"heading_deg", 231.3},
         {"bow", given.place(40, 25, {{"depth_m", 6.25}, {"rope_m", 21.6}, {"scope", 3.24}})},
@@ -141,7 +149,9 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
     EXPECT_EQ(report, Json::parse(R"({
         "date": "2026-09-27", "wind": {"from_deg": 231.5, "speed_m_s": 6.13},
         "level_change_m": -0.457, "clock": "Europe/London", "try": 0.75,
-        "mean_per_10_rod_hours": 2.0, "notes": ["a note", "left out"],
+        "mean_per_10_rod_hours": 2.0, "notes": ["2 of 8 marks found. Left out: 120.1 ha deeper than the limit.",
+            "your mark Hole cannot be anchored on: the ropes are too short",
+            "There is no time or no way for marks 3, 5 with stays of 30 minutes."],
         "beliefs": [
             {"name": "drop_off", "said": 1.5,
              "log_says": {"times": 1.25, "low": 0.75, "high": 2.0}},
@@ -155,7 +165,10 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
              "leave": "2026-09-27T15:00:00+01:00", "move_m": 78.0}],
         "light": {"sunrise": "2026-09-27T06:55:12+01:00", "sunset": "2026-09-27T18:47:59+01:00",
                   "civil_dusk": null},
-        "cautions": ["gravest", "lesser"], "rules": ["rule"], "fish_care": ["wet hands"],
+        "cautions": ["Force 7 is no weather for a small open boat: stay ashore.",
+            "Water below 15 °C is cold: the shock of falling in can kill within a minute. Wear the lifejacket, do not stow it. If you fall in, float on your back until your breathing settles. Where there is ice, stay ashore: never break out through it."],
+        "rules": ["At most 3 rods in a boat."],
+        "fish_care": ["Above 20 °C pike often die after capture in water this warm: consider not fishing for them, or for any species that dies of it."],
         "places_looked_at": 96, "places_that_hold_no_anchors": 7})"));
     MadeUpPlan dusk;
     dusk.planned.light.civilDusk = at("2026-09-27T18:20:30Z");

@@ -49,14 +49,4 @@ TEST(TomorrowView, ShowsEveryMarkWithAnchorsAndRods) {
     EXPECT_EQ(tomorrow::rodRows(best, words).size(), best.spread.rods.size());
 }
 
-TEST(TomorrowView, JoinsTheCautionsOfPlaceAndAnchorsWithoutRepeating) {
-    marks::Mark mark;
-    mark.cautions = {"Waves of 0.5 m.", "Close to the bank."};
-    mark.anchors.cautions = {"Close to the bank.", "Rope too short."};
-    const QStringList expected{"Waves of 0.5 m.", "Close to the bank.", "Rope too short."};
-    EXPECT_EQ(tomorrow::cautions(mark, words), expected);
-    EXPECT_TRUE(tomorrow::cautions(mark, wording::Words(preferences::UnitSystem::imperial))
-                    .contains("Waves of 1.6 ft."));
-}
-
 } // namespace

@@ -8,6 +8,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QRegularExpression>
+
 namespace {
 
 using preferences::UnitSystem;
@@ -57,21 +59,25 @@ QStringList overviewOf(const Said& said, const water::PlannedDay& day) {
 }
 
 QStringList mindOf(const Said& said) {
-    const QString gusts = said.either("10 m/s", "22 mph");
     return {
         "Of this plan",
-        "•  There is no time for mark 3 within " + said.either("40 m.", "131 ft."),
+        "•  3 of 8 marks found. Left out: " + said.either("12.3 ha", "30.5 ac") +
+            " deeper than the limit.",
+        "•  There is no time or no way for mark 3 with stays of 30 minutes.",
         "Cautions",
-        "•  Gusts above " + gusts + ": go ashore.",
-        "•  Wear a lifejacket: the water is cold.",
+        "•  The water is cold (below " + said.either("15 °C", "59 °F") +
+            "): the shock of falling in can kill within a minute. Wear the lifejacket, do not stow "
+            "it. If you fall in, float on your back until your breathing settles.",
         "•  You come home after sunset.",
+        "•  Tell somebody ashore where you are and when you will be back.",
         "At every mark",
-        "•  The depth here is a guess: sound before you anchor.",
+        "•  The depth here is a guess: sound it before you anchor.",
         "Rules of this water",
         "•  At most 4 rods in a boat.",
         "•  No engine within 50 m of the dam.", // The fishery's own words, whatever the unit.
         "For the fish",
-        "•  Wet hands.",
+        "•  Fish: wet hands, a wet mat, unhooked in the water where it can be done, and a short "
+        "time in the air.",
         "Ropes are worked out from depth plus bow height. Depths carry the ± given, 95 times in "
         "100. Drawn from your own soundings: not for navigation."};
 }
@@ -108,20 +114,22 @@ QStringList marksOf(const Said& said, const water::PlannedDay& day) {
     const QString runs = QStringLiteral("runs and fish: ………………………………………");
     return QStringList{"Mark 2   Stream Arm   07:55 to 10:05"} +
            lieOf(said, day.marks[1], {"over flat", "over weed bed"}) +
-           QStringList{said.either("why: 67 % of the cast within the bands; wind 3.2 m/s up the "
-                                   "slope",
-                                   "why: 67 % of the cast within the bands; wind 7.2 mph up the "
-                                   "slope"),
+           QStringList{said.either("why: 67 % of the water within a cast can be fished, 1.3 to 4.7 "
+                                   "m deep; the wind of 3.2 m/s blows up a slope of 7 %",
+                                   "why: 67 % of the water within a cast can be fished, 4.3 to "
+                                   "15.4 ft deep; the wind of 7.2 mph blows up a slope of 7 %"),
                        runs, "Mark 1   Owl Point   10:26 to 14:38"} +
            lieOf(said, day.marks[0], {"over drop-off", "over weed edge", ""}) +
            // By how much each brings: value times weight, the three that bring most.
-           QStringList{said.either("why: 94 % of the cast within the bands; 58 m of drop-off, 4 to "
-                                   "9 m, within a cast; fetch 420 m: waves about 0.1 m",
-                                   "why: 94 % of the cast within the bands; 190 ft of drop-off, 13 "
-                                   "to 30 ft, within a cast; fetch 1378 ft: waves about 0.3 ft"),
-                       "caution: the bow rope is shorter than three times the depth",
-                       "caution: Waves of " + said.either("0.4 m", "1.3 ft") +
-                           " where the boat lies.",
+           QStringList{said.either("why: 94 % of the water within a cast can be fished, 2.2 to 6.1 "
+                                   "m deep; 58 m of drop-off, 4.0 to 9.0 m, within a cast; waves "
+                                   "of 0.13 m after 420 m of open water",
+                                   "why: 94 % of the water within a cast can be fished, 7.2 to "
+                                   "20.0 ft deep; 190 ft of drop-off, 13.1 to 29.5 ft, within a "
+                                   "cast; waves of 0.4 ft after 1378 ft of open water"),
+                       "caution: Waves of about " + said.either("0.4 m", "1.3 ft") + " here.",
+                       "caution: Room or rope for scope 2.9 only: take a bearing ashore and watch "
+                       "whether she drags.",
                        runs};
 }
 
@@ -189,7 +197,7 @@ TEST(DaySheetRead, WithoutAnOrderOfTheDayEveryMarkStandsThereByRank) {
     EXPECT_GT(second, first);
     EXPECT_GT(third, second);
     EXPECT_FALSE(sheet.contains("Moves, back")) << "there are none";
-    EXPECT_FALSE(sheet.contains("Left out"));
+    EXPECT_FALSE(sheet.contains("Left out, no time"));
 }
 
 TEST(DaySheetRead, EveryMarkLeftOutIsNamed) {
@@ -204,8 +212,8 @@ TEST(DaySheetRead, EveryMarkLeftOutIsNamed) {
 TEST(DaySheetRead, OneMarksOwnCautionIsNotSaidOfTheWholeDay) {
     const QString sheet = sheetAfter(
         [](water::PlannedDay& planned, water::Water&) { planned.marks[1].cautions.clear(); });
-    EXPECT_TRUE(sheet.contains("caution: The depth here is a guess"));
-    EXPECT_FALSE(sheet.contains("•  The depth here is a guess"));
+    EXPECT_TRUE(sheet.contains("caution: The depth here is a guess: sound it"));
+    EXPECT_FALSE(sheet.contains("•  The depth here is a guess: sound it"));
 }
 
 TEST(DaySheetRead, LightThatDoesNotComeIsADashAndUnknownWaterIsNotSaid) {
@@ -261,10 +269,60 @@ TEST(DaySheetRead, NoCautionStandsTwiceAndColdWaterIsTheFirstOnACalmDay) {
 
 TEST(DaySheetRead, WhatTheListStandsOnIsSaidBeforeWhatBecameOfIt) {
     const QString sheet = sheetAfter([](water::PlannedDay& planned, water::Water&) {
-        planned.basis = {"Nothing caught yet: by your beliefs alone."};
+        planned.basis = {water::NothingCaught{}};
     });
     EXPECT_TRUE(sheet.contains("Of this plan\n•  Nothing caught yet: by your beliefs alone.\n•  "
-                               "There is no time for mark 3"));
+                               "There is no time or no way for mark 3"));
+}
+
+/// The star's day with every reason, caution and note that holds an amount; three reasons a mark.
+water::PlannedDay dayOfAllAmounts() {
+    using units::Depth;
+    using units::Length;
+    water::PlannedDay planned = support::dayToRead();
+    const std::vector<marks::Reason> reasons{
+        marks::FishableWater{},
+        marks::FishableWater{0.5, Depth::metres(1.0), Depth::metres(5.0), Depth::metres(9.0)},
+        marks::DropOffNear{Length::metres(58.0), Depth::metres(4.0), Depth::metres(9.0)},
+        marks::WeedEdgeNear{Length::metres(12.0)},
+        marks::FeaturesNear{units::Area::squareMetres(310.0), structure::ZoneKind::hump},
+        marks::WindOnSlope{units::Speed::metresPerSecond(6.0), marks::WindOnSlope::Way::down, 0.1},
+        marks::WaveState{Length::metres(412.0), Length::metres(0.12)},
+        marks::DepthsKnownTo{Length::metres(0.4)}};
+    for (std::size_t k = 0; k < planned.marks.size(); ++k) {
+        planned.marks[k].factors.clear();
+        for (std::size_t r = 3 * k; r < std::min(3 * k + 3, reasons.size()); ++r) {
+            planned.marks[k].factors.push_back({marks::FactorKind::depth, 1.0, 1.0, reasons[r]});
+        }
+    }
+    planned.day.stops.clear();
+    planned.plan.day.waterTemperature = units::Temperature::celsius(22.0);
+    planned.cautions.emplace_back(water::FallingIn{water::ColdWater{false}, true});
+    planned.fishCare.push_back(water::FishCare::warmWater);
+    planned.rules = {water::RodLimit{4}};
+    return planned;
+}
+
+TEST(DaySheetRead, TheSheetOfSomebodyWhoCountsInFeetHasNoMetreOnIt) {
+    static const QRegularExpression metric(
+        QStringLiteral(R"(\d\s?(m|cm|km|ha|kg|m²|m³|m/s|°C)(?![\w/²³]))"));
+    static const QRegularExpression imperial(QStringLiteral(R"(\d (ft|ft²|mph|ac|°F)(?!\w))"));
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        chart::ChartContent content = support::contentToRead(units);
+        content.planned = std::make_shared<water::PlannedDay>(dayOfAllAmounts());
+        RecordedPages pages;
+        ASSERT_TRUE(paper::paintDaySheet(pages, content));
+        const QString sheet = pages.lines().join('\n');
+        const bool isMetric = units == UnitSystem::metric;
+        const auto wrong = (isMetric ? imperial : metric).match(sheet);
+        EXPECT_FALSE(wrong.hasMatch()) << wrong.captured().toStdString();
+        auto right = (isMetric ? metric : imperial).globalMatch(sheet);
+        int amounts = 0;
+        for (; right.hasNext(); right.next()) {
+            ++amounts;
+        }
+        EXPECT_GT(amounts, 50) << "the search finds what is there";
+    }
 }
 
 /// Marks that get a plan say its scale under it.

@@ -92,8 +92,9 @@ TEST(DaySheet, GrowsWithTheDay) {
         planned->day.stops.push_back({rank, {}, {}, {}});
     }
     for (int i = 0; i < 60; ++i) {
-        planned->cautions.push_back("caution number " + std::to_string(i) +
-                                    ": a long sentence that the sheet carries in full");
+        planned->rules.emplace_back(
+            water::HouseNote{"rule number " + std::to_string(i) +
+                             ": a long sentence that the sheet carries in full"});
     }
     content.planned = planned;
     const auto many = paper::saveDaySheet(folder.path() / "many.pdf", content);

@@ -16,7 +16,10 @@ using units::Bearing;
 using units::Depth;
 using units::Length;
 
-constexpr const char* guessCaution = "The depth here is a guess: sound before you anchor.";
+/// Water within a cast that can be fished, down to 9.1 m.
+marks::FishableWater fishable(double share, double shallowest_m, double deepest_m) {
+    return {share, Depth::metres(shallowest_m), Depth::metres(deepest_m), Depth::metres(9.1)};
+}
 
 rods::RodPlace rodAt(geo::WaterPoint lie, double bearing_deg, double distance_m, double depth_m,
                      double knot_m, std::optional<ZoneKind> over) {
@@ -63,21 +66,24 @@ marks::Mark pinnedMark() {
     mark.zones = {ZoneKind::dropOff, ZoneKind::weedEdge};
     mark.fetch = Length::metres(420.0);
     mark.waveHeight = Length::metres(0.13);
-    mark.factors = {{FactorKind::shelter, 0.72, 0.4, "fetch 420 m: waves about 0.1 m"},
-                    {FactorKind::feature, 0.21, 0.6, "a hump 2 m high within a cast"},
-                    {FactorKind::trust, 0.44, 0.0, "soundings 6 m apart"},
-                    {FactorKind::record, 0.95, 0.8, ""},
-                    {FactorKind::dropOff, 0.81, 1.0, "58 m of drop-off, 4 to 9 m, within a cast"},
-                    {FactorKind::depth, 0.93, 1.0, "94 % of the cast within the bands"}};
+    mark.factors = {
+        {FactorKind::shelter, 0.72, 0.4, marks::WaveState{mark.fetch, mark.waveHeight}},
+        {FactorKind::feature, 0.21, 0.6,
+         marks::FeaturesNear{units::Area::squareMetres(310.0), ZoneKind::hump}},
+        {FactorKind::trust, 0.44, 0.0, marks::DepthsKnownTo{Length::metres(0.56)}},
+        {FactorKind::record, 0.95, 0.8, {}},
+        {FactorKind::dropOff, 0.81, 1.0,
+         marks::DropOffNear{Length::metres(58.0), Depth::metres(4.0), Depth::metres(9.0)}},
+        {FactorKind::depth, 0.93, 1.0, fishable(0.94, 2.2, 6.1)}};
     mark.anchors.lie.heading = Bearing::degrees(297.4);
     mark.anchors.bow = anchorAt(mark.place, 298.0, 19.0, 6.31, 20.45, 3.02);
     mark.anchors.stern = anchorAt(mark.place, 117.0, 9.0, 3.14, 11.62, 1.83);
     mark.anchors.fallBackRope = Length::metres(33.27);
-    mark.anchors.cautions = {"the bow rope is shorter than three times the depth"};
+    mark.anchors.cautions = {anchoring::ShortOfRoom{2.9}};
     mark.spread.rods = {rodAt(mark.place, 322.0, 24.3, 5.27, 5.62, ZoneKind::dropOff),
                         rodAt(mark.place, 44.6, 18.7, 3.91, 4.18, ZoneKind::weedEdge),
                         rodAt(mark.place, 187.0, 29.9, 7.83, 8.44, std::nullopt)};
-    mark.cautions = {"Waves of 0.4 m where the boat lies.", guessCaution};
+    mark.cautions = {marks::WavesHere{Length::metres(0.4)}, marks::GuessedHere{}};
     multiplyByWeight(mark);
     return mark;
 }
@@ -85,15 +91,17 @@ marks::Mark pinnedMark() {
 marks::Mark sectionMark() {
     marks::Mark mark = markAt(2, starPoint(0.82, 192.0), 3.42, 0.24, 0.6851);
     mark.sectionName = "Stream Arm";
-    mark.factors = {{FactorKind::depth, 0.66, 1.0, "67 % of the cast within the bands"},
-                    {FactorKind::windward, 0.58, 0.4, "wind 3.2 m/s up the slope"}};
+    mark.factors = {{FactorKind::depth, 0.66, 1.0, fishable(0.67, 1.3, 4.7)},
+                    {FactorKind::windward, 0.58, 0.4,
+                     marks::WindOnSlope{units::Speed::metresPerSecond(3.2),
+                                        marks::WindOnSlope::Way::up, 0.07}}};
     mark.anchors.lie.heading = Bearing::degrees(3.6);
     mark.anchors.bow = anchorAt(mark.place, 4.0, 17.0, 5.02, 16.64, 3.01);
     mark.anchors.stern = anchorAt(mark.place, 182.0, 8.0, 2.77, 9.38, 1.71);
     mark.anchors.fallBackRope = Length::metres(27.91);
     mark.spread.rods = {rodAt(mark.place, 301.0, 26.2, 4.55, 4.97, ZoneKind::flat),
                         rodAt(mark.place, 96.0, 14.4, 2.36, 2.71, ZoneKind::weedBed)};
-    mark.cautions = {guessCaution};
+    mark.cautions = {marks::GuessedHere{}};
     multiplyByWeight(mark);
     return mark;
 }
@@ -136,14 +144,17 @@ water::PlannedDay dayToRead() {
                          {1, at(day, 9, 26), at(day, 13, 38), Length::metres(1240.0)}};
     planned.day.moves = Length::metres(2480.0);
     planned.day.leftOut = {3};
+    planned.day.leastStay = std::chrono::minutes(30);
+    planned.day.dark.home = marks::DarkHours::Home::afterSunset;
     planned.light = {at(day, 5, 41), at(day, 6, 12), at(day, 17, 44), at(day, 18, 16)};
     planned.looked = 61;
     planned.unanchorable = 7;
-    planned.cautions = {"Gusts above 10 m/s: go ashore.", "Wear a lifejacket: the water is cold.",
-                        "You come home after sunset."};
-    planned.rules = {"At most 4 rods in a boat.", "No engine within 50 m of the dam."};
-    planned.fishCare = {"Wet hands."};
-    planned.notes = {"There is no time for mark 3 within 40 m."};
+    planned.cautions = {water::FallingIn{water::ColdWater{true}, false}, planned.day.dark,
+                        water::TellSomebody{}};
+    planned.rules = {water::RodLimit{4}, water::HouseNote{"No engine within 50 m of the dam."}};
+    planned.fishCare = {water::FishCare::handling};
+    planned.basis = {
+        water::WaterLeftOut{3, 8, {{marks::Exclusion::tooDeep, units::Area::hectares(12.34)}}}};
     return planned;
 }
 

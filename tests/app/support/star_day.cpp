@@ -49,16 +49,20 @@ marks::Mark markAt(int rank, geo::WaterPoint place, const char* section, const w
     mark.sectionName = section;
     mark.zones = {structure::ZoneKind::dropOff, structure::ZoneKind::weedEdge};
     mark.score = 0.80 - 0.03 * rank;
-    mark.factors = {
-        {marks::FactorKind::depth, 0.92, 1.0, "94 % of the cast within the bands"},
-        {marks::FactorKind::dropOff, 0.81, 1.0, "58 m of drop-off, 4 to 9 m, within a cast"},
-        {marks::FactorKind::shelter, 0.72, 0.4, "fetch 420 m: waves about 0.1 m"}};
     mark.fetch = units::Length::metres(420.0);
     mark.waveHeight = units::Length::metres(0.1);
+    mark.factors = {
+        {marks::FactorKind::depth, 0.92, 1.0,
+         marks::FishableWater{0.94, units::Depth::metres(2.2), units::Depth::metres(6.1),
+                              units::Depth::metres(9.1)}},
+        {marks::FactorKind::dropOff, 0.81, 1.0,
+         marks::DropOffNear{units::Length::metres(58.0), units::Depth::metres(4.0),
+                            units::Depth::metres(9.0)}},
+        {marks::FactorKind::shelter, 0.72, 0.4, marks::WaveState{mark.fetch, mark.waveHeight}}};
     mark.anchors = anchorsAt(place, wind);
     mark.spread = rodsAt(place, wind);
     if (rank % 3 == 0) {
-        mark.cautions = {"the bow rope is shorter than three times the depth"};
+        mark.anchors.cautions = {anchoring::ShortOfRoom{2.9}};
     }
     return mark;
 }
@@ -123,8 +127,7 @@ water::PlannedDay starDay() {
     planned.light.sunrise = start - std::chrono::minutes(20);
     planned.light.sunset = start + std::chrono::minutes(570);
     planned.light.civilDusk = start + std::chrono::minutes(605);
-    planned.cautions = {"Wear a lifejacket: the water is at 5 °C.",
-                        "Above force 4 pay out more rope or go ashore."};
+    planned.cautions = {water::FallingIn{water::ColdWater{true}, false}, water::TellSomebody{}};
     return planned;
 }
 

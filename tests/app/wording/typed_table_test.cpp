@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/wording/reworded.h"
 #include "app/wording/spoken_names.h"
 #include "app/wording/typed_amount.h"
 #include "app/wording/typed_place.h"
@@ -220,29 +219,6 @@ TEST(TypedTable, PlacesLatitudeFirst) {
     for (const char* text : {"90.01, 3", "-90.01, 3", "55, 180.01", "55, -180.01", "E 55, N 3",
                              "55 3 N", "55 3 S", "55, 3, 4", "1 2 3 4 5 6 7 8 9"}) {
         EXPECT_FALSE(wording::placeTyped(text)) << text;
-    }
-}
-
-TEST(RewordedTable, EveryWayInWhichASentenceOfTheCoreSaysALength) {
-    const wording::Words imperial(UnitSystem::imperial);
-    for (const auto& [sentence, expected] :
-         {std::pair("9 m", "30 ft"), // 29.5
-          {"9.0 m deep", "29.5 ft deep"},
-          {"0.35 m lower", "1.1 ft lower"},
-          {"4 to 9 m", "13 to 30 ft"},
-          {"4 m to 9 m", "13 ft to 30 ft"},
-          {"4 and 9 m", "13 and 30 ft"},
-          {"4-9 m", "13-30 ft"},
-          {"12 x 30 m", "39 x 98 ft"},
-          {"-0.4 m", "-1.3 ft"},
-          {"3.2 m/s", "7.2 mph"},
-          {"5 to 10 m/s", "11 to 22 mph"},
-          {"within 15 m, at 6 m/s, for 40 m", "within 49 ft, at 13 mph, for 131 ft"},
-          {"5 min, 4 mm, 3 m², 2 m³, 1 m/h, 6 marks", "5 min, 4 mm, 3 m², 2 m³, 1 m/h, 6 marks"},
-          {"6 rods, 5 m of rope", "6 rods, 16 ft of rope"},
-          {"", ""}}) {
-        EXPECT_EQ(wording::reworded(sentence, imperial).toStdString(), expected) << sentence;
-        EXPECT_EQ(wording::reworded(sentence, wording::Words()).toStdString(), sentence);
     }
 }
 

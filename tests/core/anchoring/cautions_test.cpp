@@ -10,6 +10,11 @@ namespace {
 
 using anchoring::AnchorSet;
 using anchoring::BoatSettings;
+using anchoring::Caution;
+using anchoring::HighWaves;
+using anchoring::ShortForTheWind;
+using anchoring::ShortOfRoom;
+using anchoring::TurnedOffTheWind;
 using anchoring::Weather;
 using units::Length;
 using units::Speed;
@@ -20,7 +25,7 @@ struct Lying {
         set.bow.scope = 6.0;
         boat.scope = 6.0;
     }
-    [[nodiscard]] std::vector<std::string> cautions() const {
+    [[nodiscard]] std::vector<Caution> cautions() const {
         return anchoring::cautionsFor(set, weather, boat);
     }
     AnchorSet set;
@@ -29,11 +34,12 @@ struct Lying {
 };
 
 TEST(AnchorCautions, SayNothingThatHoldsOfEveryBoat) {
-    EXPECT_EQ(Lying().cautions(), std::vector<std::string>{});
+    EXPECT_EQ(Lying().cautions(), std::vector<Caution>{});
 }
 
 struct Row {
-    const char* sentence;
+    const char* name;
+    std::function<bool(const Caution&)> isIt;
     std::function<void(Lying&)> at;        ///< Just where it begins.
     std::function<void(Lying&)> justShort; ///< Just where it does not yet.
 };
@@ -50,20 +56,26 @@ std::function<void(Lying&)> turned(double degrees) {
     return [degrees](Lying& l) { l.set.offTheWind_deg = degrees; };
 }
 
+std::function<bool(const Caution&)> is(const Caution& wanted) {
+    return [wanted](const Caution& said) { return said == wanted; };
+}
+
+std::function<bool(const Caution&)> isShort(double scope) {
+    return is(ShortForTheWind{scope});
+}
+
 const std::vector<Row>& rows() {
     static const std::vector<Row> all{
-        {"Scope 5.9 is short for this wind: courses teach 6 to 10, and more is safer.",
-         scopes(5.94, 5.9, 16.5), scopes(5.96, 5.9, 16.5)},
-        {"Scope 3.0 is short for this wind: courses teach 6 to 10, and more is safer.",
-         scopes(3.0, 3.0, 16.5), scopes(3.0, 3.0, 16.49)},
-        {"High waves for an open boat at anchor: look for a lee.",
+        {"a scope nearly as taught", isShort(5.94), scopes(5.94, 5.9, 16.5),
+         scopes(5.96, 5.9, 16.5)},
+        {"a wind that is fresh", isShort(3.0), scopes(3.0, 3.0, 16.5), scopes(3.0, 3.0, 16.49)},
+        {"high waves", is(HighWaves{}),
          [](Lying& l) { l.weather.waveHeight = Length::metres(0.301); },
          [](Lying& l) { l.weather.waveHeight = Length::metres(0.3); }},
-        {"Room or rope for scope 2.9 only: take a bearing ashore and watch whether she drags.",
-         scopes(2.94, 3.0, 5.0), scopes(2.96, 3.0, 5.0)},
-        {"Turned 3° off the wind so that neither anchor lands ashore.", turned(2.6), turned(2.5)},
-        {"Turned 25° off the wind so that neither anchor lands ashore.", turned(-25.0),
-         turned(-2.4)},
+        {"less scope than wanted", is(ShortOfRoom{2.94}), scopes(2.94, 3.0, 5.0),
+         scopes(2.96, 3.0, 5.0)},
+        {"a turn", is(TurnedOffTheWind{2.6}), turned(2.6), turned(2.5)},
+        {"a turn to port", is(TurnedOffTheWind{25.0}), turned(-25.0), turned(-2.4)},
     };
     return all;
 }
@@ -74,10 +86,10 @@ TEST(AnchorCautions, BeginEachAtItsThresholdAndNotJustBelow) {
             Lying lying;
             change(lying);
             const auto said = lying.cautions();
-            return std::ranges::count(said, row.sentence) == 1;
+            return std::ranges::count_if(said, row.isIt) == 1;
         };
-        EXPECT_TRUE(saysIt(row.at)) << row.sentence;
-        EXPECT_FALSE(saysIt(row.justShort)) << row.sentence;
+        EXPECT_TRUE(saysIt(row.at)) << row.name;
+        EXPECT_FALSE(saysIt(row.justShort)) << row.name;
     }
 }
 
@@ -86,13 +98,8 @@ TEST(AnchorCautions, ComeTheGravestFirst) {
     scopes(2.5, 3.0, 25.0)(lying);
     turned(10.0)(lying);
     lying.weather.waveHeight = Length::metres(0.5);
-    EXPECT_EQ(
-        lying.cautions(),
-        (std::vector<std::string>{
-            "High waves for an open boat at anchor: look for a lee.",
-            "Scope 2.5 is short for this wind: courses teach 6 to 10, and more is safer.",
-            "Room or rope for scope 2.5 only: take a bearing ashore and watch whether she drags.",
-            "Turned 10° off the wind so that neither anchor lands ashore."}));
+    EXPECT_EQ(lying.cautions(), (std::vector<Caution>{HighWaves{}, ShortForTheWind{2.5},
+                                                      ShortOfRoom{2.5}, TurnedOffTheWind{10.0}}));
 }
 
 } // namespace

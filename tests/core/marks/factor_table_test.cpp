@@ -14,6 +14,7 @@ namespace {
 using marks::Factor;
 using marks::FactorKind;
 using marks::Surroundings;
+using Way = marks::WindOnSlope::Way;
 using units::Bearing;
 using units::Depth;
 using units::Length;
@@ -84,14 +85,6 @@ TEST(Factors, HaveTheirNamesAndDefaultWeights) {
     }
 }
 
-TEST(Factors, AreToldInOneLine) {
-    EXPECT_EQ(marks::reasonsOf({{FactorKind::depth, 1, 1, "deep"},
-                                {FactorKind::trust, 1, 1, ""},
-                                {FactorKind::record, 1, 1, "good"}}),
-              "deep; good");
-    EXPECT_EQ(marks::reasonsOf({}), "");
-}
-
 /// Factors of a made-up place, changed at will.
 class ToldFactors : public testing::Test {
 protected:
@@ -116,9 +109,11 @@ protected:
         day_.plan.day.wind = wind_;
         const auto factors =
             marks::factorsOf(day_.ground.limit(), around_, day_.plan,
-                             marks::WaveState{Length::metres(412.3), Length::metres(0.118)}, log_,
-                             marks::Telling::words);
+                             marks::WaveState{Length::metres(412.3), Length::metres(0.118)}, log_);
         return *std::ranges::find(factors, kind, &Factor::kind);
+    }
+    [[nodiscard]] Way wayOfWind() {
+        return std::get<marks::WindOnSlope>(of(FactorKind::windward).because).way;
     }
     support::MadeUpDay day_;
     Surroundings around_;
@@ -126,64 +121,65 @@ protected:
     std::optional<marks::LogSays> log_;
 };
 
-TEST_F(ToldFactors, SayTheQuantityBehindEach) {
+TEST_F(ToldFactors, HoldTheQuantitiesBehindEach) {
+    using units::Area;
     struct Row {
         FactorKind kind;
         double value;
-        const char* because;
+        marks::Reason because;
     };
     for (const Row& row :
          {Row{FactorKind::depth, 0.634,
-              "63 % of the water within a cast can be fished, 2.2 to 5.1 m deep"},
+              marks::FishableWater{0.634, Depth::metres(2.24), Depth::metres(5.06),
+                                   day_.ground.limit()}},
           Row{FactorKind::dropOff, 1.0 - std::exp(-57.6 / 30.0),
-              "58 m of drop-off, 4.0 to 8.8 m, within a cast"},
+              marks::DropOffNear{Length::metres(57.6), Depth::metres(3.96), Depth::metres(8.84)}},
           Row{FactorKind::weedEdge, 1.0 - std::exp(-12.4 / 30.0),
-              "12 m of weed edge within a cast"},
+              marks::WeedEdgeNear{Length::metres(12.4)}},
           Row{FactorKind::feature, 1.0 - std::exp(-310.4 / (90.0 * std::numbers::pi)),
-              "310 m² of hump, hole, spur or saddle within a cast, most of it spur"},
+              marks::FeaturesNear{Area::squareMetres(310.4), structure::ZoneKind::spur}},
           Row{FactorKind::windward, 0.5 * (1.0 + 6.04 / 9.04),
-              "the wind of 6.0 m/s blows up a slope of 5 %"},
+              marks::WindOnSlope{Speed::metresPerSecond(6.04), Way::up, 0.05}},
           Row{FactorKind::shelter, 1.0 / (1.0 + std::pow(0.118 / 0.25, 2)),
-              "waves of 0.12 m after 412 m of open water"},
-          Row{FactorKind::record, 2.0 / 3.0,
-              "2.5 fish in 10 rod-hours to be expected here, 1.2 over the whole water"},
-          Row{FactorKind::lessTried, 1.0 / 3.0,
-              "the rate here may lie between 0.9 and 4.2 in 10 rod-hours"},
+              marks::WaveState{Length::metres(412.3), Length::metres(0.118)}},
+          Row{FactorKind::record, 2.0 / 3.0, marks::CatchHere{2.46, 1.23}},
+          Row{FactorKind::lessTried, 1.0 / 3.0, marks::RateBetween{0.94, 4.16}},
           Row{FactorKind::trust, 1.0 / (1.0 + 0.88 * 0.88),
-              "depths within a cast known to ±0.4 m"}}) {
-        EXPECT_EQ(of(row.kind).because, row.because);
-        EXPECT_NEAR(of(row.kind).value, row.value, 1e-6) << row.because;
+              marks::DepthsKnownTo{Length::metres(0.44)}}}) {
+        EXPECT_EQ(of(row.kind).because, row.because) << marks::nameOf(row.kind);
+        EXPECT_NEAR(of(row.kind).value, row.value, 1e-6) << marks::nameOf(row.kind);
         EXPECT_EQ(of(row.kind).weight, marks::Weights().of(row.kind));
     }
 }
 
-TEST_F(ToldFactors, SayWhereThereIsNothing) {
+TEST_F(ToldFactors, KnowWhereThereIsNothing) {
+    using marks::Reason;
     around_ = {};
     around_.trust = Length::metres(NAN);
     log_.reset();
     EXPECT_EQ(of(FactorKind::depth).because,
-              "nothing within a cast is open and no deeper than 9.1 m");
-    EXPECT_EQ(of(FactorKind::dropOff).because, "no drop-off within a cast");
-    EXPECT_EQ(of(FactorKind::weedEdge).because, "no weed edge within a cast");
-    EXPECT_EQ(of(FactorKind::feature).because, "no hump, hole, spur or saddle within a cast");
-    EXPECT_EQ(of(FactorKind::windward).because, "the wind blows neither up the slope nor down it");
+              Reason(marks::FishableWater{0.0, {}, {}, Depth::metres(9.144)}));
+    EXPECT_EQ(of(FactorKind::dropOff).because, Reason(marks::DropOffNear{}));
+    EXPECT_EQ(of(FactorKind::weedEdge).because, Reason(marks::WeedEdgeNear{}));
+    EXPECT_EQ(of(FactorKind::feature).because, Reason(marks::FeaturesNear{}));
+    EXPECT_EQ(wayOfWind(), Way::neither);
     wind_.speed = Speed::metresPerSecond(0.06);
-    EXPECT_EQ(of(FactorKind::windward).because, "the wind blows neither up the slope nor down it");
+    EXPECT_EQ(wayOfWind(), Way::neither);
     wind_.speed = Speed::metresPerSecond(0.04);
-    EXPECT_EQ(of(FactorKind::windward).because, "no wind");
-    EXPECT_EQ(of(FactorKind::record).because, "the log does not tell yet");
-    EXPECT_EQ(of(FactorKind::lessTried).because, "never tried");
-    EXPECT_EQ(of(FactorKind::trust).because, "how far the depths may be off is not known");
+    EXPECT_EQ(of(FactorKind::windward).because, Reason(marks::NoWind{}));
+    EXPECT_EQ(of(FactorKind::record).because, Reason(marks::LogIsSilent{}));
+    EXPECT_EQ(of(FactorKind::lessTried).because, Reason(marks::NeverTried{}));
+    EXPECT_EQ(of(FactorKind::trust).because, Reason(marks::DepthsKnownTo{}));
 }
 
-TEST_F(ToldFactors, SayOfAWindThatHardlyBlowsWhereItBlowsTo) {
+TEST_F(ToldFactors, KnowOfAWindThatHardlyBlowsWhereItBlowsTo) {
     wind_.speed = Speed::metresPerSecond(0.06);
-    EXPECT_EQ(of(FactorKind::windward).because, "the wind of 0.1 m/s blows up a slope of 5 %");
+    EXPECT_EQ(wayOfWind(), Way::up);
 }
 
-TEST_F(ToldFactors, SayWhenTheWindBlowsDownTheSlope) {
+TEST_F(ToldFactors, KnowWhenTheWindBlowsDownTheSlope) {
     wind_.from = wind_.from.opposite();
-    EXPECT_EQ(of(FactorKind::windward).because, "the wind of 6.0 m/s blows down a slope of 5 %");
+    EXPECT_EQ(wayOfWind(), Way::down);
     EXPECT_LT(of(FactorKind::windward).value, 0.2);
 }
 

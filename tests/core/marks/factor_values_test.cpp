@@ -68,8 +68,7 @@ marks::LogSays saying(double here, double mean, double width) {
 std::vector<marks::Factor> factorsOf(const support::MadeUpDay& day,
                                      const marks::Surroundings& around,
                                      const std::optional<marks::WaveState>& waves) {
-    return marks::factorsOf(day.ground.limit(), around, day.plan, waves, std::nullopt,
-                            marks::Telling::words);
+    return marks::factorsOf(day.ground.limit(), around, day.plan, waves, std::nullopt);
 }
 
 TEST(Record, IsAHalfForThePlaceThatIsLikeTheWholeWater) {
@@ -89,14 +88,14 @@ TEST(LessTried, IsFullForAPlaceThatNobodyTriedAndFallsWithWhatIsKnown) {
 
 // The score was a weighted mean from 0 to 1; now it is how many times the water's mean is expected.
 TEST(Score, IsTheProductOfWhatTheFactorsMultiplyBy) {
-    const std::vector<marks::Factor> factors{{marks::FactorKind::depth, 0.5, 1.0, "", 1.5},
-                                             {marks::FactorKind::dropOff, 1.0, 3.0, "", 0.8},
-                                             {marks::FactorKind::hour, 0.0, 0.0, "", 2.0}};
+    const std::vector<marks::Factor> factors{{marks::FactorKind::depth, 0.5, 1.0, {}, 1.5},
+                                             {marks::FactorKind::dropOff, 1.0, 3.0, {}, 0.8},
+                                             {marks::FactorKind::hour, 0.0, 0.0, {}, 2.0}};
     EXPECT_DOUBLE_EQ(marks::scoreOf(factors), 2.4);
 }
 
 TEST(Score, IsTheWatersMeanWhereNothingMatters) {
-    EXPECT_EQ(marks::scoreOf({{marks::FactorKind::depth, 0.5, 0.0, ""}}), 1.0);
+    EXPECT_EQ(marks::scoreOf({{marks::FactorKind::depth, 0.5, 0.0, {}}}), 1.0);
     EXPECT_EQ(marks::scoreOf({}), 1.0);
 }
 
@@ -111,15 +110,11 @@ TEST(Factors, ComeInOrderWithTheirWeightsAndReasons) {
     for (std::size_t k = 0; k < factors.size(); ++k) {
         EXPECT_EQ(factors[k].kind, marks::allFactorKinds[k]);
         EXPECT_EQ(factors[k].weight, weights.of(factors[k].kind));
-        EXPECT_FALSE(factors[k].because.empty());
+        EXPECT_NE(factors[k].because, marks::Reason());
     }
-    EXPECT_NE(factors[1].because.find("m of drop-off"), std::string::npos) << factors[1].because;
-    EXPECT_EQ(factors[5].because, "waves of 0.12 m after 300 m of open water");
-    for (const marks::Factor& factor :
-         marks::factorsOf(day.ground.limit(), around, day.plan, std::nullopt, std::nullopt,
-                          marks::Telling::numbers)) {
-        EXPECT_EQ(factor.because, "");
-    }
+    EXPECT_TRUE(std::holds_alternative<marks::DropOffNear>(factors[1].because));
+    EXPECT_EQ(factors[5].because,
+              marks::Reason(marks::WaveState{Length::metres(300), Length::metres(0.12)}));
 }
 
 TEST(Factors, GiveNoTrustToDepthsOfWhichNobodyKnowsHowFarTheyAreOff) {
@@ -129,7 +124,7 @@ TEST(Factors, GiveNoTrustToDepthsOfWhichNobodyKnowsHowFarTheyAreOff) {
     const auto factors = factorsOf(day, around, std::nullopt);
     EXPECT_EQ(factors.back().kind, marks::FactorKind::trust);
     EXPECT_EQ(factors.back().value, 0.0);
-    EXPECT_NE(factors.back().because.find("not known"), std::string::npos);
+    EXPECT_EQ(factors.back().because, marks::Reason(marks::DepthsKnownTo{}));
 }
 
 TEST(Factors, LeaveShelterOutUntilTheWavesAreKnown) {

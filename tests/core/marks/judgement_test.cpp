@@ -57,12 +57,11 @@ protected:
     }
 
     [[nodiscard]] marks::Judgement at(geo::WaterPoint place,
-                                      marks::Telling telling = marks::Telling::words,
                                       ChosenBy chosenBy = ChosenBy::user) const {
         const auto around = marks::surroundingsOf(day_.input(), place, Length::metres(30.0));
         return marks::judgementOf(day_.input(), around, place, day_.plan,
                                   marks::WaveState{Length::metres(100), Length::metres(0.1)},
-                                  telling, chosenBy);
+                                  chosenBy);
     }
 
     support::MadeUpDay day_;
@@ -78,9 +77,6 @@ TEST_F(Judged, MultiplyOutToWhatTheLogLetsExpect) {
         EXPECT_NEAR(given(judgement.expected).rate(), mean * judgement.score, 1e-12);
         EXPECT_NEAR(marks::scoreOf(judgement.factors), judgement.score, 1e-12);
         EXPECT_EQ(judgement.factors.size(), marks::allFactorKinds.size() + 2);
-        const marks::Judgement numbers = at(place, marks::Telling::numbers);
-        EXPECT_EQ(numbers.score, judgement.score);
-        EXPECT_EQ(numbers.worth(1.0), judgement.worth(1.0));
     }
 }
 
@@ -92,14 +88,18 @@ TEST_F(Judged, PromiseMostWhereFishWereCaughtAndSayWhy) {
     EXPECT_EQ(timesOf(at(onDropOff_), FactorKind::lessTried), 1.0);
     const marks::Judgement told = at(onDropOff_);
     const auto record = std::ranges::find(told.factors, FactorKind::record, &marks::Factor::kind);
-    EXPECT_NE(record->because.find("to be expected here"), std::string::npos);
-    EXPECT_EQ(told.factors.back().because, "at the hours planned");
-    EXPECT_EQ((told.factors.end() - 2)->because, "drop-off under the boat");
+    const double mean = day_.learned->model.mean().rate();
+    const auto here = std::get<marks::CatchHere>(record->because);
+    EXPECT_NEAR(here.per10RodHours, 10.0 * mean * told.score, 1e-9);
+    EXPECT_NEAR(here.meanPer10RodHours, 10.0 * mean, 1e-9);
+    EXPECT_EQ(told.factors.back().because, marks::Reason(marks::HoursPlanned{}));
+    EXPECT_EQ((told.factors.end() - 2)->because,
+              marks::Reason(marks::UnderTheBoat{ZoneKind::dropOff}));
 }
 
 TEST_F(Judged, AllowForHavingBeenChosenAsTheBestOfMany) {
     const marks::Judgement own = at(onDropOff_);
-    const marks::Judgement chosen = at(onDropOff_, marks::Telling::words, ChosenBy::program);
+    const marks::Judgement chosen = at(onDropOff_, ChosenBy::program);
     EXPECT_NEAR(chosen.score, 0.9 * own.score, 1e-12);
     EXPECT_NEAR(marks::scoreOf(chosen.factors), chosen.score, 1e-12);
     EXPECT_NEAR(given(chosen.expected).rate(), 0.9 * given(own.expected).rate(), 1e-12);
@@ -109,8 +109,7 @@ TEST_F(Judged, AllowForHavingBeenChosenAsTheBestOfMany) {
     const auto record = std::ranges::find(chosen.factors, FactorKind::record, &marks::Factor::kind);
     EXPECT_NEAR(record->value, chosen.score / (1.0 + chosen.score), 1e-12) << "told of the same";
     day_.learned.reset();
-    EXPECT_EQ(at(onDropOff_, marks::Telling::words, ChosenBy::program).factors.size(),
-              marks::allFactorKinds.size());
+    EXPECT_EQ(at(onDropOff_, ChosenBy::program).factors.size(), marks::allFactorKinds.size());
 }
 
 TEST_F(Judged, TakeAwayWhatADepthMayBeWrong) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/rank_marks.h"
 
+#include "tests/support/holding.h"
 #include "tests/support/made_up_day.h"
 
 #include <algorithm>
@@ -35,11 +36,6 @@ protected:
         worked.anchors.lie.centre = place;
         worked.spread.rods.resize(4);
         return worked;
-    }
-    static bool mentions(const Mark& mark, const char* words) {
-        return std::ranges::any_of(mark.cautions, [words](const std::string& caution) {
-            return caution.find(words) != std::string::npos;
-        });
     }
 };
 
@@ -144,8 +140,8 @@ TEST_F(RankedMarks, KeepThePinnedAndSayWhatIsWrongWithThem) {
     const auto marks = plainDay().ranked({at({-150, -50}), inClosed, tooDeep});
     ASSERT_EQ(marks.size(), 3U);
     for (const Mark& mark : marks) {
-        EXPECT_EQ(mentions(mark, "in closed water"), mark.name == "Reeds");
-        EXPECT_EQ(mentions(mark, "deeper than the limit"), mark.place.x_m > 0.0);
+        EXPECT_EQ(support::holds<marks::InClosedWater>(mark.cautions), mark.name == "Reeds");
+        EXPECT_EQ(support::holds<marks::DeeperThanLimit>(mark.cautions), mark.place.x_m > 0.0);
     }
 }
 
@@ -153,7 +149,9 @@ TEST_F(RankedMarks, WarnOfAGuessedDepth) {
     const auto marks = plainDay().ranked({at({-150, -200}), at({-150, -50})});
     ASSERT_EQ(marks.size(), 2U);
     for (const Mark& mark : marks) {
-        EXPECT_EQ(mentions(mark, "guess"), mark.place.y_m < -141.0);
+        EXPECT_EQ(support::holds<marks::GuessedHere>(mark.cautions) ||
+                      support::holds<marks::GuessedAround>(mark.cautions),
+                  mark.place.y_m < -141.0);
     }
 }
 
@@ -162,9 +160,9 @@ TEST_F(RankedMarks, WarnOfClosedWaterWithinACastOfWavesAndOfMissingRods) {
     candidate.waves.height = units::Length::metres(0.42);
     candidate.spread.rods.resize(2);
     const auto marks = plainDay().ranked({candidate});
-    EXPECT_TRUE(mentions(marks.front(), "Closed water lies within a cast"));
-    EXPECT_TRUE(mentions(marks.front(), "Waves of about 0.4 m"));
-    EXPECT_TRUE(mentions(marks.front(), "Room for 2 of 4 rods"));
+    EXPECT_TRUE(support::holds<marks::ClosedWaterNear>(marks.front().cautions));
+    EXPECT_TRUE(support::holds<marks::WavesHere>(marks.front().cautions));
+    EXPECT_EQ(marks.front().cautions.back(), marks::Caution(marks::RoomForRods{2, 4}));
     EXPECT_TRUE(plainDay().ranked({at({-100, -50})}).front().cautions.empty());
 }
 

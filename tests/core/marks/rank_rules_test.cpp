@@ -34,7 +34,7 @@ protected:
     support::MadeUpDay day_;
 };
 
-using Cautions = std::vector<std::string>;
+using Cautions = std::vector<marks::Caution>;
 
 TEST_F(RankRules, CautionsBeginEachAtItsThresholdAndNotJustBelow) {
     const WaterPoint plain{-100.0, -50.0};
@@ -43,20 +43,19 @@ TEST_F(RankRules, CautionsBeginEachAtItsThresholdAndNotJustBelow) {
         one.waves.height = Length::metres(height_m);
         return only(one).cautions;
     };
-    EXPECT_EQ(withWaves(0.3), Cautions{"Waves of about 0.3 m here."});
+    EXPECT_EQ(withWaves(0.3), Cautions{marks::WavesHere{Length::metres(0.3)}});
     EXPECT_EQ(withWaves(0.299), Cautions{});
-    EXPECT_EQ(withWaves(0.74), Cautions{"Waves of about 0.7 m here."});
-    EXPECT_EQ(only(at(plain, 3)).cautions, Cautions{"Room for 3 of 4 rods."});
-    EXPECT_EQ(only(at(plain, 0)).cautions, Cautions{"No room for a rod within the cast."});
+    EXPECT_EQ(withWaves(0.74), Cautions{marks::WavesHere{Length::metres(0.74)}});
+    EXPECT_EQ(only(at(plain, 3)).cautions, (Cautions{marks::RoomForRods{3, 4}}));
+    EXPECT_EQ(only(at(plain, 0)).cautions, (Cautions{marks::RoomForRods{0, 4}}));
     EXPECT_EQ(only(at(plain, 5)).cautions, Cautions{});
     // The closed corner begins at x = -180 with cells of 4 m; a cast is 30 m.
-    EXPECT_EQ(only(at({-152.2, 100.0})).cautions, Cautions{"Closed water lies within a cast."});
+    EXPECT_EQ(only(at({-152.2, 100.0})).cautions, Cautions{marks::ClosedWaterNear{}});
     EXPECT_EQ(only(at({-147.0, 100.0})).cautions, Cautions{});
 }
 
 TEST_F(RankRules, CautionsTellAGuessHereFromGuessesRoundHere) {
-    EXPECT_EQ(only(at({-100.0, -142.0})).cautions,
-              Cautions{"The depth here is a guess: sound it before you anchor."});
+    EXPECT_EQ(only(at({-100.0, -142.0})).cautions, Cautions{marks::GuessedHere{}});
     // Sounded here; guesses make up a little more or less than half of the circle.
     for (std::size_t i = 0; i < day_.isGuess.size(); ++i) {
         const grid::GridFrame& frame = day_.isGuess.frame();
@@ -71,17 +70,16 @@ TEST_F(RankRules, CautionsTellAGuessHereFromGuessesRoundHere) {
             p.y_m < -44.0 && !(std::fabs(p.x_m + 98.0) < 2.0 && std::fabs(p.y_m + 50.0) < 2.0) ? 1
                                                                                                : 0;
     }
-    EXPECT_EQ(only(at({-98.0, -50.0})).cautions,
-              Cautions{"Most depths within a cast are guesses: sound round the boat first."});
+    EXPECT_EQ(only(at({-98.0, -50.0})).cautions, Cautions{marks::GuessedAround{}});
 }
 
 TEST_F(RankRules, CautionsSayWhatIsWrongWithTheUsersOwnMarks) {
     WorkedCandidate own = at({-250.0, 100.0});
     own.candidate.isPinned = true;
-    EXPECT_EQ(only(own).cautions, Cautions{"Your mark lies in closed water."});
+    EXPECT_EQ(only(own).cautions, Cautions{marks::InClosedWater{}});
     own = at({250.0, -100.0});
     own.candidate.isPinned = true;
-    EXPECT_EQ(only(own).cautions, Cautions{"Your mark is deeper than the limit."});
+    EXPECT_EQ(only(own).cautions, Cautions{marks::DeeperThanLimit{}});
     own = at({0.0, 900.0});
     own.candidate.isPinned = true;
     const auto marks = day_.ranked({at({-100.0, -50.0}), own});
@@ -94,7 +92,7 @@ TEST_F(RankRules, MarksCarryWhatTheirCandidateHas) {
     one.candidate.isPinned = true;
     one.waves = {Length::metres(321.0), Length::metres(0.21)};
     one.anchors.bow.rope = Length::metres(17.0);
-    one.anchors.cautions = {"Mind."};
+    one.anchors.cautions = {anchoring::TurnedOffTheWind{7.0}};
     one.spread.rods[2].distance = Length::metres(12.0);
     const Mark mark = only(one);
     EXPECT_EQ(mark.rank, 1);
@@ -112,9 +110,8 @@ TEST_F(RankRules, MarksCarryWhatTheirCandidateHas) {
     EXPECT_EQ(mark.sectionName, "Quarter 1");
     const auto around = marks::surroundingsOf(day_.input(), mark.place, day_.plan.tackle.cast);
     EXPECT_EQ(mark.zones, around.kinds);
-    const auto judgement =
-        marks::judgementOf(day_.input(), around, mark.place, day_.plan, one.waves,
-                           marks::Telling::words, marks::ChosenBy::program);
+    const auto judgement = marks::judgementOf(day_.input(), around, mark.place, day_.plan,
+                                              one.waves, marks::ChosenBy::program);
     EXPECT_EQ(mark.score, judgement.score);
 }
 

@@ -63,7 +63,7 @@ TEST(TimesOfTheDay, AreWaysAtTheBoatsSpeedAndEqualStays) {
     EXPECT_EQ(plan.stops[1].move, units::Length::metres(120.0));
     EXPECT_EQ(plan.stops[1].arrive, nine + 3613s);
     EXPECT_EQ(plan.stops[1].leave, nine + 7050s);
-    EXPECT_TRUE(plan.cautions.empty());
+    EXPECT_FALSE(plan.dark.areAny());
 }
 
 TEST(TimesOfTheDay, KeepAStayOfJustTheLeastAndNoShorterOne) {
@@ -74,15 +74,14 @@ TEST(TimesOfTheDay, KeepAStayOfJustTheLeastAndNoShorterOne) {
     const DayPlan shorter = planOf(input);
     ASSERT_EQ(shorter.stops.size(), 1U);
     EXPECT_EQ(shorter.stops.front().rank, 1) << "the better one stays";
-    EXPECT_EQ(shorter.notes,
-              std::vector<std::string>{"There is no time or no way for mark 2 with stays of 30 "
-                                       "minutes."});
+    EXPECT_EQ(shorter.leftOut, std::vector<int>{2});
+    EXPECT_EQ(shorter.leastStay, 30min);
     marks::DaySettings settings;
     settings.leastStay = 29min;
     EXPECT_EQ(planOf(input, settings).stops.size(), 2U);
     settings.leastStay = 3h;
-    EXPECT_EQ(planOf(input, settings).notes.front(),
-              "There is no time or no way for marks 1, 2 with stays of 180 minutes.");
+    EXPECT_EQ(planOf(input, settings).leftOut, (std::vector<int>{1, 2}));
+    EXPECT_EQ(planOf(input, settings).leastStay, 3h);
 }
 
 TEST(TimesOfTheDay, LeaveOutWhatCannotBeReachedFromTheBestMarkWithoutALaunch) {
@@ -96,42 +95,41 @@ TEST(TimesOfTheDay, LeaveOutWhatCannotBeReachedFromTheBestMarkWithoutALaunch) {
     EXPECT_EQ(planOf(input).leftOut, std::vector<int>{2}) << "of equal scores the better rank";
 }
 
-/// What is said of the light where the day runs from `start` to `end` and it is home at the end.
-std::vector<std::string> saidOf(units::Moment start, units::Moment end,
-                                const std::optional<light::SunTimes>& sun) {
+/// What is dark where the day runs from `start` to `end` and it is home at the end.
+marks::DarkHours darkOf(units::Moment start, units::Moment end,
+                        const std::optional<light::SunTimes>& sun) {
     DayInput input = twoMarks();
     input.start = start;
     input.end = end;
     input.light = sun;
-    return planOf(input).cautions;
+    return planOf(input).dark;
 }
 
 TEST(CautionsOfTheDay, OfTheLightBeginAtDawnSunsetAndDuskToTheSecond) {
-    using Said = std::vector<std::string>;
+    using Dark = marks::DarkHours;
     const light::SunTimes sun{nine - 1h, nine, nine + 6h, nine + 7h};
-    const Said dark{"You come home in the dark: carry a white light."};
-    const Said late{"You come home after sunset."};
-    const Said early{"You start before it is light: carry a white light."};
-    EXPECT_EQ(saidOf(nine - 1h, nine + 6h, sun), Said{});
-    EXPECT_EQ(saidOf(nine - 1h - 1s, nine + 6h, sun), early);
-    EXPECT_EQ(saidOf(nine, nine + 6h + 1s, sun), late);
-    EXPECT_EQ(saidOf(nine, nine + 7h, sun), late);
-    EXPECT_EQ(saidOf(nine, nine + 7h + 1s, sun), dark);
-    EXPECT_EQ(saidOf(nine - 2h, nine + 8h, sun), (Said{early.front(), dark.front()}));
-    EXPECT_EQ(saidOf(nine - 2h, nine + 8h, std::nullopt), Said{});
-    EXPECT_EQ(saidOf(nine, nine + 8h, light::SunTimes{{}, {}, nine + 6h, {}}), late)
+    const Dark dark{false, Dark::Home::inTheDark};
+    const Dark late{false, Dark::Home::afterSunset};
+    const Dark early{true, Dark::Home::inTheLight};
+    EXPECT_EQ(darkOf(nine - 1h, nine + 6h, sun), Dark{});
+    EXPECT_EQ(darkOf(nine - 1h - 1s, nine + 6h, sun), early);
+    EXPECT_EQ(darkOf(nine, nine + 6h + 1s, sun), late);
+    EXPECT_EQ(darkOf(nine, nine + 7h, sun), late);
+    EXPECT_EQ(darkOf(nine, nine + 7h + 1s, sun), dark);
+    EXPECT_EQ(darkOf(nine - 2h, nine + 8h, sun), (Dark{true, Dark::Home::inTheDark}));
+    EXPECT_EQ(darkOf(nine - 2h, nine + 8h, std::nullopt), Dark{});
+    EXPECT_EQ(darkOf(nine, nine + 8h, light::SunTimes{{}, {}, nine + 6h, {}}), late)
         << "a white night";
-    EXPECT_EQ(saidOf(nine - 2h, nine + 8h, light::SunTimes{}), Said{});
+    EXPECT_EQ(darkOf(nine - 2h, nine + 8h, light::SunTimes{}), Dark{});
 }
 
 TEST(CautionsOfTheDay, CountTheWayHome) {
     DayInput input = twoMarks();
     const units::Moment lastLeaves = planOf(input).stops.back().leave;
     input.light = light::SunTimes{nine, nine, lastLeaves + 1s, lastLeaves + 100s};
-    EXPECT_EQ(planOf(input).cautions,
-              std::vector<std::string>{"You come home in the dark: carry a white light."});
+    EXPECT_EQ(planOf(input).dark.home, marks::DarkHours::Home::inTheDark);
     input.light->civilDusk = nine + 3h;
-    EXPECT_EQ(planOf(input).cautions, std::vector<std::string>{"You come home after sunset."});
+    EXPECT_EQ(planOf(input).dark.home, marks::DarkHours::Home::afterSunset);
 }
 
 TEST(SettingsOfTheDay, AreRefusedOutOfTheirRangesAndNotAtTheirEnds) {

@@ -38,7 +38,7 @@ TEST(GiveAll, PutsEachPartIntoTheFileThatIsNamedAfterIt) {
     const FoundWater known = givenWater();
     base::Progress quiet;
     const auto all = folder.path() / "all";
-    ASSERT_TRUE(outputs::writeAll(known.water, known.found, known.marks, all, quiet).has_value());
+    ASSERT_TRUE(outputs::writeAll(known.water, known.found, known.told(), all, quiet).has_value());
     const water::Water& water = known.water;
     const water::Derived& found = known.found;
     const geo::WaterFrame& frame = known.made.frame;
@@ -63,7 +63,7 @@ TEST(GiveAll, PutsEachPartIntoTheFileThatIsNamedAfterIt) {
         {"zones.geojson", writeZonesGeojson(one("zones.geojson"), zones, frame)},
         {"sections.geojson", writeSectionsGeojson(one("sections.geojson"), found.sections->sections,
                                                   water::useOfSections(water, found), frame)},
-        {"marks.gpx", writeMarksGpx(one("marks.gpx"), known.marks, frame, water.name)},
+        {"marks.gpx", writeMarksGpx(one("marks.gpx"), known.told(), frame, water.name)},
         {"log.csv", writeLogTable(one("log.csv"), water.log, water.clock)}};
     ASSERT_EQ(zones.size(), 2U) << "structure and weed";
     for (const auto& [name, written] : files) {
@@ -80,8 +80,8 @@ TEST(GiveAll, LeavesOutTheB12FilesWhereNoSoundingHasATime) {
         sounding.time.reset();
     }
     base::Progress quiet;
-    ASSERT_TRUE(
-        outputs::writeAll(known.water, known.found, known.marks, folder.path(), quiet).has_value());
+    ASSERT_TRUE(outputs::writeAll(known.water, known.found, known.told(), folder.path(), quiet)
+                    .has_value());
     EXPECT_FALSE(std::filesystem::exists(folder.path() / "soundings-b12.csv"));
     EXPECT_FALSE(std::filesystem::exists(folder.path() / "soundings-b12.geojson"));
     EXPECT_TRUE(std::filesystem::exists(folder.path() / "soundings.csv"));
@@ -104,7 +104,7 @@ TEST(GiveAll, TellsHowFarItIsAndStopsBetweenTwoFiles) {
     const FoundWater known = givenWater();
     Listener listener(1000);
     ASSERT_TRUE(
-        outputs::writeAll(known.water, known.found, known.marks, folder.path() / "a", listener)
+        outputs::writeAll(known.water, known.found, known.told(), folder.path() / "a", listener)
             .has_value());
     ASSERT_EQ(listener.shares.size(), 15U) << "fourteen files and the end";
     for (std::size_t i = 0; i < 15; ++i) {
@@ -112,7 +112,7 @@ TEST(GiveAll, TellsHowFarItIsAndStopsBetweenTwoFiles) {
     }
     Listener stopper(3);
     const auto stopped =
-        outputs::writeAll(known.water, known.found, known.marks, folder.path() / "b", stopper);
+        outputs::writeAll(known.water, known.found, known.told(), folder.path() / "b", stopper);
     ASSERT_FALSE(stopped.has_value());
     EXPECT_EQ(stopped.error().kind, base::ErrorKind::cancelled);
     EXPECT_TRUE(std::filesystem::exists(folder.path() / "b" / "soundings.csv"));
@@ -129,7 +129,7 @@ TEST(GiveAll, SaysWhichFileCannotBeWritten) {
         std::filesystem::create_directories(folder.path() / name / "in the way");
         base::Progress quiet;
         const auto written =
-            outputs::writeAll(known.water, known.found, known.marks, folder.path(), quiet);
+            outputs::writeAll(known.water, known.found, known.told(), folder.path(), quiet);
         ASSERT_FALSE(written.has_value()) << name;
         EXPECT_EQ(written.error().kind, base::ErrorKind::unwritableOutput) << name;
         EXPECT_NE(written.error().sentence().find(name), std::string::npos)

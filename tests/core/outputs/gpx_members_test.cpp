@@ -43,17 +43,23 @@ marks::Mark markOf(int rank, std::string section, geo::LonLat at) {
     mark.sectionName = std::move(section);
     mark.depth = Depth::metres(5.126);
     mark.trust = Depth::metres(0.374);
-    mark.factors = {{marks::FactorKind::depth, 0.8, 1.0, "4 \"to\" 6 m"},
-                    {marks::FactorKind::dropOff, 0.4, 0.5, "58 m & <more>"}};
+    mark.factors = {{marks::FactorKind::depth, 0.8, 1.0, {}},
+                    {marks::FactorKind::dropOff, 0.4, 0.5, {}}};
     mark.anchors.bow = {{40.0, 25.0}, Depth::metres(6.254), Length::metres(21.567), 3.0};
     mark.anchors.stern = {{-35.0, -20.0}, Depth::metres(4.756), Length::metres(13.333), 2.5};
     return mark;
 }
 
+marks::ToldMarks told(const std::vector<marks::Mark>& marks) {
+    return {marks, [](const std::vector<marks::Factor>& factors) {
+                return factors.size() == 2 ? "4 \"to\" 6 m; 58 m & <more>" : "";
+            }};
+}
+
 TEST_F(GpxMembers, MarksHaveTheirPlacesDepthsAndAnchors) {
     const std::vector marks{markOf(1, "Heron > Bay", {3.0987654, 55.2012345}),
                             markOf(2, "", {-3.5, -55.25})};
-    ASSERT_TRUE(outputs::writeMarksGpx(path, marks, frame, "A\x01\"mere\"").has_value());
+    ASSERT_TRUE(outputs::writeMarksGpx(path, told(marks), frame, "A\x01\"mere\"").has_value());
     const std::string inside =
         "<desc>4 &quot;to&quot; 6 m; 58 m &amp; &lt;more&gt;</desc><type>mark</type><extensions>"
         "<mm:depth_m>5.13</mm:depth_m><mm:trust_m>0.37</mm:trust_m><mm:bow_anchor " +

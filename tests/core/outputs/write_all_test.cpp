@@ -29,7 +29,7 @@ TEST(WriteAll, WritesEveryFileOfTheContractAndNothingElse) {
     const ScratchFolder folder;
     const FoundWater known;
     const auto to = folder.path() / "a" / "b";
-    const auto written = outputs::writeAll(known.water, known.found, known.marks, to, quiet);
+    const auto written = outputs::writeAll(known.water, known.found, known.told(), to, quiet);
     ASSERT_TRUE(written.has_value()) << written.error().sentence();
     EXPECT_EQ(namesIn(to), (std::set<std::string>{
                                "bands.geojson", "contours.geojson", "hypsography.csv", "depth.tif",
@@ -41,8 +41,8 @@ TEST(WriteAll, WritesEveryFileOfTheContractAndNothingElse) {
 TEST(WriteAll, WritesTheDepthGridAsItIs) {
     const ScratchFolder folder;
     const FoundWater known;
-    ASSERT_TRUE(
-        outputs::writeAll(known.water, known.found, known.marks, folder.path(), quiet).has_value());
+    ASSERT_TRUE(outputs::writeAll(known.water, known.found, known.told(), folder.path(), quiet)
+                    .has_value());
     const auto raster = gdal::readRasterFile(folder.path() / "depth.tif");
     ASSERT_TRUE(raster.has_value()) << raster.error().sentence();
     const grid::DepthGrid& depth = known.found.drawn->depth;
@@ -73,7 +73,7 @@ TEST(WriteAll, SaysWhatKeepsItFromWriting) {
     const ScratchFolder folder;
     const FoundWater known;
     const auto blocked = folder.file("file", "x") / "inside";
-    const auto written = outputs::writeAll(known.water, known.found, known.marks, blocked, quiet);
+    const auto written = outputs::writeAll(known.water, known.found, known.told(), blocked, quiet);
     ASSERT_FALSE(written.has_value());
     EXPECT_EQ(written.error().kind, base::ErrorKind::unwritableOutput);
     const auto nowhere = outputs::writeAll({}, {}, {}, folder.path() / "new", quiet);

@@ -21,7 +21,7 @@ TEST(WriteGpx, GivesMarksAsWaypointsInTheOrderOfTheSchema) {
     const FoundWater known;
     const auto path = folder.path() / "marks.gpx";
     ASSERT_TRUE(
-        outputs::writeMarksGpx(path, known.marks, known.made.frame, known.water.name).has_value());
+        outputs::writeMarksGpx(path, known.told(), known.made.frame, known.water.name).has_value());
     const std::string text = ScratchFolder::textOf(path);
     std::size_t at = 0;
     // gpx.xsd: metadata before wpt; in wptType name, desc, type, extensions, in this order.
@@ -43,7 +43,7 @@ TEST(WriteGpx, PutsAMarkWhereItIs) {
     const FoundWater known;
     const auto path = folder.path() / "marks.gpx";
     ASSERT_TRUE(
-        outputs::writeMarksGpx(path, known.marks, known.made.frame, known.water.name).has_value());
+        outputs::writeMarksGpx(path, known.told(), known.made.frame, known.water.name).has_value());
     auto source = gdal::VectorSource::open(path);
     ASSERT_TRUE(source.has_value()) << source.error().sentence();
     std::vector<geo::LonLat> places;
@@ -92,11 +92,10 @@ TEST(WriteGpx, GivesATripAsOneRouteToFollow) {
 
 TEST(WriteGpx, NeverWritesALongitudeOf180) {
     const ScratchFolder folder;
-    const FoundWater known;
-    auto marks = known.marks;
-    marks[0].lonLat = {180.0, 10.0};
+    FoundWater known;
+    known.marks[0].lonLat = {180.0, 10.0};
     const auto path = folder.path() / "marks.gpx";
-    ASSERT_TRUE(outputs::writeMarksGpx(path, marks, known.made.frame, "").has_value());
+    ASSERT_TRUE(outputs::writeMarksGpx(path, known.told(), known.made.frame, "").has_value());
     EXPECT_NE(ScratchFolder::textOf(path).find("lon=\"-180.0000000\""), std::string::npos);
 }
 

@@ -115,7 +115,7 @@ protected:
         known_.water.sectionChanges = {
             {sections::SectionChange::Kind::split, {}, {known_.at(0, 0), known_.at(90, 0)}}};
         auto store = store::create(whole_).value();
-        ASSERT_TRUE(store->saveWhole(known_.water, known_.found, known_.marks, quiet).has_value());
+        ASSERT_TRUE(store->saveWhole(known_.water, known_.found, known_.told(), quiet).has_value());
     }
     [[nodiscard]] static store::CheckReport checked(const std::filesystem::path& path) {
         // Not by store::open(): it refuses some of the damage before it can be looked into.

@@ -34,7 +34,7 @@ protected:
     }
     void write() const {
         const auto written =
-            store::writeWater(path_, known_.water, known_.found, known_.marks, quiet);
+            store::writeWater(path_, known_.water, known_.found, known_.told(), quiet);
         ASSERT_TRUE(written.has_value()) << written.error().sentence();
     }
 
@@ -167,7 +167,7 @@ TEST_F(GeoPackageLayout, SaysOfEveryLayerHowFarItReaches) {
         ASSERT_TRUE(store->save(water, water::allParts, quiet).has_value());
         ASSERT_TRUE(store
                         ->saveFound(water, seed % 2 == 0 ? known_.found : water::Derived(),
-                                    known_.marks, quiet)
+                                    known_.told(), quiet)
                         .has_value());
         auto opened = store::Connection::open(path_, store::Connection::Access::existing).value();
         for (std::string table : rows("table_name", "gpkg_geometry_columns")) {
@@ -231,7 +231,7 @@ TEST_F(GeoPackageLayout, TellsWhichLayersASaveHasChanged) {
         store->saveDrawing(*known_.found.drawn, known_.made.frame, water::Stamp(1)).has_value());
     EXPECT_EQ(young(), (Rows{"'depth'", "'drawing'", "'trust'"}));
     age();
-    ASSERT_TRUE(store->saveFound(known_.water, known_.found, known_.marks, quiet).has_value());
+    ASSERT_TRUE(store->saveFound(known_.water, known_.found, known_.told(), quiet).has_value());
     EXPECT_EQ(young(), (Rows{"'bands'", "'contours'", "'marks'", "'sections'", "'zones'"}));
 }
 

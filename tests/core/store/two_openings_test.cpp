@@ -62,10 +62,10 @@ protected:
                                              water::Stamp(9));
                 },
                 [this](WaterStore& store) {
-                    return store.saveFound(known_.water, known_.found, known_.marks, quiet);
+                    return store.saveFound(known_.water, known_.found, known_.told(), quiet);
                 },
                 [this](WaterStore& store) {
-                    return store.saveWhole(known_.water, known_.found, known_.marks, quiet);
+                    return store.saveWhole(known_.water, known_.found, known_.told(), quiet);
                 }};
     }
 
@@ -273,7 +273,7 @@ TEST_F(TwoOpenings, ALinkStaysALinkAndAFileKeepsItsMode) {
     {
         const auto store = store::open(link).value();
         EXPECT_TRUE(opened()->isReadOnly()) << "it is the same water";
-        ASSERT_TRUE(store->saveWhole(known_.water, known_.found, known_.marks, quiet).has_value());
+        ASSERT_TRUE(store->saveWhole(known_.water, known_.found, known_.told(), quiet).has_value());
     }
     EXPECT_TRUE(std::filesystem::is_symlink(link));
     EXPECT_EQ(std::filesystem::status(path_).permissions(), mode);

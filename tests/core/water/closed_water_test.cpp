@@ -4,6 +4,7 @@
 #include "core/water/plan_day.h"
 #include "core/water/propose_trip.h"
 #include "tests/support/given.h"
+#include "tests/support/holding.h"
 #include "tests/support/planned_water.h"
 
 #include <algorithm>
@@ -191,8 +192,7 @@ TEST(ClosedWater, LeavesAMarkInTheOpenMiddleOfAClosedPieceAlone) {
     const auto day = water::planDay(made.water, made.derived, made.water.plan, quiet).value();
     const auto mark = std::ranges::find(day.marks, "Middle", &marks::Mark::name);
     ASSERT_NE(mark, day.marks.end());
-    EXPECT_EQ(std::ranges::find(mark->cautions, "Your mark lies in closed water."),
-              mark->cautions.end());
+    EXPECT_FALSE(support::holds<marks::InClosedWater>(mark->cautions));
     expectOutOfClosedWater(*mark);
     EXPECT_FALSE(mark->spread.rods.empty());
 }
@@ -202,8 +202,9 @@ TEST(ClosedWater, RefusesAMarkOfTheUsersWhereTheAnchorsWouldLieInIt) {
     made.water.pinnedMarks = {{"Corner", made.onEarth({-80.0, 80.0})}};
     base::Progress quiet;
     const auto day = water::planDay(made.water, made.derived, made.water.plan, quiet).value();
-    EXPECT_EQ(day.notes.front(), "your mark Corner cannot be anchored on: there is no room "
-                                 "here for two anchors in this wind");
+    ASSERT_EQ(day.refused.size(), 1U);
+    EXPECT_EQ(day.refused.front().name, "Corner");
+    EXPECT_EQ(day.refused.front().why.what, "there is no room here for two anchors in this wind");
 }
 
 /// Where to sound next on the plane, of which the far east has been sounded.

@@ -13,6 +13,13 @@ using units::Temperature;
 using water::PlannedDay;
 using water::Water;
 
+using Cautions = std::vector<water::DayCaution>;
+using Rules = std::vector<water::DayRule>;
+using Said = std::variant<water::DayCaution, water::DayRule, water::FishCare>;
+using water::ColdWater;
+using water::FallingIn;
+using water::FishCare;
+
 /// A day on which nothing is to be said but what is said every day.
 struct Day {
     Day() {
@@ -20,43 +27,32 @@ struct Day {
         planned.plan.day.day = std::chrono::year(2026) / 10 / 14;
         planned.plan.tackle.scope = 6.0;
     }
-    [[nodiscard]] std::vector<std::string> cautions() const { return dayCautions(planned); }
-    [[nodiscard]] std::vector<std::string> rules() const { return rulesOfTheDay(water, planned); }
-    [[nodiscard]] std::vector<std::string> everything() const {
-        std::vector<std::string> all = cautions();
-        for (const auto& more : {rules(), fishCare(planned)}) {
-            all.insert(all.end(), more.begin(), more.end());
-        }
+    [[nodiscard]] Cautions cautions() const { return dayCautions(planned); }
+    [[nodiscard]] Rules rules() const { return rulesOfTheDay(water, planned); }
+    [[nodiscard]] std::vector<Said> everything() const {
+        std::vector<Said> all;
+        const auto take = [&all](const auto& said) {
+            all.insert(all.end(), said.begin(), said.end());
+        };
+        take(cautions());
+        take(rules());
+        take(fishCare(planned));
         return all;
     }
     Water water;
     PlannedDay planned;
 };
 
-const std::string lifejacket =
-    "Wear the lifejacket, do not stow it. If you fall in, float on your back until your breathing "
-    "settles.";
-const std::string thunder =
-    "At the first thunder go ashore: a boat is the highest thing on the water.";
-const std::string beam = "Wind on the beam of a boat held at both ends can fill her: when it goes "
-                         "round, slip the stern rope and let her swing to the "
-                         "bow. Make both ropes fast so that they slip at once, a knife within "
-                         "reach; never lie to the stern anchor alone.";
-const std::string engine =
-    "Engine in neutral before you fall back: a rope in the propeller holds the boat by the stern.";
-const std::string tell = "Tell somebody ashore where you are and when you will be back.";
-const std::string local = "Local rules and the fishery's staff go first.";
-const std::string handling = "Fish: wet hands, a wet mat, unhooked in the water where it can be "
-                             "done, and a short time in the air.";
-
 TEST(DayCautions, SayWhatHoldsOnEveryDay) {
-    EXPECT_EQ(Day().cautions(), (std::vector{lifejacket, thunder, beam, engine, tell}));
-    EXPECT_EQ(Day().rules(), std::vector{local});
-    EXPECT_EQ(fishCare(Day().planned), std::vector{handling});
+    EXPECT_EQ(Day().cautions(), (Cautions{FallingIn{}, water::Thunder{}, water::WindOnTheBeam{},
+                                          water::Ropes{}, water::TellSomebody{}}));
+    EXPECT_EQ(Day().rules(), Rules{water::LocalRulesFirst{}});
+    EXPECT_EQ(fishCare(Day().planned), std::vector{FishCare::handling});
 }
 
 struct Row {
-    std::string sentence;
+    const char* name;
+    Said said;
     std::function<void(Day&)> at;        ///< Just where it begins.
     std::function<void(Day&)> justShort; ///< Just where it does not yet.
 };
@@ -75,38 +71,38 @@ void setSeason(Day& day, unsigned lastOfOctober) {
         logbook::Season{October / 1, October / std::chrono::day(lastOfOctober)};
 }
 
+std::function<void(Day&)> wind(double knots) {
+    return [knots](Day& d) { setWind(d, knots); };
+}
+
+std::function<void(Day&)> waterOf(double celsius) {
+    return [celsius](Day& d) { setWater(d, celsius); };
+}
+
+Said caution(water::DayCaution said) {
+    return said;
+}
+
 const std::vector<Row>& rows() {
-    static const std::string force5 = "Force 5: white horses. Keep to sheltered water, pay out "
-                                      "more rope, and go in if it freshens.";
-    static const std::string shock = ": the shock of falling in can kill within a minute. ";
-    static const std::string ice = " Where there is ice, stay ashore: never break out through it.";
+    const Said cold = caution(FallingIn{ColdWater{true}, false});
+    const Said ice = caution(FallingIn{ColdWater{true}, true});
     static const std::vector<Row> all{
-        {force5, [](Day& d) { setWind(d, 16.51); }, [](Day& d) { setWind(d, 16.49); }},
-        {force5, [](Day& d) { setWind(d, 21.49); }, [](Day& d) { setWind(d, 21.51); }},
-        {"Force 6 is no weather for a small open boat: stay ashore.",
-         [](Day& d) { setWind(d, 21.51); }, [](Day& d) { setWind(d, 21.49); }},
-        {"Force 8 is no weather for a small open boat: stay ashore.",
-         [](Day& d) { setWind(d, 34.0); }, [](Day& d) { setWind(d, 33.0); }},
-        {"The water is cold (below 15 °C)" + shock + lifejacket, [](Day& d) { setWater(d, 14.99); },
-         [](Day& d) { setWater(d, 15.0); }},
-        {"The water is cold (below 15 °C)" + shock + lifejacket, [](Day& d) { setWater(d, 4.0); },
-         [](Day& d) { setWater(d, 3.99); }},
-        {"The water is cold (below 15 °C)" + shock + lifejacket + ice,
-         [](Day& d) { setWater(d, 3.99); }, [](Day& d) { setWater(d, 4.0); }},
-        {"Water below 15 °C is cold" + shock + lifejacket + ice,
-         [](Day& d) { d.planned.plan.day.waterTemperature.reset(); },
-         [](Day& d) { setWater(d, 15.0); }},
-        {"Above 20 °C pike often die after capture in water this warm: consider not fishing for "
-         "them, or for any species that dies of "
-         "it.",
-         [](Day& d) { setWater(d, 20.01); }, [](Day& d) { setWater(d, 20.0); }},
-        {"That day lies outside the season.", [](Day& d) { setSeason(d, 13); },
+        {"force 5", caution(water::WhiteHorses{5}), wind(16.51), wind(16.49)},
+        {"still force 5", caution(water::WhiteHorses{5}), wind(21.49), wind(21.51)},
+        {"force 6", caution(water::StayAshore{6}), wind(21.51), wind(21.49)},
+        {"force 8", caution(water::StayAshore{8}), wind(34.0), wind(33.0)},
+        {"cold", cold, waterOf(14.99), waterOf(15.0)},
+        {"cold without ice", cold, waterOf(4.0), waterOf(3.99)},
+        {"ice", ice, waterOf(3.99), waterOf(4.0)},
+        {"nobody measured it", caution(FallingIn{ColdWater{false}, true}),
+         [](Day& d) { d.planned.plan.day.waterTemperature.reset(); }, waterOf(15.0)},
+        {"warm", FishCare::warmWater, waterOf(20.01), waterOf(20.0)},
+        {"season", water::DayRule(water::OutsideSeason{}), [](Day& d) { setSeason(d, 13); },
          [](Day& d) { setSeason(d, 14); }},
-        {"At most 3 rods in a boat.", [](Day& d) { d.water.houseRules.rodLimit = 3; },
+        {"rods", water::DayRule(water::RodLimit{3}),
+         [](Day& d) { d.water.houseRules.rodLimit = 3; },
          [](Day& d) { d.water.houseRules.rodLimit.reset(); }},
-        {engine + " Rope at 5.9 times depth and bow height is for settled weather only: courses "
-                  "teach 6 to 10, and more is safer.",
-         [](Day& d) { d.planned.plan.tackle.scope = 5.9; },
+        {"scope", caution(water::Ropes{5.9}), [](Day& d) { d.planned.plan.tackle.scope = 5.9; },
          [](Day& d) { d.planned.plan.tackle.scope = 6.0; }},
     };
     return all;
@@ -117,12 +113,18 @@ TEST(DayCautions, BeginEachAtItsThresholdAndNotJustBelow) {
         Day at;
         row.at(at);
         const auto said = at.everything();
-        EXPECT_EQ(std::ranges::count(said, row.sentence), 1) << row.sentence;
+        EXPECT_EQ(std::ranges::count(said, row.said), 1) << row.name;
         Day justShort;
         row.justShort(justShort);
         const auto unsaid = justShort.everything();
-        EXPECT_EQ(std::ranges::count(unsaid, row.sentence), 0) << row.sentence;
+        EXPECT_EQ(std::ranges::count(unsaid, row.said), 0) << row.name;
     }
+}
+
+TEST(DayCautions, SayAshoreByItselfFromForceSixOn) {
+    EXPECT_EQ(water::ashoreCaution(Speed::knots(21.49)), std::nullopt);
+    EXPECT_EQ(water::ashoreCaution(Speed::knots(21.51)), water::StayAshore{6});
+    EXPECT_EQ(water::windCaution(Speed::knots(16.49)), std::nullopt);
 }
 
 TEST(DayCautions, RulesNameEveryClosedWaterAndEveryNoteOfTheHouse) {
@@ -131,32 +133,23 @@ TEST(DayCautions, RulesNameEveryClosedWaterAndEveryNoteOfTheHouse) {
     day.water.houseRules.rodLimit = 2;
     day.water.houseRules.closed = {{"Reserve", {}}, {"Dam", {}}};
     day.water.houseRules.notes = {"Nets are provided.", "No engines within 50 m."};
-    EXPECT_EQ(day.rules(), (std::vector<std::string>{
-                               "That day lies outside the season.", "At most 2 rods in a boat.",
-                               "Closed water: Reserve.", "Closed water: Dam.", "Nets are provided.",
-                               "No engines within 50 m.", local}));
+    EXPECT_EQ(day.rules(),
+              (Rules{water::OutsideSeason{}, water::RodLimit{2}, water::ClosedPart{"Reserve"},
+                     water::ClosedPart{"Dam"}, water::HouseNote{"Nets are provided."},
+                     water::HouseNote{"No engines within 50 m."}, water::LocalRulesFirst{}}));
 }
 
-TEST(DayCautions, AreAtMostSevenTheGravestFirstAndNameTheLifejacketOnce) {
+TEST(DayCautions, AreAtMostSevenTheGravestFirst) {
     Day day;
     setWind(day, 30.0);
     setWater(day, 3.0);
-    day.planned.day.cautions = {"You start before it is light.", "You come home in the dark."};
+    day.planned.day.dark = {true, marks::DarkHours::Home::inTheDark};
     day.planned.plan.tackle.scope = 3.0;
     const auto said = day.cautions();
     ASSERT_EQ(said.size(), water::mostCautions);
-    EXPECT_EQ(said[0], "Force 7 is no weather for a small open boat: stay ashore.");
-    EXPECT_TRUE(said[1].starts_with("The water is cold"));
-    EXPECT_EQ(said[2], thunder);
-    EXPECT_EQ(said[3], "You start before it is light. You come home in the dark.");
-    EXPECT_EQ(said[4], beam);
-    EXPECT_TRUE(said[5].ends_with("and more is safer."));
-    EXPECT_EQ(said[6], tell);
-    std::size_t lifejackets = 0;
-    for (const std::string& sentence : said) {
-        lifejackets += sentence.find("lifejacket") != std::string::npos ? 1 : 0;
-    }
-    EXPECT_EQ(lifejackets, 1U);
+    EXPECT_EQ(said, (Cautions{water::StayAshore{7}, FallingIn{ColdWater{true}, true},
+                              water::Thunder{}, day.planned.day.dark, water::WindOnTheBeam{},
+                              water::Ropes{3.0}, water::TellSomebody{}}));
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "core/anchoring/rope.h"
 #include "tests/support/given.h"
+#include "tests/support/holding.h"
 #include "tests/support/planned_water.h"
 
 #include <algorithm>
@@ -244,11 +245,7 @@ TEST(PlanDay, ShortRopesAreNeverPaidOutFartherThanThereIs) {
         EXPECT_LE(mark.anchors.stern.scope, 1.5 + 1e-6);
         isShortened = isShortened || mark.anchors.bow.scope < 3.4;
         EXPECT_EQ(mark.anchors.bow.scope < 3.45,
-                  std::ranges::any_of(
-                      mark.anchors.cautions,
-                      [](const std::string& caution) {
-                          return caution.starts_with("Room or rope for scope");
-                      }));
+                  support::holds<anchoring::ShortOfRoom>(mark.anchors.cautions));
     }
     EXPECT_TRUE(isShortened) << "the water is too deep for the scope asked for";
 }
@@ -347,40 +344,30 @@ TEST(PlanDay, ArrivesWhenTheMovesAndEqualStaysSay) {
 }
 
 TEST(PlanDay, TellsTheCautionsOfTheDayTheGravestFirstAndTheRulesByThemselves) {
-    const std::vector<std::string>& said = planned().cautions;
-    ASSERT_EQ(said.size(), 6U);
-    EXPECT_THAT(said[0], HasSubstr("The water is cold (below 15 °C)"));
-    EXPECT_THAT(said[1], HasSubstr("thunder"));
-    EXPECT_EQ(said[2], "You come home in the dark: carry a white light.");
-    EXPECT_THAT(said[3], HasSubstr("never lie to the stern anchor alone"));
-    EXPECT_THAT(said[4], HasSubstr("Rope at 3.5 times depth and bow height"));
-    EXPECT_THAT(said[5], HasSubstr("Tell somebody ashore"));
+    using Home = marks::DarkHours::Home;
+    EXPECT_EQ(planned().cautions,
+              (std::vector<water::DayCaution>{
+                  water::FallingIn{water::ColdWater{true}, false}, water::Thunder{},
+                  marks::DarkHours{false, Home::inTheDark}, water::WindOnTheBeam{},
+                  water::Ropes{3.5}, water::TellSomebody{}}));
     EXPECT_EQ(planned().rules,
-              (std::vector<std::string>{"At most 4 rods in a boat.", "Closed water: Reserve.",
-                                        "Nets are provided.",
-                                        "Local rules and the fishery's staff go first."}));
-    EXPECT_THAT(planned().fishCare, Contains(HasSubstr("wet hands")));
-    EXPECT_EQ(planned().notes.front(),
-              "your mark Hole cannot be anchored on: the ropes are too short for the depth here");
+              (std::vector<water::DayRule>{water::RodLimit{4}, water::ClosedPart{"Reserve"},
+                                           water::HouseNote{"Nets are provided."},
+                                           water::LocalRulesFirst{}}));
+    EXPECT_EQ(planned().fishCare, std::vector{water::FishCare::handling});
+    ASSERT_FALSE(planned().refused.empty());
+    EXPECT_EQ(planned().refused.front().name, "Hole");
+    EXPECT_EQ(planned().refused.front().why.what, "the ropes are too short for the depth here");
 }
 
 TEST(PlanDay, TellsTheCautionsOfEachMark) {
     for (const Mark& mark : marksOfIt()) {
-        const auto says = [&mark](const char* sentence) {
-            return std::ranges::find(mark.cautions, sentence) != mark.cautions.end();
-        };
-        EXPECT_EQ(says("Your mark lies in closed water."), mark.name == "Reeds");
+        EXPECT_EQ(support::holds<marks::InClosedWater>(mark.cautions), mark.name == "Reeds");
         const WaterPoint cell =
             made().ground.depth.frame().centre(made().ground.depth.frame().cellOf(mark.place));
-        EXPECT_EQ(says("The depth here is a guess: sound it before you anchor."),
-                  PlannedWater::isGuess(cell));
+        EXPECT_EQ(support::holds<marks::GuessedHere>(mark.cautions), PlannedWater::isGuess(cell));
         EXPECT_TRUE(mark.name != "South" || PlannedWater::isGuess(cell));
-        EXPECT_EQ(std::ranges::any_of(mark.cautions,
-                                      [](const std::string& caution) {
-                                          return caution.find("rods.") != std::string::npos ||
-                                                 caution.find("a rod ") != std::string::npos;
-                                      }),
-                  mark.spread.rods.size() < 4);
+        EXPECT_EQ(support::holds<marks::RoomForRods>(mark.cautions), mark.spread.rods.size() < 4);
     }
 }
 

@@ -269,7 +269,11 @@ std::string figuresOf(const PlannedDay& planned) {
     std::string text;
     const auto add = [&text](double value) { text += std::to_string(value) + ' '; };
     for (const marks::Mark& mark : planned.marks) {
-        text += mark.name + ' ' + marks::reasonsOf(mark.factors) + ' ';
+        text += mark.name + ' ';
+        for (const marks::Factor& factor : mark.factors) {
+            add(factor.value);
+            add(factor.times);
+        }
         add(mark.place.x_m);
         add(mark.place.y_m);
         add(mark.score);
@@ -277,11 +281,21 @@ std::string figuresOf(const PlannedDay& planned) {
     for (const marks::DayStop& stop : planned.day.stops) {
         text += std::to_string(stop.rank) + ' ' + units::isoText(stop.arrive) + ' ';
     }
-    for (const auto* said :
-         {&planned.cautions, &planned.rules, &planned.fishCare, &planned.notes}) {
-        for (const std::string& sentence : *said) {
-            text += sentence + '\n';
-        }
+    for (const DayCaution& caution : planned.cautions) {
+        add(static_cast<double>(caution.index()));
+    }
+    for (const DayRule& rule : planned.rules) {
+        const auto* note = std::get_if<HouseNote>(&rule);
+        text += std::to_string(rule.index()) + (note != nullptr ? note->text : "") + ' ';
+    }
+    for (const FishCare care : planned.fishCare) {
+        add(static_cast<double>(care));
+    }
+    for (const RefusedMark& refused : planned.refused) {
+        text += refused.name + ' ' + refused.why.what + ' ';
+    }
+    for (const int rank : planned.day.leftOut) {
+        text += std::to_string(rank) + ' ';
     }
     return text;
 }

@@ -4,6 +4,9 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/paper/day_sheet.h"
 #include "app/side_view/side_scene.h"
+#include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
+#include "app/wording/reasons.h"
 #include "core/outputs/write_gpx.h"
 #include "tests/app/support/day_to_read.h"
 #include "tests/app/support/recorded_pages.h"
@@ -24,6 +27,8 @@ namespace {
 using preferences::UnitSystem;
 using support::packed;
 using support::Said;
+
+const wording::Words metric;
 
 class FiveWays : public testing::TestWithParam<UnitSystem> {
 protected:
@@ -73,14 +78,15 @@ TEST_P(FiveWays, SheetAndScreenSayTheSameOfEveryMarkOfTheDay) {
             EXPECT_TRUE(over.isEmpty() || block.contains(expected + packed("over " + over)));
         }
         const QString all = packed(pages.lines());
-        for (const QString& caution : days::tomorrow::cautions(mark, content_.words)) {
+        for (const QString& caution : wording::cautionsOf(mark, content_.words)) {
             EXPECT_TRUE(all.contains(packed(caution))) << caution.toStdString();
         }
     }
     const QString all = packed(pages.lines());
     for (const QStringList& list :
-         {days::tomorrow::dayCautions(day(), content_.words),
-          days::tomorrow::dayNotes(day(), content_.words), days::tomorrow::dayRules(day())}) {
+         {wording::cautionsOf(day(), content_.words), wording::basisOf(day(), content_.words),
+          wording::notesOf(day()), wording::rulesOf(day()),
+          wording::fishCareOf(day(), content_.words)}) {
         for (const QString& line : list) {
             EXPECT_EQ(all.count(packed(line)), 1) << line.toStdString();
         }
@@ -133,7 +139,8 @@ QString between(const QString& text, const QString& from, const QString& to) {
 TEST_P(OtherWays, GpxGivesEveryMarkWithBothAnchorsInMetres) {
     const support::ScratchFolder folder;
     const auto path = folder.path() / "marks.gpx";
-    ASSERT_TRUE(outputs::writeMarksGpx(path, day().marks, *content_.water->frame, "Skarrow Water"));
+    ASSERT_TRUE(outputs::writeMarksGpx(path, wording::told(day().marks), *content_.water->frame,
+                                       "Skarrow Water"));
     QString text = QString::fromStdString(support::ScratchFolder::textOf(path));
     EXPECT_EQ(text.count("<wpt "), 3);
     for (const marks::Mark& mark : day().marks) {
@@ -156,7 +163,7 @@ TEST_P(OtherWays, GpxGivesEveryMarkWithBothAnchorsInMetres) {
         expectAnchor("stern_anchor", mark.anchors.stern);
         EXPECT_TRUE(waypoint.contains(QStringLiteral("<name>%1").arg(mark.rank)));
         for (const marks::Factor& factor : mark.factors) {
-            EXPECT_TRUE(waypoint.contains(QString::fromStdString(factor.because)));
+            EXPECT_TRUE(waypoint.contains(wording::said(factor.because, metric)));
         }
     }
 }
@@ -203,12 +210,18 @@ TEST_P(OtherWays, TheReportGivesEveryMarkWithAnchorsAndRodsInMetres) {
             }
         }
         const auto cautions = part["cautions"].get<std::vector<std::string>>();
-        for (const auto* own : {&mark.cautions, &mark.anchors.cautions}) {
-            for (const std::string& caution : *own) {
-                EXPECT_EQ(std::ranges::count(cautions, caution), 1) << caution;
-            }
+        for (const QString& caution : wording::cautionsOf(mark, metric)) {
+            EXPECT_EQ(std::ranges::count(cautions, caution.toStdString()), 1);
         }
     }
+}
+
+QStringList linesIn(const nlohmann::ordered_json& sentences) {
+    QStringList lines;
+    for (const auto& sentence : sentences) {
+        lines += QString::fromStdString(sentence.get<std::string>());
+    }
+    return lines;
 }
 
 TEST_P(OtherWays, TheReportGivesTheDayWithItsTimesAndCautions) {
@@ -227,10 +240,10 @@ TEST_P(OtherWays, TheReportGivesTheDayWithItsTimesAndCautions) {
     EXPECT_EQ(report["light"]["sunrise"].get<std::string>(), "2026-10-03T07:12:00+01:00");
     EXPECT_EQ(report["light"]["sunset"].get<std::string>(), "2026-10-03T18:44:00+01:00");
     EXPECT_EQ(report["light"]["civil_dusk"].get<std::string>(), "2026-10-03T19:16:00+01:00");
-    EXPECT_EQ(report["cautions"].get<std::vector<std::string>>(), day().cautions);
-    EXPECT_EQ(report["rules"].get<std::vector<std::string>>(), day().rules);
-    EXPECT_EQ(report["fish_care"].get<std::vector<std::string>>(), day().fishCare);
-    EXPECT_EQ(report["notes"].get<std::vector<std::string>>(), day().notes);
+    EXPECT_EQ(linesIn(report["cautions"]), wording::cautionsOf(day(), metric));
+    EXPECT_EQ(linesIn(report["rules"]), wording::rulesOf(day()));
+    EXPECT_EQ(linesIn(report["fish_care"]), wording::fishCareOf(day(), metric));
+    EXPECT_EQ(linesIn(report["notes"]), wording::basisOf(day(), metric) + wording::notesOf(day()));
 }
 
 const auto bothUnits = testing::Values(UnitSystem::metric, UnitSystem::imperial);

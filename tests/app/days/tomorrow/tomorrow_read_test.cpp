@@ -143,22 +143,15 @@ TEST(TomorrowRead, TheCatchThatIsExpectedIsSaidWithItsIntervalOrThatNobodyKnows)
 
 TEST(TomorrowRead, EveryReasonThatCountsIsGivenInTheUsersUnits) {
     EXPECT_EQ(tomorrow::reasons(day().marks[0], metric),
-              QStringList({"fetch 420 m: waves about 0.1 m", "a hump 2 m high within a cast",
-                           "58 m of drop-off, 4 to 9 m, within a cast",
-                           "94 % of the cast within the bands"}));
+              QStringList({"waves of 0.13 m after 420 m of open water",
+                           "310 m² of hump, hole, spur or saddle within a cast, most of it hump",
+                           "58 m of drop-off, 4.0 to 9.0 m, within a cast",
+                           "94 % of the water within a cast can be fished, 2.2 to 6.1 m deep"}));
     EXPECT_EQ(tomorrow::reasons(day().marks[0], imperial),
-              QStringList({"fetch 1378 ft: waves about 0.3 ft", "a hump 7 ft high within a cast",
-                           "190 ft of drop-off, 13 to 30 ft, within a cast",
-                           "94 % of the cast within the bands"}));
-}
-
-TEST(TomorrowRead, CautionsOfPlaceAndAnchorsInTheUsersUnits) {
-    const QString guess = "The depth here is a guess: sound before you anchor.";
-    const QString rope = "the bow rope is shorter than three times the depth";
-    EXPECT_EQ(tomorrow::cautions(day().marks[0], metric),
-              QStringList({"Waves of 0.4 m where the boat lies.", guess, rope}));
-    EXPECT_EQ(tomorrow::cautions(day().marks[0], imperial),
-              QStringList({"Waves of 1.3 ft where the boat lies.", guess, rope}));
+              QStringList({"waves of 0.4 ft after 1378 ft of open water",
+                           "3337 ft² of hump, hole, spur or saddle within a cast, most of it hump",
+                           "190 ft of drop-off, 13.1 to 29.5 ft, within a cast",
+                           "94 % of the water within a cast can be fished, 7.2 to 20.0 ft deep"}));
 }
 
 TEST(TomorrowRead, BothAnchorsWithTheirOwnPlaceDepthAndRope) {
@@ -218,25 +211,6 @@ TEST(TomorrowRead, LightByTheClockAtTheWaterAndWhereItDoesNotCome) {
               "First light 06:41, sunrise 07:12, sunset 18:44, dark 19:16.");
     EXPECT_EQ(tomorrow::lightWords({}, clockAtTheWater()),
               "First light none, sunrise none, sunset none, dark none.");
-}
-
-TEST(TomorrowRead, EveryCautionOfTheDayOnceInTheUsersUnits) {
-    EXPECT_EQ(
-        tomorrow::dayCautions(day(), metric),
-        QStringList({"Gusts above 10 m/s: go ashore.", "Wear a lifejacket: the water is cold.",
-                     "You come home after sunset."}));
-    EXPECT_EQ(tomorrow::dayCautions(day(), imperial)[0], "Gusts above 22 mph: go ashore.");
-    EXPECT_EQ(tomorrow::dayCautions(day(), imperial).size(), 3);
-}
-
-TEST(TomorrowRead, RulesInTheFisherysOwnWordsAndNotesInTheUsersUnits) {
-    EXPECT_EQ(tomorrow::dayRules(day()),
-              QStringList({"At most 4 rods in a boat.", "No engine within 50 m of the dam.",
-                           "Wet hands."}));
-    EXPECT_EQ(tomorrow::dayNotes(day(), metric),
-              QStringList({"There is no time for mark 3 within 40 m."}));
-    EXPECT_EQ(tomorrow::dayNotes(day(), imperial),
-              QStringList({"There is no time for mark 3 within 131 ft."}));
 }
 
 } // namespace

@@ -7,6 +7,8 @@
 #include "app/edits/set_plan.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
 #include "tests/support/desk_bowl.h"
 
 #include <gtest/gtest.h>
@@ -184,7 +186,7 @@ TEST_F(TomorrowSteps, EveryTableShowsThePlan) {
     EXPECT_EQ(rowsOf(tableWith("Score")), tomorrow::markRows(planned(), words));
     EXPECT_EQ(rowsOf(tableWith("Arrive")), tomorrow::dayRows(planned(), water.clock, words));
     EXPECT_TRUE(says(tomorrow::lightWords(planned().light, water.clock)));
-    const QStringList cautions = tomorrow::dayCautions(planned(), words);
+    const QStringList cautions = wording::cautionsOf(planned(), words);
     ASSERT_FALSE(cautions.isEmpty()) << "the day is made so that there is something to mind";
     EXPECT_TRUE(says(cautions.join('\n')));
 }
@@ -204,7 +206,7 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
         EXPECT_TRUE(
             says((QStringList{tomorrow::expectedWords(mark)} + tomorrow::reasons(mark, words))
                      .join('\n')));
-        const QStringList cautions = tomorrow::cautions(mark, words);
+        const QStringList cautions = wording::cautionsOf(mark, words);
         EXPECT_TRUE(cautions.isEmpty() || says(cautions.join('\n')));
         EXPECT_TRUE(says(QStringLiteral("%1  %2").arg(mark.rank).arg(tomorrow::markTitle(mark))));
         QStringList bars;

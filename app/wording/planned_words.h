@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/words.h"
+#include "core/water/planned_day.h"
+
+#include <QStringList>
+
+namespace wording {
+
+// All that is said of a planned day as a whole, a sentence a line, each once.
+
+/// What can kill, the gravest first.
+[[nodiscard]] QStringList cautionsOf(const water::PlannedDay& day, const Words& words);
+/// The rules of this water, with the fishery's own notes word for word.
+[[nodiscard]] QStringList rulesOf(const water::PlannedDay& day);
+/// What the fish need to live.
+[[nodiscard]] QStringList fishCareOf(const water::PlannedDay& day, const Words& words);
+/// What the list of marks stands on.
+[[nodiscard]] QStringList basisOf(const water::PlannedDay& day, const Words& words);
+/// What became of own marks and of those for which there is no time.
+[[nodiscard]] QStringList notesOf(const water::PlannedDay& day);
+
+} // namespace wording

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/wording/reasons.h"
+
+#include "app/wording/by_kind.h"
+#include "app/wording/spoken_names.h"
+#include "core/base/number_text.h"
+
+#include <QStringList>
+
+namespace wording {
+
+namespace {
+
+using Way = marks::WindOnSlope::Way;
+
+QString wholePercent(double share) {
+    return QString::fromStdString(base::fixedText(100.0 * share, 0)) + QStringLiteral(" %");
+}
+
+QString rate(double per10RodHours) {
+    return QString::fromStdString(base::fixedText(per10RodHours, 1));
+}
+
+QString said(const marks::FishableWater& water, const Words& words) {
+    if (water.share <= 0.0) {
+        return QStringLiteral("nothing within a cast is open and no deeper than %1")
+            .arg(words.depth(water.limit));
+    }
+    return QStringLiteral("%1 of the water within a cast can be fished, %2 to %3 deep")
+        .arg(wholePercent(water.share), words.depthNumber(water.shallowest),
+             words.depth(water.deepest));
+}
+
+QString said(const marks::DropOffNear& dropOff, const Words& words) {
+    if (dropOff.edge <= units::Length()) {
+        return QStringLiteral("no drop-off within a cast");
+    }
+    return QStringLiteral("%1 of drop-off, %2 to %3, within a cast")
+        .arg(words.lengthTo(dropOff.edge, 0), words.depthNumber(dropOff.top),
+             words.depth(dropOff.foot));
+}
+
+QString said(const marks::WeedEdgeNear& weed, const Words& words) {
+    return weed.edge > units::Length()
+               ? QStringLiteral("%1 of weed edge within a cast").arg(words.lengthTo(weed.edge, 0))
+               : QStringLiteral("no weed edge within a cast");
+}
+
+QString said(const marks::FeaturesNear& features, const Words& words) {
+    if (!features.mostOf) {
+        return QStringLiteral("no hump, hole, spur or saddle within a cast");
+    }
+    return QStringLiteral("%1 of hump, hole, spur or saddle within a cast, most of it %2")
+        .arg(words.smallArea(features.area), spoken(*features.mostOf));
+}
+
+QString said(const marks::WindOnSlope& wind, const Words& words) {
+    if (wind.way == Way::neither) {
+        return QStringLiteral("the wind blows neither up the slope nor down it");
+    }
+    return QStringLiteral("the wind of %1 blows %2 a slope of %3")
+        .arg(words.speedTo(wind.wind, 1),
+             wind.way == Way::up ? QStringLiteral("up") : QStringLiteral("down"),
+             wholePercent(wind.slope));
+}
+
+QString said(const marks::WaveState& waves, const Words& words) {
+    return QStringLiteral("waves of %1 after %2 of open water")
+        .arg(words.lengthTo(waves.height, 2), words.lengthTo(waves.fetch, 0));
+}
+
+QString said(const marks::DepthsKnownTo& known, const Words& words) {
+    return known.halfWidth ? QStringLiteral("depths within a cast known to ±%1")
+                                 .arg(words.lengthTo(*known.halfWidth, 1))
+                           : QStringLiteral("how far the depths may be off is not known");
+}
+
+QString said(const marks::CatchHere& here) {
+    return QStringLiteral("%1 fish in 10 rod-hours to be expected here, %2 over the whole water")
+        .arg(rate(here.per10RodHours), rate(here.meanPer10RodHours));
+}
+
+QString said(const marks::RateBetween& between) {
+    return QStringLiteral("the rate here may lie between %1 and %2 in 10 rod-hours")
+        .arg(rate(between.lowPer10RodHours), rate(between.highPer10RodHours));
+}
+
+QString said(const marks::UnderTheBoat& under) {
+    return QStringLiteral("%1 under the boat")
+        .arg(under.kind ? spoken(*under.kind) : QStringLiteral("open water"));
+}
+
+} // namespace
+
+QString said(const marks::Reason& reason, const Words& words) {
+    return std::visit(
+        ByKind{[](std::monostate) { return QString(); },
+               [&](const marks::FishableWater& r) { return said(r, words); },
+               [&](const marks::DropOffNear& r) { return said(r, words); },
+               [&](const marks::WeedEdgeNear& r) { return said(r, words); },
+               [&](const marks::FeaturesNear& r) { return said(r, words); },
+               [&](const marks::WindOnSlope& r) { return said(r, words); },
+               [](marks::NoWind) { return QStringLiteral("no wind"); },
+               [&](const marks::WaveState& r) { return said(r, words); },
+               [](const marks::CatchHere& r) { return said(r); },
+               [](marks::LogIsSilent) { return QStringLiteral("the log does not tell yet"); },
+               [](const marks::RateBetween& r) { return said(r); },
+               [](marks::NeverTried) { return QStringLiteral("never tried"); },
+               [&](const marks::DepthsKnownTo& r) { return said(r, words); },
+               [](const marks::UnderTheBoat& r) { return said(r); },
+               [](marks::HoursPlanned) { return QStringLiteral("at the hours planned"); },
+               [](marks::BestOfMany) {
+                   return QStringLiteral("what looks best of many looks better than it is");
+               }},
+        reason);
+}
+
+marks::ToldMarks told(std::span<const marks::Mark> marks) {
+    return {marks, [](const std::vector<marks::Factor>& factors) {
+                QStringList reasons;
+                for (const marks::Factor& factor : factors) {
+                    reasons += said(factor.because, Words());
+                }
+                reasons.removeAll(QString());
+                return reasons.join(QStringLiteral("; ")).toStdString();
+            }};
+}
+
+} // namespace wording

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/units/length.h"
+
+#include <variant>
+
+namespace marks {
+
+// What is to be minded at a place, as values: each says what it is and how much. The sentences are
+// made by app/wording.
+
+/// The user's own mark lies in closed water.
+struct InClosedWater {
+    friend bool operator==(const InClosedWater&, const InClosedWater&) = default;
+};
+/// The user's own mark is deeper than the limit.
+struct DeeperThanLimit {
+    friend bool operator==(const DeeperThanLimit&, const DeeperThanLimit&) = default;
+};
+/// Closed water within a cast.
+struct ClosedWaterNear {
+    friend bool operator==(const ClosedWaterNear&, const ClosedWaterNear&) = default;
+};
+/// The depth at the place is a guess.
+struct GuessedHere {
+    friend bool operator==(const GuessedHere&, const GuessedHere&) = default;
+};
+/// Most depths within a cast are guesses.
+struct GuessedAround {
+    friend bool operator==(const GuessedAround&, const GuessedAround&) = default;
+};
+/// Waves that are high for an open boat.
+struct WavesHere {
+    units::Length height; ///< Significant.
+    friend bool operator==(const WavesHere&, const WavesHere&) = default;
+};
+/// Fewer rods than were wanted.
+struct RoomForRods {
+    int rods = 0;
+    int wanted = 0;
+    friend bool operator==(const RoomForRods&, const RoomForRods&) = default;
+};
+
+using Caution = std::variant<InClosedWater, DeeperThanLimit, ClosedWaterNear, GuessedHere,
+                             GuessedAround, WavesHere, RoomForRods>;
+
+} // namespace marks

@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace {
+
+using preferences::UnitSystem;
+using units::Length;
+using wording::said;
+
+const wording::Words metric;
+const wording::Words imperial(UnitSystem::imperial);
+
+const QString lifejacket =
+    "Wear the lifejacket, do not stow it. If you fall in, float on your back until your breathing "
+    "settles.";
+const QString shock = ": the shock of falling in can kill within a minute. ";
+const QString ice = " Where there is ice, stay ashore: never break out through it.";
+const QString engine =
+    "Engine in neutral before you fall back: a rope in the propeller holds the boat by the stern.";
+
+TEST(Cautions, OfAnchorsSayEachInItsSentence) {
+    const std::vector<std::pair<anchoring::Caution, QString>> rows{
+        {anchoring::HighWaves{}, "High waves for an open boat at anchor: look for a lee."},
+        {anchoring::ShortForTheWind{5.94},
+         "Scope 5.9 is short for this wind: courses teach 6 to 10, and more is safer."},
+        {anchoring::ShortOfRoom{2.94},
+         "Room or rope for scope 2.9 only: take a bearing ashore and watch whether she drags."},
+        {anchoring::TurnedOffTheWind{25.0},
+         "Turned 25° off the wind so that neither anchor lands ashore."}};
+    ASSERT_EQ(rows.size(), std::variant_size_v<anchoring::Caution>);
+    for (const auto& [caution, sentence] : rows) {
+        EXPECT_EQ(said(caution), sentence);
+    }
+}
+
+TEST(Cautions, OfAPlaceSayEachInItsSentence) {
+    const std::vector<std::pair<marks::Caution, QString>> rows{
+        {marks::InClosedWater{}, "Your mark lies in closed water."},
+        {marks::DeeperThanLimit{}, "Your mark is deeper than the limit."},
+        {marks::ClosedWaterNear{}, "Closed water lies within a cast."},
+        {marks::GuessedHere{}, "The depth here is a guess: sound it before you anchor."},
+        {marks::GuessedAround{},
+         "Most depths within a cast are guesses: sound round the boat first."},
+        {marks::WavesHere{Length::metres(0.74)}, "Waves of about 0.7 m here."},
+        {marks::RoomForRods{3, 4}, "Room for 3 of 4 rods."}};
+    ASSERT_EQ(rows.size(), std::variant_size_v<marks::Caution>);
+    for (const auto& [caution, sentence] : rows) {
+        EXPECT_EQ(said(caution, metric), sentence);
+    }
+    EXPECT_EQ(said(marks::RoomForRods{0, 4}, metric), "No room for a rod within the cast.");
+    EXPECT_EQ(said(marks::WavesHere{Length::metres(0.74)}, imperial),
+              "Waves of about 2.4 ft here.");
+}
+
+TEST(Cautions, OfTheDaySayEachInItsSentence) {
+    using Home = marks::DarkHours::Home;
+    using water::ColdWater;
+    using water::FallingIn;
+    const std::vector<std::pair<water::DayCaution, QString>> rows{
+        {water::StayAshore{8}, "Force 8 is no weather for a small open boat: stay ashore."},
+        {water::WhiteHorses{5}, "Force 5: white horses. Keep to sheltered water, pay out more "
+                                "rope, and go in if it freshens."},
+        {FallingIn{}, lifejacket},
+        {FallingIn{ColdWater{true}, false}, "The water is cold (below 15 °C)" + shock + lifejacket},
+        {FallingIn{ColdWater{true}, true},
+         "The water is cold (below 15 °C)" + shock + lifejacket + ice},
+        {FallingIn{ColdWater{false}, true}, "Water below 15 °C is cold" + shock + lifejacket + ice},
+        {water::Thunder{},
+         "At the first thunder go ashore: a boat is the highest thing on the water."},
+        {marks::DarkHours{true, Home::inTheLight},
+         "You start before it is light: carry a white light."},
+        {marks::DarkHours{false, Home::inTheDark},
+         "You come home in the dark: carry a white light."},
+        {marks::DarkHours{true, Home::afterSunset},
+         "You start before it is light: carry a white light. You come home after sunset."},
+        {water::WindOnTheBeam{},
+         "Wind on the beam of a boat held at both ends can fill her: when it goes round, slip the "
+         "stern rope and let her swing to the bow. Make both ropes fast so that they slip at once, "
+         "a knife within reach; never lie to the stern anchor alone."},
+        {water::Ropes{}, engine},
+        {water::Ropes{5.9},
+         engine + " Rope at 5.9 times depth and bow height is for settled weather only: courses "
+                  "teach 6 to 10, and more is safer."},
+        {water::TellSomebody{}, "Tell somebody ashore where you are and when you will be back."}};
+    std::set<std::size_t> kinds;
+    for (const auto& [caution, sentence] : rows) {
+        kinds.insert(caution.index());
+        EXPECT_EQ(said(caution, metric), sentence);
+    }
+    EXPECT_EQ(kinds.size(), std::variant_size_v<water::DayCaution>) << "every kind is here";
+    EXPECT_EQ(said(ColdWater{true}, metric),
+              "The water is cold (below 15 °C)" + shock + lifejacket);
+    EXPECT_EQ(said(ColdWater{false}, imperial), "Water below 59 °F is cold" + shock + lifejacket);
+}
+
+TEST(Cautions, RulesAreTheFisherysOwnWordsAndWhatTheyMean) {
+    const std::vector<std::pair<water::DayRule, QString>> rows{
+        {water::OutsideSeason{}, "That day lies outside the season."},
+        {water::RodLimit{3}, "At most 3 rods in a boat."},
+        {water::ClosedPart{"Reserve %1"}, "Closed water: Reserve %1."},
+        {water::HouseNote{"No engines within 50 m."}, "No engines within 50 m."},
+        {water::LocalRulesFirst{}, "Local rules and the fishery's staff go first."}};
+    ASSERT_EQ(rows.size(), std::variant_size_v<water::DayRule>);
+    for (const auto& [rule, sentence] : rows) {
+        EXPECT_EQ(said(rule), sentence);
+    }
+}
+
+TEST(Cautions, OfTheFishAreInTheUsersUnits) {
+    EXPECT_EQ(said(water::FishCare::warmWater, metric),
+              "Above 20 °C pike often die after capture in water this warm: consider not fishing "
+              "for them, or for any species that dies of it.");
+    EXPECT_TRUE(said(water::FishCare::warmWater, imperial).startsWith("Above 68 °F pike"));
+    EXPECT_EQ(said(water::FishCare::handling, metric),
+              "Fish: wet hands, a wet mat, unhooked in the water where it can be done, and a short "
+              "time in the air.");
+}
+
+TEST(Cautions, OfAMarkAreThoseOfThePlaceThenThoseOfTheAnchorsEachOnce) {
+    marks::Mark mark;
+    mark.cautions = {marks::WavesHere{Length::metres(0.5)}, marks::GuessedHere{},
+                     marks::GuessedHere{}};
+    mark.anchors.cautions = {anchoring::HighWaves{}};
+    EXPECT_EQ(wording::cautionsOf(mark, metric),
+              (QStringList{"Waves of about 0.5 m here.",
+                           "The depth here is a guess: sound it before you anchor.",
+                           "High waves for an open boat at anchor: look for a lee."}));
+    EXPECT_EQ(wording::cautionsOf(mark, imperial).front(), "Waves of about 1.6 ft here.");
+}
+
+TEST(PlannedWords, SayWhatTheListStandsOn) {
+    water::PlannedDay day;
+    day.basis = {water::NothingCaught{}, water::NoStayCounts{7}, water::StaysElsewhere{2, 7},
+                 water::StaysWithoutEffort{3, 7},
+                 water::WaterLeftOut{2,
+                                     8,
+                                     {{marks::Exclusion::closed, units::Area::hectares(0.06)},
+                                      {marks::Exclusion::tooShallow, units::Area::hectares(1.0)},
+                                      {marks::Exclusion::tooDeep, units::Area::hectares(120.06)},
+                                      {marks::Exclusion::noRoom, units::Area::hectares(2.0)},
+                                      {marks::Exclusion::ropesTooShort, units::Area::hectares(3.0)},
+                                      {marks::Exclusion::tooRough, units::Area::hectares(4.0)}}}};
+    ASSERT_EQ(day.basis.size(), std::variant_size_v<water::PlanNote>);
+    EXPECT_EQ(
+        wording::basisOf(day, metric),
+        (QStringList{
+            "Nothing caught yet: by your beliefs alone.",
+            "None of the 7 stays of the log counts: by your beliefs alone.",
+            "2 of 7 stays of the log lie on no water of this chart today and say nothing of "
+            "it.",
+            "3 of 7 stays of the log lasted no time, or longer than any can, and count in no "
+            "rate.",
+            "2 of 8 marks found. Left out: 0.1 ha closed, 1.0 ha too shallow, 120.1 ha deeper "
+            "than the limit, 2.0 ha too near the bank to swing, 3.0 ha too deep for the "
+            "ropes, 4.0 ha too rough for an open boat at anchor."}));
+    EXPECT_TRUE(wording::basisOf(day, imperial).back().contains("296.7 ac deeper"));
+}
+
+TEST(PlannedWords, SayWhatBecameOfOwnMarksAndOfThoseWithoutTime) {
+    water::PlannedDay day;
+    EXPECT_TRUE(wording::notesOf(day).isEmpty());
+    day.refused = {
+        {"Hole",
+         {base::ErrorKind::unusableInput, "the ropes are too short for the depth here", {}, {}}}};
+    day.day.leftOut = {2};
+    day.day.leastStay = std::chrono::minutes(30);
+    EXPECT_EQ(
+        wording::notesOf(day),
+        (QStringList{
+            "your mark Hole cannot be anchored on: the ropes are too short for the depth here",
+            "There is no time or no way for mark 2 with stays of 30 minutes."}));
+    day.day.leftOut = {1, 2};
+    day.day.leastStay = std::chrono::hours(3);
+    EXPECT_EQ(wording::notesOf(day).back(),
+              "There is no time or no way for marks 1, 2 with stays of 180 minutes.");
+}
+
+} // namespace
