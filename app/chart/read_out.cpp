@@ -2,6 +2,7 @@
 #include "app/chart/read_out.h"
 
 #include "app/chart/depth_colours.h"
+#include "app/wording/zone_words.h"
 
 #include <QStringList>
 
@@ -20,7 +21,7 @@ void addKind(QStringList& kinds, const structure::ZoneMap& map, geo::WaterPoint 
     }
     const structure::ZoneNumber number = map.zoneOfCell[cell];
     if (number >= 0 && static_cast<std::size_t>(number) < map.zones.size()) {
-        kinds << textOf(structure::nameOf(map.zones[static_cast<std::size_t>(number)].kind));
+        kinds << wording::spoken(map.zones[static_cast<std::size_t>(number)].kind);
     }
 }
 

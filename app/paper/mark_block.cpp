@@ -5,7 +5,7 @@
 #include "app/side_view/side_scene.h"
 #include "app/wording/cautions.h"
 #include "app/wording/reasons.h"
-#include "app/wording/spoken_names.h"
+#include "app/wording/zone_words.h"
 
 #include <algorithm>
 #include <cmath>

@@ -2,7 +2,7 @@
 #include "app/wording/reasons.h"
 
 #include "app/wording/by_kind.h"
-#include "app/wording/spoken_names.h"
+#include "app/wording/zone_words.h"
 #include "core/base/number_text.h"
 
 #include <QStringList>
@@ -48,10 +48,11 @@ QString said(const marks::WeedEdgeNear& weed, const Words& words) {
 
 QString said(const marks::FeaturesNear& features, const Words& words) {
     if (!features.mostOf) {
-        return QStringLiteral("no hump, hole, spur or saddle within a cast");
+        return QStringLiteral("no %1 within a cast").arg(anyOf(structure::KindFamily::feature));
     }
-    return QStringLiteral("%1 of hump, hole, spur or saddle within a cast, most of it %2")
-        .arg(words.smallArea(features.area), spoken(*features.mostOf));
+    return QStringLiteral("%1 of %2 within a cast, most of it %3")
+        .arg(words.smallArea(features.area), anyOf(structure::KindFamily::feature),
+             spoken(*features.mostOf));
 }
 
 QString said(const marks::WindOnSlope& wind, const Words& words) {

@@ -30,9 +30,4 @@ QString spoken(soundings::Verdict verdict) {
     return {};
 }
 
-QString spoken(structure::ZoneKind kind) {
-    const std::string_view name = structure::nameOf(kind);
-    return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-}
-
 } // namespace wording

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "core/soundings/verdict.h"
-#include "core/structure/zone.h"
 
 #include <QString>
 
@@ -10,7 +9,5 @@ namespace wording {
 
 /// Why a sounding is set aside, as it stands on the screen: "no echo", "position jumped".
 [[nodiscard]] QString spoken(soundings::Verdict verdict);
-/// A kind of bottom in a sentence: "drop-off", "weed bed".
-[[nodiscard]] QString spoken(structure::ZoneKind kind);
 
 } // namespace wording

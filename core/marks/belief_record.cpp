@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/belief_record.h"
 
-#include "core/structure/zone.h"
+#include "core/structure/zone_kinds.h"
 
 #include <algorithm>
 
@@ -18,6 +18,8 @@ constexpr double ofDropOff = 0.4;
 constexpr double ofWeedEdge = 0.2;
 constexpr double ofWeedBed = 0.3;
 constexpr double ofFeature = 0.3;
+constexpr auto featureKinds =
+    static_cast<double>(std::ranges::count_if(structure::allZoneKinds, &structure::isFeature));
 
 void add(Features& to, ZoneKind kind, double under, double near) {
     const auto key = static_cast<std::int64_t>(kind) + 1;
@@ -38,9 +40,10 @@ Features typicalOf(FactorKind kind) {
         add(features, ZoneKind::weedBed, 0.0, ofWeedBed);
         break;
     case FactorKind::feature:
-        for (const ZoneKind one :
-             {ZoneKind::hump, ZoneKind::hole, ZoneKind::spur, ZoneKind::saddle}) {
-            add(features, one, 0.25, 0.25 * ofFeature);
+        for (const ZoneKind one : structure::allZoneKinds) {
+            if (structure::isFeature(one)) {
+                add(features, one, 1.0 / featureKinds, ofFeature / featureKinds);
+            }
         }
         break;
     case FactorKind::windward:

@@ -2,6 +2,7 @@
 #include "core/marks/place_features.h"
 
 #include "core/learning/ground_features.h"
+#include "core/structure/zone_kinds.h"
 
 #include <algorithm>
 #include <array>
@@ -57,21 +58,14 @@ void addWhereabouts(const MarkInput& input, geo::WaterPoint place, int season, F
 } // namespace
 
 FactorKind reasonOf(ZoneKind kind) {
-    switch (kind) {
-    case ZoneKind::dropOff:
+    switch (structure::factsOf(kind).family) {
+    case structure::KindFamily::dropOff:
         return FactorKind::dropOff;
-    case ZoneKind::weedBed:
-    case ZoneKind::weedEdge:
+    case structure::KindFamily::weed:
         return FactorKind::weedEdge;
-    case ZoneKind::hump:
-    case ZoneKind::hole:
-    case ZoneKind::spur:
-    case ZoneKind::saddle:
+    case structure::KindFamily::feature:
         return FactorKind::feature;
-    case ZoneKind::shelf:
-    case ZoneKind::plateau:
-    case ZoneKind::trough:
-    case ZoneKind::flat:
+    case structure::KindFamily::level:
         break;
     }
     return FactorKind::bottom;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/places_to_look_at.h"
 
+#include "core/structure/zone_kinds.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -9,7 +11,6 @@ namespace marks {
 namespace {
 
 using geo::WaterPoint;
-using structure::ZoneKind;
 
 /// Of all places, the shares that lattice and borders, and edges, may take.
 constexpr double latticeShare = 0.35;
@@ -115,8 +116,7 @@ double edgeStep_m(const MarkInput& input, double cast_m, std::size_t most) {
 
 void addFeatures(const MarkInput& input, std::vector<WaterPoint>& out) {
     for (const structure::Zone& zone : input.ground.structure().zones) {
-        if (zone.kind == ZoneKind::hump || zone.kind == ZoneKind::hole ||
-            zone.kind == ZoneKind::spur || zone.kind == ZoneKind::saddle) {
+        if (structure::isFeature(zone.kind)) {
             out.push_back(zone.middle);
         }
     }

@@ -2,6 +2,7 @@
 #include "core/marks/surroundings.h"
 
 #include "core/rods/rod_settings.h"
+#include "core/structure/zone_kinds.h"
 
 #include <algorithm>
 #include <array>
@@ -17,11 +18,6 @@ constexpr std::size_t kindCount = structure::allZoneKinds.size();
 
 std::size_t indexOf(ZoneKind kind) {
     return static_cast<std::size_t>(kind);
-}
-
-bool isFeature(ZoneKind kind) {
-    return kind == ZoneKind::hump || kind == ZoneKind::hole || kind == ZoneKind::spur ||
-           kind == ZoneKind::saddle;
 }
 
 /// Water shallower than a bait is put into is not fished.
@@ -177,7 +173,7 @@ void nameKinds(const Count& count, double cellArea_m2, Surroundings& out) {
         if (cells > 0) {
             out.kinds.push_back(kind);
         }
-        if (isFeature(kind)) {
+        if (structure::isFeature(kind)) {
             out.featureArea_m2 += static_cast<double>(cells) * cellArea_m2;
             if (cells > most) {
                 most = cells;

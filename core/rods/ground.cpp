@@ -2,6 +2,7 @@
 #include "core/rods/ground.h"
 
 #include "core/geo/nearest_points.h"
+#include "core/structure/zone_kinds.h"
 
 #include <algorithm>
 #include <cmath>
@@ -125,31 +126,7 @@ double lengthWithin_m(geo::WaterPoint a, geo::WaterPoint b, geo::WaterPoint p, d
 }
 
 double worthOf(structure::ZoneKind kind) {
-    switch (kind) {
-    case structure::ZoneKind::hump:
-        return 1.0;
-    case structure::ZoneKind::spur:
-        return 0.95;
-    case structure::ZoneKind::dropOff:
-        return 0.9;
-    case structure::ZoneKind::weedEdge:
-        return 0.85;
-    case structure::ZoneKind::saddle:
-        return 0.8;
-    case structure::ZoneKind::hole:
-        return 0.75;
-    case structure::ZoneKind::plateau:
-        return 0.6;
-    case structure::ZoneKind::trough:
-        return 0.5;
-    case structure::ZoneKind::shelf:
-        return 0.4;
-    case structure::ZoneKind::flat:
-        return 0.2;
-    case structure::ZoneKind::weedBed:
-        return 0.1;
-    }
-    return 0.0;
+    return structure::factsOf(kind).worthToABait;
 }
 
 Ground::Ground(const grid::DepthGrid& today, units::Depth limit,

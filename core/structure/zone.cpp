@@ -1,34 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/structure/zone.h"
 
+#include "core/structure/zone_kinds.h"
+
 namespace structure {
 
 std::string_view nameOf(ZoneKind kind) {
-    switch (kind) {
-    case ZoneKind::dropOff:
-        return "drop-off";
-    case ZoneKind::shelf:
-        return "shelf";
-    case ZoneKind::plateau:
-        return "plateau";
-    case ZoneKind::hump:
-        return "hump";
-    case ZoneKind::hole:
-        return "hole";
-    case ZoneKind::trough:
-        return "trough";
-    case ZoneKind::spur:
-        return "spur";
-    case ZoneKind::saddle:
-        return "saddle";
-    case ZoneKind::flat:
-        return "flat";
-    case ZoneKind::weedBed:
-        return "weed bed";
-    case ZoneKind::weedEdge:
-        return "weed edge";
-    }
-    return "";
+    return factsOf(kind).name;
 }
 
 std::optional<ZoneKind> zoneKindNamed(std::string_view name) {

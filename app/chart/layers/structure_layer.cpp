@@ -2,6 +2,7 @@
 #include "app/chart/layers/structure_layer.h"
 
 #include "app/chart/depth_colours.h"
+#include "app/chart/layers/zone_signs.h"
 #include "app/chart/lettering.h"
 #include "app/chart/texture.h"
 #include "app/chart/water_path.h"
@@ -79,48 +80,14 @@ void hachure(LayerContext& on, const std::vector<geo::Path>& tops, Strokes& stro
     }
 }
 
-/// The sign that fills a zone of this kind, round the origin; empty where the kind has none.
-QPainterPath signOf(structure::ZoneKind kind, double s) {
-    QPainterPath sign;
-    switch (kind) {
-    case structure::ZoneKind::hole: // a small bowl
-        sign.moveTo(-3.0 * s, -1.5 * s);
-        sign.quadTo(0.0, 3.5 * s, 3.0 * s, -1.5 * s);
-        break;
-    case structure::ZoneKind::trough: // a groove
-        sign.moveTo(-3.0 * s, -2.0 * s);
-        sign.lineTo(0.0, 1.5 * s);
-        sign.lineTo(3.0 * s, -2.0 * s);
-        break;
-    case structure::ZoneKind::spur: // a ridge
-        sign.moveTo(-3.0 * s, 2.0 * s);
-        sign.lineTo(0.0, -1.5 * s);
-        sign.lineTo(3.0 * s, 2.0 * s);
-        break;
-    case structure::ZoneKind::saddle:
-        sign.moveTo(-3.0 * s, -2.0 * s);
-        sign.quadTo(0.0, 1.0 * s, 3.0 * s, -2.0 * s);
-        sign.moveTo(-3.0 * s, 2.5 * s);
-        sign.quadTo(0.0, -0.5 * s, 3.0 * s, 2.5 * s);
-        break;
-    case structure::ZoneKind::shelf:
-    case structure::ZoneKind::plateau: // level ground
-        sign.moveTo(-2.5 * s, 0.0);
-        sign.lineTo(2.5 * s, 0.0);
-        break;
-    default:
-        break;
-    }
-    return sign;
-}
-
 void strewSigns(LayerContext& on, const structure::ZoneMap& map, const structure::Zone& zone,
                 structure::ZoneNumber number, Strokes& strokes) {
-    const bool isHump = zone.kind == structure::ZoneKind::hump;
-    const QPainterPath sign = signOf(zone.kind, on.scale);
-    if (!isHump && sign.isEmpty()) {
+    const ZoneSign& ofKind = signOf(zone.kind);
+    if (ofKind.fill == ZoneFill::none) {
         return;
     }
+    const bool isDots = ofKind.fill == ZoneFill::dots;
+    const QPainterPath sign = isDots ? QPainterPath() : ofKind.strokes(on.scale);
     geo::Box box;
     for (const geo::Piece& piece : zone.pieces) {
         for (const geo::WaterPoint p : piece.outer) {
@@ -128,14 +95,14 @@ void strewSigns(LayerContext& on, const structure::ZoneMap& map, const structure
         }
     }
     const grid::GridFrame& frame = map.zoneOfCell.frame();
-    const double gap = (isHump ? 6.0 : 21.0) * on.scale;
+    const double gap = (isDots ? 6.0 : 21.0) * on.scale;
     strew(on.view, box, gap, [&](geo::WaterPoint p, QPointF at, double chance) {
         const grid::Cell cell = frame.cellOf(p);
         if (!frame.holds(cell) || map.zoneOfCell[cell] != number) {
             return;
         }
         QPainterPath& path = strokesFor(on, strokes, p);
-        if (isHump) {
+        if (isDots) {
             path.moveTo(at); // a dot: the round cap of a line without length
             path.lineTo(at + QPointF(0.01 + 0.6 * chance * on.scale, 0.0));
         } else {
@@ -218,14 +185,14 @@ void StructureLayer::paint(LayerContext& on) const {
     Strokes dots;
     structure::ZoneNumber number = 0;
     for (const structure::Zone& zone : derived.structure->zones) {
-        if (zone.kind == structure::ZoneKind::dropOff) {
+        if (signOf(zone.kind).fill == ZoneFill::hachures) {
             for (const std::vector<geo::Path>* lines : {&zone.topEdges, &zone.shoreTops}) {
                 hachure(on, *lines, hachures);
                 lineTops(on, *lines, tops);
             }
         } else {
             strewSigns(on, *derived.structure, zone, number,
-                       zone.kind == structure::ZoneKind::hump ? dots : signs);
+                       signOf(zone.kind).fill == ZoneFill::dots ? dots : signs);
         }
         ++number;
     }
@@ -255,11 +222,10 @@ void StructureLayer::letter(LayerContext& on) const {
         nameZone(on, *chosen, TypeStyle::bold, on.palette.rust);
     }
     for (const structure::Zone& zone : derived.structure->zones) {
-        const bool isFeature =
-            zone.kind != structure::ZoneKind::flat && zone.kind != structure::ZoneKind::dropOff;
         const double across =
             std::sqrt(zone.area.inSquareMetres()) * on.view.pixelsPerMetre() / on.scale;
-        if (&zone != chosen && isFeature && across > 90.0 && on.view.box().holds(zone.middle)) {
+        if (&zone != chosen && signOf(zone.kind).isNamed && across > 90.0 &&
+            on.view.box().holds(zone.middle)) {
             nameZone(on, zone, TypeStyle::slanted, on.palette.faintInk);
         }
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/sections_view.h"
 
+#include "app/wording/zone_words.h"
 #include "core/water/section_ground.h"
 #include "core/water/section_use.h"
 
@@ -48,9 +49,7 @@ QString structureLine(const std::vector<water::KindShare>& ground) {
     QStringList parts;
     for (const water::KindShare& part : ground) {
         if (part.share >= 0.005) {
-            const auto kind = structure::nameOf(part.kind);
-            parts.push_back(shareOf(
-                QString::fromUtf8(kind.data(), static_cast<qsizetype>(kind.size())), part.share));
+            parts.push_back(shareOf(wording::spoken(part.kind), part.share));
         }
     }
     return parts.isEmpty() ? QStringLiteral("none stands out") : inARow(parts);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/zone_rows.h"
 
+#include "app/wording/zone_words.h"
 #include "core/geo/path.h"
 
 namespace days::survey_day {
@@ -56,6 +57,12 @@ QString zoneCard(const structure::ZoneMap& map, int number, const wording::Words
     }
     return text + QStringLiteral("; depths on average within %1.")
                       .arg(words.plusMinus(units::Depth::metres(zone.meanTrust_m)));
+}
+
+QString zoneHelp(const structure::ZoneMap& map, int number) {
+    return number < 0 || static_cast<std::size_t>(number) >= map.zones.size()
+               ? QString()
+               : wording::meaningOf(map.zones[static_cast<std::size_t>(number)].kind);
 }
 
 } // namespace days::survey_day

@@ -21,5 +21,7 @@ namespace days::survey_day {
 /// bank." \param number of the map; empty where it holds no such zone.
 [[nodiscard]] QString zoneCard(const structure::ZoneMap& map, int number,
                                const wording::Words& words);
+/// What such a zone is, in a sentence. \param number of the map; empty where it holds no such zone.
+[[nodiscard]] QString zoneHelp(const structure::ZoneMap& map, int number);
 
 } // namespace days::survey_day

@@ -71,6 +71,7 @@ void ZonesPart::showChosen() {
     table_->chooseQuietly(chosen);
     const structure::ZoneMap* zones = map();
     setWords(card_, zones != nullptr ? zoneCard(*zones, chosen, words()) : QString());
+    card_->setToolTip(zones != nullptr ? zoneHelp(*zones, chosen) : QString());
     if (chosen >= 0 && isFromChart) {
         bringIntoView(card_);
     }

@@ -2,7 +2,7 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 
 #include "app/wording/reasons.h"
-#include "app/wording/spoken_names.h"
+#include "app/wording/zone_words.h"
 #include "core/wind/beaufort.h"
 
 #include <algorithm>
@@ -17,6 +17,10 @@ namespace {
 
 QString fromView(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString capitalised(const QString& words) {
+    return words.left(1).toUpper() + words.mid(1);
 }
 
 QString clockTime(const std::optional<units::Moment>& moment, const units::Clock& clock) {
@@ -114,7 +118,8 @@ QString factorMeaning(FactorKind kind) {
     case FactorKind::weedEdge:
         return QStringLiteral("How much edge of weed lies within a cast.");
     case FactorKind::feature:
-        return QStringLiteral("Humps, holes, spurs and saddles within a cast.");
+        return capitalised(wording::allOf(structure::KindFamily::feature)) +
+               QStringLiteral(" within a cast.");
     case FactorKind::windward:
         return QStringLiteral("Water that the wind blows on to goes before water that it leaves.");
     case FactorKind::shelter:

@@ -189,6 +189,10 @@ TEST(ZoneRows, GiveTheEdgeOfADropOffAndTheAreaOfAHump) {
     EXPECT_TRUE(days::survey_day::zoneCard(map, 0, words).contains("90.0 m, all along the bank"));
     EXPECT_EQ(days::survey_day::zoneCard(map, 2, words), "");
     EXPECT_EQ(days::survey_day::zoneCard(map, -1, words), "");
+    EXPECT_EQ(days::survey_day::zoneHelp(map, 0),
+              "A steep bank between shallower and deeper water.");
+    EXPECT_EQ(days::survey_day::zoneHelp(map, 2), "");
+    EXPECT_EQ(days::survey_day::zoneHelp(map, -1), "");
 }
 
 } // namespace
