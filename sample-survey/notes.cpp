@@ -117,20 +117,20 @@ std::string waterText(const Bottom& bottom) {
 }
 
 std::string houseRulesText(const Bottom& bottom) {
-    return "{\n  \"rods_per_boat\": 4,\n"
-           "  \"season\": {\"from\": \"09-15\", \"to\": \"11-30\"},\n"
+    return "{\n  \"rods_per_boat\": 3,\n"
+           "  \"season\": {\"from\": \"09-05\", \"to\": \"12-12\"},\n"
            "  \"closed_waters\": [\n"
-           "    {\"name\": \"Dam strip\", \"reason\": \"no boats within 75 m of the dam\",\n"
+           "    {\"name\": \"Dam strip\", \"reason\": \"no boats within 110 m of the dam\",\n"
            "     \"geometry\": {\"type\": \"Polygon\", \"coordinates\": [\n" +
            ringText(closedWater(bottom)) +
            "\n     ]}}\n  ],\n"
            "  \"species\": [\n"
            "    {\"name\": \"pike\", \"keep\": 0, \"note\": \"all pike go back\"},\n"
-           "    {\"name\": \"perch\", \"keep\": 4, \"least_length_mm\": 250},\n"
+           "    {\"name\": \"perch\", \"keep\": 3, \"least_length_mm\": 280},\n"
            "    {\"name\": \"trout\", \"keep\": 2, \"least_length_mm\": 300}\n  ],\n"
            "  \"notes\": [\n"
            "    \"Life jackets are worn in every boat.\",\n"
-           "    \"Boats are back at the launch half an hour after sunset.\",\n"
+           "    \"Boats are back at the launch a quarter of an hour after sunset.\",\n"
            "    \"No live baits.\"\n  ]\n}\n";
 }
 

@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::array grounds{Ground::open, Ground::streamBed, Ground::hump,
                              Ground::bar,  Ground::shelfEdge, Ground::weedEdge};
-constexpr double closedStrip_m = 75.0;
+constexpr double closedStrip_m = 110.0;
 
 /// How often the angler chooses each ground; it is not how good they are.
 double liking(Ground ground) {
@@ -245,7 +245,7 @@ std::vector<LoggedStay> fishSeasons(const Bottom& bottom, Chance& chance) {
         const double breeze_m_s = 2.0 + chance.between(0.0, 3.0);
         const double gust = chance.share();
         double wind_m_s = breeze_m_s + 5.0 * gust * gust;
-        const int rods = chance.happens(0.55) ? 2 : (chance.happens(0.5) ? 3 : 4);
+        const int rods = chance.happens(0.5) ? 3 : (chance.happens(0.7) ? 2 : 1);
         const int most = chance.whole(3, 5);
         for (int n = 0; n < most; ++n) {
             LoggedStay stay;
