@@ -17,6 +17,8 @@
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+#include <cmath>
 #include <memory>
 
 namespace batch {
@@ -30,10 +32,12 @@ struct MarksOptions {
     path water, report, gpx, sheet, picture;
     double windFrom_deg = 0.0;
     double windSpeed_m_s = 0.0;
-    std::string date, start, end, launch, weights;
+    std::string date, start, end, ashoreBy, launch, weights, paper;
+    std::vector<std::string> keep;
     std::optional<double> boatSpeed_m_s, levelChange_m, limit_m, cast_m, bowRope_m, sternRope_m,
-        scope, temperature_c, tryNew;
+        scope, temperature_c, tryNew, stay_h, overDepth_m;
     std::optional<int> rods, count;
+    bool pictures = false;
 };
 
 units::Day tomorrow(const units::Clock& clock) {
@@ -65,6 +69,16 @@ Result<void> applyTimes(const MarksOptions& o, const units::Clock& clock, marks:
         }
         day.end = *time;
     }
+    if (!o.ashoreBy.empty()) {
+        const auto time = timeOfDayFrom("--ashore-by", o.ashoreBy);
+        if (!time) {
+            return std::unexpected(time.error());
+        }
+        day.end = std::min(day.end, *time);
+    }
+    if (o.stay_h) {
+        day.stay = std::chrono::seconds(std::llround(*o.stay_h * 3600.0));
+    }
     if (day.end <= day.start) {
         return base::fail(base::ErrorKind::wrongUse, "the day ends before it starts", "--end",
                           "give a later time than --start");
@@ -87,6 +101,9 @@ void applyTackle(const MarksOptions& o, marks::Tackle& tackle) {
     }
     tackle.scope = o.scope.value_or(tackle.scope);
     tackle.rods = o.rods.value_or(tackle.rods);
+    if (o.overDepth_m) {
+        tackle.overDepth = units::Length::metres(*o.overDepth_m);
+    }
 }
 
 Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
@@ -122,14 +139,16 @@ Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
 Result<void> writeOutputs(const MarksOptions& o, const OpenedWater& opened,
                           const std::shared_ptr<const water::PlannedDay>& planned) {
     if (!o.gpx.empty()) {
-        if (auto written = outputs::writeMarksGpx(o.gpx, wording::told(planned->marks),
-                                                  *opened.water.frame, opened.water.name);
+        if (auto written = outputs::writeDayGpx(o.gpx, wording::told(planned->marks), planned->day,
+                                                *opened.water.frame, opened.water.name);
             !written) {
             return written;
         }
     }
     if (!o.sheet.empty()) {
-        if (auto written = writeSheet(o.sheet, opened.water, opened.derived, planned); !written) {
+        if (auto written =
+                writeSheet(o.sheet, opened.water, opened.derived, planned, {o.paper, o.pictures});
+            !written) {
             return written;
         }
     }
@@ -170,6 +189,15 @@ Result<void> marksVerb(const MarksOptions& o) {
     if (asked) {
         asked = acts::setPlan(*asked, *plan);
     }
+    for (const std::string& kept : o.keep) {
+        const auto mark = keptMarkFrom("--keep", kept);
+        if (!mark) {
+            return std::unexpected(mark.error());
+        }
+        if (asked) {
+            asked = acts::pinMark(*asked, mark->place, *mark);
+        }
+    }
     if (!asked) {
         return std::unexpected(asked.error());
     }
@@ -197,6 +225,11 @@ void layConditions(CLI::App& verb, MarksOptions& o) {
     verb.add_option("--date", o.date, "Day (default tomorrow)")->type_name("DATE");
     verb.add_option("--start", o.start, "Local time (default 08:00)")->type_name("HH:MM");
     verb.add_option("--end", o.end, "Local time (default 16:00)")->type_name("HH:MM");
+    verb.add_option("--ashore-by", o.ashoreBy, "Be ashore by; the earlier of this and --end")
+        ->type_name("HH:MM");
+    verb.add_option("--stay-hours", o.stay_h, "On each mark (default: the day shared out)")
+        ->type_name("H")
+        ->check(numberBetween(0.1, 12.0));
     verb.add_option("--level-change", o.levelChange_m, "Water above chart level, metres")
         ->type_name("M")
         ->check(numberBetween(-100.0, 100.0));
@@ -227,6 +260,12 @@ void layBoat(CLI::App& verb, MarksOptions& o) {
     verb.add_option("--scope", o.scope, "Rope over depth at the bow anchor")
         ->type_name("N")
         ->check(numberBetween(1.5, 10.0));
+    verb.add_option("--over-depth", o.overDepth_m, "Stop knot deeper than the water by, metres")
+        ->type_name("M")
+        ->check(numberBetween(0.0, 3.0));
+    verb.add_option("--keep", o.keep, "A mark of your own for this plan, ranked and never dropped")
+        ->type_name("LON,LAT[,NAME]")
+        ->take_all();
     verb.add_option("--count", o.count, "Marks wanted")->type_name("N")->check(CLI::Range(1, 40));
     verb.add_option("--weights", o.weights, "What matters to you")->type_name("factor=W,...");
     verb.add_option("--try", o.tryNew, "From 0, fish what is known, to 1, try new water")
@@ -234,8 +273,13 @@ void layBoat(CLI::App& verb, MarksOptions& o) {
         ->check(numberBetween(0.0, 1.0));
     verb.add_option("--report", o.report, "Report; to standard output if not given")
         ->type_name("OUT.json");
-    verb.add_option("--gpx", o.gpx, "Marks as waypoints")->type_name("OUT.gpx");
+    verb.add_option("--gpx", o.gpx, "Marks as waypoints, and the way of the day")
+        ->type_name("OUT.gpx");
     verb.add_option("--sheet", o.sheet, "Day sheet for the boat")->type_name("OUT.pdf");
+    verb.add_option("--paper", o.paper, "Of the sheet: a4 (default), letter, or a5 for the pocket")
+        ->type_name("SIZE")
+        ->check(CLI::IsMember({"a4", "letter", "a5"}));
+    verb.add_flag("--pictures", o.pictures, "The sheet at length, the first marks drawn to scale");
     verb.add_option("--picture", o.picture, "Chart with the marks")->type_name("OUT.png");
 }
 

@@ -73,6 +73,10 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     part["lat"] = rounded(mark.lonLat.lat_deg, 7);
     part["depth_m"] = rounded(mark.depth.inMetres(), 2);
     part["trust_m"] = rounded(mark.trust.inMetres(), 2);
+    part["near"] = mark.near ? Json{{"name", mark.near->name},
+                                    {"distance_m", rounded(mark.near->distance.inMetres(), 1)},
+                                    {"bearing_deg", rounded(mark.near->bearing.inDegrees(), 1)}}
+                             : Json(nullptr);
     part["section"] = mark.sectionName.empty() ? Json(nullptr) : Json(mark.sectionName);
     part["zones"] = Json::array();
     for (const structure::ZoneKind kind : mark.zones) {
@@ -136,6 +140,9 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
                       {"speed_m_s", rounded(planned.plan.day.wind.speed.inMetresPerSecond(), 2)}};
     report["level_change_m"] = rounded(planned.plan.day.levelChange.inMetres(), 3);
     report["clock"] = water.clock.zone();
+    const auto& stay = planned.plan.day.stay;
+    report["stay_hours"] =
+        stay ? Json(rounded(static_cast<double>(stay->count()) / 3600.0, 3)) : Json(nullptr);
     report["try"] = planned.plan.tryNew;
     report["mean_per_10_rod_hours"] =
         planned.meanPer10RodHours ? Json(*planned.meanPer10RodHours) : Json(nullptr);

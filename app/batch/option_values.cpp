@@ -117,6 +117,16 @@ Result<geo::LonLat> placeFrom(const std::string& option, const std::string& text
     return wrong(option, text, "longitude,latitude in degrees");
 }
 
+Result<water::PinnedMark> keptMarkFrom(const std::string& option, const std::string& text) {
+    const std::size_t second = text.find(',', std::min(text.size(), text.find(',') + 1));
+    const auto place = placeFrom(option, text.substr(0, second));
+    if (!place) {
+        return std::unexpected(place.error());
+    }
+    const std::string name = second == std::string::npos ? "" : text.substr(second + 1);
+    return water::PinnedMark{std::string(base::trimmed(name)), *place};
+}
+
 Result<units::Day> dayFrom(const std::string& option, const std::string& text) {
     const auto day = units::dayFrom(text);
     if (!day) {

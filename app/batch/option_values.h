@@ -7,6 +7,7 @@
 #include "core/marks/factor.h"
 #include "core/readers/soundings_file.h"
 #include "core/units/moment.h"
+#include "core/water/water.h"
 
 #include <optional>
 #include <string>
@@ -27,6 +28,9 @@ bandsFrom(const std::string& edges, std::optional<double> limit_m, const contour
 /// "LON,LAT" in degrees.
 [[nodiscard]] base::Result<geo::LonLat> placeFrom(const std::string& option,
                                                   const std::string& text);
+/// "LON,LAT" or "LON,LAT,NAME"; the name may hold commas.
+[[nodiscard]] base::Result<water::PinnedMark> keptMarkFrom(const std::string& option,
+                                                           const std::string& text);
 /// "2026-11-27".
 [[nodiscard]] base::Result<units::Day> dayFrom(const std::string& option, const std::string& text);
 /// "07:40".

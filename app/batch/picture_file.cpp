@@ -9,6 +9,7 @@
 #include <QBuffer>
 #include <QGuiApplication>
 #include <QImage>
+#include <QPageSize>
 
 #include <cstdio>
 
@@ -62,6 +63,13 @@ chart::ChartContent contentOf(const water::Water& water, const water::Derived& d
     return content;
 }
 
+QPageSize paperOf(const std::string& name) {
+    if (name == "letter") {
+        return QPageSize(QPageSize::Letter);
+    }
+    return QPageSize(name == "a5" ? QPageSize::A5 : QPageSize::A4);
+}
+
 } // namespace
 
 Result<void> writePicture(const std::filesystem::path& path, const water::Water& water,
@@ -79,8 +87,11 @@ Result<void> writeRatesPicture(const std::filesystem::path& path, const rates::R
 
 Result<void> writeSheet(const std::filesystem::path& path, const water::Water& water,
                         const water::Derived& derived,
-                        std::shared_ptr<const water::PlannedDay> planned) {
-    const auto pages = paper::saveDaySheet(path, contentOf(water, derived, std::move(planned)));
+                        std::shared_ptr<const water::PlannedDay> planned, const SheetWish& wish) {
+    const auto pages = paper::saveDaySheet(path, contentOf(water, derived, std::move(planned)),
+                                           wish.hasPictures ? paper::SheetForm::withPictures
+                                                            : paper::SheetForm::oneSheet,
+                                           paperOf(wish.paper));
     if (!pages) {
         return std::unexpected(pages.error());
     }

@@ -9,6 +9,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <string>
 
 namespace batch {
 
@@ -23,10 +24,17 @@ namespace batch {
 [[nodiscard]] base::Result<void> writeRatesPicture(const std::filesystem::path& path,
                                                    const rates::RateTable& table,
                                                    const std::string& title);
+/// How the sheet was asked for: paper by its name in lower case, A4 where empty.
+struct SheetWish {
+    std::string paper;
+    bool hasPictures = false;
+};
+
 /// The day sheet as PDF.
 [[nodiscard]] base::Result<void> writeSheet(const std::filesystem::path& path,
                                             const water::Water& water,
                                             const water::Derived& derived,
-                                            std::shared_ptr<const water::PlannedDay> planned);
+                                            std::shared_ptr<const water::PlannedDay> planned,
+                                            const SheetWish& wish);
 
 } // namespace batch

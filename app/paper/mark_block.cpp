@@ -5,6 +5,7 @@
 #include "app/side_view/side_scene.h"
 #include "app/wording/cautions.h"
 #include "app/wording/reasons.h"
+#include "app/wording/spoken_names.h"
 #include "app/wording/zone_words.h"
 
 #include <algorithm>
@@ -56,23 +57,6 @@ QString rodLine(const chart::ChartContent& content, int number, const rods::RodP
     return line;
 }
 
-QString reasonsLine(const marks::Mark& mark, const wording::Words& words) {
-    std::vector<const marks::Factor*> factors;
-    for (const marks::Factor& factor : mark.factors) {
-        const bool counts = factor.weight > 0.0 || std::fabs(factor.times - 1.0) >= worthTelling;
-        if (counts && !wording::said(factor.because, words).isEmpty()) {
-            factors.push_back(&factor);
-        }
-    }
-    std::stable_sort(factors.begin(), factors.end(),
-                     [](const auto* a, const auto* b) { return a->times > b->times; });
-    QStringList reasons;
-    for (std::size_t i = 0; i < std::min<std::size_t>(factors.size(), 3); ++i) {
-        reasons << wording::said(factors[i]->because, words);
-    }
-    return QStringLiteral("why: ") + reasons.join(QStringLiteral("; "));
-}
-
 std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks::Mark& mark,
                                 const QStringList& saidBefore) {
     const wording::Words& words = content.words;
@@ -91,7 +75,7 @@ std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks:
     for (const rods::RodPlace& rod : mark.spread.rods) {
         lines.push_back({rodLine(content, ++number, rod)});
     }
-    lines.push_back({reasonsLine(mark, words)});
+    lines.push_back({QStringLiteral("why: ") + reasonsOf(mark, words).join(QStringLiteral("; "))});
     for (const QString& caution : wording::cautionsOf(mark, words)) {
         if (!saidBefore.contains(caution)) {
             lines.push_back({QStringLiteral("caution: ") + caution, true});
@@ -158,8 +142,21 @@ void drawPlan(SheetWriter& sheet, const chart::ChartContent& content, const mark
 
 } // namespace
 
-QString nameOf(const marks::Mark& mark) {
-    return QString::fromStdString(mark.name.empty() ? mark.sectionName : mark.name);
+QStringList reasonsOf(const marks::Mark& mark, const wording::Words& words) {
+    std::vector<const marks::Factor*> factors;
+    for (const marks::Factor& factor : mark.factors) {
+        const bool counts = factor.weight > 0.0 || std::fabs(factor.times - 1.0) >= worthTelling;
+        if (counts && !wording::said(factor.because, words).isEmpty()) {
+            factors.push_back(&factor);
+        }
+    }
+    std::stable_sort(factors.begin(), factors.end(),
+                     [](const auto* a, const auto* b) { return a->times > b->times; });
+    QStringList reasons;
+    for (std::size_t i = 0; i < std::min<std::size_t>(factors.size(), 3); ++i) {
+        reasons << wording::said(factors[i]->because, words);
+    }
+    return reasons;
 }
 
 void writeMark(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,
@@ -170,7 +167,8 @@ void writeMark(SheetWriter& sheet, const chart::ChartContent& content, const Mar
     const double textHeight = heightOf(lines, sheet.room().width() - left);
     const double body = drawn ? std::max(textHeight, planSide + 20.0) : textHeight;
     const double whole = 30.0 + body + (drawn ? gap + sideHeight : 0.0) + 1.5 * gap;
-    QString title = QStringLiteral("Mark %1   %2").arg(mark.rank).arg(nameOf(mark));
+    QString title =
+        QStringLiteral("Mark %1   %2").arg(mark.rank).arg(wording::calledBy(mark, content.words));
     if (entry.stop) {
         title += QStringLiteral("   %1 to %2")
                      .arg(QString::fromStdString(

@@ -15,8 +15,8 @@ struct MarkOfDay {
     std::optional<marks::DayStop> stop;
 };
 
-/// The user's name of the mark, else its section's.
-[[nodiscard]] QString nameOf(const marks::Mark& mark);
+/// The three reasons that count most for the mark, in the user's units, the weightiest first.
+[[nodiscard]] QStringList reasonsOf(const marks::Mark& mark, const wording::Words& words);
 
 /// One mark on the sheet: anchors, rods, reasons, cautions; with `drawn` also a plan and a side
 /// view to scale. Cautions in `saidBefore` stand elsewhere on the sheet and are left out here.

@@ -30,4 +30,20 @@ QString spoken(soundings::Verdict verdict) {
     return {};
 }
 
+QString calledBy(const marks::Mark& mark, const Words& words) {
+    // So near the place itself is meant. Our choice (no source).
+    constexpr units::Length onThePlace = units::Length::metres(40.0);
+    if (!mark.name.empty()) {
+        return QString::fromStdString(mark.name);
+    }
+    if (!mark.near) {
+        return QString::fromStdString(mark.sectionName);
+    }
+    const QString name = QString::fromStdString(mark.near->name);
+    return mark.near->distance <= onThePlace ? name
+                                             : QStringLiteral("%1, %2 %3")
+                                                   .arg(name, words.length(mark.near->distance),
+                                                        Words::windPoint(mark.near->bearing));
+}
+
 } // namespace wording

@@ -3,6 +3,7 @@
 
 #include "core/anchoring/anchor_set.h"
 #include "core/geo/lon_lat.h"
+#include "core/geo/path.h"
 #include "core/marks/caution.h"
 #include "core/marks/factor.h"
 #include "core/rods/rod_spread.h"
@@ -25,6 +26,14 @@ struct Candidate {
     std::string name;      ///< The user's; empty for a place that was found.
 };
 
+/// The named place of the chart nearest to a mark, and where the mark lies from it.
+struct NearPlace {
+    std::string name;
+    units::Length distance;
+    units::Bearing bearing; ///< From the place to the mark.
+    friend bool operator==(const NearPlace&, const NearPlace&) = default;
+};
+
 /// What a place is expected to give at the hours planned, on a day of usual luck: fish per 10
 /// rod-hours.
 struct ExpectedCatch {
@@ -44,6 +53,7 @@ struct Mark {
     units::Depth trust; ///< 95 % half-width of that depth.
     sections::SectionNumber section = sections::noSection;
     std::string sectionName;
+    std::optional<NearPlace> near;          ///< Nothing where no named place is near.
     std::vector<structure::ZoneKind> zones; ///< Kinds within a cast, each once.
     /// How many times the water's mean the place is expected to give: the product of what the
     /// factors multiply by.
@@ -64,6 +74,8 @@ struct DayStop {
     units::Moment arrive;
     units::Moment leave;
     units::Length move; ///< Over water from the stop before, or from the launch.
+    /// The same as a line to steer, its ends included; empty where no way is known.
+    geo::Path way;
 };
 
 /// What of the day is spent in the dark.
@@ -80,6 +92,7 @@ struct DarkHours {
 struct DayPlan {
     std::vector<DayStop> stops;
     units::Length moves;      ///< All of them, back to the launch included.
+    geo::Path wayHome;        ///< From the last stop to the launch; empty where none is known.
     std::vector<int> leftOut; ///< Ranks of marks that the boat cannot reach or has no time for.
     std::chrono::seconds leastStay{}; ///< On a mark, for which there was no time.
     DarkHours dark;

@@ -33,6 +33,14 @@ base::Result<void> check(const DayInput& input, const DaySettings& settings) {
         settings.leastStay > std::chrono::hours(8)) {
         return refuse("the least stay is out of its range", "choose 5 minutes to 8 hours");
     }
+    if (settings.atTheRopes < std::chrono::seconds(0) ||
+        settings.atTheRopes > std::chrono::hours(2)) {
+        return refuse("the time at the ropes is out of its range", "choose 0 to 2 hours");
+    }
+    if (input.stay &&
+        (*input.stay < std::chrono::minutes(5) || *input.stay > std::chrono::hours(12))) {
+        return refuse("the stay is out of its range", "choose 5 minutes to 12 hours");
+    }
     if (settings.exactUpTo < 0 || settings.exactUpTo > 14) {
         return refuse("an exact order of so many stops takes too long", "choose up to 14");
     }
@@ -84,18 +92,41 @@ double movesOf_m(const DayInput& input, const std::vector<std::size_t>& order) {
     return sum_m;
 }
 
-double stayOf_s(const DayInput& input, const std::vector<std::size_t>& order) {
+/// What each stop of the order may take, if the day is shared out among them.
+double shareOf_s(const DayInput& input, const std::vector<std::size_t>& order) {
     const double moves_s = movesOf_m(input, order) / input.boatSpeed.inMetresPerSecond();
     return (secondsBetween(input.start, input.end) - moves_s) / static_cast<double>(order.size());
 }
 
-DayPlan planOf(const DayInput& input, const std::vector<std::size_t>& order) {
+std::chrono::seconds leastStayOf(const DayInput& input, const DaySettings& settings) {
+    return input.stay.value_or(settings.leastStay);
+}
+
+/// What each stop takes, from the first anchor down to the last one up.
+double stopOf_s(const DayInput& input, const DaySettings& settings,
+                const std::vector<std::size_t>& order) {
+    return input.stay ? static_cast<double>((*input.stay + settings.atTheRopes).count())
+                      : shareOf_s(input, order);
+}
+
+/// The day as long as so many stops of the length wanted take, whose hours are then weighed.
+DayInput heldToStays(const DayInput& input, const DaySettings& settings, std::size_t stops) {
+    DayInput held = input;
+    if (input.stay) {
+        const auto wanted = (*input.stay + settings.atTheRopes) * static_cast<int>(stops);
+        held.end = std::min(held.end, held.start + wanted);
+    }
+    return held;
+}
+
+DayPlan planOf(const DayInput& input, const DaySettings& settings,
+               const std::vector<std::size_t>& order) {
     DayPlan plan;
     plan.moves = units::Length::metres(movesOf_m(input, order));
     if (order.empty()) {
         return plan;
     }
-    const double stay_s = stayOf_s(input, order);
+    const double stop_s = stopOf_s(input, settings, order);
     const double speed = input.boatSpeed.inMetresPerSecond();
     double clock_s = 0.0;
     for (std::size_t k = 0; k < order.size(); ++k) {
@@ -110,7 +141,7 @@ DayPlan planOf(const DayInput& input, const std::vector<std::size_t>& order) {
         stop.move = units::Length::metres(move_m);
         clock_s += move_m / speed;
         stop.arrive = later(input.start, clock_s);
-        clock_s += stay_s;
+        clock_s += stop_s;
         stop.leave = later(input.start, clock_s);
         plan.stops.push_back(stop);
     }
@@ -156,25 +187,26 @@ base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& setting
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
-        const Turns turns(input, going);
+        const DayInput held = heldToStays(input, settings, going.size());
+        const Turns turns(held, going);
         order = going.size() <= static_cast<std::size_t>(settings.exactUpTo)
                     ? turns.bestOrder(going)
                     : turns.goodOrder(going);
-        const auto leastStay_s = static_cast<double>(settings.leastStay.count());
-        if (stayOf_s(input, order) >= leastStay_s) {
+        const auto least = leastStayOf(input, settings) + settings.atTheRopes;
+        if (shareOf_s(input, order) >= static_cast<double>(least.count())) {
             break;
         }
         going.pop_back();
         order.clear();
     }
-    DayPlan plan = planOf(input, order);
+    DayPlan plan = planOf(input, settings, order);
     for (std::size_t k = 0; k < input.stops.size(); ++k) {
         if (std::ranges::find(order, k) == order.end()) {
             plan.leftOut.push_back(input.stops[k].rank);
         }
     }
     std::ranges::sort(plan.leftOut);
-    plan.leastStay = settings.leastStay;
+    plan.leastStay = leastStayOf(input, settings);
     noteDarkHours(input, plan);
     return plan;
 }

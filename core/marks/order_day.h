@@ -27,6 +27,8 @@ struct DayInput {
     units::Moment start;
     units::Moment end; ///< Not before start.
     units::Speed boatSpeed = units::Speed::metresPerSecond(1.5);
+    /// On each mark, without the time at the ropes; nothing: the day is shared out.
+    std::optional<std::chrono::seconds> stay;
     /// How good the hour is at an instant, about 1 on average over the day; absent: every hour is
     /// alike.
     std::function<double(units::Moment)> hourWeight;
@@ -37,6 +39,8 @@ struct DayInput {
 struct DaySettings {
     /// Shortest stay worth anchoring for, 5 minutes to 8 hours.
     std::chrono::seconds leastStay = std::chrono::minutes(30);
+    /// To anchor and to lift, at each mark; a stop takes its stay and this. 0 to 2 hours.
+    std::chrono::seconds atTheRopes = std::chrono::minutes(10);
     /// Up to this many stops, 0 to 14, the order is exact; above, 2-opt.
     int exactUpTo = 12;
 };
@@ -49,11 +53,12 @@ struct DaySettings {
 
 /// The order in which to fish the marks, with times. Every mark that the boat can reach is visited
 /// once, unless stays would be shorter than the least: then the lowest scores are left out, and
-/// the plan says so. The order is the best by worthOf() up to `exactUpTo` stops (dynamic
-/// programming over subsets, Held and Karp 1962), above it improved by 2-opt and by moving single
-/// stops. All stays are equally long and fill the day with the moves; times to the second.
-/// \return wrongUse for settings out of range, distances that do not fit the stops, or a day that
-/// ends before it starts; cancelled.
+/// the plan says so, and so they are where the user wants longer stays than fit. The order is the
+/// best by worthOf() up to `exactUpTo` stops (dynamic programming over subsets, Held and Karp
+/// 1962), above it improved by 2-opt and by moving single stops. All stays are equally long: as the
+/// user wants them, or else so that they fill the day with the moves; a stop lasts from the first
+/// anchor down to the last one up. Times to the second. \return wrongUse for settings out of range,
+/// distances that do not fit the stops, or a day that ends before it starts; cancelled.
 [[nodiscard]] base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& settings,
                                              base::Progress& progress);
 

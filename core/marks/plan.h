@@ -20,6 +20,9 @@ struct ExpectedDay {
     logbook::Wind wind;
     units::Length levelChange; ///< Today's level above chart level; negative below.
     std::optional<units::Temperature> waterTemperature;
+    /// On each mark, without the time at the ropes; 5 minutes to 12 hours. Nothing: the day is
+    /// shared out among the marks.
+    std::optional<std::chrono::seconds> stay;
     friend bool operator==(const ExpectedDay&, const ExpectedDay&) = default;
 };
 

@@ -5,7 +5,10 @@
 #include "core/base/whole_file.h"
 #include "core/outputs/not_for_navigation.h"
 
+#include <algorithm>
+#include <map>
 #include <string>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -68,10 +71,18 @@ std::string anchor(std::string_view element, const anchoring::Anchor& anchor,
         metres("depth_m", anchor.depth.inMetres()), metres("rope_m", anchor.rope.inMetres()));
 }
 
-std::string waypoint(const marks::Mark& mark, std::string_view reasons,
+/// The user's name of the mark, else the named place near it, else its section's, after a blank;
+/// empty where it has none of them.
+std::string calledAfter(const marks::Mark& mark) {
+    std::string name = mark.near ? mark.near->name : mark.sectionName;
+    if (!mark.name.empty()) {
+        name = mark.name;
+    }
+    return name.empty() ? name : " " + name;
+}
+
+std::string waypoint(const marks::Mark& mark, const std::string& name, std::string_view reasons,
                      const geo::WaterFrame& frame) {
-    const std::string name =
-        fmt::format("{}{}{}", mark.rank, mark.sectionName.empty() ? "" : " ", mark.sectionName);
     return fmt::format("<wpt {}><name>{}</name><desc>{}</desc><type>mark</type><extensions>"
                        "{}{}{}{}</extensions></wpt>\n",
                        position(mark.lonLat), escaped(name), escaped(reasons),
@@ -81,13 +92,81 @@ std::string waypoint(const marks::Mark& mark, std::string_view reasons,
                        anchor("stern_anchor", mark.anchors.stern, frame));
 }
 
+/// The marks in the order of the day, those that it leaves out after them.
+std::vector<const marks::Mark*> inTheOrderOf(const marks::DayPlan& day,
+                                             std::span<const marks::Mark> marks) {
+    std::vector<const marks::Mark*> ordered;
+    for (const marks::DayStop& stop : day.stops) {
+        if (const auto mark = std::ranges::find(marks, stop.rank, &marks::Mark::rank);
+            mark != marks.end()) {
+            ordered.push_back(&*mark);
+        }
+    }
+    for (const marks::Mark& mark : marks) {
+        if (std::ranges::find(ordered, &mark) == ordered.end()) {
+            ordered.push_back(&mark);
+        }
+    }
+    return ordered;
+}
+
+std::string routePoint(geo::WaterPoint at, std::string_view name, const geo::WaterFrame& frame) {
+    return fmt::format("<rtept {}><name>{}</name></rtept>\n", position(frame.toEarth(at)),
+                       escaped(name));
+}
+
+/// A leg without its first point, which the leg before has written.
+std::string legPoints(const geo::Path& way, const std::string& last, const geo::WaterFrame& frame) {
+    std::string points;
+    for (std::size_t i = 1; i < way.size(); ++i) {
+        points += routePoint(way[i], i + 1 == way.size() ? last : "turn", frame);
+    }
+    return points;
+}
+
+/// Where no way is known from the stop before, the route goes on at the stop itself.
+std::string dayRoute(const marks::DayPlan& day, std::span<const marks::Mark> marks,
+                     const std::map<int, std::string>& names, const geo::WaterFrame& frame) {
+    std::string points;
+    for (const marks::DayStop& stop : day.stops) {
+        const auto mark = std::ranges::find(marks, stop.rank, &marks::Mark::rank);
+        if (mark == marks.end()) {
+            continue;
+        }
+        if (points.empty() && !stop.way.empty()) {
+            points += routePoint(stop.way.front(), "launch", frame);
+        }
+        points += stop.way.empty() ? routePoint(mark->place, names.at(stop.rank), frame)
+                                   : legPoints(stop.way, names.at(stop.rank), frame);
+    }
+    points += legPoints(day.wayHome, "launch", frame);
+    return points.empty() ? points
+                          : fmt::format("<rte><name>The way of the day</name>\n{}</rte>\n", points);
+}
+
 } // namespace
+
+base::Result<void> writeDayGpx(const std::filesystem::path& path, const marks::ToldMarks& told,
+                               const marks::DayPlan& day, const geo::WaterFrame& frame,
+                               std::string_view waterName) {
+    std::string body;
+    std::map<int, std::string> names;
+    for (const marks::Mark* mark : inTheOrderOf(day, told.marks)) {
+        const std::string name =
+            fmt::format("{:02} mark {}{}", names.size() + 1, mark->rank, calledAfter(*mark));
+        body += waypoint(*mark, name, told.reasonsOf(mark->factors), frame);
+        names[mark->rank] = name;
+    }
+    return base::writeWholeFile(
+        path, document(waterName, body + dayRoute(day, told.marks, names, frame)));
+}
 
 base::Result<void> writeMarksGpx(const std::filesystem::path& path, const marks::ToldMarks& told,
                                  const geo::WaterFrame& frame, std::string_view waterName) {
     std::string body;
     for (const marks::Mark& mark : told.marks) {
-        body += waypoint(mark, told.reasonsOf(mark.factors), frame);
+        body += waypoint(mark, fmt::format("{}{}", mark.rank, calledAfter(mark)),
+                         told.reasonsOf(mark.factors), frame);
     }
     return base::writeWholeFile(path, document(waterName, body));
 }
@@ -96,8 +175,7 @@ base::Result<void> writeTripGpx(const std::filesystem::path& path, const surface
                                 const geo::WaterFrame& frame, std::string_view waterName) {
     std::string points;
     const auto add = [&](geo::WaterPoint at, const std::string& name) {
-        points +=
-            fmt::format("<rtept {}><name>{}</name></rtept>\n", position(frame.toEarth(at)), name);
+        points += routePoint(at, name, frame);
     };
     std::size_t line = 0;
     bool isOnLine = false;

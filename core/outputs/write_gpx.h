@@ -19,6 +19,13 @@ namespace outputs {
                                                const geo::WaterFrame& frame,
                                                std::string_view waterName);
 
+/// The same for a day that is laid out: waypoints named so that they sort in the order of the day,
+/// "01 mark 3 Heron Bay", those that it leaves out after it by rank, and the way of the boat as one
+/// route, launch to launch, with turning points between. \return unwritableOutput.
+[[nodiscard]] base::Result<void>
+writeDayGpx(const std::filesystem::path& path, const marks::ToldMarks& told,
+            const marks::DayPlan& day, const geo::WaterFrame& frame, std::string_view waterName);
+
 /// Where to sound next as one GPX 1.1 route to follow: from the launch along each line, "1 start"
 /// and "1 end", and back, with turning points on the ways between. \return unwritableOutput.
 [[nodiscard]] base::Result<void> writeTripGpx(const std::filesystem::path& path,

@@ -20,6 +20,9 @@ void putDay(KeyValues& values, const marks::ExpectedDay& day) {
     if (day.waterTemperature) {
         values.put("water_temperature_c", day.waterTemperature->inCelsius());
     }
+    if (day.stay) {
+        values.put("stay_s", static_cast<std::int64_t>(day.stay->count()));
+    }
 }
 
 void putTackle(KeyValues& values, const marks::Tackle& tackle) {
@@ -67,6 +70,9 @@ void takeDay(Connection& connection, KeyValues& values, marks::ExpectedDay& day)
     take(values, "level_change_m", day.levelChange);
     if (const auto temperature_c = values.number("water_temperature_c")) {
         day.waterTemperature = units::Temperature::celsius(*temperature_c);
+    }
+    if (const auto stay_s = values.number("stay_s")) {
+        day.stay = std::chrono::seconds(std::llround(std::clamp(*stay_s, 300.0, 43'200.0)));
     }
 }
 

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <initializer_list>
 #include <string>
 
 namespace units {
@@ -55,6 +57,40 @@ std::optional<std::pair<int, int>> hourAndMinute(std::string_view text, bool hou
                                                      : std::nullopt;
 }
 
+/// Which of the words for it the text ends in, cut off; false where in none.
+bool cutOff(std::string& text, std::initializer_list<std::string_view> words) {
+    for (const std::string_view word : words) {
+        if (text.ends_with(word)) {
+            text.resize(text.size() - word.size());
+            text = std::string(base::trimmed(text));
+            return true;
+        }
+    }
+    return false;
+}
+
+/// "1 h 30", "1 h 30 min", "90 min", "1.5 h", "1.5": hours and minutes.
+std::optional<std::pair<double, double>> hoursAndMinutes(std::string text) {
+    const std::size_t h = text.find('h');
+    if (cutOff(text, {"minutes", "mins", "min"}) && h == std::string::npos) {
+        const auto minute = base::numberFrom(text);
+        return minute && *minute >= 0.0 ? std::optional(std::pair(0.0, *minute)) : std::nullopt;
+    }
+    std::string after = h == std::string::npos ? "" : text.substr(h);
+    for (const std::string_view word : {"hours", "hour", "hrs", "hr", "h"}) {
+        if (after.starts_with(word)) {
+            after = std::string(base::trimmed(after.substr(word.size())));
+            break;
+        }
+    }
+    const auto hour = base::numberFrom(base::trimmed(text.substr(0, h)));
+    const auto minute = after.empty() ? std::optional(0) : shortNumber(after);
+    if (!hour || *hour < 0.0 || !minute || *minute > 59) {
+        return std::nullopt;
+    }
+    return std::pair(*hour, static_cast<double>(*minute));
+}
+
 } // namespace
 
 std::optional<seconds> timeWritten(std::string_view text) {
@@ -75,6 +111,29 @@ std::optional<seconds> timeWritten(std::string_view text) {
         hour = hour % 12 + (*half == 'p' ? 12 : 0);
     }
     return hour <= 23 ? std::optional<seconds>(hours(hour) + minutes(read->second)) : std::nullopt;
+}
+
+std::optional<seconds> spanWritten(std::string_view text) {
+    std::string lower = base::lowerCase(base::trimmed(text));
+    std::ranges::replace(lower, ',', '.');
+    double hours = 0.0;
+    const std::size_t colon = lower.find(':');
+    if (colon != std::string::npos) {
+        const auto whole = shortNumber(lower.substr(0, colon));
+        const auto minute = shortNumber(lower.substr(colon + 1));
+        if (!whole || !minute || *minute > 59 || lower.size() != colon + 3) {
+            return std::nullopt;
+        }
+        hours = *whole + *minute / 60.0;
+    } else {
+        const auto parts = hoursAndMinutes(lower);
+        if (!parts) {
+            return std::nullopt;
+        }
+        hours = parts->first + parts->second / 60.0;
+    }
+    const auto span = seconds(std::llround(hours * 3600.0));
+    return span > seconds(0) && span <= std::chrono::hours(24) ? std::optional(span) : std::nullopt;
 }
 
 std::optional<Day> dayWritten(std::string_view text) {

@@ -15,6 +15,10 @@ namespace units {
 /// are read by timeOfDayFrom().
 [[nodiscard]] std::optional<std::chrono::seconds> timeWritten(std::string_view text);
 
+/// A span of time as people write it: "1:30", "1 h 30", "90 min", "1.5 h", "1,5"; a bare number
+/// counts hours. Longer than nothing, up to 24 h. Nothing where the text is no span.
+[[nodiscard]] std::optional<std::chrono::seconds> spanWritten(std::string_view text);
+
 /// A day as people write it: "2026-11-25", or day, month, year with strokes or points, "25/11/26",
 /// "25.11.2026" (years of two digits are of this century). Nothing where there is no such day: a
 /// month before the day is not guessed.

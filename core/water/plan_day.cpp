@@ -10,8 +10,10 @@
 #include "core/water/day_cautions.h"
 #include "core/water/day_distances.h"
 #include "core/water/day_waves.h"
+#include "core/water/day_ways.h"
 #include "core/water/hour_weight.h"
 #include "core/water/learn_log.h"
+#include "core/water/near_place.h"
 #include "core/water/plan_notes.h"
 #include "core/water/stamps.h"
 #include "core/wind/fetch.h"
@@ -177,6 +179,7 @@ Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const
     input.start = water.clock.at(plan.day.day, plan.day.start);
     input.end = water.clock.at(plan.day.day, plan.day.end);
     input.boatSpeed = plan.tackle.boatSpeed;
+    input.stay = plan.day.stay;
     input.hourWeight = hourWeightOf(learned, water.clock);
     input.light = planned.light;
     return marks::orderDay(input, {}, progress);
@@ -243,6 +246,9 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(ranked.error());
     }
     planned.marks = std::move(*ranked);
+    for (marks::Mark& mark : planned.marks) {
+        mark.near = nearestNamedPlace(water, mark.place);
+    }
     planned.light =
         light::sunTimesOn(plan.day.day, plan.launch.value_or(water.frame->centre()), water.clock);
     tellOfTheLog(water, *log, input, planned);
@@ -251,6 +257,8 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(day.error());
     }
     planned.day = std::move(*day);
+    layWays(planned.day, planned.marks, openWaterOf(made->today, made->closed),
+            plan.launch ? std::optional(water.frame->toWater(*plan.launch)) : std::nullopt);
     planned.cautions = dayCautions(planned);
     planned.rules = rulesOfTheDay(water, planned);
     planned.fishCare = fishCare(planned);

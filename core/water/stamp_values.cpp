@@ -85,7 +85,7 @@ void take(Stamp& stamp, const soundings::Sounder& sounder) {
 }
 
 void take(Stamp& stamp, const marks::ExpectedDay& expected) {
-    const auto& [day, start, end, wind, levelChange, waterTemperature] = expected;
+    const auto& [day, start, end, wind, levelChange, waterTemperature, stay] = expected;
     const auto& [from, speed] = wind;
     stamp.take(std::chrono::sys_days(day).time_since_epoch().count())
         .take(start.count())
@@ -94,6 +94,7 @@ void take(Stamp& stamp, const marks::ExpectedDay& expected) {
         .take(speed.inMetresPerSecond())
         .take(levelChange.inMetres());
     takeIfAny(stamp, waterTemperature, &units::Temperature::inCelsius);
+    takeIfAny(stamp, stay, &std::chrono::seconds::count);
 }
 
 void take(Stamp& stamp, const marks::Tackle& tackle) {

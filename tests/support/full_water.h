@@ -112,7 +112,8 @@ inline water::Water fullWater() {
                      std::chrono::hours(15),
                      {units::Bearing::degrees(240.0), units::Speed::metresPerSecond(5.0)},
                      units::Length::metres(-0.4),
-                     units::Temperature::celsius(12.0)};
+                     units::Temperature::celsius(12.0),
+                     std::chrono::minutes(100)};
     full.plan.launch = geo::LonLat{3.0961, 55.2};
     full.log = {fullStay()};
     return full;

@@ -249,6 +249,9 @@ private:
             plan.day.waterTemperature = units::Temperature::fahrenheit(number(32.0, 80.0));
         }
         if (yes()) {
+            plan.day.stay = std::chrono::minutes(5 + upTo(700));
+        }
+        if (yes()) {
             plan.launch = place();
         }
         plan.tackle = tackle();

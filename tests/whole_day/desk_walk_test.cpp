@@ -358,7 +358,8 @@ private slots:
         QCOMPARE(side->scene().mark->rank, rank);
         chart::ChartContent content = window_->findChild<chart::ChartCanvas*>()->content();
         const QString sheet = folder_.filePath(QStringLiteral("sheet.pdf"));
-        const auto pages = paper::saveDaySheet(sheet.toStdString(), content);
+        const auto pages =
+            paper::saveDaySheet(sheet.toStdString(), content, paper::SheetForm::withPictures);
         QVERIFY(pages && *pages >= 1);
         QVERIFY(QFileInfo(sheet).size() > 10000);
     }

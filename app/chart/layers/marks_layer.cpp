@@ -2,6 +2,7 @@
 #include "app/chart/layers/marks_layer.h"
 
 #include "app/chart/mark_drawing.h"
+#include "app/chart/way_drawing.h"
 
 #include <ranges>
 
@@ -45,6 +46,10 @@ void MarksLayer::paint(LayerContext& on) const {
     }
     const water::PlannedDay& planned = *on.content.planned;
     fadeIfOld(on);
+    if (!isNear(on.view, on.scale)) {
+        // Nearer, the ropes and rods are to be seen, and the line would lie across them.
+        drawWay(on, planned.day);
+    }
     for (const marks::Mark& mark : planned.marks) {
         if (showsLie(on, mark)) {
             drawLie(on, mark, planned.plan.tackle.boatLength);

@@ -38,7 +38,7 @@ public:
             setWords(cautions_, {});
             return {tr("no mark"), false};
         }
-        heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark)));
+        heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark, words())));
         anchors_->setRows(anchorRows(*mark, water().frame, words()));
         setWords(lie_, lieWords(*mark, words()));
         rods_->setRows(rodRows(*mark, words()));

@@ -32,10 +32,19 @@ bool isTime(const QString& text) {
     return units::timeWritten(text.toStdString()).has_value();
 }
 
+/// Nothing for a text that is no stay, or none that the day can be laid out for.
+std::optional<std::chrono::seconds> stayOf(const QString& text) {
+    const auto span = units::spanWritten(text.toStdString());
+    const bool isInRange =
+        span && *span >= std::chrono::minutes(5) && *span <= std::chrono::hours(12);
+    return isInRange ? span : std::nullopt;
+}
+
 class ConditionsStep : public DayStep {
 public:
     explicit ConditionsStep(DayContext context) : DayStep(context) {
         addDay();
+        addStay();
         addWind();
         addWater();
     }
@@ -46,6 +55,10 @@ public:
         day_->setDate(toDate(day.day));
         start_->showAmount(timeOfDay(day.start));
         end_->showAmount(timeOfDay(day.end));
+        stay_->showAmount(
+            day.stay ? wording::Words::hours(
+                           std::chrono::duration<double, std::ratio<3600>>(*day.stay).count())
+                     : QString());
         dial_->setFrom(day.wind.from.inDegrees());
         from_->showAmount(wording::Words::bearing(day.wind.from));
         speed_->showAmount(words().speed(day.wind.speed));
@@ -92,6 +105,18 @@ private:
                                  day.start = std::min(day.start, day.end);
                              });
                          });
+    }
+
+    void addStay() {
+        stay_ = addAmount({tr("On each mark"),
+                           tr("How long to fish each mark; ten minutes at the ropes come on top"),
+                           [](const QString& text) { return stayOf(text).has_value(); },
+                           tr("the day shared out"),
+                           tr("a time from 5 min to 12 h, such as 1 h 30 or 90 min")},
+                          [this](const QString& text) {
+                              set(tr("Set time on each mark"),
+                                  [&](marks::ExpectedDay& day) { day.stay = stayOf(text); });
+                          });
     }
 
     void addWind() {
@@ -166,6 +191,7 @@ private:
     QDateEdit* day_ = nullptr;
     AmountField* start_ = nullptr;
     AmountField* end_ = nullptr;
+    AmountField* stay_ = nullptr;
     widgets::WindDial* dial_ = nullptr;
     AmountField* from_ = nullptr;
     AmountField* speed_ = nullptr;

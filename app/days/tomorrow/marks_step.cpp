@@ -99,7 +99,7 @@ private:
         }
         const auto planned = context_.open.planned();
         table_->chooseQuietly(static_cast<int>(mark - planned->marks.data()));
-        heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark)));
+        heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark, words())));
         showFactors(*mark);
         setWords(reasons_,
                  (QStringList{expectedWords(*mark)} + reasons(*mark, words())).join('\n'));
@@ -131,7 +131,7 @@ private:
         if (mark->isPinned) {
             edits::unpinMark(context_.open, place);
         } else {
-            edits::pinMark(context_.open, place, {markTitle(*mark).toStdString(), mark->lonLat});
+            edits::pinMark(context_.open, place, {mark->name, mark->lonLat});
         }
     }
 

@@ -2,7 +2,6 @@
 #include "app/days/chart_link.h"
 #include "app/days/tomorrow/steps.h"
 #include "app/paper/day_sheet.h"
-#include "app/paper/pdf_file.h"
 #include "app/wording/cautions.h"
 #include "core/water/day_cautions.h"
 
@@ -32,7 +31,16 @@ public:
         size_ = new QComboBox(this);
         size_->addItem(tr("A4"), QPageSize::A4);
         size_->addItem(tr("Letter"), QPageSize::Letter);
+        size_->addItem(tr("A5, for the pocket"), QPageSize::A5);
         addField(tr("Paper"), size_, tr("Size of the page"));
+        form_ = new QComboBox(this);
+        form_->addItem(tr("One sheet"), QVariant::fromValue(paper::SheetForm::oneSheet));
+        form_->addItem(tr("At length, with pictures"),
+                       QVariant::fromValue(paper::SheetForm::withPictures));
+        addField(tr("Form"), form_,
+                 tr("One sheet holds up to eight marks, front and back; at length each mark has "
+                    "more room and the first ones a plan and a cut"));
+        connect(form_, &QComboBox::currentIndexChanged, this, &DayStep::lineChanged);
         connect(size_, &QComboBox::currentIndexChanged, this, &DayStep::lineChanged);
         save_ = makeButton(tr("Save PDF…"), QStringLiteral("Ctrl+Shift+S"),
                            tr("Write the sheet as a PDF file"), [this] { askWhere(); });
@@ -49,13 +57,17 @@ public:
                                       "anchors, rods, reasons and cautions.")
                                  : tr("Find marks first; then the sheet can be printed."));
         setWords(old_, oldPlanWords(context_));
-        return {tr("%1, black and white").arg(size_->currentText()),
+        return {tr("%1, %2, black and white").arg(form_->currentText(), size_->currentText()),
                 isReady && !context_.open.isPlanCurrent()};
     }
 
 private:
     [[nodiscard]] QPageSize pageSize() const {
         return QPageSize(static_cast<QPageSize::PageSizeId>(size_->currentData().toInt()));
+    }
+
+    [[nodiscard]] paper::SheetForm form() const {
+        return form_->currentData().value<paper::SheetForm>();
     }
 
     /// Says once more that it is no weather for a boat; true where there is nothing to say, or the
@@ -98,12 +110,8 @@ private:
         const chart::ChartContent content = context_.chart.content();
         startJob<int>(
             tr("Writing the sheet"),
-            [path, content, page = pageSize()](base::Progress&) {
-                return paper::savePdf(path.toStdString(), content.water->name,
-                                      [&](QPagedPaintDevice& device) {
-                                          device.setPageSize(page);
-                                          return paper::paintDaySheet(device, content);
-                                      });
+            [path, content, page = pageSize(), form = form()](base::Progress&) {
+                return paper::saveDaySheet(path.toStdString(), content, form, page);
             },
             [this, path](const base::Result<int>& pages) {
                 if (!pages) {
@@ -132,7 +140,7 @@ private:
             return;
         }
         whenOfNow([this, printer] {
-            const auto pages = paper::paintDaySheet(*printer, context_.chart.content());
+            const auto pages = paper::paintDaySheet(*printer, context_.chart.content(), form());
             if (!pages) {
                 tell(pages.error());
             }
@@ -161,6 +169,7 @@ private:
     QLabel* empty_ = nullptr;
     QLabel* old_ = nullptr;
     QComboBox* size_ = nullptr;
+    QComboBox* form_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* print_ = nullptr;
 };

@@ -2,6 +2,7 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 
 #include "app/wording/reasons.h"
+#include "app/wording/spoken_names.h"
 #include "app/wording/zone_words.h"
 #include "core/wind/beaufort.h"
 
@@ -155,12 +156,9 @@ QString weightsLine(const marks::Weights& weights) {
                            : names.join(QStringLiteral(", "));
 }
 
-QString markTitle(const marks::Mark& mark) {
-    if (!mark.name.empty()) {
-        return QString::fromStdString(mark.name);
-    }
-    return mark.sectionName.empty() ? QStringLiteral("Mark %1").arg(mark.rank)
-                                    : QString::fromStdString(mark.sectionName);
+QString markTitle(const marks::Mark& mark, const Words& words) {
+    const QString called = wording::calledBy(mark, words);
+    return called.isEmpty() ? QStringLiteral("Mark %1").arg(mark.rank) : called;
 }
 
 std::vector<QStringList> markRows(const water::PlannedDay& day, const Words& words) {
@@ -168,7 +166,7 @@ std::vector<QStringList> markRows(const water::PlannedDay& day, const Words& wor
     for (const marks::Mark& mark : day.marks) {
         rows.push_back({QStringLiteral("%1  %2%3")
                             .arg(mark.rank)
-                            .arg(markTitle(mark),
+                            .arg(markTitle(mark, words),
                                  (mark.isPinned ? QStringLiteral(", own") : QString()) +
                                      (mark.toLearn ? QStringLiteral(", to learn") : QString())),
                         words.depth(mark.depth) + ' ' + words.plusMinus(mark.trust),
@@ -256,9 +254,10 @@ std::vector<QStringList> dayRows(const water::PlannedDay& day, const units::Cloc
     std::vector<QStringList> rows;
     for (const marks::DayStop& stop : day.day.stops) {
         const marks::Mark* mark = markRanked(day, stop.rank);
-        rows.push_back(
-            {QStringLiteral("%1  %2").arg(stop.rank).arg(mark ? markTitle(*mark) : QString()),
-             clockTime(stop.arrive, clock), clockTime(stop.leave, clock), words.length(stop.move)});
+        rows.push_back({QStringLiteral("%1  %2").arg(stop.rank).arg(mark ? markTitle(*mark, words)
+                                                                         : QString()),
+                        clockTime(stop.arrive, clock), clockTime(stop.leave, clock),
+                        words.length(stop.move)});
     }
     return rows;
 }

@@ -36,8 +36,8 @@ namespace days::tomorrow {
 /// The three that weigh most: "depth, drop-off, record".
 [[nodiscard]] QString weightsLine(const marks::Weights& weights);
 
-/// "Owl Point", the section's name, or "Mark 3".
-[[nodiscard]] QString markTitle(const marks::Mark& mark);
+/// "Owl Point", "Gannick Bar, 120 m NE", the section's name, or "Mark 3".
+[[nodiscard]] QString markTitle(const marks::Mark& mark, const wording::Words& words);
 /// Whether a reason changes what is expected by a twentieth or more.
 [[nodiscard]] bool isWorthTelling(const marks::Factor& factor);
 /// "2.2  ×1.40": fish in 10 rod-hours where the log lets expect any, and times the water's mean.

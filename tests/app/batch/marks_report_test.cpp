@@ -66,11 +66,18 @@ struct MadeUpPlan {
         planned.plan.day.day = units::dayFrom("2026-09-27").value();
         planned.plan.day.wind = {Bearing::degrees(231.46), units::Speed::metresPerSecond(6.125)};
         planned.plan.day.levelChange = Length::metres(-0.4567);
+        planned.plan.day.stay = std::chrono::minutes(75);
         planned.marks = {firstMark(), marks::Mark{}};
+        planned.marks[0].near =
+            marks::NearPlace{"Mill", Length::metres(123.456), Bearing::degrees(44.94)};
         planned.marks[1].rank = 2;
         planned.day.stops = {
-            {2, at("2026-09-27T07:10:00Z"), at("2026-09-27T10:00:00.900Z"), Length::metres(345.4)},
-            {1, at("2026-09-27T10:30:00Z"), at("2026-09-27T14:00:00Z"), Length::metres(77.5)}};
+            {2,
+             at("2026-09-27T07:10:00Z"),
+             at("2026-09-27T10:00:00.900Z"),
+             Length::metres(345.4),
+             {}},
+            {1, at("2026-09-27T10:30:00Z"), at("2026-09-27T14:00:00Z"), Length::metres(77.5), {}}};
         planned.light.sunrise = at("2026-09-27T05:55:12.345Z");
         planned.light.sunset = at("2026-09-27T17:47:59.999Z");
         planned.light.civilDawn = at("2026-09-27T05:00:00Z");
@@ -105,7 +112,7 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
     const MadeUpPlan given;
     Json wanted = Json::parse(R"({
         "rank": 1, "lon": 3.1234568, "lat": 55.2345679, "depth_m": 5.13, "trust_m": 0.37,
-        "section": "Heron Bay", "zones": ["drop-off", "weed edge"], "score": 0.71236,
+        "section": "Heron Bay", "near": {"name": "Mill", "distance_m": 123.5, "bearing_deg": 44.9}, "zones": ["drop-off", "weed edge"], "score": 0.71236,
         "times_mean": 0.71236, "expected_per_10_rod_hours": 1.42472, "expected_low": 0.71236,
         "expected_high": 2.9, "to_learn": true,
         "factors": [
@@ -137,6 +144,7 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
     EXPECT_EQ(marks[0], wanted);
     EXPECT_EQ(marks[1]["rank"], 2);
     EXPECT_TRUE(marks[1]["section"].is_null()) << "it lies in none";
+    EXPECT_TRUE(marks[1]["near"].is_null());
     EXPECT_EQ(marks[1]["zones"], Json::array());
     EXPECT_TRUE(marks[1]["expected_per_10_rod_hours"].is_null()) << "there is no log";
     EXPECT_TRUE(marks[1]["expected_low"].is_null());
@@ -148,7 +156,7 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
     report.erase("marks");
     EXPECT_EQ(report, Json::parse(R"({
         "date": "2026-09-27", "wind": {"from_deg": 231.5, "speed_m_s": 6.13},
-        "level_change_m": -0.457, "clock": "Europe/London", "try": 0.75,
+        "level_change_m": -0.457, "clock": "Europe/London", "stay_hours": 1.25, "try": 0.75,
         "mean_per_10_rod_hours": 2.0, "notes": ["2 of 8 marks found. Left out: 120.1 ha deeper than the limit.",
             "your mark Hole cannot be anchored on: the ropes are too short",
             "There is no time or no way for marks 3, 5 with stays of 30 minutes."],

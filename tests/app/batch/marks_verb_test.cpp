@@ -97,6 +97,8 @@ const std::vector<OptionRow>& optionRows() {
         {"--date", "2026-12-24", [](Plan& p) { p.day.day = units::dayFrom("2026-12-24").value(); }},
         {"--start", "07:40", [](Plan& p) { p.day.start = std::chrono::minutes(460); }},
         {"--end", "21:30", [](Plan& p) { p.day.end = std::chrono::minutes(1290); }},
+        {"--ashore-by", "15:10", [](Plan& p) { p.day.end = std::chrono::minutes(910); }},
+        {"--stay-hours", "1.25", [](Plan& p) { p.day.stay = std::chrono::minutes(75); }},
         {"--level-change", "-0.75", [](Plan& p) { p.day.levelChange = Length::metres(-0.75); }},
         {"--water-temperature", "4",
          [](Plan& p) { p.day.waterTemperature = units::Temperature::celsius(4.0); }},
@@ -111,6 +113,7 @@ const std::vector<OptionRow>& optionRows() {
         {"--bow-rope", "8", [](Plan& p) { p.tackle.bowRope = Length::metres(8.0); }},
         {"--stern-rope", "5", [](Plan& p) { p.tackle.sternRope = Length::metres(5.0); }},
         {"--scope", "4.5", [](Plan& p) { p.tackle.scope = 4.5; }},
+        {"--over-depth", "0.7", [](Plan& p) { p.tackle.overDepth = Length::metres(0.7); }},
         {"--count", "3", [](Plan& p) { p.count = 3; }},
         {"--weights", "shelter=3,depth=0", [](Plan& p) {
              p.weights.set(marks::FactorKind::shelter, 3.0);
@@ -160,7 +163,10 @@ TEST_F(MarksVerb, FilesHoldWhatTheReportSays) {
     };
     std::size_t at = 0;
     ASSERT_EQ(report["marks"].size(), 2U);
-    for (const Json& mark : report["marks"]) {
+    ASSERT_EQ(report["day"].size(), 2U);
+    // In the order of the day.
+    for (const Json& stop : report["day"]) {
+        const Json& mark = report["marks"][stop["rank"].get<std::size_t>() - 1];
         for (const std::string& text :
              {"<wpt " + placeText(mark),
               "<mm:depth_m>" + base::fixedText(mark["depth_m"], 2) + "</mm:depth_m>",
@@ -221,6 +227,10 @@ TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
                            {"--date", {"tomorrow", "2026-02-30"}},
                            {"--start", {"24:00", "early"}},
                            {"--end", {"24:00", "late"}},
+                           {"--ashore-by", {"24:00", "dusk"}},
+                           {"--stay-hours", {"0.09", "12.1", "long", "nan"}},
+                           {"--over-depth", {"-0.1", "3.1", "x", "nan"}},
+                           {"--keep", {"3.1", "3.1;55.2", "3.1,95"}},
                            {"--launch", {"3.1", "3.1;55.2", "3.1,95"}},
                            {"--weights", {"depth", "luck=1", "depth=-1"}}}) {
         for (const char* bad : row.bad) {

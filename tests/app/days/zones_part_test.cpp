@@ -168,6 +168,7 @@ TEST_F(Zones, WeedIsNotedAlongALineAndOverAnAreaEachInOneActThatCanBeUndone) {
 TEST(ZoneRows, GiveTheEdgeOfADropOffAndTheAreaOfAHump) {
     structure::ZoneMap map;
     map.zones.resize(2);
+    map.zones[0].kind = structure::ZoneKind::dropOff;
     map.zones[0].name = "Drop-off 1";
     map.zones[0].area = units::Area::hectares(1.5);
     map.zones[0].deepest = units::Depth::metres(8.0);

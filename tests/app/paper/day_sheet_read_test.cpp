@@ -49,7 +49,7 @@ QStringList overviewRow(const Said& said, const marks::Mark& mark, const QString
 
 QStringList overviewOf(const Said& said, const water::PlannedDay& day) {
     return QStringList{"The day", "mark",        "arrive, leave", "move",
-                       "section", "depth today", "position",      "heading"} +
+                       "place",   "depth today", "position",      "heading"} +
            overviewRow(said, day.marks[1], "07:55 to 10:05", said.either("312 m", "1024 ft"),
                        "Stream Arm") +
            overviewRow(said, day.marks[0], "10:26 to 14:38", said.either("1.2 km", "4068 ft"),
@@ -148,7 +148,7 @@ void expectSheet(UnitSystem units) {
     const chart::ChartContent content = support::contentToRead(units);
     const Said said(units);
     RecordedPages pages;
-    const auto count = paper::paintDaySheet(pages, content);
+    const auto count = paper::paintDaySheet(pages, content, paper::SheetForm::withPictures);
     ASSERT_TRUE(count);
     EXPECT_EQ(*count, pages.pages());
     const QStringList expected = headOf(said) + overviewOf(said, *content.planned) + mindOf(said) +
@@ -166,7 +166,8 @@ TEST(DaySheetRead, SaysEveryFigureOfTheDayInFeetItsSentencesToo) {
 
 TEST(DaySheetRead, EveryPageBearsWaterDayAndNumber) {
     RecordedPages pages;
-    ASSERT_TRUE(paper::paintDaySheet(pages, support::contentToRead(UnitSystem::metric)));
+    ASSERT_TRUE(paper::paintDaySheet(pages, support::contentToRead(UnitSystem::metric),
+                                     paper::SheetForm::withPictures));
     ASSERT_GE(pages.pages(), 2);
     for (int page = 1; page <= pages.pages(); ++page) {
         EXPECT_TRUE(pages.lines(page).contains("Skarrow Water, Sat 3 Oct 2026")) << page;
@@ -183,7 +184,7 @@ QString sheetAfter(const std::function<void(water::PlannedDay&, water::Water&)>&
     content.planned = std::make_shared<water::PlannedDay>(planned);
     content.water = std::make_shared<water::Water>(water);
     RecordedPages pages;
-    EXPECT_TRUE(paper::paintDaySheet(pages, content));
+    EXPECT_TRUE(paper::paintDaySheet(pages, content, paper::SheetForm::withPictures));
     return pages.lines().join('\n');
 }
 
@@ -311,8 +312,10 @@ TEST(DaySheetRead, TheSheetOfSomebodyWhoCountsInFeetHasNoMetreOnIt) {
         chart::ChartContent content = support::contentToRead(units);
         content.planned = std::make_shared<water::PlannedDay>(dayOfAllAmounts());
         RecordedPages pages;
-        ASSERT_TRUE(paper::paintDaySheet(pages, content));
-        const QString sheet = pages.lines().join('\n');
+        ASSERT_TRUE(paper::paintDaySheet(pages, content, paper::SheetForm::withPictures));
+        RecordedPages one;
+        ASSERT_TRUE(paper::paintDaySheet(one, content, paper::SheetForm::oneSheet));
+        const QString sheet = (pages.lines() + one.lines()).join('\n');
         const bool isMetric = units == UnitSystem::metric;
         const auto wrong = (isMetric ? imperial : metric).match(sheet);
         EXPECT_FALSE(wrong.hasMatch()) << wrong.captured().toStdString();
@@ -333,7 +336,7 @@ int plansOn(int marks) {
     planned.marks.assign(static_cast<std::size_t>(marks), planned.marks.front());
     content.planned = std::make_shared<water::PlannedDay>(planned);
     RecordedPages pages;
-    EXPECT_TRUE(paper::paintDaySheet(pages, content));
+    EXPECT_TRUE(paper::paintDaySheet(pages, content, paper::SheetForm::withPictures));
     // From the bait in the north to that in the south 48.8 m, 1.45 times that on 66 mm: 1 : 1072.
     return static_cast<int>(
         pages.lettered("1 : 1250, north up", chart::typeface(chart::TypeSize::small, 0.8)).size());
@@ -350,7 +353,8 @@ TEST(DaySheetRead, IsLaidOnThePaperThatIsPutIn) {
          {std::tuple(QPageSize::A4, 210.0, 297.0), std::tuple(QPageSize::Letter, 215.9, 279.4)}) {
         RecordedPages pages;
         pages.setPageSize(QPageSize(id));
-        ASSERT_TRUE(paper::paintDaySheet(pages, support::contentToRead(UnitSystem::metric)));
+        ASSERT_TRUE(paper::paintDaySheet(pages, support::contentToRead(UnitSystem::metric),
+                                         paper::SheetForm::withPictures));
         EXPECT_EQ(pages.pageLayout().pageSize().id(), id);
         // The line above a mark goes from margin to margin.
         const double perMillimetre = pages.width() / width_mm;

@@ -57,7 +57,7 @@ protected:
         content_.planned = std::make_shared<water::PlannedDay>(planned);
         content_.selectedMark = 3;
         content_.shown = {chart::LayerKind::depth};
-        EXPECT_TRUE(paper::paintDaySheet(sheet_, content_));
+        EXPECT_TRUE(paper::paintDaySheet(sheet_, content_, paper::SheetForm::withPictures));
         content_.isGrey = true;
         perUnit_ = sheet_.width() / 840.0;
     }

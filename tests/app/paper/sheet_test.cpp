@@ -39,7 +39,7 @@ TEST(DaySheet, IsNeverMadeOfAPlanOrAMapThatIsOld) {
         QBuffer bytes;
         bytes.open(QIODevice::WriteOnly);
         QPdfWriter device(&bytes);
-        const auto made = paper::paintDaySheet(device, content);
+        const auto made = paper::paintDaySheet(device, content, paper::SheetForm::withPictures);
         ASSERT_FALSE(made.has_value());
         EXPECT_EQ(made.error().what, "the marks are older than the water");
         EXPECT_TRUE(bytes.data().isEmpty());
@@ -76,7 +76,8 @@ TEST(SheetWriter, ALongTableTakesItsHeadingAlong) {
 TEST(DaySheet, IsAPdfWithAPageForEveryFewMarks) {
     const support::ScratchFolder folder;
     const auto path = folder.path() / "day.pdf";
-    const auto pages = paper::saveDaySheet(path, support::starContent());
+    const auto pages =
+        paper::saveDaySheet(path, support::starContent(), paper::SheetForm::withPictures);
     ASSERT_TRUE(pages) << pages.error().sentence();
     EXPECT_GE(*pages, 3);
     EXPECT_LE(*pages, 6);
@@ -86,10 +87,11 @@ TEST(DaySheet, IsAPdfWithAPageForEveryFewMarks) {
 TEST(DaySheet, GrowsWithTheDay) {
     const support::ScratchFolder folder;
     chart::ChartContent content = support::starContent();
-    const auto few = paper::saveDaySheet(folder.path() / "few.pdf", content);
+    const auto few =
+        paper::saveDaySheet(folder.path() / "few.pdf", content, paper::SheetForm::withPictures);
     auto planned = std::make_shared<water::PlannedDay>(*content.planned);
     for (int rank = 6; rank <= 8; ++rank) {
-        planned->day.stops.push_back({rank, {}, {}, {}});
+        planned->day.stops.push_back({rank, {}, {}, {}, {}});
     }
     for (int i = 0; i < 60; ++i) {
         planned->rules.emplace_back(
@@ -97,7 +99,8 @@ TEST(DaySheet, GrowsWithTheDay) {
                              ": a long sentence that the sheet carries in full"});
     }
     content.planned = planned;
-    const auto many = paper::saveDaySheet(folder.path() / "many.pdf", content);
+    const auto many =
+        paper::saveDaySheet(folder.path() / "many.pdf", content, paper::SheetForm::withPictures);
     ASSERT_TRUE(few && many);
     EXPECT_GT(*many, *few);
 }
@@ -106,7 +109,8 @@ TEST(DaySheet, WithoutAPlanSaysWhatToDo) {
     const support::ScratchFolder folder;
     chart::ChartContent content = support::starContent();
     content.planned.reset();
-    const auto pages = paper::saveDaySheet(folder.path() / "none.pdf", content);
+    const auto pages =
+        paper::saveDaySheet(folder.path() / "none.pdf", content, paper::SheetForm::withPictures);
     ASSERT_FALSE(pages);
     EXPECT_EQ(pages.error().kind, base::ErrorKind::wrongUse);
     EXPECT_FALSE(pages.error().whatToDo.empty());
@@ -114,7 +118,8 @@ TEST(DaySheet, WithoutAPlanSaysWhatToDo) {
 }
 
 TEST(DaySheet, AFolderThatIsNotThereIsAnErrorAndNoCrash) {
-    const auto pages = paper::saveDaySheet("/nowhere/at/all/day.pdf", support::starContent());
+    const auto pages = paper::saveDaySheet("/nowhere/at/all/day.pdf", support::starContent(),
+                                           paper::SheetForm::withPictures);
     ASSERT_FALSE(pages);
     EXPECT_EQ(pages.error().kind, base::ErrorKind::unwritableOutput);
 }

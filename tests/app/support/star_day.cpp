@@ -119,9 +119,11 @@ water::PlannedDay starDay() {
     }
     const units::Moment start{std::chrono::sys_days(planned.plan.day.day) + std::chrono::hours(8)};
     for (int stop = 0; stop < 5; ++stop) {
-        planned.day.stops.push_back({(stop * 2) % 5 + 1, start + std::chrono::minutes(90 * stop),
+        planned.day.stops.push_back({(stop * 2) % 5 + 1,
+                                     start + std::chrono::minutes(90 * stop),
                                      start + std::chrono::minutes(90 * stop + 75),
-                                     units::Length::metres(300.0 + 40.0 * stop)});
+                                     units::Length::metres(300.0 + 40.0 * stop),
+                                     {}});
     }
     planned.day.moves = units::Length::metres(2900.0);
     planned.light.sunrise = start - std::chrono::minutes(20);

@@ -107,9 +107,12 @@ TEST(OrderOfTheDay, IsNearlyAsGoodByImprovementAsByTryingAll) {
     std::mt19937 random(11);
     for (int round = 0; round < 10; ++round) {
         const DayInput input = scatteredDay(random, 10);
-        marks::DaySettings improved;
+        // Ten marks fit into the day whatever the order: both ways have the same ones to order.
+        marks::DaySettings exactly;
+        exactly.atTheRopes = 0min;
+        marks::DaySettings improved = exactly;
         improved.exactUpTo = 0;
-        const double exact = marks::worthOf(input, orderOf(input, planOf(input)));
+        const double exact = marks::worthOf(input, orderOf(input, planOf(input, exactly)));
         const double good = marks::worthOf(input, orderOf(input, planOf(input, improved)));
         EXPECT_LE(good, exact + 1e-9);
         EXPECT_GE(good, exact - 0.05 * std::fabs(exact));
@@ -156,14 +159,14 @@ TEST(OrderOfTheDay, StartsAnywhereWithoutALaunch) {
 
 TEST(OrderOfTheDay, LeavesTheLeastMarksOutOfAShortDayAndSaysSo) {
     DayInput input = dayOf({{10, 0}, {20, 0}, {30, 0}, {40, 0}}, {0.9, 0.2, 0.8, 0.1});
-    input.end = input.start + 65min;
+    input.end = input.start + 85min;
     const DayPlan plan = planOf(input);
-    ASSERT_EQ(plan.stops.size(), 2U);
+    ASSERT_EQ(plan.stops.size(), 2U) << "half an hour each, and ten minutes at the ropes";
     EXPECT_EQ(plan.leftOut, (std::vector{2, 4}));
     EXPECT_EQ(plan.leastStay, 30min);
     EXPECT_FALSE(plan.dark.areAny());
     for (const marks::DayStop& stop : plan.stops) {
-        EXPECT_GE(stop.leave - stop.arrive, 30min);
+        EXPECT_GE(stop.leave - stop.arrive, 40min);
     }
 }
 
@@ -185,6 +188,56 @@ TEST(OrderOfTheDay, IsEmptyForADayWithoutTime) {
     const DayPlan plan = planOf(input);
     EXPECT_TRUE(plan.stops.empty());
     EXPECT_EQ(plan.leftOut, (std::vector{1}));
+}
+
+TEST(OrderOfTheDay, StaysAsLongAsIsWantedAndIsHomeWhenTheyAreOver) {
+    DayInput input = dayOf({{90, 0}, {180, 0}}, {0.9, 0.2}, std::nullopt);
+    input.stay = 75min;
+    input.boatSpeed = units::Speed::metresPerSecond(1.5);
+    const DayPlan plan = planOf(input);
+    ASSERT_EQ(plan.stops.size(), 2U);
+    // 90 m are a minute; a stop is the stay and ten minutes at the ropes.
+    EXPECT_EQ(plan.stops[0].arrive, eight);
+    EXPECT_EQ(plan.stops[0].leave, eight + 85min);
+    EXPECT_EQ(plan.stops[1].arrive, eight + 86min);
+    EXPECT_EQ(plan.stops[1].leave, eight + 171min) << "the rest of the day is free";
+    EXPECT_EQ(plan.leastStay, 75min);
+}
+
+TEST(OrderOfTheDay, LeavesOutTheLeastMarksWhereTheStaysWantedDoNotFit) {
+    DayInput input = dayOf({{90, 0}, {180, 0}, {90, 90}}, {0.9, 0.2, 0.8});
+    input.stay = 3h;
+    const DayPlan plan = planOf(input);
+    EXPECT_EQ(plan.stops.size(), 2U);
+    EXPECT_EQ(plan.leftOut, (std::vector{2}));
+    input.stay = 9h;
+    EXPECT_TRUE(planOf(input).stops.empty());
+}
+
+TEST(OrderOfTheDay, WeighsTheHoursThatTheStaysWantedFallInto) {
+    DayInput input = dayOf({{10, 0}, {0, 10}}, {0.9, 0.3});
+    // The afternoon is best; with stays of an hour both are over by eleven.
+    input.hourWeight = [](units::Moment moment) {
+        if (moment > eight + 4h) {
+            return 3.0;
+        }
+        return moment < eight + 70min ? 2.0 : 1.0;
+    };
+    EXPECT_EQ(planOf(input).stops.front().rank, 2) << "shared out, the better one last";
+    input.stay = 1h;
+    EXPECT_EQ(planOf(input).stops.front().rank, 1);
+}
+
+TEST(OrderOfTheDay, IsRefusedForStaysThatNobodyMeans) {
+    base::Progress progress;
+    for (const auto stay : {4min, 721min}) {
+        DayInput input = dayOf({{10, 0}}, {0.5});
+        input.stay = stay;
+        EXPECT_EQ(marks::orderDay(input, {}, progress).error().kind, base::ErrorKind::wrongUse);
+    }
+    marks::DaySettings settings;
+    settings.atTheRopes = 121min;
+    EXPECT_FALSE(marks::orderDay(dayOf({{10, 0}}, {0.5}), settings, progress));
 }
 
 TEST(OrderOfTheDay, IsEmptyWithoutMarks) {

@@ -68,7 +68,7 @@ TEST(TimesOfTheDay, AreWaysAtTheBoatsSpeedAndEqualStays) {
 
 TEST(TimesOfTheDay, KeepAStayOfJustTheLeastAndNoShorterOne) {
     DayInput input = twoMarks();
-    input.end = nine + 325s + 60min;
+    input.end = nine + 325s + 80min;
     EXPECT_EQ(planOf(input).stops.size(), 2U);
     input.end -= 2s;
     const DayPlan shorter = planOf(input);

@@ -76,6 +76,58 @@ TEST_F(GpxMembers, MarksHaveTheirPlacesDepthsAndAnchors) {
                           inside + "</gpx>\n");
 }
 
+TEST_F(GpxMembers, ADayIsNamedToSortInItsOrderAndIsFollowedByItsWay) {
+    auto named = markOf(3, "Heron Bay", {3.1, 55.2});
+    named.name = "Old & tried";
+    auto mill = markOf(1, "Section 7", {3.2, 55.3});
+    mill.near = marks::NearPlace{"Mill", Length::metres(120.0), units::Bearing::degrees(45.0)};
+    const std::vector marks{mill, markOf(2, "", {3.3, 55.4}), named};
+    marks::DayPlan day;
+    day.stops = {{3, {}, {}, {}, {{0, 0}, {10, 5}, {20, 5}}}, {1, {}, {}, {}, {{20, 5}, {60, 8}}}};
+    day.wayHome = {{60, 8}, {30, 30}, {0, 0}};
+    day.leftOut = {2};
+    ASSERT_TRUE(outputs::writeDayGpx(path, told(marks), day, frame, "Mere").has_value());
+    const std::string text = read();
+    std::vector<std::string> names;
+    for (std::size_t at = text.find("<wpt "); at != std::string::npos;
+         at = text.find("<wpt ", at + 1)) {
+        const auto from = text.find("<name>", at) + 6;
+        names.push_back(text.substr(from, text.find("</name>", from) - from));
+    }
+    EXPECT_EQ(names, (std::vector<std::string>{"01 mark 3 Old &amp; tried", "02 mark 1 Mill",
+                                               "03 mark 2"}));
+    const auto point = [&](double x_m, double y_m, const std::string& name) {
+        return "<rtept " + placeText(x_m, y_m) + "><name>" + name + "</name></rtept>\n";
+    };
+    EXPECT_EQ(text.substr(text.find("<rte>")),
+              "<rte><name>The way of the day</name>\n" + point(0, 0, "launch") +
+                  point(10, 5, "turn") + point(20, 5, "01 mark 3 Old &amp; tried") +
+                  point(60, 8, "02 mark 1 Mill") + point(30, 30, "turn") + point(0, 0, "launch") +
+                  "</rte>\n</gpx>\n");
+}
+
+TEST_F(GpxMembers, ADayWithoutALaunchBeginsAtItsFirstMark) {
+    const std::vector marks{markOf(1, "Mill", frame.toEarth({20, 5})),
+                            markOf(2, "Weir", frame.toEarth({60, 8}))};
+    marks::DayPlan day;
+    day.stops = {{1, {}, {}, {}, {}}, {2, {}, {}, {}, {{20, 5}, {60, 8}}}};
+    auto placed = marks;
+    placed[0].place = {20, 5};
+    placed[1].place = {60, 8};
+    ASSERT_TRUE(outputs::writeDayGpx(path, told(placed), day, frame, "Mere").has_value());
+    const std::string text = read();
+    EXPECT_NE(text.find("<rtept " + placeText(20, 5) +
+                        "><name>01 mark 1 Mill</name></rtept>\n"
+                        "<rtept " +
+                        placeText(60, 8) +
+                        "><name>02 mark 2 Weir</name></rtept>\n"
+                        "</rte>"),
+              std::string::npos)
+        << text;
+    ASSERT_TRUE(outputs::writeDayGpx(path, told(marks), {}, frame, "Mere").has_value());
+    EXPECT_EQ(read().find("<rte>"), std::string::npos) << "no day, no way";
+}
+
 TEST_F(GpxMembers, ATripIsWhereItsRouteIs) {
     surface::SurveyTrip trip;
     trip.lines.resize(2);

@@ -114,7 +114,7 @@ TEST(ReadSampleSurvey, ReadsAllOfItsSmallFiles) {
     EXPECT_EQ(facts->places.size(), 15U);
     const auto rules = readHouseRules(files / "house-rules.json");
     ASSERT_TRUE(rules) << rules.error().sentence();
-    EXPECT_EQ(rules->rodLimit, 4);
+    EXPECT_EQ(rules->rodLimit, 3);
     ASSERT_EQ(rules->closed.size(), 1U);
     EXPECT_EQ(rules->closed[0].pieces.at(0).outer.size(), 4U);
     EXPECT_TRUE(rules->season->holds({std::chrono::year{2026} / 10 / 3}));

@@ -137,7 +137,8 @@ TEST_F(KeptColumns, OfThePlan) {
                 std::chrono::seconds(61'200),
                 {units::Bearing::degrees(237.5), units::Speed::metresPerSecond(6.25)},
                 units::Length::metres(-0.375),
-                units::Temperature::celsius(7.5)};
+                units::Temperature::celsius(7.5),
+                std::chrono::seconds(4'500)};
     plan.tackle = {units::Speed::metresPerSecond(2.25),
                    units::Length::metres(4.5),
                    units::Length::metres(0.75),
@@ -170,6 +171,7 @@ TEST_F(KeptColumns, OfThePlan) {
                                                              "'rods'|'2'",
                                                              "'scope'|'3.5'",
                                                              "'start_s'|'30600'",
+                                                             "'stay_s'|'4500'",
                                                              "'stern_rope_m'|'43'",
                                                              "'try_new'|'0.875'",
                                                              "'water_temperature_c'|'7.5'",

@@ -249,6 +249,7 @@ const std::array planMembers{
     Member{"level", Part::plan, [](Water& w) { w.plan.day.levelChange = length(-0.35); }},
     Member{"water's temperature", Part::plan,
            [](Water& w) { w.plan.day.waterTemperature = units::Temperature::celsius(0.0); }},
+    Member{"stay", Part::plan, [](Water& w) { w.plan.day.stay = std::chrono::minutes(85); }},
     Member{"boat speed", Part::plan,
            [](Water& w) { w.plan.tackle.boatSpeed = units::Speed::metresPerSecond(2.25); }},
     Member{"boat length", Part::plan, [](Water& w) { w.plan.tackle.boatLength = length(4.25); }},

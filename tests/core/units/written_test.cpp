@@ -157,4 +157,31 @@ TEST(Written, DaysWithTimes) {
     }
 }
 
+TEST(SpanWritten, IsHoursAndMinutesAsPeopleWriteThem) {
+    using std::chrono::minutes;
+    for (const auto& [text, expected] : {std::pair("1:30", 90),
+                                         {"0:45", 45},
+                                         {"1 h 30", 90},
+                                         {"1h30", 90},
+                                         {"1 h 05 min", 65},
+                                         {"90 min", 90},
+                                         {"45min", 45},
+                                         {"1.5 h", 90},
+                                         {"1,5", 90},
+                                         {"2", 120},
+                                         {"2 hours", 120},
+                                         {" 3 HRS ", 180},
+                                         {"24", 1440}}) {
+        EXPECT_EQ(units::spanWritten(text), std::optional<std::chrono::seconds>(minutes(expected)))
+            << text;
+    }
+}
+
+TEST(SpanWritten, IsNothingForWhatIsNone) {
+    for (const char* text : {"", "h", "min", "0", "-1", "1:60", "1:5", "1 h 60", "25", "soon",
+                             "1 h h", "1:30 h", "nan"}) {
+        EXPECT_FALSE(units::spanWritten(text)) << text;
+    }
+}
+
 } // namespace

@@ -25,6 +25,8 @@ inline constexpr std::array planRows{
              levelAndPlan},
     StampRow{"plan.day.waterTemperature", [](Water& w) { w.plan.day.waterTemperature.reset(); },
              onlyPlan},
+    StampRow{"plan.day.stay", [](Water& w) { w.plan.day.stay = std::chrono::minutes(75); },
+             onlyPlan},
     StampRow{"plan.launch, longitude", [](Water& w) { w.plan.launch->lon_deg += 7.8e-3; },
              fromStructure},
     StampRow{"plan.launch, latitude", [](Water& w) { w.plan.launch->lat_deg += 1.9e-3; },

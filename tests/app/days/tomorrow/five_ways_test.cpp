@@ -51,7 +51,7 @@ QString blockOf(const support::RecordedPages& pages, int rank) {
 
 TEST_P(FiveWays, SheetAndScreenSayTheSameOfEveryMarkOfTheDay) {
     support::RecordedPages pages;
-    ASSERT_TRUE(paper::paintDaySheet(pages, content_));
+    ASSERT_TRUE(paper::paintDaySheet(pages, content_, paper::SheetForm::withPictures));
     for (const marks::DayStop& stop : day().day.stops) {
         const marks::Mark& mark = day().marks[static_cast<std::size_t>(stop.rank - 1)];
         const QString block = blockOf(pages, mark.rank);

@@ -22,6 +22,7 @@ inline std::map<std::string, double> figuresOf(const marks::Plan& plan) {
         {"wind speed", plan.day.wind.speed.inMetresPerSecond()},
         {"level", plan.day.levelChange.inMetres()},
         {"water", plan.day.waterTemperature ? plan.day.waterTemperature->inCelsius() : -273.0},
+        {"stay", plan.day.stay ? static_cast<double>(plan.day.stay->count()) : -1.0},
         {"boat speed", plan.tackle.boatSpeed.inMetresPerSecond()},
         {"boat length", plan.tackle.boatLength.inMetres()},
         {"bow height", plan.tackle.bowHeight.inMetres()},

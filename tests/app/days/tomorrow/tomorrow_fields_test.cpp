@@ -31,6 +31,7 @@ void setStrangePlan(marks::Plan& plan) {
     plan.day.wind = {units::Bearing::degrees(47.0), units::Speed::metresPerSecond(7.0)};
     plan.day.levelChange = Length::metres(-0.35);
     plan.day.waterTemperature = units::Temperature::celsius(11.5);
+    plan.day.stay = std::chrono::minutes(75);
     plan.tackle.boatSpeed = units::Speed::metresPerSecond(1.8);
     plan.tackle.boatLength = Length::metres(4.3);
     plan.tackle.bowHeight = Length::metres(0.62);
@@ -109,6 +110,7 @@ TEST_F(TomorrowFields, EachShowsTheMemberItNames) {
     using Texts = std::map<QString, QString>;
     EXPECT_EQ(shown(), (Texts{{"From", "07:40"},
                               {"To", "15:05"},
+                              {"On each mark", "1 h 15"},
                               {"Wind from", "047°"},
                               {"Wind speed", "7 m/s"},
                               {"Level", "−0.35 m"},
@@ -124,6 +126,7 @@ TEST_F(TomorrowFields, EachShowsTheMemberItNames) {
     preferences_.setUnits(UnitSystem::imperial);
     EXPECT_EQ(shown(), (Texts{{"From", "07:40"},
                               {"To", "15:05"},
+                              {"On each mark", "1 h 15"},
                               {"Wind from", "047°"},
                               {"Wind speed", "16 mph"},
                               {"Level", "−1.1 ft"},
@@ -157,6 +160,9 @@ TEST_F(TomorrowFields, WhatIsTypedReachesJustTheMemberItNamesAndUndoTakesItBack)
     for (const Row& row :
          {Row{"From", "6:05", "start", 21900, 21900, "06:05", "06:05"},
           {"To", "17:30", "end", 63000, 63000, "17:30", "17:30"},
+          {"On each mark", "90 min", "stay", 5400, 5400, "1 h 30", "1 h 30"},
+          {"On each mark", "2", "stay", 7200, 7200, "2 h 00", "2 h 00"},
+          {"On each mark", "", "stay", -1, -1, "", ""},
           {"Wind from", "312", "wind from", 312, 312, "312°", "312°"},
           {"Wind from", " 8° ", "wind from", 8, 8, "008°", "008°"},
           {"Wind speed", "9", "wind speed", 9, 9 * mph, "9 m/s", "9 mph"},

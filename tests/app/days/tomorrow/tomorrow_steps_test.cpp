@@ -150,7 +150,7 @@ TEST_F(TomorrowSteps, BeforeThereAreMarksEachStepSaysSo) {
     EXPECT_EQ(statesBefore_[marksStep], "none yet");
     EXPECT_EQ(statesBefore_[anchorsStep], "no mark");
     EXPECT_EQ(statesBefore_[orderStep], "none yet");
-    EXPECT_EQ(statesBefore_[sheetStep], "A4, black and white");
+    EXPECT_EQ(statesBefore_[sheetStep], "One sheet, A4, black and white");
     EXPECT_FALSE(isReadyBefore_);
 }
 
@@ -158,14 +158,15 @@ TEST_F(TomorrowSteps, EachStateIsThatOfThePlan) {
     const wording::Words words;
     const auto& plan = planned().plan;
     const auto& rules = desk_->open.water()->houseRules;
-    EXPECT_EQ(states(), QStringList({tomorrow::conditionsLine(plan.day, words),
-                                     tomorrow::tackleLine(plan.tackle, rules, words),
-                                     tomorrow::weightsLine(plan.weights),
-                                     QStringLiteral("4 of %1 looked at").arg(planned().looked),
-                                     QStringLiteral("mark 1: bow %1, stern %2")
-                                         .arg(words.length(planned().marks[0].anchors.bow.rope),
-                                              words.length(planned().marks[0].anchors.stern.rope)),
-                                     tomorrow::dayLine(planned(), words), "A4, black and white"}));
+    EXPECT_EQ(states(),
+              QStringList({tomorrow::conditionsLine(plan.day, words),
+                           tomorrow::tackleLine(plan.tackle, rules, words),
+                           tomorrow::weightsLine(plan.weights),
+                           QStringLiteral("4 of %1 looked at").arg(planned().looked),
+                           QStringLiteral("mark 1: bow %1, stern %2")
+                               .arg(words.length(planned().marks[0].anchors.bow.rope),
+                                    words.length(planned().marks[0].anchors.stern.rope)),
+                           tomorrow::dayLine(planned(), words), "One sheet, A4, black and white"}));
     for (const int step : {marksStep, anchorsStep, orderStep}) {
         EXPECT_FALSE(isOld(step)) << step;
     }
@@ -208,7 +209,8 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
                      .join('\n')));
         const QStringList cautions = wording::cautionsOf(mark, words);
         EXPECT_TRUE(cautions.isEmpty() || says(cautions.join('\n')));
-        EXPECT_TRUE(says(QStringLiteral("%1  %2").arg(mark.rank).arg(tomorrow::markTitle(mark))));
+        EXPECT_TRUE(
+            says(QStringLiteral("%1  %2").arg(mark.rank).arg(tomorrow::markTitle(mark, words))));
         QStringList bars;
         for (const marks::Factor& factor : mark.factors) {
             if (tomorrow::isWorthTelling(factor)) {
@@ -236,7 +238,7 @@ TEST_F(TomorrowSteps, PinKeepsTheChosenMarkAndUnpinLetsItGo) {
     button("Keep")->click();
     ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
     EXPECT_EQ(desk_->open.water()->pinnedMarks[0].place, mark.lonLat);
-    EXPECT_EQ(desk_->open.water()->pinnedMarks[0].name, tomorrow::markTitle(mark).toStdString());
+    EXPECT_EQ(desk_->open.water()->pinnedMarks[0].name, mark.name) << "no name is made up";
     const int before = desk_->open.undoStack().index() - 1;
     replan();
     // The chosen mark is still chosen, whatever its rank is now.
@@ -345,7 +347,7 @@ TEST_F(TomorrowSteps, ThePaperIsChosenByItsName) {
     EXPECT_EQ(size->itemText(1), "Letter");
     EXPECT_EQ(size->itemData(1).toInt(), static_cast<int>(QPageSize::Letter));
     size->setCurrentIndex(1);
-    EXPECT_EQ(states()[sheetStep], "Letter, black and white");
+    EXPECT_EQ(states()[sheetStep], "One sheet, Letter, black and white");
     size->setCurrentIndex(0);
 }
 
