@@ -2,6 +2,8 @@
 // The water that is open, and where it is kept. What is made of it: open_water_results.cpp.
 #include "app/open_water/open_water.h"
 
+#include "app/open_water/machine_clock.h"
+
 #include "core/water/derive.h"
 #include "core/water/swap_parts.h"
 
@@ -53,6 +55,7 @@ void OpenWater::keepUnnamedIn(const QString& folder) {
     unnamed_.emplace(folder);
     if (!keeper_.hasFile()) {
         Water fresh = *water_;
+        fresh.clock = machineClock();
         planFromNow(fresh);
         water_ = std::make_shared<const Water>(std::move(fresh));
         keeper_.serveUnmade([unnamed = *unnamed_] { return unnamed.make(); });
@@ -122,6 +125,7 @@ Result<void> OpenWater::create(const QString& path, const QString& name) {
     }
     Water fresh;
     fresh.name = name.toStdString();
+    fresh.clock = machineClock();
     base::Progress silent;
     if (auto saved = (*made)->save(fresh, water::allParts, silent); !saved) {
         return saved;

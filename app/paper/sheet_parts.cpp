@@ -111,9 +111,11 @@ DayWords wordsOf(const chart::ChartContent& content, const std::vector<MarkOfDay
     out.ofThisPlan = wording::basisOf(planned, content.words) + wording::notesOf(planned);
     out.rules = wording::rulesOf(planned);
     out.forTheFish = wording::fishCareOf(planned, content.words);
-    out.smallPrint = QStringLiteral("Ropes are worked out from depth plus bow height. Depths carry "
+    out.smallPrint = QStringLiteral("All times by the clock of %1. Ropes are worked out from depth "
+                                    "plus bow height. Depths carry "
                                     "the ± given, 95 times in 100. "
-                                    "Drawn from your own soundings: not for navigation.");
+                                    "Drawn from your own soundings: not for navigation.")
+                         .arg(QString::fromStdString(content.water->clock.zone()));
     return out;
 }
 

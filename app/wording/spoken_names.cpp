@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/spoken_names.h"
 
+#include <cmath>
+
 namespace wording {
 
 QString spoken(soundings::Verdict verdict) {
@@ -30,6 +32,16 @@ QString spoken(soundings::Verdict verdict) {
     return {};
 }
 
+namespace {
+
+/// N, NE, E and so on: as finely as somebody says where a mark lies.
+units::Bearing toEighths(units::Bearing bearing) {
+    constexpr double eighth_deg = 45.0;
+    return units::Bearing::degrees(eighth_deg * std::round(bearing.inDegrees() / eighth_deg));
+}
+
+} // namespace
+
 QString calledBy(const marks::Mark& mark, const Words& words) {
     // So near the place itself is meant. Our choice (no source).
     constexpr units::Length onThePlace = units::Length::metres(40.0);
@@ -40,10 +52,11 @@ QString calledBy(const marks::Mark& mark, const Words& words) {
         return QString::fromStdString(mark.sectionName);
     }
     const QString name = QString::fromStdString(mark.near->name);
-    return mark.near->distance <= onThePlace ? name
-                                             : QStringLiteral("%1, %2 %3")
-                                                   .arg(name, words.length(mark.near->distance),
-                                                        Words::windPoint(mark.near->bearing));
+    return mark.near->distance <= onThePlace
+               ? name
+               : QStringLiteral("%1, %2 %3")
+                     .arg(name, words.roughLength(mark.near->distance),
+                          Words::windPoint(toEighths(mark.near->bearing)));
 }
 
 } // namespace wording

@@ -80,6 +80,12 @@ QString Words::lengthTo(units::Length length, int decimals) const {
                       : number(length.inFeet(), std::min(decimals, 1)) + QStringLiteral(" ft");
 }
 
+QString Words::roughLength(units::Length length) const {
+    const double step = isMetric() ? 10.0 : 25.0;
+    const double amount = isMetric() ? length.inMetres() : length.inFeet();
+    return number(step * std::round(amount / step), 0) + ' ' + depthUnit();
+}
+
 QString Words::levelChange(units::Length rise) const {
     const QString size =
         number(std::fabs(isMetric() ? rise.inMetres() : rise.inFeet()), isMetric() ? 2 : 1);

@@ -42,6 +42,8 @@ public:
         const; ///< "18.3 m", "60 ft"; from 1 km or 1 mile on "2.9 km", "1.8 mi"
     /// With so many decimals in metres; in feet with one at most: "58 m", "190 ft".
     [[nodiscard]] QString lengthTo(units::Length length, int decimals) const;
+    /// To about a boat's length: "110 m", "350 ft".
+    [[nodiscard]] QString roughLength(units::Length length) const;
     [[nodiscard]] QString levelChange(units::Length rise) const; ///< "+0.35 m"
     [[nodiscard]] QString area(units::Area area) const;          ///< "4.1 ha", "10.2 ac", "0.02 ha"
     [[nodiscard]] QString

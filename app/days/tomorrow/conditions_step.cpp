@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
+#include "app/edits/change_facts.h"
 #include "app/edits/set_plan.h"
 #include "app/widgets/wind_dial.h"
 #include "app/wording/cautions.h"
@@ -44,6 +45,7 @@ class ConditionsStep : public DayStep {
 public:
     explicit ConditionsStep(DayContext context) : DayStep(context) {
         addDay();
+        addClock();
         addStay();
         addWind();
         addWater();
@@ -55,6 +57,8 @@ public:
         day_->setDate(toDate(day.day));
         start_->showAmount(timeOfDay(day.start));
         end_->showAmount(timeOfDay(day.end));
+        clock_->showAmount(QString::fromStdString(water().clock.zone()));
+        setWords(clockWarning_, clockQuestion(water()));
         stay_->showAmount(
             day.stay ? wording::Words::hours(
                            std::chrono::duration<double, std::ratio<3600>>(*day.stay).count())
@@ -105,6 +109,24 @@ private:
                                  day.start = std::min(day.start, day.end);
                              });
                          });
+    }
+
+    void addClock() {
+        clock_ =
+            addAmount({tr("Clock"),
+                       tr("The time zone of this water: all its times are told by it"),
+                       [](const QString& text) {
+                           return units::Clock::inZone(text.trimmed().toStdString()).has_value();
+                       },
+                       {},
+                       tr("a time zone such as Europe/London")},
+                      [this](const QString& text) {
+                          const auto clock = units::Clock::inZone(text.trimmed().toStdString());
+                          edits::changeFacts(context_.open, tr("Set clock"),
+                                             [&](water::Water& water) { water.clock = *clock; });
+                          refresh();
+                      });
+        clockWarning_ = addWarning();
     }
 
     void addStay() {
@@ -192,6 +214,8 @@ private:
     AmountField* start_ = nullptr;
     AmountField* end_ = nullptr;
     AmountField* stay_ = nullptr;
+    AmountField* clock_ = nullptr;
+    QLabel* clockWarning_ = nullptr;
     widgets::WindDial* dial_ = nullptr;
     AmountField* from_ = nullptr;
     AmountField* speed_ = nullptr;

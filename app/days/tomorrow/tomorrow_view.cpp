@@ -4,6 +4,7 @@
 #include "app/wording/reasons.h"
 #include "app/wording/spoken_names.h"
 #include "app/wording/zone_words.h"
+#include "core/light/clock_and_sun.h"
 #include "core/wind/beaufort.h"
 
 #include <algorithm>
@@ -46,6 +47,22 @@ QString timeOfDay(std::chrono::seconds sinceMidnight) {
 QString conditionsLine(const marks::ExpectedDay& day, const Words& words) {
     return QStringLiteral("%1, %2 to %3, %4")
         .arg(Words::day(day.day), timeOfDay(day.start), timeOfDay(day.end), words.wind(day.wind));
+}
+
+QString clockQuestion(const water::Water& water) {
+    if (!water.frame) {
+        return {};
+    }
+    const auto noon = water.clock.at(water.plan.day.day, std::chrono::hours(12));
+    const auto ahead = light::clockAheadOfSun(water.clock, water.frame->centre(), noon);
+    if (std::chrono::abs(ahead) <= light::suspectClock) {
+        return {};
+    }
+    const double hours = std::chrono::duration<double, std::ratio<3600>>(ahead).count();
+    return QStringLiteral("The sun over this water is %1 h %2 this clock. Is %3 its time zone?")
+        .arg(std::fabs(hours), 0, 'f', 1)
+        .arg(hours > 0.0 ? QStringLiteral("behind") : QStringLiteral("ahead of"),
+             QString::fromStdString(water.clock.zone()));
 }
 
 QString beaufortWords(units::Speed wind) {

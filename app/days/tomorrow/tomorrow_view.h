@@ -5,6 +5,7 @@
 #include "core/geo/water_frame.h"
 #include "core/logbook/house_rules.h"
 #include "core/water/planned_day.h"
+#include "core/water/water.h"
 
 #include <QString>
 #include <QStringList>
@@ -17,6 +18,9 @@ namespace days::tomorrow {
 
 /// "Fri 27 Nov 2026, 07:40 to 15:30, WNW 300° 6 m/s".
 [[nodiscard]] QString conditionsLine(const marks::ExpectedDay& day, const wording::Words& words);
+/// Whether the water's clock is the right one, where the sun over it is far from what it says;
+/// empty where it is not, or nobody knows where the water lies.
+[[nodiscard]] QString clockQuestion(const water::Water& water);
 /// "Force 4, moderate breeze: ..." with what it looks like.
 [[nodiscard]] QString beaufortWords(units::Speed wind);
 /// "07:40".

@@ -21,7 +21,6 @@ using batch_tests::DishFolder;
 using Json = nlohmann::json;
 using marks::Plan;
 using units::Length;
-namespace dish = batch_tests::dish;
 
 /// The dish with a launch of its own in the plan, and its clock an hour off.
 class MarksVerb : public testing::Test {

@@ -49,4 +49,16 @@ TEST(TomorrowView, ShowsEveryMarkWithAnchorsAndRods) {
     EXPECT_EQ(tomorrow::rodRows(best, words).size(), best.spread.rods.size());
 }
 
+TEST(ClockQuestion, IsAskedWhereTheSunIsMoreThanTwoHoursFromTheClock) {
+    water::Water water;
+    EXPECT_EQ(tomorrow::clockQuestion(water), "") << "nobody knows where it lies";
+    water.frame = geo::WaterFrame::centredOn({-75.0, 45.0}).value();
+    EXPECT_EQ(tomorrow::clockQuestion(water),
+              "The sun over this water is 5.0 h behind this clock. Is Etc/UTC its time zone?");
+    water.frame = geo::WaterFrame::centredOn({75.0, 45.0}).value();
+    EXPECT_TRUE(tomorrow::clockQuestion(water).contains("5.0 h ahead of this clock"));
+    water.clock = units::Clock::inZone("Asia/Karachi").value();
+    EXPECT_EQ(tomorrow::clockQuestion(water), "");
+}
+
 } // namespace

@@ -78,7 +78,8 @@ QStringList mindOf(const Said& said) {
         "For the fish",
         "•  Fish: wet hands, a wet mat, unhooked in the water where it can be done, and a short "
         "time in the air.",
-        "Ropes are worked out from depth plus bow height. Depths carry the ± given, 95 times in "
+        "All times by the clock of Europe/London. Ropes are worked out from depth plus bow height. "
+        "Depths carry the ± given, 95 times in "
         "100. Drawn from your own soundings: not for navigation."};
 }
 

@@ -78,7 +78,8 @@ QStringList restOf(const Said& said) {
                 "minutes.",
             "Moves, back to the launch included: " + said.either("2.5 km", "1.5 mi") +
                 ". Left out, no time or no way: mark 3.",
-            "Ropes are worked out from depth plus bow height. Depths carry the ± given, 95 times "
+            "All times by the clock of Europe/London. Ropes are worked out from depth plus bow "
+            "height. Depths carry the ± given, 95 times "
             "in 100. Drawn from your own soundings: not for navigation.",
             "Catches and blanks: every stay, also the blank ones",
             "mark",

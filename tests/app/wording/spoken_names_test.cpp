@@ -19,7 +19,11 @@ marks::Mark markNear(double distance_m) {
 TEST(CalledBy, IsTheUsersNameThenThePlaceThenTheSection) {
     marks::Mark mark = markNear(120.0);
     EXPECT_EQ(wording::calledBy(mark, Words()), "Gannick Bar, 120 m NE");
-    EXPECT_EQ(wording::calledBy(mark, Words(UnitSystem::imperial)), "Gannick Bar, 394 ft NE");
+    EXPECT_EQ(wording::calledBy(mark, Words(UnitSystem::imperial)), "Gannick Bar, 400 ft NE");
+    mark.near->bearing = units::Bearing::degrees(24.0);
+    EXPECT_EQ(wording::calledBy(mark, Words()), "Gannick Bar, 120 m NE");
+    mark.near->bearing = units::Bearing::degrees(350.0);
+    EXPECT_EQ(wording::calledBy(mark, Words()), "Gannick Bar, 120 m N");
     mark.name = "Old faithful";
     EXPECT_EQ(wording::calledBy(mark, Words()), "Old faithful");
     mark.name.clear();
@@ -31,7 +35,7 @@ TEST(CalledBy, IsTheUsersNameThenThePlaceThenTheSection) {
 
 TEST(CalledBy, IsThePlaceAloneWhereTheMarkLiesOnIt) {
     EXPECT_EQ(wording::calledBy(markNear(40.0), Words()), "Gannick Bar");
-    EXPECT_EQ(wording::calledBy(markNear(41.0), Words()), "Gannick Bar, 41.0 m NE");
+    EXPECT_EQ(wording::calledBy(markNear(41.0), Words()), "Gannick Bar, 40 m NE");
 }
 
 } // namespace

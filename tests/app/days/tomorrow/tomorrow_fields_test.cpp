@@ -90,6 +90,7 @@ protected:
         }
         return texts;
     }
+    QString zone() const { return QString::fromStdString(open_.water()->clock.zone()); }
     const marks::Plan& plan() const { return open_.water()->plan; }
     /// Undoes, and expects what was before in the plan and in the fields.
     void expectUndone(const marks::Plan& before, const std::map<QString, QString>& texts) {
@@ -111,6 +112,7 @@ TEST_F(TomorrowFields, EachShowsTheMemberItNames) {
     EXPECT_EQ(shown(), (Texts{{"From", "07:40"},
                               {"To", "15:05"},
                               {"On each mark", "1 h 15"},
+                              {"Clock", zone()},
                               {"Wind from", "047°"},
                               {"Wind speed", "7 m/s"},
                               {"Level", "−0.35 m"},
@@ -127,6 +129,7 @@ TEST_F(TomorrowFields, EachShowsTheMemberItNames) {
     EXPECT_EQ(shown(), (Texts{{"From", "07:40"},
                               {"To", "15:05"},
                               {"On each mark", "1 h 15"},
+                              {"Clock", zone()},
                               {"Wind from", "047°"},
                               {"Wind speed", "16 mph"},
                               {"Level", "−1.1 ft"},
@@ -196,6 +199,17 @@ TEST_F(TomorrowFields, WhatIsTypedReachesJustTheMemberItNamesAndUndoTakesItBack)
             expectUndone(before, texts);
         }
     }
+}
+
+TEST_F(TomorrowFields, TheClockIsATimeZoneAndNothingElse) {
+    const QString before = zone();
+    type("Clock", "Europe/Berlin");
+    EXPECT_EQ(zone(), "Europe/Berlin");
+    type("Clock", "Berlin time");
+    EXPECT_EQ(zone(), "Europe/Berlin");
+    EXPECT_EQ(shown()["Clock"], "Berlin time") << "it stays to be mended";
+    open_.undoStack().undo();
+    EXPECT_EQ(zone(), before);
 }
 
 TEST_F(TomorrowFields, TheDayNeverEndsBeforeItStarts) {
