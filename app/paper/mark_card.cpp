@@ -14,8 +14,8 @@ namespace {
 
 constexpr double rowHeight = 19.0;
 constexpr double headingHeight = 14.0;
-constexpr double titleHeight = 26.0;
-constexpr double below = 7.0;
+constexpr double titleHeight = 24.0;
+constexpr double below = 5.0;
 constexpr double besideFrom = 700.0; // from this width on the rods stand beside the anchors
 constexpr double between = 16.0;
 
@@ -165,9 +165,13 @@ QString timesOf(const chart::ChartContent& content, const MarkOfDay& entry) {
     if (!entry.stop) {
         return {};
     }
-    return QStringLiteral("move %1, %2 to %3")
-        .arg(content.words.length(entry.stop->move), timeOf(content, entry.stop->arrive),
-             timeOf(content, entry.stop->leave));
+    const QString times =
+        QStringLiteral("%1 to %2")
+            .arg(timeOf(content, entry.stop->arrive), timeOf(content, entry.stop->leave));
+    const bool isFirstWithoutLaunch = entry.stop->move <= units::Length();
+    return isFirstWithoutLaunch
+               ? times
+               : QStringLiteral("move %1, %2").arg(content.words.length(entry.stop->move), times);
 }
 
 void drawTitle(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,

@@ -129,12 +129,12 @@ TEST(OneSheet, SaysEveryFigureOfTheDayInFeet) {
     expectSheet(UnitSystem::imperial);
 }
 
-/// A day of so many marks with so many rods each, and the cautions of a cold day.
-chart::ChartContent dayOf(int marks, int rods) {
+/// A day of so many marks with so many rods each, and the cautions of a cold day. All marks share a
+/// caution; with `ownCautions` each has another, a line long.
+chart::ChartContent dayOf(int marks, int rods, bool ownCautions = false) {
     chart::ChartContent content = support::contentToRead(UnitSystem::metric);
     water::PlannedDay planned = *content.planned;
     marks::Mark model = planned.marks.front();
-    model.cautions = {model.cautions.back()};
     model.anchors.cautions.clear();
     while (std::ssize(model.spread.rods) < rods) {
         model.spread.rods.push_back(model.spread.rods.front());
@@ -145,6 +145,10 @@ chart::ChartContent dayOf(int marks, int rods) {
     planned.day.leftOut.clear();
     for (int rank = 1; rank <= marks; ++rank) {
         model.rank = rank;
+        model.cautions = {marks::GuessedHere{}};
+        if (ownCautions) {
+            model.cautions.emplace_back(marks::WavesHere{units::Length::metres(0.3 + 0.1 * rank)});
+        }
         model.name = "Place number " + std::to_string(rank);
         planned.marks.push_back(model);
         planned.day.stops.push_back(turn);
@@ -163,11 +167,13 @@ chart::ChartContent dayOf(int marks, int rods) {
 }
 
 TEST(OneSheet, UpToEightMarksTakeFrontAndBackOfOneSheetAndNoneIsLost) {
-    for (const auto paper : {QPageSize::A4, QPageSize::Letter}) {
+    for (const auto& [paper, ownCautions] :
+         {std::pair(QPageSize::A4, true), {QPageSize::Letter, false}}) {
         for (const auto& [marks, rods] : {std::pair(1, 2), {4, 4}, {8, 3}, {8, 4}}) {
             RecordedPages pages;
             pages.setPageSize(QPageSize(paper));
-            const auto count = paper::paintDaySheet(pages, dayOf(marks, rods), SheetForm::oneSheet);
+            const auto count =
+                paper::paintDaySheet(pages, dayOf(marks, rods, ownCautions), SheetForm::oneSheet);
             ASSERT_TRUE(count);
             EXPECT_LE(*count, 2) << marks << " marks, " << rods << " rods, paper " << paper;
             const QStringList lines = pages.lines();
@@ -177,6 +183,17 @@ TEST(OneSheet, UpToEightMarksTakeFrontAndBackOfOneSheetAndNoneIsLost) {
             EXPECT_EQ(lines.filter("lifejacket, do not stow").size(), 1) << "each once";
         }
     }
+}
+
+TEST(OneSheet, TellsOfNoMoveToAFirstMarkWithoutALaunch) {
+    chart::ChartContent content = dayOf(2, 2);
+    water::PlannedDay planned = *content.planned;
+    planned.day.stops.front().move = units::Length();
+    content.planned = std::make_shared<water::PlannedDay>(planned);
+    RecordedPages pages;
+    ASSERT_TRUE(paper::paintDaySheet(pages, content, SheetForm::oneSheet));
+    EXPECT_TRUE(pages.lines().contains("07:55 to 10:05"));
+    EXPECT_TRUE(pages.lines().contains("move 312 m, 07:55 to 10:05"));
 }
 
 TEST(OneSheet, MoreMarksTakeMorePagesAndEachIsThere) {
