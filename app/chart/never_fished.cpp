@@ -13,11 +13,11 @@ std::vector<bool> neverFished(const ChartContent& content) {
     }
     const sections::SectionMap& map = *content.derived.sections;
     std::vector<bool> never(map.sections.size(), true);
-    for (const geo::WaterPoint stay : PlacedThings::of(content.water)->stays) {
-        if (const auto number = sections::sectionAt(map, stay); number != sections::noSection) {
+    PlacedThings::forStays(content.water, [&](const logbook::Stay&, geo::WaterPoint place) {
+        if (const auto number = sections::sectionAt(map, place); number != sections::noSection) {
             never[static_cast<std::size_t>(number)] = false;
         }
-    }
+    });
     return never;
 }
 

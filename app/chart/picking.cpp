@@ -51,17 +51,15 @@ std::optional<logbook::StayId> stayAt(const ChartContent& content, const ViewFra
     if (!content.water || !content.shown.contains(LayerKind::log)) {
         return std::nullopt;
     }
-    const auto things = PlacedThings::of(content.water);
     std::optional<logbook::StayId> nearest;
     double least = 1e9;
-    for (std::size_t i = 0; i < content.water->log.size() && i < things->stays.size(); ++i) {
-        const logbook::Stay& stay = content.water->log[i];
-        const double distance = apart(view.toScreen(things->stays[i]), pixel);
+    PlacedThings::forStays(content.water, [&](const logbook::Stay& stay, geo::WaterPoint place) {
+        const double distance = apart(view.toScreen(place), pixel);
         if (distance <= stayRadius(stay, 1.0) + slack && distance < least) {
             least = distance;
             nearest = stay.id;
         }
-    }
+    });
     return nearest;
 }
 

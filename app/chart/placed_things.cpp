@@ -2,10 +2,29 @@
 #include "app/chart/placed_things.h"
 
 #include "app/chart/pointer_cache.h"
+#include "core/base/made_of_chunks.h"
 
 namespace chart {
 
 namespace {
+
+/// Called by one thread at a time, which the cache below sees to.
+std::vector<std::shared_ptr<const std::vector<geo::WaterPoint>>>
+placedStays(const logbook::KeptLog& log, const geo::WaterFrame& frame) {
+    static base::MadeOfChunks<logbook::Stay, std::vector<geo::WaterPoint>> ofChunks;
+    static std::optional<geo::WaterFrame> frameOfChunks;
+    if (frameOfChunks != frame) {
+        ofChunks.forget();
+        frameOfChunks = frame;
+    }
+    return ofChunks.of(log, [&frame](std::span<const logbook::Stay> stays) {
+        std::vector<geo::LonLat> places;
+        for (const logbook::Stay& stay : stays) {
+            places.push_back(stay.place);
+        }
+        return frame.toWater(places);
+    });
+}
 
 PlacedThings placed(const water::Water& water) {
     PlacedThings things;
@@ -30,9 +49,7 @@ PlacedThings placed(const water::Water& water) {
     if (water.plan.launch) {
         things.launch = frame.toWater(*water.plan.launch);
     }
-    for (const logbook::Stay& stay : water.log) {
-        things.stays.push_back(frame.toWater(stay.place));
-    }
+    things.stays = placedStays(water.log, frame);
     return things;
 }
 

@@ -24,11 +24,23 @@ struct PlacedThings {
     std::vector<Closed> closed;
     std::vector<Place> places;
     std::optional<geo::WaterPoint> launch;
-    std::vector<geo::WaterPoint> stays; ///< One for each stay of the log.
+    /// One for each stay, by the chunks of the log.
+    std::vector<std::shared_ptr<const std::vector<geo::WaterPoint>>> stays;
 
     /// Empty where the water is absent or has no frame yet.
     [[nodiscard]] static std::shared_ptr<const PlacedThings>
     of(const std::shared_ptr<const water::Water>& water);
+    /// Calls `take` with each stay of the log and where it lies, by start.
+    template <class Take>
+    static void forStays(const std::shared_ptr<const water::Water>& water, const Take& take) {
+        const auto things = of(water);
+        for (std::size_t i = 0; i < things->stays.size(); ++i) {
+            const auto stays = water->log.chunks()[i]->items();
+            for (std::size_t j = 0; j < stays.size(); ++j) {
+                take(stays[j], (*things->stays[i])[j]);
+            }
+        }
+    }
 };
 
 } // namespace chart

@@ -18,21 +18,20 @@ std::vector<SideFish> fishAlong(const chart::ChartContent& content, const Cut& c
     if (!content.water) {
         return fish;
     }
-    const auto things = chart::PlacedThings::of(content.water);
-    const logbook::Log& log = content.water->log;
-    for (std::size_t i = 0; i < log.size() && i < things->stays.size(); ++i) {
-        const auto along = cut.alongOf(things->stays[i], fishWithin_m);
+    const auto take = [&](const logbook::Stay& stay, geo::WaterPoint place) {
+        const auto along = stay.runs.empty() ? std::nullopt : cut.alongOf(place, fishWithin_m);
         if (!along) {
-            continue;
+            return;
         }
-        for (const logbook::Fish& run : log[i].runs) {
+        for (const logbook::Fish& run : stay.runs) {
             SideFish seen{*along, {}, run.landed};
             if (run.baitDepth) {
                 seen.depth_m = run.baitDepth->inMetres();
             }
             fish.push_back(seen);
         }
-    }
+    };
+    chart::PlacedThings::forStays(content.water, take);
     return fish;
 }
 

@@ -14,11 +14,13 @@ namespace widgets {
 namespace {
 constexpr int rowPixels = 26;
 constexpr int headPixels = 22;
+/// For the width of a column; what stands in a log of years need not all be measured.
+constexpr int rowsMeasured = 100;
 } // namespace
 
 PlainTable::PlainTable(const QStringList& columns, int mostRows, QWidget* parent)
-    : QTableWidget(0, static_cast<int>(columns.size()), parent), mostRows_(mostRows) {
-    setHorizontalHeaderLabels(columns);
+    : QTableView(parent), rows_(new PlainRows(columns, this)), mostRows_(mostRows) {
+    setModel(rows_);
     setShowGrid(false);
     setFrameShape(QFrame::NoFrame);
     setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -37,26 +39,20 @@ PlainTable::PlainTable(const QStringList& columns, int mostRows, QWidget* parent
     head->setFixedHeight(headPixels);
     head->setMinimumSectionSize(24);
     head->setVisible(!columns.join(QString()).isEmpty());
+    head->setResizeContentsPrecision(rowsMeasured);
     for (int column = 0; column < columnCount(); ++column) {
-        horizontalHeaderItem(column)->setTextAlignment(
-            Qt::AlignVCenter | (column == 0 ? Qt::AlignLeft : Qt::AlignRight));
         head->setSectionResizeMode(column, column == 0 ? QHeaderView::Stretch
                                                        : QHeaderView::ResizeToContents);
     }
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    connect(this, &QTableWidget::itemSelectionChanged, this, [this] { emit rowChosen(chosen()); });
-    connect(this, &QTableWidget::itemChanged, this, [this](QTableWidgetItem* item) {
-        if (item->column() == editable_) {
-            // Once the editor is closed: what follows may well lay other rows.
-            QMetaObject::invokeMethod(
-                this, [this, row = item->row(), text = item->text()] { emit typedOver(row, text); },
-                Qt::QueuedConnection);
-        }
-    });
+    connect(selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            [this] { emit rowChosen(chosen()); });
+    // Once the editor is closed: what follows may well lay other rows.
+    connect(rows_, &PlainRows::typedOver, this, &PlainTable::typedOver, Qt::QueuedConnection);
 }
 
 void PlainTable::setEditableColumn(int column) {
-    editable_ = column;
+    rows_->setEditableColumn(column);
     setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                     QAbstractItemView::AnyKeyPressed);
 }
@@ -69,33 +65,29 @@ void PlainTable::setFaint(bool isFaint) {
     }
 }
 
-void PlainTable::setRows(const std::vector<QStringList>& rows) {
+void PlainTable::setRows(std::vector<QStringList> rows) {
+    const int count = static_cast<int>(rows.size());
+    setRows(count,
+            [rows = std::move(rows)](int row) { return rows[static_cast<std::size_t>(row)]; });
+}
+
+void PlainTable::setRows(int count, PlainRows::WordsOf wordsOf) {
     const QSignalBlocker quiet(this);
     const int kept = chosen();
     const int scrolled = verticalScrollBar()->value();
-    setRowCount(static_cast<int>(rows.size()));
-    for (int row = 0; row < rowCount(); ++row) {
-        const QStringList& words = rows[static_cast<std::size_t>(row)];
-        for (int column = 0; column < columnCount(); ++column) {
-            auto* cell = new QTableWidgetItem(words.value(column));
-            cell->setTextAlignment(Qt::AlignVCenter |
-                                   (column == 0 ? Qt::AlignLeft : Qt::AlignRight));
-            cell->setToolTip(words.value(column));
-            Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
-            if (column == editable_) {
-                flags |= Qt::ItemIsEditable;
-            }
-            cell->setFlags(flags);
-            setItem(row, column, cell);
-        }
+    const bool isOtherHeight = count != rowCount();
+    rows_->setRows(count, std::move(wordsOf));
+    if (isOtherHeight) {
+        updateGeometry();
     }
-    updateGeometry();
-    if (kept >= 0 && kept < rowCount()) {
-        selectRow(kept);
-    } else {
+    if (kept < 0 || kept >= rowCount()) {
         clearSelection(); // Not the row that came to stand in its place.
     }
     verticalScrollBar()->setValue(scrolled);
+}
+
+QString PlainTable::headingOf(int column) const {
+    return rows_->headerData(column, Qt::Horizontal).toString();
 }
 
 void PlainTable::chooseQuietly(int row) {
@@ -105,16 +97,16 @@ void PlainTable::chooseQuietly(int row) {
     }
     if (row < 0 || row >= rowCount()) {
         clearSelection();
-        setCurrentItem(nullptr);
+        setCurrentIndex({});
     } else {
-        setCurrentCell(row, 0);
-        scrollToItem(item(row, 0));
+        setCurrentIndex(rows_->index(row, 0));
+        scrollTo(rows_->index(row, 0));
     }
 }
 
 int PlainTable::chosen() const {
-    const QList<QTableWidgetItem*> items = selectedItems();
-    return items.isEmpty() ? -1 : items.front()->row();
+    const QModelIndexList rows = selectionModel()->selectedRows();
+    return rows.isEmpty() ? -1 : rows.front().row();
 }
 
 QSize PlainTable::sizeHint() const {
@@ -132,7 +124,7 @@ void PlainTable::keyPressEvent(QKeyEvent* event) {
         clearSelection();
         return;
     }
-    QTableWidget::keyPressEvent(event);
+    QTableView::keyPressEvent(event);
 }
 
 } // namespace widgets

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QTableWidget>
+#include "app/widgets/plain_rows.h"
+
+#include <QTableView>
 
 #include <vector>
 
@@ -9,17 +11,24 @@ namespace widgets {
 
 /// A quiet table of words: no grid, numbers to the right, as tall as its rows up to a limit. Rows
 /// are known by their position.
-class PlainTable : public QTableWidget {
+class PlainTable : public QTableView {
     Q_OBJECT
 public:
     /// The first column takes the room that is left; all others are as wide as what they hold and
     /// set to the right. \param mostRows shown at once; more scroll.
     PlainTable(const QStringList& columns, int mostRows, QWidget* parent = nullptr);
 
+    void setHeadings(const QStringList& headings) { rows_->setHeadings(headings); }
     /// The one column whose words may be typed over.
     void setEditableColumn(int column);
     /// Shows other rows; the chosen one and how far it was scrolled stay.
-    void setRows(const std::vector<QStringList>& rows);
+    void setRows(std::vector<QStringList> rows);
+    /// The same for rows whose words are asked for when they come into sight.
+    void setRows(int count, PlainRows::WordsOf wordsOf);
+    [[nodiscard]] int rowCount() const { return rows_->rowCount(); }
+    [[nodiscard]] int columnCount() const { return rows_->columnCount(); }
+    [[nodiscard]] QString words(int row, int column) const { return rows_->words(row, column); }
+    [[nodiscard]] QString headingOf(int column) const;
     /// Pale letters, for rows that are old.
     void setFaint(bool isFaint);
     [[nodiscard]] bool isFaint() const { return property("faint").toBool(); }
@@ -40,8 +49,8 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    PlainRows* rows_;
     int mostRows_;
-    int editable_ = -1;
 };
 
 } // namespace widgets

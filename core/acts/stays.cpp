@@ -21,14 +21,6 @@ std::unexpected<base::Error> noSuchStay() {
                       "choose one of its stays");
 }
 
-/// Sorted, unless it is.
-void sort(Log& log) {
-    const auto order = [](const Stay& stay) { return std::pair(stay.start, stay.id); };
-    if (!std::ranges::is_sorted(log, {}, order)) {
-        logbook::sortByTime(log);
-    }
-}
-
 } // namespace
 
 Result<Water> addStays(const Water& water, Log stays) {
@@ -48,20 +40,19 @@ Result<Water> addStays(const Water& water, Log stays) {
     }
     Water after = water;
     if (!fresh.empty()) {
-        Log& log = after.log.edit();
-        log.insert(log.end(), fresh.begin(), fresh.end());
-        sort(log);
+        logbook::putInOrder(after.log, std::move(fresh));
     }
     return after;
 }
 
 Result<Water> changeStay(const Water& water, StayId id,
                          const std::function<void(Stay&)>& changeOne) {
-    const auto known = std::ranges::find(water.log, id, &Stay::id);
-    if (known == water.log.end()) {
+    const auto position = logbook::positionOf(water.log, id);
+    if (!position) {
         return noSuchStay();
     }
-    Stay stay = *known;
+    const Stay& known = water.log[*position];
+    Stay stay = known;
     changeOne(stay);
     stay.id = id;
     if (std::ranges::any_of(stay.runs, [](const Fish& run) { return !run.id.isGiven(); })) {
@@ -74,22 +65,19 @@ Result<Water> changeStay(const Water& water, StayId id,
     }
     std::ranges::stable_sort(stay.runs, {}, &Fish::time);
     Water after = water;
-    if (stay == *known) {
-        return after;
+    if (stay != known) {
+        logbook::replace(after.log, *position, std::move(stay));
     }
-    const auto position = known - water.log.begin();
-    Log& log = after.log.edit();
-    log[static_cast<std::size_t>(position)] = std::move(stay);
-    sort(log);
     return after;
 }
 
 Result<Water> removeStay(const Water& water, StayId id) {
-    if (std::ranges::find(water.log, id, &Stay::id) == water.log.end()) {
+    const auto position = logbook::positionOf(water.log, id);
+    if (!position) {
         return noSuchStay();
     }
     Water after = water;
-    std::erase_if(after.log.edit(), [id](const Stay& stay) { return stay.id == id; });
+    after.log.erase(*position);
     return after;
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/is_alone.h"
+
 #include <array>
 #include <atomic>
 #include <cstddef>
@@ -52,7 +54,7 @@ public:
     /// until this list is copied, changed or gone; ask anew after that.
     [[nodiscard]] std::vector<T>& edit() {
         auto own = std::make_shared<Shared>();
-        if (shared_ && isAlone()) {
+        if (shared_ && isAlone(shared_)) {
             own->items = std::move(shared_->items);
         } else if (shared_) {
             own->items = shared_->items;
@@ -93,13 +95,6 @@ private:
         std::vector<T> items;
         std::array<std::atomic<std::uint64_t>, numbersKept> workedOut{};
     };
-
-    /// True where no copy is left; what was read through one on another thread is done with then.
-    [[nodiscard]] bool isAlone() const {
-        const bool isOnlyOne = shared_.use_count() == 1;
-        std::atomic_thread_fence(std::memory_order_acquire);
-        return isOnlyOne;
-    }
 
     std::shared_ptr<Shared> shared_; ///< Null: nothing in it.
 };

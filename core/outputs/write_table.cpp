@@ -135,7 +135,7 @@ Row runRow(const logbook::Fish& fish, std::int64_t stay, const units::Clock& clo
 }
 
 /// True where the stays' own numbers tell them apart.
-bool haveOwnNumbers(const logbook::Log& log) {
+bool haveOwnNumbers(const logbook::KeptLog& log) {
     std::set<std::int64_t> numbers;
     return std::ranges::all_of(log, [&](const logbook::Stay& stay) {
         return stay.id.number() > 0 && numbers.insert(stay.id.number()).second;
@@ -157,7 +157,7 @@ base::Result<void> writeSoundingsTable(const std::filesystem::path& path,
     return base::writeWholeFile(path, table);
 }
 
-base::Result<void> writeLogTable(const std::filesystem::path& path, const logbook::Log& log,
+base::Result<void> writeLogTable(const std::filesystem::path& path, const logbook::KeptLog& log,
                                  const units::Clock& clock) {
     std::string table = logHeader;
     const bool areNumbered = haveOwnNumbers(log);

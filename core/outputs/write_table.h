@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/logbook/trip.h"
+#include "core/logbook/kept_log.h"
 #include "core/reduction/reduced_survey.h"
 #include "core/soundings/survey_day.h"
 #include "core/units/moment.h"
@@ -25,6 +25,7 @@ namespace outputs {
 /// millimetres can say them; line breaks in notes become blanks): reading it back gives
 /// the same stays, runs and fish. \param clock whose wall times are written, with their offset.
 [[nodiscard]] base::Result<void> writeLogTable(const std::filesystem::path& path,
-                                               const logbook::Log& log, const units::Clock& clock);
+                                               const logbook::KeptLog& log,
+                                               const units::Clock& clock);
 
 } // namespace outputs

@@ -15,7 +15,6 @@ namespace rates {
 namespace {
 
 using logbook::Fish;
-using logbook::Log;
 using logbook::Stay;
 using std::chrono::milliseconds;
 
@@ -108,7 +107,7 @@ std::string hourBlock(units::Moment moment, const units::Clock& clock, int hours
     return fmt::format("{:02}-{:02}", first, first + hours);
 }
 
-std::vector<GroupedStay> byHour(const Log& log, const units::Clock& clock, int hours) {
+std::vector<GroupedStay> byHour(std::span<const Stay> log, const units::Clock& clock, int hours) {
     std::vector<GroupedStay> out;
     for (const Stay& stay : log) {
         Parts parts(stay);
@@ -126,7 +125,7 @@ std::vector<GroupedStay> byHour(const Log& log, const units::Clock& clock, int h
     return out;
 }
 
-std::vector<GroupedStay> byBait(const Log& log) {
+std::vector<GroupedStay> byBait(std::span<const Stay> log) {
     std::vector<GroupedStay> out;
     for (const Stay& stay : log) {
         std::vector<std::string> baits = baitsIn(stay.bait);
@@ -158,7 +157,7 @@ std::string windEighth(units::Bearing from) {
     return eighths[nearest % eighths.size()];
 }
 
-std::vector<GroupedStay> byWind(const Log& log) {
+std::vector<GroupedStay> byWind(std::span<const Stay> log) {
     std::vector<GroupedStay> out;
     for (const Stay& stay : log) {
         out.push_back(wholeStay(stay, windGroup(stay.conditions)));
@@ -166,7 +165,7 @@ std::vector<GroupedStay> byWind(const Log& log) {
     return out;
 }
 
-std::vector<GroupedStay> byMonth(const Log& log, const units::Clock& clock) {
+std::vector<GroupedStay> byMonth(std::span<const Stay> log, const units::Clock& clock) {
     std::vector<GroupedStay> out;
     for (const Stay& stay : log) {
         const auto month = static_cast<unsigned>(clock.dayOf(stay.start).month());

@@ -3,6 +3,7 @@
 
 #include "core/logbook/trip.h"
 
+#include <span>
 #include <string>
 #include <vector>
 
@@ -21,21 +22,22 @@ struct GroupedStay {
 
 /// Blocks of the day by the water's clock: "06-08". A stay over several blocks gives each the
 /// effort spent and the runs met in it. \param hours of a block; 1, 2, 3, 4, 6, 8 or 12.
-[[nodiscard]] std::vector<GroupedStay> byHour(const logbook::Log& log, const units::Clock& clock,
-                                              int hours = 2);
+[[nodiscard]] std::vector<GroupedStay> byHour(std::span<const logbook::Stay> log,
+                                              const units::Clock& clock, int hours = 2);
 /// The name of the block that holds a moment.
 [[nodiscard]] std::string hourBlock(units::Moment moment, const units::Clock& clock, int hours = 2);
 
 /// By bait, small letters. A stay that names several ("perch, smelt") gives each an equal part of
 /// its effort; a bait that only a fish names counts among them.
-[[nodiscard]] std::vector<GroupedStay> byBait(const logbook::Log& log);
+[[nodiscard]] std::vector<GroupedStay> byBait(std::span<const logbook::Stay> log);
 
 /// By where the wind came from, in eighths: "NE"; "calm" below half a knot, "not noted".
-[[nodiscard]] std::vector<GroupedStay> byWind(const logbook::Log& log);
+[[nodiscard]] std::vector<GroupedStay> byWind(std::span<const logbook::Stay> log);
 [[nodiscard]] std::string windEighth(units::Bearing from);
 
 /// By month of the start: "October".
-[[nodiscard]] std::vector<GroupedStay> byMonth(const logbook::Log& log, const units::Clock& clock);
+[[nodiscard]] std::vector<GroupedStay> byMonth(std::span<const logbook::Stay> log,
+                                               const units::Clock& clock);
 
 /// The groups of byWind and byMonth in their own order, for RateSettings::order.
 [[nodiscard]] std::vector<std::string> windOrder();

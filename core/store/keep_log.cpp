@@ -102,7 +102,7 @@ void recallLog(Connection& connection, water::Water& water) {
                    "SELECT fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, "
                    "wind_speed_m_s, water_temperature_c, note FROM stays ORDER BY fid");
     rows.ask();
-    logbook::Log& log = water.log.edit();
+    logbook::Log log;
     while (rows.next()) {
         logbook::Stay stay = stayAt(connection, rows);
         const std::int64_t fid = rows.wholeNumber(0);
@@ -112,6 +112,7 @@ void recallLog(Connection& connection, water::Water& water) {
         }
         log.push_back(std::move(stay));
     }
+    water.log = std::move(log);
     if (hasRun && connection.isFine()) {
         connection.failDamaged("the log holds a fish without a stay");
     }

@@ -2,6 +2,7 @@
 #include "core/water/known_stays.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace water {
 
@@ -23,14 +24,9 @@ bool isSameStay(const Stay& a, Stay b) {
 
 } // namespace
 
-KnownStays::KnownStays(const logbook::Log& log) {
-    byStart_.reserve(log.size());
-    for (const Stay& stay : log) {
-        byStart_.push_back(&stay);
-    }
-    // A log is by start already, mostly.
-    if (!std::ranges::is_sorted(byStart_, {}, &Stay::start)) {
-        std::ranges::stable_sort(byStart_, {}, &Stay::start);
+KnownStays::KnownStays(logbook::KeptLog log) : log_(std::move(log)) {
+    if (!logbook::isInOrder(log_)) {
+        logbook::putInOrder(log_, {});
     }
 }
 
@@ -39,10 +35,11 @@ void KnownStays::take(const Stay& stay) {
 }
 
 bool KnownStays::holds(const Stay& stay) const {
-    const auto ofLog = std::ranges::equal_range(byStart_, stay.start, {}, &Stay::start);
+    const auto positions = std::views::iota(std::size_t(0), log_.size());
+    const auto ofLog = std::ranges::equal_range(positions, stay.start, {},
+                                                [this](std::size_t i) { return log_[i].start; });
     const auto [first, last] = taken_.equal_range(stay.start);
-    return std::ranges::any_of(ofLog,
-                               [&](const Stay* known) { return isSameStay(*known, stay); }) ||
+    return std::ranges::any_of(ofLog, [&](std::size_t i) { return isSameStay(log_[i], stay); }) ||
            std::any_of(first, last,
                        [&](const auto& known) { return isSameStay(known.second, stay); });
 }

@@ -7,6 +7,7 @@
 #include "core/marks/factor_values.h"
 #include "core/marks/place_features.h"
 #include "core/rates/grouping.h"
+#include "core/water/log_groups.h"
 
 #include <algorithm>
 #include <charconv>
@@ -138,7 +139,10 @@ base::Result<LearnedLog> learnLog(const Water& water, const marks::MarkInput& in
         places.emplace(&stay, std::move(place));
     }
     std::vector<learning::Observation> observations;
-    for (const rates::GroupedStay& part : rates::byHour(water.log, water.clock, hoursOfBlock)) {
+    const auto byHour = [&](std::span<const logbook::Stay> of) {
+        return rates::byHour(of, water.clock, hoursOfBlock);
+    };
+    for (const rates::GroupedStay& part : groupsOf(water.log, byHour)) {
         const auto& place = places.at(part.stay);
         if (place && part.rodHours > 0.0) {
             learning::Observation one{place->features, part.rodHours, landedOf(part), place->day,

@@ -8,6 +8,7 @@
 namespace water {
 
 using base::Result;
+using Stays = std::span<const logbook::Stay>;
 
 namespace {
 
@@ -43,13 +44,17 @@ Sorting sortingOf(const Water& water, const Derived& derived, ReviewBy by) {
     case ReviewBy::band:
         return {byBand(water, derived), bandNames(water.settings.bands), true};
     case ReviewBy::hour:
-        return {rates::byHour(water.log, water.clock), {}, false};
+        return {groupsOf(water.log, [&](Stays stays) { return rates::byHour(stays, water.clock); }),
+                {},
+                false};
     case ReviewBy::bait:
-        return {rates::byBait(water.log), {}, false};
+        return {groupsOf(water.log, rates::byBait), {}, false};
     case ReviewBy::wind:
-        return {rates::byWind(water.log), rates::windOrder(), false};
+        return {groupsOf(water.log, rates::byWind), rates::windOrder(), false};
     case ReviewBy::month:
-        return {rates::byMonth(water.log, water.clock), rates::monthOrder(), false};
+        return {
+            groupsOf(water.log, [&](Stays stays) { return rates::byMonth(stays, water.clock); }),
+            rates::monthOrder(), false};
     case ReviewBy::mark:
         return {byMark(water), {}, false};
     }

@@ -257,8 +257,22 @@ Stamp stampOf(const base::SharedList<geo::LonLatPiece>& shoreline) {
     }));
 }
 
-Stamp effortOf(const base::SharedList<logbook::Stay>& log) {
-    return ofItems(log, 0, takeStay);
+Stamp effortOf(const logbook::KeptLog& log) {
+    // A sum can be put together of any parts; which of two stays comes first says nothing to a
+    // plan.
+    const auto ofChunk = [](std::span<const logbook::Stay> stays) {
+        std::uint64_t sum = 0;
+        for (const logbook::Stay& stay : stays) {
+            Stamp stamp;
+            takeStay(stamp, stay);
+            sum += stamp.value();
+        }
+        return sum;
+    };
+    Stamp stamp;
+    stamp.take(log.size());
+    return stamp.takeWord(
+        log.joined(static_cast<std::size_t>(logbook::OfChunk::effort), ofChunk, std::plus<>(), 0));
 }
 
 } // namespace water

@@ -45,7 +45,8 @@ void take(Stamp& stamp, const marks::Plan& plan);
 [[nodiscard]] Stamp bottomsOf(const base::SharedList<soundings::LeadLineSounding>& leadLine);
 [[nodiscard]] Stamp stampOf(const base::SharedList<weed::WeedNote>& notes);
 [[nodiscard]] Stamp stampOf(const base::SharedList<geo::LonLatPiece>& shoreline);
-/// What a plan takes of the log: effort and fish by place, hour and conditions.
-[[nodiscard]] Stamp effortOf(const base::SharedList<logbook::Stay>& log);
+/// What a plan takes of the log: effort and fish by place, hour and conditions. The same for the
+/// same stays, whatever chunks the log lies in.
+[[nodiscard]] Stamp effortOf(const logbook::KeptLog& log);
 
 } // namespace water

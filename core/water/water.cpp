@@ -17,13 +17,7 @@ std::int64_t freshId(const Water& water) {
     for (const auto& note : water.weedNotes) {
         take(note.id);
     }
-    for (const auto& stay : water.log) {
-        take(stay.id);
-        for (const auto& fish : stay.runs) {
-            take(fish.id);
-        }
-    }
-    return highest + 1;
+    return std::max(highest, logbook::greatestIdIn(water.log)) + 1;
 }
 
 bool planFromTomorrow(Water& water, units::Moment now) {

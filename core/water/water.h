@@ -5,7 +5,7 @@
 #include "core/geo/lon_lat.h"
 #include "core/geo/water_frame.h"
 #include "core/logbook/house_rules.h"
-#include "core/logbook/trip.h"
+#include "core/logbook/kept_log.h"
 #include "core/marks/plan.h"
 #include "core/sections/section.h"
 #include "core/sections/section_change.h"
@@ -55,7 +55,7 @@ struct Water {
     std::vector<sections::SectionChange> sectionChanges; ///< In the order in which they are made.
     std::vector<PinnedMark> pinnedMarks;
     marks::Plan plan;
-    base::SharedList<logbook::Stay> log; ///< By start.
+    logbook::KeptLog log; ///< By start.
     friend bool operator==(const Water&, const Water&) = default;
 };
 

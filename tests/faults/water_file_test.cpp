@@ -265,7 +265,8 @@ TEST_F(WaterFile, IsToldFromEverythingElse) {
 
 TEST_F(WaterFile, ThatContradictsItselfIsReported) {
     water::Water fished = before;
-    fished.log.edit().emplace_back().rods = 4711;
+    fished.log.push_back({});
+    fished.log.edit(fished.log.size() - 1).rods = 4711;
     ASSERT_TRUE(isSaved(fished));
     auto connection = store::Connection::open(path, store::Connection::Access::existing).value();
     connection->execute(

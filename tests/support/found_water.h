@@ -110,7 +110,7 @@ private:
         stay.end += std::chrono::hours(3);
         stay.runs.clear();
         stay.conditions = {};
-        water.log.edit().push_back(stay);
+        water.log.push_back(stay);
     }
     void fillSurvey() {
         water::CheckedSurvey checked;

@@ -36,7 +36,7 @@ public:
         water.settings = settings();
         water.plan = plan();
         for (int i = 0, count = upTo(12); i < count; ++i) {
-            water.log.edit().push_back(stay());
+            water.log.push_back(stay());
         }
         return water;
     }

@@ -230,7 +230,7 @@ private slots:
                             ->findChild<widgets::PlainTable*>();
         QVERIFY(reasons != nullptr && reasons->rowCount() > 0);
         QTest::mouseClick(reasons->viewport(), Qt::LeftButton, {},
-                          reasons->visualItemRect(reasons->item(0, 0)).center());
+                          reasons->visualRect(reasons->model()->index(0, 0)).center());
         QVERIFY(says(QStringLiteral("1 of ")));
         const auto* side = window_->findChild<side_view::SideView*>();
         QVERIFY(side->showsTrack() && side->profile().chosen);
@@ -393,7 +393,7 @@ private slots:
             for (widgets::PlainTable* each : back_->findChildren<widgets::PlainTable*>()) {
                 if (each->isVisible() && each->rowCount() > 0) {
                     QTest::mouseClick(each->viewport(), Qt::LeftButton, {},
-                                      each->visualItemRect(each->item(0, 0)).center());
+                                      each->visualRect(each->model()->index(0, 0)).center());
                     break;
                 }
             }

@@ -49,6 +49,18 @@ void drawFish(LayerContext& on, const logbook::Stay& stay, QPointF ring, double 
     }
 }
 
+void drawRing(LayerContext& on, const logbook::Stay& stay, QPointF at, bool isSelected) {
+    const double radius = stayRadius(stay, on.scale);
+    on.painter.setPen(QPen(on.palette.card, (isSelected ? 6.0 : 3.6) * on.scale));
+    on.painter.setBrush(stay.isBlank() ? withAlpha(on.palette.card, 0.35)
+                                       : withAlpha(on.palette.plum, 0.60));
+    on.painter.drawEllipse(at, radius, radius);
+    on.painter.setPen(
+        QPen(isSelected ? on.palette.rust : on.palette.plum, (isSelected ? 3.0 : 1.5) * on.scale));
+    on.painter.setBrush(Qt::NoBrush);
+    on.painter.drawEllipse(at, radius, radius);
+}
+
 } // namespace
 
 void LogLayer::paint(LayerContext& on) const {
@@ -58,34 +70,22 @@ void LogLayer::paint(LayerContext& on) const {
     if (!on.content.water) {
         return;
     }
-    const auto things = PlacedThings::of(on.content.water);
-    const logbook::Log& log = on.content.water->log;
     const geo::Box sight = on.view.box();
     const bool showsFish = on.view.pixelsPerMetre() >= fishFrom_pixelsPerMetre * on.scale;
-    for (const bool fishToo : {false, true}) {
-        for (std::size_t i = 0; i < log.size() && i < things->stays.size(); ++i) {
-            if (!sight.holds(things->stays[i])) {
-                continue;
-            }
-            const QPointF at = on.view.toScreen(things->stays[i]);
-            const double radius = stayRadius(log[i], on.scale);
-            const bool isSelected = on.content.selectedStay == log[i].id;
-            if (fishToo) {
-                if (!showsFish && !isSelected) {
-                    continue; // from far, a filled ring says enough
-                }
-                drawFish(on, log[i], at, radius);
-                continue;
-            }
-            on.painter.setPen(QPen(on.palette.card, (isSelected ? 6.0 : 3.6) * on.scale));
-            on.painter.setBrush(log[i].isBlank() ? withAlpha(on.palette.card, 0.35)
-                                                 : withAlpha(on.palette.plum, 0.60));
-            on.painter.drawEllipse(at, radius, radius);
-            on.painter.setPen(QPen(isSelected ? on.palette.rust : on.palette.plum,
-                                   (isSelected ? 3.0 : 1.5) * on.scale));
-            on.painter.setBrush(Qt::NoBrush);
-            on.painter.drawEllipse(at, radius, radius);
+    const auto draw = [&](const logbook::Stay& stay, geo::WaterPoint place, bool fishToo) {
+        const bool isSelected = on.content.selectedStay == stay.id;
+        // From far, a filled ring says enough.
+        if (!sight.holds(place) || (fishToo && !showsFish && !isSelected)) {
+            return;
         }
+        const QPointF at = on.view.toScreen(place);
+        fishToo ? drawFish(on, stay, at, stayRadius(stay, on.scale))
+                : drawRing(on, stay, at, isSelected);
+    };
+    for (const bool fishToo : {false, true}) {
+        PlacedThings::forStays(
+            on.content.water,
+            [&](const logbook::Stay& stay, geo::WaterPoint place) { draw(stay, place, fishToo); });
     }
 }
 

@@ -3,8 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <numeric>
 #include <ranges>
 
 namespace days::looking_back {
@@ -15,6 +13,19 @@ namespace {
 
 QString clockTime(units::Moment moment, const units::Clock& clock) {
     return QString::fromStdString(units::timeOfDayText(moment, clock));
+}
+
+LogRow stayRow(const logbook::Stay& stay, const units::Clock& clock) {
+    QString how =
+        counted(static_cast<std::size_t>(stay.rods), QStringLiteral("rod"), QStringLiteral("rods"));
+    if (!stay.bait.empty()) {
+        how += QStringLiteral(", ") + QString::fromStdString(stay.bait);
+    }
+    const int fish = stay.fishCount();
+    return {{stayTitle(stay, clock), how,
+             fish == 0 ? QStringLiteral("blank") : QStringLiteral("%1 fish").arg(fish)},
+            stay.id,
+            {}};
 }
 
 LogRow runRow(const logbook::Stay& stay, const logbook::Fish& run, const units::Clock& clock,
@@ -35,15 +46,12 @@ QString counted(std::size_t count, const QString& one, const QString& many) {
     return QStringLiteral("%1 %2").arg(Words::count(count), count == 1 ? one : many);
 }
 
-QString logLine(const logbook::Log& log, const units::Clock& clock) {
-    const int fish =
-        std::accumulate(log.begin(), log.end(), 0,
-                        [](int sum, const logbook::Stay& stay) { return sum + stay.fishCount(); });
+QString logLine(const logbook::LogSum& sum) {
+    const logbook::LogSum::Month whole = sum.whole();
     return QStringLiteral("%1, %2, %3 fish")
-        .arg(counted(logbook::tripsOf(log, clock).size(), QStringLiteral("trip"),
-                     QStringLiteral("trips")),
-             counted(log.size(), QStringLiteral("stay"), QStringLiteral("stays")),
-             Words::count(static_cast<std::size_t>(fish)));
+        .arg(counted(whole.trips, QStringLiteral("trip"), QStringLiteral("trips")),
+             counted(whole.stays, QStringLiteral("stay"), QStringLiteral("stays")),
+             Words::count(whole.fish));
 }
 
 QString stayTitle(const logbook::Stay& stay, const units::Clock& clock) {
@@ -52,25 +60,49 @@ QString stayTitle(const logbook::Stay& stay, const units::Clock& clock) {
              clockTime(stay.end, clock));
 }
 
-std::vector<LogRow> logRows(const logbook::Log& log, const units::Clock& clock,
-                            const Words& words) {
-    std::vector<LogRow> rows;
-    for (const logbook::Stay& stay : log | std::views::reverse) {
-        QString how = counted(static_cast<std::size_t>(stay.rods), QStringLiteral("rod"),
-                              QStringLiteral("rods"));
-        if (!stay.bait.empty()) {
-            how += QStringLiteral(", ") + QString::fromStdString(stay.bait);
-        }
-        const int fish = stay.fishCount();
-        rows.push_back({{stayTitle(stay, clock), how,
-                         fish == 0 ? QStringLiteral("blank") : QStringLiteral("%1 fish").arg(fish)},
-                        stay.id,
-                        {}});
-        for (const logbook::Fish& run : stay.runs) {
-            rows.push_back(runRow(stay, run, clock, words));
-        }
+LogRows::LogRows(logbook::KeptLog log, units::Clock clock, const Words& words)
+    : log_(std::move(log)), clock_(std::move(clock)), words_(words) {
+    for (const auto& chunk : log_.chunks() | std::views::reverse) {
+        before_.push_back(size_);
+        size_ += logbook::rowsOf(*chunk);
     }
-    return rows;
+}
+
+LogRow LogRows::operator[](std::size_t row) const {
+    const auto above = std::ranges::upper_bound(before_, row) - 1;
+    const auto& chunk = log_.chunks().rbegin()[above - before_.begin()];
+    std::size_t left = row - *above;
+    for (const logbook::Stay& stay : chunk->items() | std::views::reverse) {
+        if (left == 0) {
+            return stayRow(stay, clock_);
+        }
+        if (left <= stay.runs.size()) {
+            return runRow(stay, stay.runs[left - 1], clock_, words_);
+        }
+        left -= 1 + stay.runs.size();
+    }
+    return {};
+}
+
+std::optional<std::size_t> LogRows::rowOf(logbook::StayId stay, logbook::FishId run) const {
+    const auto position = logbook::positionOf(log_, stay);
+    if (!position) {
+        return std::nullopt;
+    }
+    const auto [chunk, item] = log_.placeOf(*position);
+    const auto stays = log_.chunks()[chunk]->items();
+    std::size_t row = before_[before_.size() - 1 - chunk];
+    for (const logbook::Stay& later : stays.subspan(item + 1)) {
+        row += 1 + later.runs.size();
+    }
+    if (!run.isGiven()) {
+        return row;
+    }
+    const auto& runs = stays[item].runs;
+    const auto found = std::ranges::find(runs, run, &logbook::Fish::id);
+    return found == runs.end()
+               ? std::nullopt
+               : std::optional(row + 1 + static_cast<std::size_t>(found - runs.begin()));
 }
 
 QString rateWords(const std::optional<rates::Rate>& rate) {
@@ -95,25 +127,9 @@ std::vector<QStringList> producedRows(const rates::RateTable& table, const Words
     return rows;
 }
 
-std::vector<QStringList> seasonRows(const logbook::Log& log, const units::Clock& clock) {
-    struct Month {
-        std::size_t trips = 0;
-        int stays = 0;
-        int blanks = 0;
-        int fish = 0;
-    };
-    std::map<std::chrono::year_month, Month> months;
-    for (const logbook::Trip& trip : logbook::tripsOf(log, clock)) {
-        Month& month = months[trip.day.year() / trip.day.month()];
-        ++month.trips;
-        for (const logbook::Stay* stay : trip.stays) {
-            ++month.stays;
-            month.blanks += stay->isBlank() ? 1 : 0;
-            month.fish += stay->fishCount();
-        }
-    }
+std::vector<QStringList> seasonRows(const logbook::LogSum& sum) {
     std::vector<QStringList> rows;
-    for (const auto& [when, month] : months) {
+    for (const auto& [when, month] : sum.months) {
         const std::string iso = units::isoText(units::Day(when / std::chrono::day(1)));
         rows.push_back({QString::fromStdString(iso.substr(0, 7)), QString::number(month.trips),
                         QString::number(month.stays), QString::number(month.blanks),
@@ -122,31 +138,32 @@ std::vector<QStringList> seasonRows(const logbook::Log& log, const units::Clock&
     return rows;
 }
 
-QStringList speciesIn(const logbook::Log& log) {
+QStringList speciesIn(const logbook::LogSum& sum) {
     QStringList species;
-    for (const logbook::Stay& stay : log) {
-        for (const logbook::Fish& run : stay.runs) {
-            if (run.landed && !run.species.empty()) {
-                species += QString::fromStdString(run.species);
-            }
-        }
+    for (const std::string& one : sum.species) {
+        species += QString::fromStdString(one);
     }
-    species.removeDuplicates();
     species.sort();
     return species;
 }
 
-logbook::Stay newStay(const logbook::Log& log, const units::Clock& clock, units::Day day,
+logbook::Stay newStay(const logbook::KeptLog& log, const units::Clock& clock, units::Day day,
                       std::chrono::seconds start) {
     /// Long enough to be meant, short enough to be looked at and mended.
     constexpr auto length = std::chrono::hours(2);
     logbook::Stay stay;
     stay.start = clock.at(day, start);
-    for (const logbook::Stay& before : log) {
-        if (clock.dayOf(before.start) == day) {
+    bool isLast = true;
+    for (const logbook::Stay& before : log | std::views::reverse) {
+        const units::Day its = clock.dayOf(before.start);
+        if (its < day) {
+            break;
+        }
+        if (its == day) {
             stay.start = std::max(stay.start, before.end);
-            stay.rods = before.rods;
-            stay.bait = before.bait;
+            stay.rods = isLast ? before.rods : stay.rods;
+            stay.bait = isLast ? before.bait : stay.bait;
+            isLast = false;
         }
     }
     stay.end = stay.start + length;

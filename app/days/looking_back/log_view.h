@@ -2,20 +2,22 @@
 #pragma once
 
 #include "app/wording/words.h"
-#include "core/logbook/trip.h"
+#include "core/logbook/kept_log.h"
+#include "core/logbook/log_sum.h"
 #include "core/rates/hour_rates.h"
 #include "core/rates/rate.h"
 
 #include <QString>
 #include <QStringList>
 
+#include <optional>
 #include <vector>
 
 // What the steps of looking back show, worked out without any widget.
 namespace days::looking_back {
 
 /// "33 trips, 134 stays, 95 fish".
-[[nodiscard]] QString logLine(const logbook::Log& log, const units::Clock& clock);
+[[nodiscard]] QString logLine(const logbook::LogSum& sum);
 /// "1 trip", "3 trips".
 [[nodiscard]] QString counted(std::size_t count, const QString& one, const QString& many);
 
@@ -25,9 +27,26 @@ struct LogRow {
     logbook::StayId stay;
     logbook::FishId run; ///< Not given in the row of the stay itself.
 };
-/// Latest first; each stay is followed by its runs.
-[[nodiscard]] std::vector<LogRow> logRows(const logbook::Log& log, const units::Clock& clock,
-                                          const wording::Words& words);
+/// The rows of a log, latest first; each stay is followed by its runs. A row is written when it is
+/// asked for.
+class LogRows {
+public:
+    LogRows() = default;
+    LogRows(logbook::KeptLog log, units::Clock clock, const wording::Words& words);
+
+    [[nodiscard]] std::size_t size() const { return size_; }
+    /// \param row below size().
+    [[nodiscard]] LogRow operator[](std::size_t row) const;
+    /// Where a run stands, or a stay where `run` is not given; nothing where there is none.
+    [[nodiscard]] std::optional<std::size_t> rowOf(logbook::StayId stay, logbook::FishId run) const;
+
+private:
+    logbook::KeptLog log_;
+    units::Clock clock_;
+    wording::Words words_;
+    std::vector<std::size_t> before_; ///< Rows above those of each chunk, from the last one on.
+    std::size_t size_ = 0;
+};
 /// "Sat 3 Oct 2026, 08:10 to 10:00".
 [[nodiscard]] QString stayTitle(const logbook::Stay& stay, const units::Clock& clock);
 
@@ -37,13 +56,12 @@ struct LogRow {
 /// "1.4 (0.7 to 2.6)"; empty where there was no effort.
 [[nodiscard]] QString rateWords(const std::optional<rates::Rate>& rate);
 /// Trips, stays, blanks, fish by month, oldest first.
-[[nodiscard]] std::vector<QStringList> seasonRows(const logbook::Log& log,
-                                                  const units::Clock& clock);
+[[nodiscard]] std::vector<QStringList> seasonRows(const logbook::LogSum& sum);
 /// Every species in the log, by name.
-[[nodiscard]] QStringList speciesIn(const logbook::Log& log);
+[[nodiscard]] QStringList speciesIn(const logbook::LogSum& sum);
 
 /// A blank with the conditions of the plan, after the last stay of the plan's day.
-[[nodiscard]] logbook::Stay newStay(const logbook::Log& log, const units::Clock& clock,
+[[nodiscard]] logbook::Stay newStay(const logbook::KeptLog& log, const units::Clock& clock,
                                     units::Day day, std::chrono::seconds start);
 
 /// "best between 16:00 and 20:00, by 7 trips"; says where all hours are alike, or too little was

@@ -12,7 +12,8 @@
 namespace days::looking_back {
 
 LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
-    : QWidget(parent), context_(context), panel_(new StepPanel(this)) {
+    : QWidget(parent), context_(context), panel_(new StepPanel(this)),
+      refresher_(new Refresher(this, [this] { refresh(); })) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(panel_);
@@ -30,25 +31,16 @@ LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
     add(tr("When"), makeHoursStep(context));
     add(tr("Season"), makeSeasonStep(context));
     using open_water::OpenWater;
-    connect(&context_.open, &OpenWater::opened, this, &LookingBackDay::refreshAll);
-    connect(&context_.open, &OpenWater::changed, this, &LookingBackDay::refreshAll);
-    connect(&context_.open, &OpenWater::derivedChanged, this, &LookingBackDay::refreshAll);
-    connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
-            &LookingBackDay::refreshAll);
-    refreshNow();
+    connect(&context_.open, &OpenWater::opened, refresher_, &Refresher::ask);
+    connect(&context_.open, &OpenWater::changed, refresher_, &Refresher::ask);
+    connect(&context_.open, &OpenWater::derivedChanged, refresher_, &Refresher::ask);
+    connect(&context_.preferences, &preferences::Preferences::unitsChanged, refresher_,
+            &Refresher::ask);
+    refresh();
     panel_->openStep(1);
 }
 
-void LookingBackDay::refreshAll() {
-    // Going through a long log takes a while: not for steps that nobody sees.
-    isBehind_ = !isVisible();
-    if (!isBehind_) {
-        refreshNow();
-    }
-}
-
-void LookingBackDay::refreshNow() {
-    isBehind_ = false;
+void LookingBackDay::refresh() {
     for (std::size_t i = 0; i < steps_.size(); ++i) {
         const DayStepLine line = steps_[i]->refresh();
         panel_->setState(static_cast<int>(i), line.words, line.isStale);
@@ -57,9 +49,6 @@ void LookingBackDay::refreshNow() {
 
 void LookingBackDay::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    if (isBehind_) {
-        refreshNow();
-    }
     if (!event->spontaneous()) {
         context_.chart.setShown(chart::LayerKind::log, true);
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/days/day_step.h"
+#include "app/days/refresher.h"
 
 #include <vector>
 
@@ -24,13 +25,12 @@ protected:
     void hideEvent(QHideEvent* event) override;
 
 private:
-    void refreshAll();
-    void refreshNow();
+    void refresh();
 
     DayContext context_;
     StepPanel* panel_;
     std::vector<DayStep*> steps_;
-    bool isBehind_ = false; ///< Something changed while the steps were hidden.
+    Refresher* refresher_;
 };
 
 } // namespace days::looking_back

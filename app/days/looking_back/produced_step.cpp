@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/palette.h"
 #include "app/days/chart_link.h"
+#include "app/days/looking_back/log_digest.h"
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/steps.h"
 #include "app/widgets/interval_bar.h"
@@ -36,7 +37,7 @@ public:
     }
 
     DayStepLine refresh() override {
-        const QStringList species = speciesIn(water().log);
+        const QStringList species = speciesIn(sumOf(water().log, water().clock));
         if (species != shownSpecies_) {
             const QSignalBlocker quiet(species_);
             const QString chosen = species_->currentData().toString();

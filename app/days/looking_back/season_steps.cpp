@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/palette.h"
+#include "app/days/looking_back/log_digest.h"
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/steps.h"
 #include "app/widgets/plain_table.h"
@@ -137,7 +138,7 @@ public:
     }
 
     DayStepLine refresh() override {
-        const auto rows = seasonRows(water().log, water().clock);
+        const auto rows = seasonRows(sumOf(water().log, water().clock));
         table_->setRows(rows);
         return {counted(rows.size(), tr("month"), tr("months")), false};
     }

@@ -197,8 +197,8 @@ private:
     }
 
     [[nodiscard]] std::optional<Stay> copyOfStay() const {
-        const auto found = std::ranges::find(water().log, stay_, &Stay::id);
-        return found == water().log.end() ? std::nullopt : std::optional(*found);
+        const auto position = logbook::positionOf(water().log, stay_);
+        return position ? std::optional(water().log[*position]) : std::nullopt;
     }
 
     const logbook::StayId& stay_;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/chart_link.h"
+#include "app/days/looking_back/log_digest.h"
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/stay_form.h"
 #include "app/days/looking_back/steps.h"
@@ -51,27 +52,23 @@ public:
     }
 
     DayStepLine refresh() override {
-        rows_ = logRows(water().log, water().clock, words());
-        setWords(empty_, rows_.empty() ? tr("No stays yet. Add one, bring in a log, or bring in "
-                                            "the track of a day.")
-                                       : QString());
-        std::vector<QStringList> cells;
-        int chosen = -1;
-        for (const LogRow& row : rows_) {
-            if (row.stay == stay_ && row.run == run_) {
-                chosen = static_cast<int>(cells.size());
-            }
-            cells.push_back(row.cells);
-        }
-        if (chosen < 0) {
+        rows_ = LogRows(water().log, water().clock, words());
+        const bool isEmpty = rows_.size() == 0;
+        setWords(empty_, isEmpty ? tr("No stays yet. Add one, bring in a log, or bring in the "
+                                      "track of a day.")
+                                 : QString());
+        const auto chosen = rows_.rowOf(stay_, run_);
+        if (!chosen) {
             stay_ = {};
             run_ = {};
         }
-        table_->setVisible(!rows_.empty());
-        table_->setRows(cells);
-        table_->chooseQuietly(chosen);
+        table_->setVisible(!isEmpty);
+        table_->setRows(static_cast<int>(rows_.size()), [rows = rows_](int row) {
+            return rows[static_cast<std::size_t>(row)].cells;
+        });
+        table_->chooseQuietly(chosen ? static_cast<int>(*chosen) : -1);
         showChosen();
-        return {logLine(water().log, water().clock), false};
+        return {logLine(sumOf(water().log, water().clock)), false};
     }
 
 private:
@@ -84,8 +81,9 @@ private:
 
     void choose(int row) {
         const bool isRow = row >= 0 && row < static_cast<int>(rows_.size());
-        stay_ = isRow ? rows_[static_cast<std::size_t>(row)].stay : logbook::StayId();
-        run_ = isRow ? rows_[static_cast<std::size_t>(row)].run : logbook::FishId();
+        const LogRow chosen = isRow ? rows_[static_cast<std::size_t>(row)] : LogRow();
+        stay_ = chosen.stay;
+        run_ = chosen.run;
         context_.chart.selectStay(isRow ? std::optional(stay_) : std::nullopt);
         showChosen();
     }
@@ -128,13 +126,9 @@ private:
                               run.time = stay.start + (stay.end - stay.start) / 2;
                               stay.runs.push_back(run);
                           });
-        logbook::FishId newest;
-        for (const logbook::Stay& stay : water().log) {
-            for (const logbook::Fish& run : stay.runs) {
-                newest = stay.id == stay_ ? std::max(newest, run.id) : newest;
-            }
+        if (const auto position = logbook::positionOf(water().log, stay_)) {
+            run_ = std::ranges::max(water().log[*position].runs, {}, &logbook::Fish::id).id;
         }
-        run_ = newest;
         emit lineChanged();
     }
 
@@ -187,7 +181,7 @@ private:
             });
     }
 
-    std::vector<LogRow> rows_;
+    LogRows rows_;
     logbook::StayId stay_;
     logbook::FishId run_;
     QLabel* empty_ = nullptr;

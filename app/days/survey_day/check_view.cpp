@@ -92,7 +92,7 @@ CheckView checkViewOf(const ViewInput& input) {
         return view;
     }
     std::size_t aside = 0;
-    for (const auto& [reason, count] : reasonsFor(input.water.days, checked->survey)) {
+    for (const auto& [reason, count] : reasonsFor(input.water.days, checked)) {
         view.setAside.push_back({wording::spoken(reason), Words::count(count)});
         view.reasons.push_back(reason);
         aside += count;

@@ -94,7 +94,7 @@ void HypsographyPart::show(const HypsographyView& view) {
         return;
     }
     about_->setText(view_.about);
-    table_->setHorizontalHeaderLabels(view_.heads);
+    table_->setHeadings(view_.heads);
     for (int column = 0; column < mostColumns; ++column) {
         table_->setColumnHidden(column, column >= view_.columns.size());
     }

@@ -10,6 +10,9 @@
 
 #include <QLabel>
 
+#include <optional>
+#include <tuple>
+
 namespace days::survey_day {
 
 namespace {
@@ -55,7 +58,8 @@ public:
 
 protected:
     DayStepLine refreshFrom(const ViewInput& input) override {
-        const SectionsView view = sectionsViewOf(input);
+        countAnew(input);
+        const SectionsView view = sectionsViewOf(input, count_);
         wanted_->showAmount(view.wanted);
         table_->setVisible(!view.rows.empty());
         table_->setRows(view.rows);
@@ -67,6 +71,36 @@ protected:
     }
 
 private:
+    /// What a count stands on.
+    using CountOf = std::tuple<logbook::KeptLog, std::shared_ptr<const sections::SectionMap>,
+                               logbook::Wind, units::Length>;
+
+    /// Counts again where what the count stands on has changed; until it is done there is none.
+    void countAnew(const ViewInput& input) {
+        const marks::Plan& plan = input.water.plan;
+        const CountOf now{input.water.log, input.derived.sections, plan.day.wind, plan.tackle.cast};
+        if (countOf_ == now) {
+            return;
+        }
+        countOf_ = now;
+        count_ = {};
+        if (!input.derived.sections) {
+            return;
+        }
+        startJob<SectionsCounted>(
+            tr("Counting the use of the sections"),
+            [water = context_.open.water(), derived = context_.open.derived()](base::Progress&)
+                -> base::Result<SectionsCounted> { return countSections(*water, derived); },
+            [this, now](base::Result<SectionsCounted> made) {
+                if (made && countOf_ == now) {
+                    count_ = std::move(*made);
+                    emit lineChanged();
+                } else if (countOf_ == now) {
+                    countOf_.reset(); // stopped: to be asked again
+                }
+            });
+    }
+
     std::optional<units::Area> areaOf(const QString& text) const {
         const auto area = wording::areaTyped(text, context_.preferences.units());
         return area && area->inHectares() >= 0.1 && area->inHectares() <= 1000.0 ? area
@@ -101,6 +135,8 @@ private:
     QLabel* name_ = nullptr;
     widgets::FactList* card_ = nullptr;
     SectionsView view_;
+    std::optional<CountOf> countOf_;
+    SectionsCounted count_;
     SectionChangesPart* changes_ = nullptr;
 };
 

@@ -132,7 +132,11 @@ QString coverageOf(const sections::SectionMap& map, const std::vector<water::Sec
 
 } // namespace
 
-SectionsView sectionsViewOf(const ViewInput& input) {
+SectionsCounted countSections(const water::Water& water, const water::Derived& derived) {
+    return {water::useOfSections(water, derived), water::groundOfSections(derived)};
+}
+
+SectionsView sectionsViewOf(const ViewInput& input, const SectionsCounted& count) {
     SectionsView view;
     view.wanted = input.words.area(input.water.settings.sectionArea);
     const auto& map = input.derived.sections;
@@ -144,8 +148,7 @@ SectionsView sectionsViewOf(const ViewInput& input) {
                      .arg(counted(map->sections.size(), QStringLiteral("section"),
                                   QStringLiteral("sections")),
                           view.wanted);
-    std::vector<water::SectionUse> uses = water::useOfSections(input.water, input.derived);
-    const auto grounds = water::groundOfSections(input.derived);
+    const auto& [uses, grounds] = count;
     const bool hasUses = uses.size() == map->sections.size();
     for (std::size_t i = 0; i < map->sections.size(); ++i) {
         const sections::Section& section = map->sections[i];

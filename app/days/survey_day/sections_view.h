@@ -2,6 +2,8 @@
 #pragma once
 
 #include "app/days/survey_day/view_input.h"
+#include "core/water/section_ground.h"
+#include "core/water/section_use.h"
 
 #include <QString>
 #include <QStringList>
@@ -23,7 +25,17 @@ struct SectionsView {
     QString coverage; ///< How much of the water was ever fished; empty without sections.
 };
 
-[[nodiscard]] SectionsView sectionsViewOf(const ViewInput& input);
+/// What going through the whole log and every cell tells of the sections: nothing for a moment at
+/// the desk.
+struct SectionsCounted {
+    std::vector<water::SectionUse> uses;
+    std::vector<std::vector<water::KindShare>> grounds;
+};
+[[nodiscard]] SectionsCounted countSections(const water::Water& water,
+                                            const water::Derived& derived);
+
+/// \param count of this map; where it is none, what it tells is left blank.
+[[nodiscard]] SectionsView sectionsViewOf(const ViewInput& input, const SectionsCounted& count);
 
 /// What the user changed about the division.
 struct SectionChangesView {

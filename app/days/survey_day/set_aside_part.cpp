@@ -95,8 +95,7 @@ DayStepLine SetAsidePart::refreshFrom(const ViewInput& input) {
 
 SetAsideWalk SetAsidePart::walk() const {
     const auto checked = context_.open.derived().checked;
-    return checked && reason_ ? SetAsideWalk(water().days, checked->survey, *reason_)
-                              : SetAsideWalk();
+    return checked && reason_ ? SetAsideWalk(water().days, checked, *reason_) : SetAsideWalk();
 }
 
 void SetAsidePart::chooseReason(int row) {

@@ -1,26 +1,76 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/set_aside_walk.h"
 
+#include "app/chart/pointer_cache.h"
 #include "app/chart/verdict_now.h"
 #include "app/wording/spoken_names.h"
 #include "app/wording/words.h"
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 namespace days::survey_day {
 
 using chart::SoundingPick;
 using soundings::Verdict;
 
-std::vector<std::pair<Verdict, std::size_t>>
-reasonsFor(const std::vector<soundings::SurveyDay>& days, const reduction::ReducedSurvey& survey) {
-    std::array<std::size_t, soundings::allVerdicts.size()> counts{};
+namespace {
+
+/// The soundings that were set aside when the survey was looked over, by reason.
+using Judged = std::array<std::vector<SoundingPick>, soundings::allVerdicts.size()>;
+
+std::shared_ptr<const Judged> judgedOf(const Checked& checked) {
+    static chart::PointerCache<water::CheckedSurvey, Judged> cache;
+    return cache.of(checked, [](const water::CheckedSurvey& of) {
+        Judged judged;
+        for (std::size_t d = 0; d < of.survey.days.size(); ++d) {
+            const std::vector<Verdict>& verdicts = of.survey.days[d].verdicts;
+            for (std::size_t i = 0; i < verdicts.size(); ++i) {
+                if (verdicts[i] != Verdict::kept) {
+                    judged[static_cast<std::size_t>(verdicts[i])].push_back(
+                        {static_cast<int>(d), i});
+                }
+            }
+        }
+        return judged;
+    });
+}
+
+/// Calls `take` with each sounding that the user has had in hand, of those that were looked over.
+template <class Take>
+void forHands(const std::vector<soundings::SurveyDay>& days, const reduction::ReducedSurvey& survey,
+              const Take& take) {
     for (std::size_t d = 0; d < std::min(days.size(), survey.days.size()); ++d) {
-        for (std::size_t i = 0; i < survey.days[d].verdicts.size(); ++i) {
-            ++counts[static_cast<std::size_t>(chart::verdictNow(days[d], survey.days[d], i))];
+        std::vector<std::size_t> hands;
+        std::ranges::set_union(days[d].setAsideByHand, days[d].keptByHand,
+                               std::back_inserter(hands));
+        for (const std::size_t i : hands) {
+            if (i < survey.days[d].verdicts.size()) {
+                take(d, i);
+            }
         }
     }
+}
+
+} // namespace
+
+std::vector<std::pair<Verdict, std::size_t>>
+reasonsFor(const std::vector<soundings::SurveyDay>& days, const Checked& checked) {
+    // Of a million soundings few were ever in a hand: only those are counted anew.
+    std::array<std::size_t, soundings::allVerdicts.size()> counts{};
+    const auto judged = judgedOf(checked);
+    for (std::size_t reason = 0; reason < counts.size(); ++reason) {
+        counts[reason] = (*judged)[reason].size();
+    }
+    counts[static_cast<std::size_t>(Verdict::byHand)] = 0;
+    forHands(days, checked->survey, [&](std::size_t d, std::size_t i) {
+        const Verdict before = checked->survey.days[d].verdicts[i];
+        if (before != Verdict::kept && before != Verdict::byHand) {
+            --counts[static_cast<std::size_t>(before)];
+        }
+        ++counts[static_cast<std::size_t>(chart::verdictNow(days[d], checked->survey.days[d], i))];
+    });
     std::vector<std::pair<Verdict, std::size_t>> reasons;
     for (const Verdict verdict : soundings::allVerdicts) {
         const std::size_t count = counts[static_cast<std::size_t>(verdict)];
@@ -33,13 +83,21 @@ reasonsFor(const std::vector<soundings::SurveyDay>& days, const reduction::Reduc
     return reasons;
 }
 
-SetAsideWalk::SetAsideWalk(const std::vector<soundings::SurveyDay>& days,
-                           const reduction::ReducedSurvey& survey, Verdict reason) {
-    for (std::size_t d = 0; d < std::min(days.size(), survey.days.size()); ++d) {
-        for (std::size_t i = 0; i < survey.days[d].verdicts.size(); ++i) {
-            if (chart::verdictNow(days[d], survey.days[d], i) == reason) {
-                picks_.push_back({static_cast<int>(d), i});
-            }
+SetAsideWalk::SetAsideWalk(const std::vector<soundings::SurveyDay>& days, const Checked& checked,
+                           Verdict reason) {
+    const reduction::ReducedSurvey& survey = checked->survey;
+    const auto takeIfHeld = [&](std::size_t d, std::size_t i) {
+        if (chart::verdictNow(days[d], survey.days[d], i) == reason) {
+            picks_.push_back({static_cast<int>(d), i});
+        }
+    };
+    if (reason == Verdict::byHand) {
+        forHands(days, survey, takeIfHeld);
+        return;
+    }
+    for (const SoundingPick& pick : (*judgedOf(checked))[static_cast<std::size_t>(reason)]) {
+        if (static_cast<std::size_t>(pick.day) < days.size()) {
+            takeIfHeld(static_cast<std::size_t>(pick.day), pick.sounding);
         }
     }
 }

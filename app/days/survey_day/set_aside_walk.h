@@ -2,30 +2,34 @@
 #pragma once
 
 #include "app/chart/sounding_pick.h"
-#include "core/reduction/reduced_survey.h"
 #include "core/soundings/survey_day.h"
 #include "core/soundings/verdict.h"
+#include "core/water/derived.h"
 
 #include <QString>
 
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <utility>
 #include <vector>
 
 namespace days::survey_day {
 
+/// A survey that was looked over, by which its soundings are told apart once.
+using Checked = std::shared_ptr<const water::CheckedSurvey>;
+
 /// Reasons with how many soundings each has set aside, the most frequent first.
 [[nodiscard]] std::vector<std::pair<soundings::Verdict, std::size_t>>
-reasonsFor(const std::vector<soundings::SurveyDay>& days, const reduction::ReducedSurvey& survey);
+reasonsFor(const std::vector<soundings::SurveyDay>& days, const Checked& checked);
 
 /// The soundings set aside for one reason, in the order of days and tracks, to be gone through one
 /// by one. A value; a sounding that has left it still has one before it and one after it.
 class SetAsideWalk {
 public:
     SetAsideWalk() = default;
-    SetAsideWalk(const std::vector<soundings::SurveyDay>& days,
-                 const reduction::ReducedSurvey& survey, soundings::Verdict reason);
+    SetAsideWalk(const std::vector<soundings::SurveyDay>& days, const Checked& checked,
+                 soundings::Verdict reason);
 
     [[nodiscard]] std::size_t size() const { return picks_.size(); }
     [[nodiscard]] const std::vector<chart::SoundingPick>& picks() const { return picks_; }

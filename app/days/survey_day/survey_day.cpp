@@ -5,7 +5,6 @@
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/steps.h"
 
-#include <QShowEvent>
 #include <QVBoxLayout>
 
 namespace days::survey_day {
@@ -14,7 +13,8 @@ using open_water::OpenWater;
 
 SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     : QWidget(parent), context_(context), taker_(new FileTaker(context, this)),
-      backdrop_(new BackdropKeeper(context, this)), panel_(new StepPanel(this)) {
+      backdrop_(new BackdropKeeper(context, this)), panel_(new StepPanel(this)),
+      refresher_(new Refresher(this, [this] { refresh(); })) {
     taker_->setParent(this);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -34,31 +34,24 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     add(tr("Weed"), makeWeedStep(survey, *taker_));
     add(tr("Sections"), makeSectionsStep(survey));
     add(tr("Where to sound next"), makeNextStep(survey));
-    connect(&context_.open, &OpenWater::opened, this, &SurveyDay::refreshAll);
+    connect(&context_.open, &OpenWater::opened, refresher_, &Refresher::ask);
     connect(&context_.open, &OpenWater::changed, this, [this](const std::set<water::Part>& parts) {
         findStale();
         redoWhatChanged(parts);
-        refreshAll();
+        refresher_->ask();
     });
     connect(&context_.open.jobs(), &jobs::JobRunner::finished, this, [this] {
-        if (isVisible() && !stale_.empty()) {
-            refreshAll(); // stopped, or not all could be made
+        if (!stale_.empty()) {
+            refresher_->ask(); // stopped, or not all could be made
         }
     });
-    connect(&context_.open, &OpenWater::derivedChanged, this, &SurveyDay::refreshAll);
-    connect(&context_.preferences, &preferences::Preferences::unitsChanged, this,
-            &SurveyDay::refreshAll);
+    connect(&context_.open, &OpenWater::derivedChanged, refresher_, &Refresher::ask);
+    connect(&context_.preferences, &preferences::Preferences::unitsChanged, refresher_,
+            &Refresher::ask);
     connect(taker_, &FileTaker::waterFound, this, &SurveyDay::waterFound);
     connect(taker_, &FileTaker::dayTrackFound, this, &SurveyDay::dayTrackFound);
-    refreshNow();
+    refresh();
     panel_->openStep(0);
-}
-
-void SurveyDay::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (isBehind_) {
-        refreshNow();
-    }
 }
 
 SurveyDay::~SurveyDay() {
@@ -77,16 +70,7 @@ void SurveyDay::findStale() {
     }
 }
 
-void SurveyDay::refreshAll() {
-    // What nobody sees is shown anew when somebody does.
-    isBehind_ = !isVisible();
-    if (!isBehind_) {
-        refreshNow();
-    }
-}
-
-void SurveyDay::refreshNow() {
-    isBehind_ = false;
+void SurveyDay::refresh() {
     findStale();
     for (std::size_t i = 0; i < steps_.size(); ++i) {
         showLine(static_cast<int>(i), steps_[i]->refresh());

@@ -3,6 +3,7 @@
 
 #include "app/chart/view_frame.h"
 #include "app/days/day_step.h"
+#include "app/days/refresher.h"
 #include "core/water/derived.h"
 
 #include <QStringList>
@@ -42,13 +43,9 @@ signals:
     void waterFound(const QString& path);
     void dayTrackFound(const QString& path);
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
     void findStale();
-    void refreshAll();
-    void refreshNow();
+    void refresh();
     void showLine(int position, const DayStepLine& line);
     void redoWhatChanged(const std::set<water::Part>& parts);
 
@@ -57,8 +54,8 @@ private:
     BackdropKeeper* backdrop_;
     StepPanel* panel_;
     std::vector<DayStep*> steps_;
+    Refresher* refresher_;
     std::set<water::Step> stale_;
-    bool isBehind_ = false; ///< Something changed while the steps were hidden.
 };
 
 } // namespace days::survey_day

@@ -21,7 +21,8 @@ constexpr int firstOpenStep = 3;
 } // namespace
 
 TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
-    : QWidget(parent), context_(context), panel_(new StepPanel(this)) {
+    : QWidget(parent), context_(context), panel_(new StepPanel(this)),
+      refresher_(new Refresher(this, [this] { refresh(); })) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(panel_);
@@ -51,12 +52,12 @@ TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
     connect(&context_.open, &OpenWater::opened, this, &TomorrowDay::planSoon);
     connect(&context_.open, &OpenWater::changed, this, &TomorrowDay::planSoon);
     // The content of the chart changes with all else that the steps show, too.
-    connect(&context_.chart, &ChartLink::contentChanged, this, &TomorrowDay::refreshAll);
-    refreshAll();
+    connect(&context_.chart, &ChartLink::contentChanged, refresher_, &Refresher::ask);
+    refresh();
     panel_->openStep(firstOpenStep);
 }
 
-void TomorrowDay::refreshAll() {
+void TomorrowDay::refresh() {
     for (std::size_t i = 0; i < steps_.size(); ++i) {
         const DayStepLine line = steps_[i]->refresh();
         panel_->setState(static_cast<int>(i), line.words, line.isStale);

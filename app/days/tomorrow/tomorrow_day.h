@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/days/day_step.h"
+#include "app/days/refresher.h"
 #include "core/geo/water_point.h"
 
 #include <QTimer>
@@ -30,12 +31,13 @@ protected:
     void hideEvent(QHideEvent* event) override;
 
 private:
-    void refreshAll();
+    void refresh();
     void planSoon();
 
     DayContext context_;
     StepPanel* panel_;
     std::vector<DayStep*> steps_;
+    Refresher* refresher_;
     QTimer planTimer_;
 };
 

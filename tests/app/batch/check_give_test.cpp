@@ -35,12 +35,12 @@ void writeSmallWater(const std::string& path) {
     stay.place = {3.1, 55.2};
     stay.end = stay.start + std::chrono::hours(1);
     water.log = {stay, stay};
-    water.log.edit()[1].id = logbook::StayId(4);
-    water.log.edit()[0].runs.resize(2);
-    water.log.edit()[1].runs.resize(1);
+    water.log.edit(1).id = logbook::StayId(4);
+    water.log.edit(0).runs.resize(2);
+    water.log.edit(1).runs.resize(1);
     std::int64_t id = 5;
-    for (logbook::Stay& one : water.log.edit()) {
-        for (logbook::Fish& fish : one.runs) {
+    for (std::size_t i = 0; i < water.log.size(); ++i) {
+        for (logbook::Fish& fish : water.log.edit(i).runs) {
             fish.id = logbook::FishId(id++);
         }
     }

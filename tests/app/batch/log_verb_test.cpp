@@ -56,7 +56,7 @@ TEST_F(LogVerb, EveryColumnReachesTheLogWithItsUnit) {
     ASSERT_EQ(added.exitCode, 0) << added.error;
     EXPECT_EQ(added.report(), Json::parse(R"({"added_stays": 2, "known_stays": 0, "bad_rows": {},
                                               "notes": []})"));
-    const logbook::Log kept = loadedWater(path).log;
+    const logbook::Log kept = loadedWater(path).log.copied();
     ASSERT_EQ(kept.size(), 2U);
     EXPECT_EQ(kept[0].start, at("2026-10-01T08:00:00Z")) << "the log is in the order of time";
     EXPECT_EQ(kept[0].rods, 1);
@@ -90,7 +90,7 @@ TEST_F(LogVerb, WhatWasWrittenOutComesInAsKnownAndChangesNothing) {
                        "stay,1,2026-10-03T08:10,2026-10-03T11:40,,3.1002,55.2003,3,roach,,,,,,,,\n"
                        "fish,1,,,2026-10-03T10:15,,,,smelt,pike,9.625,1021.5,3.5,,,,\n");
     ASSERT_EQ(log("--add", first).exitCode, 0);
-    const logbook::Log kept = loadedWater(path).log;
+    const logbook::Log kept = loadedWater(path).log.copied();
     const Call out = log("--out", folder.at("out.csv"));
     EXPECT_EQ(out.exitCode, 0) << out.error;
     EXPECT_EQ(out.out + out.error, "");
@@ -106,7 +106,7 @@ TEST_F(LogVerb, WhatWasWrittenOutComesInAsKnownAndChangesNothing) {
     ASSERT_EQ(again.exitCode, 0) << again.error;
     EXPECT_EQ(again.report()["added_stays"], 1);
     EXPECT_EQ(again.report()["known_stays"], 1);
-    const logbook::Log after = loadedWater(path).log;
+    const logbook::Log after = loadedWater(path).log.copied();
     ASSERT_EQ(after.size(), 2U);
     EXPECT_EQ(after[0].rods, 2) << "the earlier one comes first";
     EXPECT_EQ(after[1], kept[0]);
@@ -156,7 +156,7 @@ TEST_F(LogVerb, StaysOfATrackHaveTheirTimesPlacesAndRods) {
     const Call found = log("--from-track", track, {"--rods", "3"});
     ASSERT_EQ(found.exitCode, 0) << found.error;
     EXPECT_EQ(found.report()["added_stays"], 2);
-    const logbook::Log kept = loadedWater(path).log;
+    const logbook::Log kept = loadedWater(path).log.copied();
     ASSERT_EQ(kept.size(), 2U);
     const Json stays = found.report()["stays"];
     ASSERT_EQ(stays.size(), 2U);

@@ -13,7 +13,7 @@ chart::ChartContent fishedIn(const std::vector<std::size_t>& sections) {
     chart::ChartContent content = support::starContent();
     auto map = std::make_shared<sections::SectionMap>(*content.derived.sections);
     auto water = std::make_shared<water::Water>(*content.water);
-    water->log.edit().clear();
+    water->log = {};
     const grid::GridFrame& frame = map->sectionOfCell.frame();
     for (std::size_t i = 0; i < map->sections.size(); ++i) {
         map->sectionOfCell[frame.cellOf(map->sections[i].middle)] =
@@ -22,7 +22,7 @@ chart::ChartContent fishedIn(const std::vector<std::size_t>& sections) {
     for (const std::size_t section : sections) {
         logbook::Stay stay;
         stay.place = water->frame->toEarth(map->sections.at(section).middle);
-        water->log.edit().push_back(stay);
+        water->log.push_back(stay);
     }
     content.derived.sections = map;
     content.water = water;

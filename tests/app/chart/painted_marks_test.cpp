@@ -169,18 +169,18 @@ TEST(MarkPainted, RopesComeWithTheChosenMarkFromFarAndWithEveryOneFromNear) {
 ChartContent twoStays() {
     ChartContent content = support::starContent();
     auto water = std::make_shared<water::Water>(*content.water);
-    water->log.edit().clear();
+    water->log = {};
     for (const WaterPoint at : {WaterPoint{-80.0, 0.0}, WaterPoint{80.0, 30.0}}) {
         logbook::Stay stay;
         stay.id = logbook::StayId(static_cast<int>(water->log.size()) + 1);
         stay.place = water->frame->toEarth(at);
         stay.rods = 3;
         stay.end = stay.start + std::chrono::hours(3);
-        water->log.edit().push_back(stay);
+        water->log.push_back(stay);
     }
-    water->log.edit()[1].runs.resize(2);
-    water->log.edit()[1].runs[0].landed = true;
-    water->log.edit()[1].runs[1].landed = false;
+    water->log.edit(1).runs.resize(2);
+    water->log.edit(1).runs[0].landed = true;
+    water->log.edit(1).runs[1].landed = false;
     content.water = water;
     content.shown = {LayerKind::log};
     return content;
@@ -216,7 +216,7 @@ TEST(LogPainted, StaysStandWhereTheyWereHollowWhereBlankAndFishAreFilledWhereLan
 TEST(LogPainted, FishComeFromNearOrWithTheChosenStayAndMoreThanFiveAreCounted) {
     ChartContent content = twoStays();
     auto water = std::make_shared<water::Water>(*content.water);
-    water->log.edit()[1].runs.resize(8);
+    water->log.edit(1).runs.resize(8);
     content.water = water;
     const auto fishAt = [&](double pixelsPerMetre) {
         Recorded drawn(page);

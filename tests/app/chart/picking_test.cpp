@@ -33,9 +33,9 @@ ChartContent everything() {
 TEST(StayAt, IsTheStayWhoseRingIsThereTheNearestOfTwo) {
     ChartContent content = everything();
     auto water = std::make_shared<water::Water>(*content.water);
-    water->log.edit().resize(2);
-    water->log.edit()[0].place = water->frame->toEarth({0.0, 0.0});
-    water->log.edit()[1].place = water->frame->toEarth({8.0, 0.0});
+    water->log = logbook::Log(2);
+    water->log.edit(0).place = water->frame->toEarth({0.0, 0.0});
+    water->log.edit(1).place = water->frame->toEarth({8.0, 0.0});
     for (logbook::Stay& stay : water->log.edit()) {
         stay.end = stay.start + std::chrono::hours(1);
         stay.rods = 4;

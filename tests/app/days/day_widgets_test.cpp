@@ -5,12 +5,12 @@
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/edits/add_stays.h"
 #include "app/widgets/amount_field.h"
+#include "app/widgets/plain_table.h"
 
 #include <gtest/gtest.h>
 
 #include <QPushButton>
 #include <QSlider>
-#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -103,7 +103,8 @@ TEST_F(DayWidgets, PutAFishIntoAStayByHand) {
     stay.start = units::Moment(std::chrono::hours(490000));
     stay.end = stay.start + std::chrono::hours(2);
     edits::addStays(open_, "Add stay", {stay});
-    auto* table = day.findChild<QTableWidget*>();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::MetaCall); // shown once a turn
+    auto* table = day.findChild<widgets::PlainTable*>();
     ASSERT_NE(table, nullptr);
     table->selectRow(0);
     named<QPushButton>(day, "Fish")->click();

@@ -30,10 +30,13 @@ protected:
         day_.resize(380, 900);
         day_.show();
     }
+    /// What was changed is shown when the event loop comes round.
+    void turn() { day_.findChild<days::Refresher*>()->finish(); }
     void openStep(int step) { day_.steps().openStep(step); }
     /// The widget of that accessible name or text in the open step.
     template <class Widget>
     Widget& named(const QString& name) {
+        turn();
         for (Widget* each : day_.findChildren<Widget*>()) {
             if (each->isVisible() &&
                 (each->accessibleName() == name || each->property("text").toString() == name)) {
@@ -56,6 +59,7 @@ protected:
     }
     /// Whether a label that can be seen says so.
     bool says(const QString& words) {
+        turn();
         for (const QLabel* label : day_.findChildren<QLabel*>()) {
             if (label->isVisible() && label->text().contains(words)) {
                 return true;
@@ -63,11 +67,10 @@ protected:
         }
         return false;
     }
-    static QStringList rowOf(const QTableWidget& table, int row) {
+    static QStringList rowOf(const widgets::PlainTable& table, int row) {
         QStringList words;
         for (int column = 0; column < table.columnCount(); ++column) {
-            const QTableWidgetItem* item = table.item(row, column);
-            words << (item != nullptr ? item->text() : QString());
+            words << table.words(row, column);
         }
         return words;
     }

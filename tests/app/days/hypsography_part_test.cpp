@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/hypsography_part.h"
 
+#include "app/widgets/plain_table.h"
+
 #include <gtest/gtest.h>
 
 #include <QChart>
@@ -9,7 +11,6 @@
 #include <QGuiApplication>
 #include <QLineSeries>
 #include <QPushButton>
-#include <QTableWidget>
 #include <QTest>
 
 namespace {
@@ -33,7 +34,7 @@ TEST(HypsographyPart, CopiesTheWholeTableByKeyAndByButton) {
     part.show(smallView());
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&part));
     const QString wanted = smallView().asText();
-    auto* table = part.findChild<QTableWidget*>();
+    auto* table = part.findChild<widgets::PlainTable*>();
     ASSERT_NE(table, nullptr);
     QGuiApplication::clipboard()->clear();
     table->setFocus();

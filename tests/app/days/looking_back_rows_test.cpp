@@ -7,6 +7,7 @@
 
 namespace looking_back = days::looking_back;
 using autumn::at;
+using logbook::LogSum;
 using preferences::UnitSystem;
 
 namespace {
@@ -21,7 +22,7 @@ TEST(LookingBackRows, SayEachStayAndRunToTheFigure) {
         {"      09:30  fish", "eel", ""},
         {"Wed 30 Sep 2026, 08:00 to 10:00", "1 rod, roach", "blank"}};
     const logbook::Log log = autumn::log();
-    const auto rows = looking_back::logRows(log, {}, wording::Words(UnitSystem::imperial));
+    const auto rows = looking_back::LogRows(log, {}, wording::Words(UnitSystem::imperial));
     ASSERT_EQ(rows.size(), expected.size());
     for (std::size_t i = 0; i < rows.size(); ++i) {
         EXPECT_EQ(rows[i].cells, expected[i]);
@@ -37,19 +38,21 @@ TEST(LookingBackRows, SayEachStayAndRunToTheFigure) {
     for (std::size_t i = 0; i < rows.size(); ++i) {
         EXPECT_EQ(std::pair(rows[i].stay, rows[i].run), things[i]) << i;
     }
-    EXPECT_EQ(looking_back::logRows(log, {}, wording::Words())[1].cells[2], "0.50 kg");
+    EXPECT_EQ(looking_back::LogRows(log, {}, wording::Words())[1].cells[2], "0.50 kg");
     // By the water's clock.
     const auto london = units::Clock::inZone("Europe/London").value();
     EXPECT_EQ(looking_back::stayTitle(log[1], london), "Sat 3 Oct 2026, 09:10 to 11:00");
 }
 
 TEST(LookingBackRows, AddUpTripsStaysBlanksAndFish) {
-    EXPECT_EQ(looking_back::logLine(autumn::log(), {}), "2 trips, 3 stays, 3 fish");
-    EXPECT_EQ(looking_back::logLine({autumn::log()[0]}, {}), "1 trip, 1 stay, 0 fish");
-    EXPECT_EQ(looking_back::seasonRows(autumn::log(), {}),
+    EXPECT_EQ(looking_back::logLine(LogSum::of(autumn::log(), {})), "2 trips, 3 stays, 3 fish");
+    EXPECT_EQ(looking_back::logLine(LogSum::of(logbook::Log{autumn::log()[0]}, {})),
+              "1 trip, 1 stay, 0 fish");
+    EXPECT_EQ(looking_back::seasonRows(LogSum::of(autumn::log(), {})),
               (std::vector<QStringList>{{"2026-09", "1", "1", "1", "0"},
                                         {"2026-10", "1", "2", "0", "3"}}));
-    EXPECT_EQ(looking_back::speciesIn(autumn::log()), (QStringList{"perch", "pike"}));
+    EXPECT_EQ(looking_back::speciesIn(LogSum::of(autumn::log(), {})),
+              (QStringList{"perch", "pike"}));
 }
 
 TEST(LookingBackRows, SayWhatProducedToTheFigure) {

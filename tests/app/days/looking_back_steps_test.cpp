@@ -26,6 +26,7 @@
 
 namespace looking_back = days::looking_back;
 using autumn::at;
+using logbook::LogSum;
 using preferences::UnitSystem;
 using widgets::PlainTable;
 
@@ -47,7 +48,7 @@ protected:
     PlainTable* table(const QString& column) {
         for (PlainTable* one : day_->findChildren<PlainTable*>()) {
             for (int i = 0; i < one->columnCount(); ++i) {
-                if (one->horizontalHeaderItem(i)->text() == column) {
+                if (one->headingOf(i) == column) {
                     return one;
                 }
             }
@@ -59,7 +60,7 @@ protected:
         for (int row = 0; row < table.rowCount(); ++row) {
             rows.emplace_back();
             for (int column = 0; column < table.columnCount(); ++column) {
-                rows.back() += table.item(row, column)->text();
+                rows.back() += table.words(row, column);
             }
         }
         return rows;
@@ -88,7 +89,7 @@ protected:
         return std::ranges::any_of(day_->findChildren<QLabel*>(),
                                    [&](const QLabel* one) { return one->text() == words; });
     }
-    [[nodiscard]] logbook::Log log() const { return open_.water()->log; }
+    [[nodiscard]] logbook::Log log() const { return open_.water()->log.copied(); }
 
     QTemporaryDir folder_;
     open_water::OpenWater open_;
@@ -264,7 +265,7 @@ TEST_F(LookingBack, CannotSortByPlaceBeforeTheWaterIsDrawn) {
 TEST_F(LookingBack, SaysTheBestHourAndTheSeason) {
     EXPECT_EQ(day_->steps().stateOf(1), "2 trips, 3 stays, 3 fish");
     EXPECT_EQ(day_->steps().stateOf(4), "2 months");
-    EXPECT_EQ(cellsOf(*table("Month")), looking_back::seasonRows(log(), {}));
+    EXPECT_EQ(cellsOf(*table("Month")), looking_back::seasonRows(LogSum::of(log(), {})));
     base::Progress progress;
     const auto hours = water::reviewHours(*open_.water(), {}, progress);
     ASSERT_TRUE(hours);

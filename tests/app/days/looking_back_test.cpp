@@ -11,6 +11,7 @@
 #include <QTemporaryDir>
 
 namespace looking_back = days::looking_back;
+using logbook::LogSum;
 using namespace std::chrono_literals;
 
 namespace {
@@ -39,13 +40,13 @@ logbook::Log smallLog() {
 }
 
 TEST(LogView, CountsTripsStaysAndFish) {
-    EXPECT_EQ(looking_back::logLine({}, {}), "0 trips, 0 stays, 0 fish");
-    EXPECT_EQ(looking_back::logLine(smallLog(), {}), "1 trip, 2 stays, 1 fish");
+    EXPECT_EQ(looking_back::logLine(LogSum::of({}, {})), "0 trips, 0 stays, 0 fish");
+    EXPECT_EQ(looking_back::logLine(LogSum::of(smallLog(), {})), "1 trip, 2 stays, 1 fish");
 }
 
 TEST(LogView, ListsTheLatestStayFirstWithItsRunsBelow) {
     const wording::Words imperial(preferences::UnitSystem::imperial);
-    const auto rows = looking_back::logRows(smallLog(), {}, imperial);
+    const auto rows = looking_back::LogRows(smallLog(), {}, imperial);
     ASSERT_EQ(rows.size(), 3U);
     EXPECT_EQ(rows[0].stay.number(), 2);
     EXPECT_EQ(rows[1].run.number(), 3);
@@ -54,7 +55,7 @@ TEST(LogView, ListsTheLatestStayFirstWithItsRunsBelow) {
 }
 
 TEST(LogView, AddsUpTheMonths) {
-    const auto rows = looking_back::seasonRows(smallLog(), {});
+    const auto rows = looking_back::seasonRows(LogSum::of(smallLog(), {}));
     ASSERT_EQ(rows.size(), 1U);
     EXPECT_EQ(rows[0], (QStringList{"2026-10", "1", "2", "1", "1"}));
 }

@@ -29,7 +29,7 @@ struct TwoDays {
         water.days[1].setAsideByHand = {2};
         derived.checked = std::move(checked);
     }
-    SetAsideWalk spikes() const { return {water.days, derived.checked->survey, Verdict::spike}; }
+    SetAsideWalk spikes() const { return {water.days, derived.checked, Verdict::spike}; }
     water::Water water;
     water::Derived derived;
 };
@@ -68,7 +68,7 @@ TEST(SetAsideWalk, ReasonsFollowTheHandBeforeTheRulesDo) {
     TwoDays two;
     two.water.days[0].setAsideByHand = {0, 2};
     two.water.days[1].setAsideByHand.edit().clear();
-    const auto reasons = survey_day::reasonsFor(two.water.days, two.derived.checked->survey);
+    const auto reasons = survey_day::reasonsFor(two.water.days, two.derived.checked);
     ASSERT_EQ(reasons.size(), 2U);
     EXPECT_EQ(reasons[0], std::pair(Verdict::spike, std::size_t{3}));
     EXPECT_EQ(reasons[1], std::pair(Verdict::byHand, std::size_t{2}));

@@ -242,7 +242,7 @@ void expectSame(logbook::Stay found, const logbook::Stay& expected, const std::s
 }
 
 TEST_F(StayForm, PutsWhatIsTypedIntoItsMemberAndNoOtherAndCanUndoIt) {
-    const logbook::Log before = open_.water()->log;
+    const logbook::Log before = open_.water()->log.copied();
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
         preferences_.setUnits(units);
         for (const TypedRow& row : typedRows()) {

@@ -315,7 +315,8 @@ TEST(WeedView, ShowsNoHeightWhereThereIsNoWeed) {
 TEST(SectionsView, HasACardForEveryRow) {
     const water::Water water = support::starWater();
     const water::Derived derived = support::starDerived();
-    const auto view = survey_day::sectionsViewOf({water, derived, metric, {}});
+    const auto view = survey_day::sectionsViewOf({water, derived, metric, {}},
+                                                 survey_day::countSections(water, derived));
     ASSERT_TRUE(derived.sections != nullptr);
     EXPECT_EQ(view.rows.size(), derived.sections->sections.size());
     EXPECT_EQ(view.cards.size(), view.rows.size());
@@ -345,7 +346,8 @@ TEST(SectionsView, TellsEffortAndFishOfASectionAndWhichWereNeverFished) {
     stay.runs[0].landed = stay.runs[1].landed = true;
     stay.runs[2].landed = false;
     water.log = {stay};
-    const auto view = survey_day::sectionsViewOf({water, derived, metric, {}});
+    const auto view = survey_day::sectionsViewOf({water, derived, metric, {}},
+                                                 survey_day::countSections(water, derived));
     EXPECT_EQ(view.rows[0].back(), "never");
     EXPECT_EQ(view.rows[1].back(), "2 in 12 h");
     EXPECT_EQ(factOf(view.cards[0], "Fished"), "Never fished");

@@ -280,6 +280,7 @@ TEST_F(SurveyFields, HowMuchWeedIsLeftGoesByTheSlider) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return water().settings.weedLeft == 0.9; }));
     EXPECT_TRUE(says("90 %"));
     open_.undoStack().undo();
+    turn();
     EXPECT_EQ(slider.value(), 100);
     open_.jobs().finishAll();
 }

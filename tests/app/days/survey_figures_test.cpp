@@ -317,7 +317,8 @@ TEST(SectionFigures, ACardHasEveryFigureOfItsSection) {
     s.trustShare = {0.5, 0.3, 0.2};
     star.derived.sections = map;
     const auto fact = [&](const wording::Words& words, const char* name) {
-        const auto view = survey_day::sectionsViewOf(star.input(words));
+        const auto view = survey_day::sectionsViewOf(
+            star.input(words), survey_day::countSections(star.water, star.derived));
         for (const auto& [what, says] : view.cards[1]) {
             if (what == name) {
                 return QString(says).replace(QChar::Nbsp, ' ');
@@ -334,7 +335,8 @@ TEST(SectionFigures, ACardHasEveryFigureOfItsSection) {
     EXPECT_EQ(fact(metric, "Bank"), "415 m");
     EXPECT_EQ(fact(metric, "Launch"), "640 m away over water");
     EXPECT_EQ(fact(metric, "Trust"), QStringLiteral("sounded 50 % · inferred 30 % · a guess 20 %"));
-    const auto view = survey_day::sectionsViewOf(star.input(metric));
+    const auto view = survey_day::sectionsViewOf(
+        star.input(metric), survey_day::countSections(star.water, star.derived));
     EXPECT_EQ(view.rows[1].mid(0, 4), (QStringList{"Kiln Bay", "4.2 ha", "3.1 m", "23 %"}));
     EXPECT_EQ(view.state, "8 sections of about 4.0 ha");
     star.water.plan.launch.reset();

@@ -297,7 +297,7 @@ TEST_F(SurveyHands, AChosenSectionIsRenamedByItsRow) {
     auto& table = named<widgets::PlainTable>("");
     table.selectRow(1);
     EXPECT_EQ(chart_.content().selectedSection, 1);
-    table.item(1, 0)->setText("Heron Bay ");
+    table.model()->setData(table.model()->index(1, 0), "Heron Bay ");
     EXPECT_TRUE(QTest::qWaitFor([&] { return !water().sectionNames.empty(); }));
     ASSERT_TRUE(support::derive(open_));
     EXPECT_EQ(open_.derived().sections->sections[1].name, "Heron Bay");

@@ -211,11 +211,11 @@ TEST_F(Edits, OfTheLog) {
                edits::changeStay(open, "Set bait", StayId(41),
                                  [](logbook::Stay& stay) { stay.bait = "roach"; });
            },
-           [](Water& water) { water.log.edit()[0].bait = "roach"; }});
+           [](Water& water) { water.log.edit(0).bait = "roach"; }});
     check({"Remove stay",
            {Part::log},
            [](OpenWater& open) { edits::removeStay(open, StayId(41)); },
-           [](Water& water) { water.log.edit().erase(water.log.begin()); }});
+           [](Water& water) { water.log.erase(0); }});
 }
 
 TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
@@ -232,7 +232,7 @@ TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
                });
            },
            [](Water& water) {
-               logbook::Stay& stay = water.log.edit()[1];
+               logbook::Stay& stay = water.log.edit(1);
                const logbook::Fish known = stay.runs[0];
                stay.runs.assign(3, logbook::Fish());
                stay.runs[0].id = FishId(53);
@@ -249,9 +249,8 @@ TEST_F(Edits, OfOneStayGiveItsNewFishNumbersAndKeepTheOrderOfTime) {
                });
            },
            [](Water& water) {
-               logbook::Log& log = water.log.edit();
-               std::swap(log[0], log[1]);
-               water.log.edit()[0].start = units::Moment(std::chrono::hours(1));
+               water.log = {water.log[1], water.log[0]};
+               water.log.edit(0).start = units::Moment(std::chrono::hours(1));
            }});
 }
 

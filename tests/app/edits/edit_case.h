@@ -114,16 +114,16 @@ inline Water Edits::full() {
     water.houseRules.rodLimit = 4;
     water.sectionNames = {{{3.105, 55.202}, "Heron Bay"}};
     water.pinnedMarks = {{"first", {3.106, 55.202}}, {"second", {3.107, 55.202}}};
-    water.log.edit().resize(2);
+    water.log = logbook::Log(2);
     for (std::size_t i = 0; i < 2; ++i) {
-        water.log.edit()[i].id = logbook::StayId(41 + static_cast<std::int64_t>(i));
-        water.log.edit()[i].start = units::Moment(std::chrono::hours(10 * (i + 1)));
-        water.log.edit()[i].end = water.log[i].start + std::chrono::hours(2);
-        water.log.edit()[i].place = {3.105, 55.202};
+        water.log.edit(i).id = logbook::StayId(41 + static_cast<std::int64_t>(i));
+        water.log.edit(i).start = units::Moment(std::chrono::hours(10 * (i + 1)));
+        water.log.edit(i).end = water.log[i].start + std::chrono::hours(2);
+        water.log.edit(i).place = {3.105, 55.202};
     }
-    water.log.edit()[1].runs.resize(1);
-    water.log.edit()[1].runs[0].id = logbook::FishId(51);
-    water.log.edit()[1].runs[0].time = water.log[1].start + std::chrono::hours(1);
+    water.log.edit(1).runs.resize(1);
+    water.log.edit(1).runs[0].id = logbook::FishId(51);
+    water.log.edit(1).runs[0].time = water.log[1].start + std::chrono::hours(1);
     return water;
 }
 

@@ -99,7 +99,7 @@ TEST_F(OfNow, EveryPartOfTheWaterMattersToAPlan) {
         {water::Part::houseRules, [](water::Water& w) { w.houseRules.rodLimit = 1; }},
         {water::Part::sections, [](water::Water& w) { w.sectionNames.resize(1); }},
         {water::Part::plan, [](water::Water& w) { w.plan.count = 2; }},
-        {water::Part::log, [](water::Water& w) { w.log.edit().resize(1); }},
+        {water::Part::log, [](water::Water& w) { w.log.push_back({}); }},
     };
     ASSERT_EQ(changes.size(), water::allParts.size());
     for (const auto& [part, change] : changes) {

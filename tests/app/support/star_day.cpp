@@ -99,7 +99,7 @@ water::Water starWater() {
             fish.landed = k == 0;
             stay.runs.push_back(fish);
         }
-        water.log.edit().push_back(stay);
+        water.log.push_back(stay);
     }
     return water;
 }

@@ -26,7 +26,7 @@ public:
     Fishing(const TruthWater& water, const World& world, Angler angler, std::uint32_t seed)
         : truth_(water), world_(world), angler_(angler), water_(water.water()),
           fish_(seed * 7U + 5U), choose_(seed * 13U + 9U) {
-        water_.log.edit().clear();
+        water_.log = {};
         water_.pinnedMarks.clear();
         water_.plan.count = 4;
         water_.plan.tackle.rods = rods;
@@ -137,7 +137,7 @@ private:
             effort_[atPlace_.front()] += stay.rodHours();
             atPlace_.erase(atPlace_.begin());
         }
-        water_.log.edit().push_back(std::move(stay));
+        water_.log.push_back(std::move(stay));
     }
 
     const TruthWater& truth_;

@@ -173,7 +173,7 @@ TEST_F(CheckFile, TellsOfNoMoreThanTwentyFaults) {
     logbook::Stay backwards = known_.water.log[1];
     backwards.end = backwards.start - std::chrono::seconds(1);
     for (const int stays : {20, 21, 40}) {
-        known_.water.log.edit().assign(static_cast<std::size_t>(stays), backwards);
+        known_.water.log = logbook::Log(static_cast<std::size_t>(stays), backwards);
         auto store = store::open(whole_).value();
         ASSERT_TRUE(store->save(known_.water, water::allParts, quiet).has_value());
         EXPECT_EQ(store->check(quiet).value().faults.size(), 20U) << stays;

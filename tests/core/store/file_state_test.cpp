@@ -174,8 +174,8 @@ TEST_F(AFile, WithAnotherProgramsIndexCanBeSavedOnceOpened) {
            "ST_MaxY(new.geom)); END");
     auto store = store::open(path_).value();
     water::Water water = water_;
-    water.log.edit().resize(2);
-    water.log.edit()[1].place = {3.25, 55.5};
+    water.log = logbook::Log(2);
+    water.log.edit(1).place = {3.25, 55.5};
     const auto saved = store->save(water, water::allParts, quiet);
     ASSERT_TRUE(saved.has_value()) << saved.error().sentence();
     EXPECT_EQ(support::rowsOf(path_, "minx, maxx, miny, maxy", "rtree_stays_geom WHERE id=2"),

@@ -255,7 +255,7 @@ TEST_F(KeptColumns, OfTheLog) {
     blank.start = blank.end = stay.end;
     blank.place = there;
     water.log = {blank, stay};
-    water.log.edit()[1].runs = {fish, lost};
+    water.log.edit(1).runs = {fish, lost};
     save(water);
     EXPECT_EQ(rows("fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, "
                    "wind_speed_m_s, water_temperature_c, note",

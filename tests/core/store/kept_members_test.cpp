@@ -49,8 +49,8 @@ Water plain() {
     water.sectionNames.resize(2);
     water.sectionChanges.resize(2);
     water.pinnedMarks.resize(2);
-    water.log.edit().resize(2);
-    water.log.edit()[1].runs.resize(2);
+    water.log = {water.log[0], {}};
+    water.log.edit(1).runs.resize(2);
     return water;
 }
 
@@ -275,43 +275,40 @@ const std::array planMembers{
 };
 
 const std::array logMembers{
-    Member{"a stay less", Part::log, [](Water& w) { w.log.edit().erase(w.log.begin()); }},
-    Member{"stay's id", Part::log, [](Water& w) { w.log.edit()[0].id = logbook::StayId(4); }},
-    Member{"start", Part::log, [](Water& w) { w.log.edit()[1].start = moment(-86'400'001); }},
-    Member{"end", Part::log, [](Water& w) { w.log.edit()[0].end = moment(7'200'000); }},
+    Member{"a stay less", Part::log, [](Water& w) { w.log.erase(0); }},
+    Member{"stay's id", Part::log, [](Water& w) { w.log.edit(0).id = logbook::StayId(4); }},
+    Member{"start", Part::log, [](Water& w) { w.log.edit(1).start = moment(-86'400'001); }},
+    Member{"end", Part::log, [](Water& w) { w.log.edit(0).end = moment(7'200'000); }},
     Member{"stay's place", Part::log,
            [](Water& w) {
-               w.log.edit()[0].place = {3.1, 55.2};
+               w.log.edit(0).place = {3.1, 55.2};
            }},
-    Member{"rods", Part::log, [](Water& w) { w.log.edit()[1].rods = 3; }},
-    Member{"bait", Part::log, [](Water& w) { w.log.edit()[1].bait = "roach"; }},
-    Member{"note", Part::log, [](Water& w) { w.log.edit()[0].note = "two\nlines"; }},
+    Member{"rods", Part::log, [](Water& w) { w.log.edit(1).rods = 3; }},
+    Member{"bait", Part::log, [](Water& w) { w.log.edit(1).bait = "roach"; }},
+    Member{"note", Part::log, [](Water& w) { w.log.edit(0).note = "two\nlines"; }},
     Member{"wind from", Part::log,
-           [](Water& w) { w.log.edit()[0].conditions.windFrom = units::Bearing::degrees(359.5); }},
-    Member{"wind speed", Part::log,
-           [](Water& w) {
-               w.log.edit()[0].conditions.windSpeed = units::Speed::metresPerSecond(4.0);
-           }},
+           [](Water& w) { w.log.edit(0).conditions.windFrom = units::Bearing::degrees(359.5); }},
+    Member{
+        "wind speed", Part::log,
+        [](Water& w) { w.log.edit(0).conditions.windSpeed = units::Speed::metresPerSecond(4.0); }},
     Member{"temperature", Part::log,
            [](Water& w) {
-               w.log.edit()[0].conditions.waterTemperature = units::Temperature::celsius(9.5);
+               w.log.edit(0).conditions.waterTemperature = units::Temperature::celsius(9.5);
            }},
-    Member{"a fish less", Part::log, [](Water& w) { w.log.edit()[1].runs.pop_back(); }},
-    Member{"a fish of the first stay", Part::log, [](Water& w) { w.log.edit()[0].runs.resize(1); }},
-    Member{"fish's id", Part::log,
-           [](Water& w) { w.log.edit()[1].runs[0].id = logbook::FishId(8); }},
-    Member{"fish's time", Part::log,
-           [](Water& w) { w.log.edit()[1].runs[1].time = moment(60'500); }},
+    Member{"a fish less", Part::log, [](Water& w) { w.log.edit(1).runs.pop_back(); }},
+    Member{"a fish of the first stay", Part::log, [](Water& w) { w.log.edit(0).runs.resize(1); }},
+    Member{"fish's id", Part::log, [](Water& w) { w.log.edit(1).runs[0].id = logbook::FishId(8); }},
+    Member{"fish's time", Part::log, [](Water& w) { w.log.edit(1).runs[1].time = moment(60'500); }},
     Member{"lost run", Part::log,
-           [](Water& w) { w.log.edit()[1].runs[1].landed = !w.log[1].runs[1].landed; }},
-    Member{"species", Part::log, [](Water& w) { w.log.edit()[1].runs[0].species = "pike"; }},
-    Member{"fish's bait", Part::log, [](Water& w) { w.log.edit()[1].runs[0].bait = "smelt"; }},
+           [](Water& w) { w.log.edit(1).runs[1].landed = !w.log[1].runs[1].landed; }},
+    Member{"species", Part::log, [](Water& w) { w.log.edit(1).runs[0].species = "pike"; }},
+    Member{"fish's bait", Part::log, [](Water& w) { w.log.edit(1).runs[0].bait = "smelt"; }},
     Member{"weight", Part::log,
-           [](Water& w) { w.log.edit()[1].runs[0].weight = units::Weight::pounds(11.5); }},
-    Member{"length", Part::log, [](Water& w) { w.log.edit()[1].runs[1].length = length(0.83); }},
+           [](Water& w) { w.log.edit(1).runs[0].weight = units::Weight::pounds(11.5); }},
+    Member{"length", Part::log, [](Water& w) { w.log.edit(1).runs[1].length = length(0.83); }},
     Member{"bait's depth", Part::log,
-           [](Water& w) { w.log.edit()[1].runs[1].baitDepth = metres(4.2); }},
-    Member{"fish's note", Part::log, [](Water& w) { w.log.edit()[1].runs[0].note = "barbless"; }},
+           [](Water& w) { w.log.edit(1).runs[1].baitDepth = metres(4.2); }},
+    Member{"fish's note", Part::log, [](Water& w) { w.log.edit(1).runs[0].note = "barbless"; }},
 };
 
 std::vector<Member> allMembers() {

@@ -178,7 +178,7 @@ TEST_F(TwoOpenings, WithoutLocksASaveOnTopOfAnothersIsRefused) {
         ASSERT_TRUE(one->load(quiet).has_value());
         ASSERT_TRUE(two->load(quiet).has_value());
         water::Water fished = before_;
-        fished.log.edit().resize(fished.log.size() + 1);
+        fished.log.push_back({});
         ASSERT_TRUE(saveAll(*one, fished).has_value());
         const auto saved = late(*two);
         ASSERT_FALSE(saved.has_value());

@@ -18,8 +18,8 @@ Water plainWater() {
     Water w;
     w.clock = units::Clock::inZone("Europe/London").value();
     w.frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
-    w.log.edit().push_back({});
-    w.log.edit().back().id = logbook::StayId(40);
+    w.log.push_back({});
+    w.log.edit(w.log.size() - 1).id = logbook::StayId(40);
     return w;
 }
 
@@ -219,12 +219,14 @@ TEST(BringInLog, GivesFreshIdsAndLeavesOutTheStaysThatAreThereAlready) {
     EXPECT_EQ(first->stays[0].runs.at(0).id, logbook::FishId(42));
     EXPECT_EQ(first->stays[1].id, logbook::StayId(43));
     EXPECT_EQ(first->stays[0].start, utc(9, 5, 7h)) << "by the water's clock";
-    w.log.edit().insert(w.log.end(), first->stays.begin(), first->stays.end());
+    for (const logbook::Stay& stay : first->stays) {
+        w.log.push_back(stay);
+    }
     const auto again = bringInLog(w, path, silent);
     ASSERT_TRUE(again);
     EXPECT_TRUE(again->stays.empty());
     EXPECT_EQ(again->known, 2U);
-    w.log.edit()[1].runs[0].weight =
+    w.log.edit(1).runs[0].weight =
         units::Weight::kilograms(3.0); // the user changed it: another stay
     const auto changed = bringInLog(w, path, silent);
     ASSERT_TRUE(changed);
@@ -278,15 +280,15 @@ TEST(BringInTrack, LeavesOutAStayThatTheLogHoldsWithItsFishFilledIn) {
     stay.start += 10min; // corrected by hand since
     stay.rods = 2;
     stay.runs.resize(1);
-    w.log.edit().push_back(stay);
+    w.log.push_back(stay);
     const auto again = bringInTrackStays(w, path, 3, silent);
     ASSERT_TRUE(again) << again.error().sentence();
     EXPECT_TRUE(again->stays.empty());
     EXPECT_EQ(again->known, 1U);
-    w.log.edit().back().end = utc(9, 5, 8h); // over before the halt began
+    w.log.edit(w.log.size() - 1).end = utc(9, 5, 8h); // over before the halt began
     EXPECT_EQ(bringInTrackStays(w, path, 3, silent)->stays.size(), 1U);
-    w.log.edit().back().end = stay.end;
-    w.log.edit().back().place.lat_deg += 0.01; // a kilometre off: another stay
+    w.log.edit(w.log.size() - 1).end = stay.end;
+    w.log.edit(w.log.size() - 1).place.lat_deg += 0.01; // a kilometre off: another stay
     EXPECT_EQ(bringInTrackStays(w, path, 3, silent)->stays.size(), 1U);
 }
 

@@ -32,8 +32,8 @@ protected:
         for (logbook::Fish& one : stay.runs) {
             one.time = stay.start + (stay.end - stay.start) / 2;
         }
-        made_.water.log.edit().push_back(stay);
-        return made_.water.log.edit().back();
+        made_.water.log.push_back(stay);
+        return made_.water.log.edit(made_.water.log.size() - 1);
     }
 
     water::LearnedLog learned() {
@@ -125,8 +125,8 @@ TEST_F(LearnedLogs, CountFishAndNotLostRuns) {
         stay({-200, 20}, november(day), 8.0, 2.0, 2);
     }
     const double all = given(learned().learned).model.mean().rate();
-    for (logbook::Stay& one : made_.water.log.edit()) {
-        one.runs.front().landed = false;
+    for (std::size_t i = 0; i < made_.water.log.size(); ++i) {
+        made_.water.log.edit(i).runs.front().landed = false;
     }
     EXPECT_LT(given(learned().learned).model.mean().rate(), all);
 }

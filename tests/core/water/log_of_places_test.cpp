@@ -44,9 +44,8 @@ void land(logbook::Stay& stay, const std::string& species, double kg, double aft
 /// land.
 PlannedWater logged() {
     PlannedWater made;
-    made.water.log = {stayAt(made, {-200, 0}, 2, 10.0), stayAt(made, {120, 100}, 7, 14.0),
-                      stayAt(made, {-50, 20}, 11, 12.0), stayAt(made, {900, 0}, 12, 12.0)};
-    logbook::Log& log = made.water.log.edit();
+    logbook::Log log{stayAt(made, {-200, 0}, 2, 10.0), stayAt(made, {120, 100}, 7, 14.0),
+                     stayAt(made, {-50, 20}, 11, 12.0), stayAt(made, {900, 0}, 12, 12.0)};
     log[0].bait = "Smelt";
     log[0].conditions.windFrom = units::Bearing::degrees(92.0);
     log[1].bait = "Perch";
@@ -58,6 +57,7 @@ PlannedWater logged() {
     lost.landed = false;
     lost.time = log[2].start;
     log[2].runs.push_back(lost);
+    made.water.log = std::move(log);
     return made;
 }
 
@@ -98,7 +98,7 @@ TEST(ReviewLog, SortsByWhatIsAskedInTheOrderOfItsKind) {
 
 TEST(ReviewLog, ListsSectionsAndBandsThatNobodyTried) {
     PlannedWater made = logged();
-    made.water.log.edit().resize(1);
+    made.water.log = {made.water.log[0]};
     water::ReviewQuestion question;
     EXPECT_EQ(rowsOf(reviewed(made, question)), (std::vector<std::string>{"West 1 2", "East 0 0"}));
     question.by = ReviewBy::band;
@@ -198,7 +198,7 @@ TEST(ReviewHours, AreThoseOfTheStaysWithinTheDaysAskedForBothIncluded) {
         }
         return isSame;
     };
-    const logbook::Log& log = made.water.log;
+    const logbook::Log log = made.water.log.copied();
     water::ReviewQuestion question;
     EXPECT_TRUE(sameAs(question, log, ""));
     question.from = std::chrono::year(2025) / 7 / 5;

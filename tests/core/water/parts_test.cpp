@@ -118,7 +118,7 @@ TEST(Parts, ACopySharesTheLongLists) {
     EXPECT_EQ(copy.shoreline.data(), water.shoreline.data());
     EXPECT_EQ(copy.leadLine.data(), water.leadLine.data());
     EXPECT_EQ(copy.weedNotes.data(), water.weedNotes.data());
-    EXPECT_EQ(copy.log.data(), water.log.data());
+    EXPECT_TRUE(copy.log.isSameAs(water.log));
     for (std::size_t d = 0; d < water.days.size(); ++d) {
         EXPECT_EQ(copy.days[d].soundings.data(), water.days[d].soundings.data());
         EXPECT_EQ(copy.days[d].passStarts.data(), water.days[d].passStarts.data());
@@ -130,8 +130,8 @@ TEST(Water, AFreshIdIsOneAboveTheHighestOfEveryKind) {
         [](Water& w) { w.days[1].id = soundings::SurveyDayId(900); },
         [](Water& w) { w.leadLine.edit()[0].id = soundings::LeadLineId(900); },
         [](Water& w) { w.weedNotes.edit()[1].id = weed::WeedNoteId(900); },
-        [](Water& w) { w.log.edit()[0].id = logbook::StayId(900); },
-        [](Water& w) { w.log.edit()[0].runs[0].id = logbook::FishId(900); }};
+        [](Water& w) { w.log.edit(0).id = logbook::StayId(900); },
+        [](Water& w) { w.log.edit(0).runs[0].id = logbook::FishId(900); }};
     EXPECT_EQ(freshId(support::fullWater()), 33) << "the fish has 32";
     for (const auto change : raise) {
         Water w = support::fullWater();

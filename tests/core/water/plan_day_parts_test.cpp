@@ -44,10 +44,9 @@ const PlannedWater& logged() {
     static const PlannedWater water = [] {
         PlannedWater made;
         for (int day = 1; day <= 8; ++day) {
-            made.water.log.edit().push_back(stayAt(made, {-200, 20}, day, 9.0, 1));
-            made.water.log.edit().push_back(stayAt(made, {-200, -60}, day, 13.0, 6));
-            made.water.log.edit().push_back(
-                stayAt(made, {120, 0}, day, 16.25, day % 4 == 0 ? 1 : 0));
+            made.water.log.push_back(stayAt(made, {-200, 20}, day, 9.0, 1));
+            made.water.log.push_back(stayAt(made, {-200, -60}, day, 13.0, 6));
+            made.water.log.push_back(stayAt(made, {120, 0}, day, 16.25, day % 4 == 0 ? 1 : 0));
         }
         return made;
     }();
@@ -383,7 +382,7 @@ TEST(PlanDay, SaysThatWithoutALogTheListIsByBeliefsAlone) {
 
 TEST(PlanDay, SaysThatTheLogOfAnotherLakeSaysNothing) {
     PlannedWater made;
-    made.water.log.edit().push_back(stayAt(made, {9000, 9000}, 3, 9.0, 4));
+    made.water.log.push_back(stayAt(made, {9000, 9000}, 3, 9.0, 4));
     const water::PlannedDay planned = planOf(made);
     EXPECT_FALSE(planned.meanPer10RodHours);
     EXPECT_THAT(planned.basis, testing::Contains(water::PlanNote(water::NoStayCounts{1})));

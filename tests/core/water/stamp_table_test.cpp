@@ -351,7 +351,10 @@ TEST(StampTable, AListIsReadOnceHoweverOftenItsWaterIsAsked) {
     EXPECT_NE(after.shoreline.workedOutOnce(0, never), 0U);
     EXPECT_NE(after.leadLine.workedOutOnce(0, never), after.leadLine.workedOutOnce(1, never));
     EXPECT_NE(after.weedNotes.workedOutOnce(0, never), 0U);
-    EXPECT_NE(after.log.workedOutOnce(0, never), 0U);
+    for (const auto& chunk : after.log.chunks()) {
+        const auto effort = static_cast<std::size_t>(logbook::OfChunk::effort);
+        EXPECT_NE(chunk->workedOutOnce(effort, never), 0U);
+    }
     after.days[1].setAsideByHand = {5};
     EXPECT_EQ(Stamps::of(after), stamps) << "what was undone is as it was";
 }

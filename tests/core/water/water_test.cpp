@@ -50,7 +50,7 @@ TEST(Water, FreshIdsAreAboveAllThatAreGiven) {
     stay.id = logbook::StayId(7);
     stay.runs.push_back({});
     stay.runs.back().id = logbook::FishId(41);
-    water.log.edit().push_back(stay);
+    water.log.push_back(stay);
     EXPECT_EQ(freshId(water), 42);
 }
 
@@ -127,7 +127,7 @@ TEST(StampOf, ChangesWithWhatTheStepDependsOnAndWithNothingElse) {
                       {sections::SectionChange::Kind::split, {}, {{3.1, 55.2}, {3.11, 55.2}}});
               }),
               "sections ");
-    EXPECT_EQ(touched([](Water& w) { w.log.edit().push_back({}); }), "");
+    EXPECT_EQ(touched([](Water& w) { w.log.push_back({}); }), "");
     EXPECT_EQ(touched([](Water& w) { w.name = "Other"; }), "");
 }
 

@@ -66,7 +66,10 @@ protected:
         desk_->open.jobs().finishAll();
         stepsToPlan_ = desk_->open.undoStack().index();
     }
+    /// What was changed is shown when the event loop comes round.
+    static void turn() { desk_->day->findChild<days::Refresher*>()->finish(); }
     static QStringList states() {
+        turn();
         QStringList states;
         for (int step = 0; step < desk_->day->steps().count(); ++step) {
             states << desk_->day->steps().stateOf(step);
@@ -74,6 +77,7 @@ protected:
         return states;
     }
     static QPushButton* button(const QString& words) {
+        turn();
         for (auto* found : desk_->day->findChildren<QPushButton*>()) {
             if (found->text() == words) {
                 return found;
@@ -82,8 +86,9 @@ protected:
         return nullptr;
     }
     static PlainTable* table(const QString& firstColumn) {
+        turn();
         for (auto* found : desk_->day->findChildren<PlainTable*>()) {
-            if (found->horizontalHeaderItem(0)->text() == firstColumn) {
+            if (found->headingOf(0) == firstColumn) {
                 return found;
             }
         }
@@ -91,9 +96,10 @@ protected:
     }
     /// The table of marks is the one with a score, that of the day the one with times.
     static PlainTable* tableWith(const QString& column) {
+        turn();
         for (auto* found : desk_->day->findChildren<PlainTable*>()) {
             for (int i = 0; i < found->columnCount(); ++i) {
-                if (found->horizontalHeaderItem(i)->text() == column) {
+                if (found->headingOf(i) == column) {
                     return found;
                 }
             }
@@ -105,7 +111,7 @@ protected:
         for (int row = 0; row < table->rowCount(); ++row) {
             QStringList cells;
             for (int column = 0; column < table->columnCount(); ++column) {
-                cells << table->item(row, column)->text();
+                cells << table->words(row, column);
             }
             rows.push_back(cells);
         }
@@ -113,6 +119,7 @@ protected:
     }
     /// Whether words stand somewhere in the steps, not hidden.
     static bool says(const QString& words) {
+        turn();
         for (const auto* label : desk_->day->findChildren<QLabel*>()) {
             if (label->text() == words && !label->isHidden()) {
                 return true;
@@ -121,6 +128,7 @@ protected:
         return false;
     }
     static bool isOld(int step) {
+        turn();
         const auto heads = desk_->day->findChildren<QAbstractButton*>();
         for (const auto* head : heads) {
             if (head->accessibleDescription() ==
