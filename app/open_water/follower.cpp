@@ -1,21 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/open_water/follower.h"
 
+#include <algorithm>
+#include <utility>
+
 namespace open_water {
 
 namespace {
 
-constexpr std::chrono::seconds interval{2};
+constexpr std::chrono::milliseconds interval{2000};
+/// Beyond this nobody would wait for it.
+constexpr std::chrono::milliseconds longest{120'000};
 
 } // namespace
 
 Follower::Follower(Keeper& keeper, QObject* parent) : QObject(parent), keeper_(keeper) {
-    timer_.setInterval(interval);
+    setInterval(interval);
     connect(&timer_, &QTimer::timeout, this, &Follower::look);
+}
+
+void Follower::setInterval(std::chrono::milliseconds interval) {
+    usual_ = interval;
+    timer_.setInterval(interval);
 }
 
 void Follower::watch() {
     hadOwner_ = keeper_.owner().has_value();
+    hasFailed_ = false;
+    timer_.setInterval(usual_);
     keeper_.hasFile() && keeper_.isReadOnly() ? timer_.start() : timer_.stop();
 }
 
@@ -24,10 +36,22 @@ void Follower::look() {
         return;
     }
     const auto changed = keeper_.hasChanged();
+    if (!changed) {
+        takeFailure(changed.error());
+        return;
+    }
     const bool isFree = hadOwner_ && !store::ownerOf(keeper_.path().toStdString());
-    // A file that was moved away is said where something is to be kept; what is shown stays.
-    if ((changed && *changed) || isFree) {
+    if (*changed || isFree) {
         emit isToBeOpenedAgain();
+    } else if (hasFailed_) {
+        watch(); // A file that was away is back as it was.
+    }
+}
+
+void Follower::takeFailure(const base::Error& error) {
+    timer_.setInterval(std::min(2 * timer_.intervalAsDuration(), longest));
+    if (!std::exchange(hasFailed_, true)) {
+        emit failed(error);
     }
 }
 

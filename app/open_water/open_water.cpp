@@ -40,9 +40,11 @@ OpenWater::OpenWater(QObject* parent) : QObject(parent), water_(std::make_shared
     connect(this, &OpenWater::opened, &follower_, &Follower::watch);
     connect(&follower_, &Follower::isToBeOpenedAgain, this, [this] {
         if (!opening_.isBusy()) {
-            startOpening(path());
+            readInBackground(path(),
+                             [this](const base::Error& error) { follower_.takeFailure(error); });
         }
     });
+    connect(&follower_, &Follower::failed, this, &OpenWater::failed);
 }
 
 OpenWater::~OpenWater() {
@@ -96,26 +98,33 @@ void OpenWater::startOpening(const QString& path) {
         emit openingEnded();
         return;
     }
+    readInBackground(path, [this](const base::Error& error) {
+        if (error.kind != base::ErrorKind::cancelled) {
+            emit failed(error);
+        }
+    });
+}
+
+void OpenWater::readInBackground(const QString& path,
+                                 std::function<void(const base::Error&)> fail) {
     const auto work = [path = path.toStdString()](base::Progress& progress) {
         return readWaterFile(path, progress);
     };
     opening_.start<WaterFile>(
-        tr("Opening the water"), work, [this, waters = waters_](Result<WaterFile> file) {
-            if (waters == waters_) { // Else another was opened meanwhile, and is not put aside.
-                takeOpened(std::move(file));
+        tr("Opening the water"), work,
+        [this, waters = waters_, fail = std::move(fail)](Result<WaterFile> file) {
+            // Else another was opened meanwhile, and is not put aside.
+            if (waters == waters_) {
+                if (const auto left = file ? leave() : Result<void>(); !left) {
+                    fail(left.error());
+                } else if (file) {
+                    takeFile(std::move(*file));
+                } else {
+                    fail(file.error());
+                }
             }
             emit openingEnded();
         });
-}
-
-void OpenWater::takeOpened(Result<WaterFile> file) {
-    if (const auto left = file ? leave() : Result<void>(); !left) {
-        emit failed(left.error());
-    } else if (file) {
-        takeFile(std::move(*file));
-    } else if (file.error().kind != base::ErrorKind::cancelled) {
-        emit failed(file.error());
-    }
 }
 
 Result<void> OpenWater::create(const QString& path, const QString& name) {

@@ -127,7 +127,7 @@ signals:
 
 private:
     [[nodiscard]] base::Result<void> leave();
-    void takeOpened(base::Result<WaterFile> file);
+    void readInBackground(const QString& path, std::function<void(const base::Error&)> fail);
     void takeFile(WaterFile file);
     void keepFound();
     [[nodiscard]] Found foundNow() const;

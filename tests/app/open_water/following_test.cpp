@@ -72,4 +72,43 @@ TEST_F(Following, DoesNotDropWhatWasTypedHereAndCannotBeKept) {
     EXPECT_EQ(second_.water()->plan.count, 5);
 }
 
+TEST_F(Following, SaysOnceThatTheFileIsGoneAndAsksLessAndLessOften) {
+    int said = 0;
+    QObject::connect(&second_, &OpenWater::failed, [&] { ++said; });
+    first_.reset();
+    ASSERT_TRUE(QFile::rename(path_, folder_.filePath("moved.gpkg")));
+    const auto usual = second_.follower().wait();
+    for (int time = 0; time < 30; ++time) {
+        second_.follower().look();
+        second_.opening().finishAll();
+    }
+    EXPECT_EQ(said, 1);
+    EXPECT_GE(second_.follower().wait(), 100 * usual);
+    EXPECT_LE(second_.follower().wait(), std::chrono::minutes(2));
+    ASSERT_TRUE(QFile::rename(folder_.filePath("moved.gpkg"), path_));
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        second_.follower().look();
+        return !second_.isReadOnly();
+    }));
+    EXPECT_EQ(second_.follower().wait(), usual);
+    EXPECT_EQ(said, 1);
+}
+
+TEST_F(Following, SaysOnceThatWhatWasSavedCannotBeOpened) {
+    setCount(*first_, 7);
+    ASSERT_TRUE(first_->finishKeeping());
+    int said = 0;
+    QObject::connect(&second_, &OpenWater::failed, [&] { ++said; });
+    const auto usual = second_.follower().wait();
+    const base::Error broken{base::ErrorKind::unusableInput, "the file is damaged", "", ""};
+    for (int time = 0; time < 5; ++time) {
+        second_.follower().takeFailure(broken);
+    }
+    EXPECT_EQ(said, 1);
+    EXPECT_GE(second_.follower().wait(), 16 * usual);
+    second_.follower().look(); // it can be read again
+    ASSERT_TRUE(QTest::qWaitFor([&] { return second_.water()->plan.count == 7; }, 20000));
+    EXPECT_EQ(second_.follower().wait(), usual);
+}
+
 } // namespace
