@@ -2,7 +2,6 @@
 #include "app/chart/chart_canvas.h"
 
 #include "app/chart/chart_painter.h"
-#include "app/chart/empty_chart.h"
 #include "app/chart/lettering.h"
 #include "app/chart/mark_drawing.h"
 #include "app/chart/picking.h"
@@ -38,6 +37,7 @@ ChartCanvas::ChartCanvas(QWidget* parent) : QWidget(parent) {
     content_.shown = usualLayers();
     settle_.setSingleShot(true);
     settle_.setInterval(settle_ms);
+    connect(&sheet_, &ScreenSheet::painted, this, qOverload<>(&QWidget::update));
     connect(&settle_, &QTimer::timeout, this, [this] {
         isSheetStale_ = true;
         update();
@@ -56,6 +56,9 @@ void ChartCanvas::setContent(ChartContent content) {
     // The paper does not slip away under the hand that works on it.
     if (isOther || (!hasOwnView_ && !tool_)) {
         showWholeWater();
+    }
+    if (isOther) {
+        sheet_.clear(); // Nothing of another water is shown as this one.
     }
     if (tool_) {
         tool_->takeContent(content_);
@@ -118,33 +121,23 @@ void ChartCanvas::changeView(const ViewFrame& view) {
     emit viewChanged();
 }
 
-void ChartCanvas::renderSheet() {
-    sheet_ = QPixmap(size() * devicePixelRatioF());
-    sheet_.setDevicePixelRatio(devicePixelRatioF());
-    QPainter painter(&sheet_);
-    paintChart(painter, view_, content_);
-    if (isEmptyChart(content_)) {
-        paintEmptyChart(painter, rect(), content_);
-    }
-    sheetView_ = view_;
+void ChartCanvas::askForSheet() {
     isSheetStale_ = false;
+    sheet_.ask(content_, view_, devicePixelRatioF());
+}
+
+void ChartCanvas::finishPainting() {
+    askForSheet();
+    sheet_.finish();
 }
 
 void ChartCanvas::drawSheet(QPainter& painter) {
-    const bool isMoving = settle_.isActive() && !sheet_.isNull();
-    if (!isMoving && (isSheetStale_ || sheetView_ != view_)) {
-        renderSheet();
+    // Under way: the sheet as it was, until the hand rests.
+    const bool isMoving = settle_.isActive() && !sheet_.isEmpty();
+    if (!isMoving && (isSheetStale_ || !sheet_.isAskedFor(view_))) {
+        askForSheet();
     }
-    if (sheetView_ == view_) {
-        painter.drawPixmap(0, 0, sheet_);
-        return;
-    }
-    // Under way: the sheet as it was, moved and stretched, until the hand rests.
-    const QSizeF old = sheetView_.size();
-    const QPointF upperLeft = view_.toScreen(sheetView_.toWater({0.0, 0.0}));
-    const QPointF lowerRight = view_.toScreen(sheetView_.toWater({old.width(), old.height()}));
-    painter.fillRect(rect(), Palette::of(content_.isGrey).paper);
-    painter.drawPixmap(QRectF(upperLeft, lowerRight), sheet_, QRectF(sheet_.rect()));
+    sheet_.draw(painter, view_, Palette::of(content_.isGrey).paper);
 }
 
 void ChartCanvas::drawOverlay(QPainter& painter) {

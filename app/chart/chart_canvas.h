@@ -2,11 +2,11 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/screen_sheet.h"
 #include "app/chart/sounding_pick.h"
 #include "app/chart/tools/tool.h"
 #include "app/chart/view_frame.h"
 
-#include <QPixmap>
 #include <QTimer>
 #include <QWidget>
 
@@ -35,6 +35,8 @@ public:
 
     [[nodiscard]] ToolKind tool() const { return toolKind_; }
     void setTool(ToolKind kind);
+    /// Waits until the layers are painted as they are now.
+    void finishPainting();
     /// What is pointed at elsewhere (in the side view): a small cross.
     void setPointed(std::optional<geo::WaterPoint> place);
     /// What was chosen to be looked at, a sounding or a crossing: a ring round it.
@@ -85,7 +87,7 @@ private:
     };
 
     void changeView(const ViewFrame& view);
-    void renderSheet();
+    void askForSheet();
     void drawSheet(QPainter& painter);
     void drawOverlay(QPainter& painter);
     void click(QPointF pixel, Qt::KeyboardModifiers keys);
@@ -100,8 +102,7 @@ private:
     std::optional<geo::WaterPoint> chosen_;
     std::optional<LineMade> cut_;
     std::optional<Grip> grip_;
-    QPixmap sheet_; ///< The layers as last painted, in the view `sheetView_`.
-    ViewFrame sheetView_;
+    ScreenSheet sheet_;
     bool isSheetStale_ = true;
     QTimer settle_; ///< Runs while the paper is moving: the old sheet is moved along until then.
 };

@@ -247,6 +247,7 @@ TEST(ChartCanvasEmpty, TeachesWhatToDropOnIt) {
     ChartCanvas canvas;
     canvas.resize(800, 600);
     canvas.setContent(chart::ChartContent{});
+    canvas.finishPainting();
     const QImage image = canvas.grab().toImage();
     int inked = 0;
     for (int y = 0; y < image.height(); ++y) {

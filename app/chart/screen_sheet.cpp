@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/chart/screen_sheet.h"
+
+#include "app/chart/chart_painter.h"
+#include "app/chart/empty_chart.h"
+
+#include <QCoreApplication>
+
+#include <utility>
+
+namespace chart {
+
+ScreenSheet::ScreenSheet(QObject* parent) : QObject(parent) {
+    pool_.setMaxThreadCount(1);
+}
+
+ScreenSheet::~ScreenSheet() {
+    pool_.waitForDone();
+}
+
+void ScreenSheet::ask(ChartContent content, const ViewFrame& view, double pixelRatio) {
+    asked_ = view;
+    Order order{std::move(content), view, pixelRatio, waters_};
+    if (isPainting_) {
+        next_ = std::move(order);
+    } else {
+        start(std::move(order));
+    }
+}
+
+void ScreenSheet::start(Order order) {
+    isPainting_ = true;
+    pool_.start([this, order = std::move(order)] {
+        const QImage image = imageOf(order);
+        QMetaObject::invokeMethod(
+            this,
+            [this, image, view = order.view, water = order.water] { take(image, view, water); },
+            Qt::QueuedConnection);
+    });
+}
+
+void ScreenSheet::take(const QImage& image, const ViewFrame& view, int water) {
+    isPainting_ = false;
+    if (auto next = std::exchange(next_, std::nullopt)) {
+        start(std::move(*next));
+    }
+    if (water == waters_) {
+        sheet_ = QPixmap::fromImage(image);
+        view_ = view;
+        emit painted();
+    }
+}
+
+void ScreenSheet::finish() {
+    while (isPainting_) {
+        pool_.waitForDone();
+        QCoreApplication::sendPostedEvents(this, QEvent::MetaCall);
+    }
+}
+
+void ScreenSheet::clear() {
+    ++waters_;
+    sheet_ = {};
+}
+
+void ScreenSheet::draw(QPainter& painter, const ViewFrame& view, const QColor& paper) const {
+    if (!isEmpty() && view == view_) {
+        painter.drawPixmap(0, 0, sheet_);
+        return;
+    }
+    painter.fillRect(QRectF({0.0, 0.0}, view.size()), paper);
+    if (!isEmpty()) {
+        const QSizeF old = view_.size();
+        const QPointF upperLeft = view.toScreen(view_.toWater({0.0, 0.0}));
+        const QPointF lowerRight = view.toScreen(view_.toWater({old.width(), old.height()}));
+        painter.drawPixmap(QRectF(upperLeft, lowerRight), sheet_, QRectF(sheet_.rect()));
+    }
+}
+
+QImage ScreenSheet::imageOf(const Order& order) {
+    const QSizeF size = order.view.size();
+    QImage image((size * order.pixelRatio).toSize(), QImage::Format_ARGB32_Premultiplied);
+    image.setDevicePixelRatio(order.pixelRatio);
+    QPainter painter(&image);
+    paintChart(painter, order.view, order.content);
+    if (isEmptyChart(order.content)) {
+        paintEmptyChart(painter, QRectF({0.0, 0.0}, size), order.content);
+    }
+    return image;
+}
+
+} // namespace chart
