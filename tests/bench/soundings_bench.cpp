@@ -3,8 +3,8 @@
 #include "core/store/write_water.h"
 #include "core/water/bring_in.h"
 #include "core/water/derive.h"
-#include "lattice_log.h"
 #include "own_process.h"
+#include "tests/support/lattice_survey.h"
 
 #include <filesystem>
 #include <string>
@@ -86,7 +86,7 @@ int becomeOgr2ogr(const path& table, const path& out) {
 void logToWaterFile(benchmark::State& state) {
     const auto count = static_cast<std::size_t>(state.range(0));
     const Scratch scratch;
-    const bench::LatticeSurvey survey(count);
+    const support::LatticeSurvey survey(count);
     survey.writeLog(scratch.file("day.nmea"));
     survey.writeTable(scratch.file("day.csv"));
     const std::vector<geo::LonLatPiece> shore = survey.shore();
@@ -119,7 +119,7 @@ enum class Part { read, reduce, store };
 void partOfIt(benchmark::State& state, Part part) {
     const auto count = static_cast<std::size_t>(state.range(0));
     const Scratch scratch;
-    const bench::LatticeSurvey survey(count);
+    const support::LatticeSurvey survey(count);
     survey.writeLog(scratch.file("day.nmea"));
     base::Progress progress;
     auto water = readLog(scratch.file("day.nmea"), survey.shore());

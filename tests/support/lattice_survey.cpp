@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "lattice_log.h"
+#include "tests/support/lattice_survey.h"
 
 #include <cmath>
 #include <cstdint>
@@ -11,7 +11,7 @@
 
 #include <fmt/format.h>
 
-namespace bench {
+namespace support {
 
 namespace {
 
@@ -85,6 +85,37 @@ std::vector<geo::LonLatPiece> LatticeSurvey::shore() const {
     return {square};
 }
 
+std::vector<soundings::Sounding> LatticeSurvey::soundings() const {
+    const units::Moment start{std::chrono::sys_days(std::chrono::year(2026) / 6 / 1)};
+    std::vector<soundings::Sounding> all;
+    for (std::size_t i = 0; i < soundings_; ++i) {
+        const Shown shown = at(i);
+        all.push_back({{shown.lon_deg, shown.lat_deg},
+                       units::Depth::metres(shown.depth_m),
+                       start + std::chrono::milliseconds(i * (1000 / perSecond))});
+    }
+    return all;
+}
+
+std::vector<std::size_t> LatticeSurvey::passStarts() const {
+    std::vector<std::size_t> starts;
+    double before = -1.0;
+    for (std::size_t i = 0; i < soundings_; ++i) {
+        if (const double line = lineOf(i); line != before) {
+            starts.push_back(i);
+            before = line;
+        }
+    }
+    return starts;
+}
+
+double LatticeSurvey::lineOf(std::size_t index) const {
+    const std::size_t half = soundings_ / 2;
+    const bool isEastward = index < half;
+    const double along_m = static_cast<double>(isEastward ? index : index - half) * step_m;
+    return std::floor(along_m / side_m_) + (isEastward ? 0.0 : 1e6);
+}
+
 LatticeSurvey::Shown LatticeSurvey::at(std::size_t index) const {
     const std::size_t half = soundings_ / 2;
     const bool isEastward = index < half;
@@ -121,4 +152,4 @@ void LatticeSurvey::writeTable(const std::filesystem::path& path) const {
     });
 }
 
-} // namespace bench
+} // namespace support
