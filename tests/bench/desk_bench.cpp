@@ -21,10 +21,12 @@
 #include "tests/support/lattice_survey.h"
 
 #include <QApplication>
+#include <QEventLoop>
 #include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QTimer>
 
 #include <benchmark/benchmark.h>
 #include <ctime>
@@ -50,6 +52,13 @@ double workedHere_s() {
 
 double secondsSince(Clock::time_point start) {
     return std::chrono::duration<double>(Clock::now() - start).count();
+}
+
+/// A little of the event loop, asleep where there is nothing to do.
+void runLoop() {
+    QEventLoop loop;
+    QTimer::singleShot(5, &loop, &QEventLoop::quit);
+    loop.exec();
 }
 
 /// The file of a water of that size, drawn; made where it is not there yet.
@@ -273,7 +282,7 @@ struct AtWindow {
     }
     void settle() {
         while (main.open().jobs().isBusy() || main.open().keeper().isKeeping()) {
-            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 20);
+            runLoop();
         }
         QCoreApplication::processEvents();
     }
@@ -319,7 +328,7 @@ void bringIn(AtWindow& at) {
     at.main.showDay(0);
     survey->takeFiles({log});
     while (survey->isTakingFiles()) {
-        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 20);
+        runLoop();
     }
 }
 

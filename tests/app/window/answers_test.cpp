@@ -33,7 +33,7 @@ protected:
     void settle() {
         auto* survey = window_->findChild<days::survey_day::SurveyDay*>();
         while (open().jobs().isBusy() || open().keeper().isKeeping() || survey->isTakingFiles()) {
-            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 20);
+            QTest::qWait(1);
         }
         canvas().finishPainting();
         QCoreApplication::processEvents();
