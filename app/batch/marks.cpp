@@ -202,7 +202,9 @@ Result<void> marksVerb(const MarksOptions& o) {
         return std::unexpected(asked.error());
     }
     opened->water = std::move(*asked);
-    if (auto derived = deriveOpened(*opened, progress); !derived) {
+    // Sheet and picture show the contours as well.
+    const Needed needed = o.sheet.empty() && o.picture.empty() ? Needed::plan : Needed::all;
+    if (auto derived = deriveOpened(*opened, progress, needed); !derived) {
         return derived;
     }
     auto planned = water::planDay(opened->water, opened->derived, *plan, progress);

@@ -76,7 +76,7 @@ Result<OpenedWater> openWaterToChange(const std::filesystem::path& path, double 
     }
 }
 
-Result<void> deriveOpened(OpenedWater& opened, Progress& progress) {
+Result<void> deriveOpened(OpenedWater& opened, Progress& progress, Needed needed) {
     const water::Water& water = opened.water;
     if (water.frame && !water.shoreline.empty()) {
         if (const auto outline = geo::Outline::make(water.shoreline, *water.frame)) {
@@ -90,7 +90,9 @@ Result<void> deriveOpened(OpenedWater& opened, Progress& progress) {
             }
         }
     }
-    auto derived = water::derive(water, opened.derived, water::Step::sections, progress);
+    auto derived = needed == Needed::plan
+                       ? water::deriveToPlan(water, opened.derived, progress)
+                       : water::derive(water, opened.derived, water::Step::sections, progress);
     if (!derived) {
         return std::unexpected(derived.error());
     }

@@ -30,9 +30,16 @@ struct OpenedWater {
 [[nodiscard]] base::Result<OpenedWater> openWaterToChange(const std::filesystem::path& path,
                                                           double wait_s, base::Progress& progress);
 
-/// Derives everything that follows from the water, from the drawing kept in its file where that
-/// still holds. \return also the failure of the drawing, where there is none.
-[[nodiscard]] base::Result<void> deriveOpened(OpenedWater& opened, base::Progress& progress);
+/// What is needed of all that follows from a water.
+enum class Needed {
+    plan, ///< What a day is planned on; see water::deriveToPlan().
+    all,
+};
+
+/// Derives what follows from the water, from the drawing kept in its file where that still holds.
+/// \return also the failure of the drawing, where there is none.
+[[nodiscard]] base::Result<void> deriveOpened(OpenedWater& opened, base::Progress& progress,
+                                              Needed needed = Needed::all);
 
 /// Both.
 [[nodiscard]] base::Result<OpenedWater> openDrawnWater(const std::filesystem::path& path,

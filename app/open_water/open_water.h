@@ -11,6 +11,7 @@
 #include "core/water/derived.h"
 #include "core/water/planned_day.h"
 #include "core/water/water.h"
+#include "core/water/workings.h"
 
 #include <QObject>
 #include <QString>
@@ -148,6 +149,8 @@ private:
     mutable std::shared_ptr<const water::Water> wantedOf_; ///< Whose stamps `wanted_` are.
     mutable water::Stamps wanted_;
     std::shared_ptr<const water::PlannedDay> planned_;
+    /// Of the last plan; the jobs' own, which run one after the other.
+    std::shared_ptr<water::Workings> workings_ = std::make_shared<water::Workings>();
     Basis planBasis_;
     std::optional<base::Error> whyNoPlan_;
     std::vector<WhenCurrent> awaitingPlan_;

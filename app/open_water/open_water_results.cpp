@@ -119,13 +119,13 @@ void OpenWater::takeDerived(Derived derived) {
 
 void OpenWater::planTomorrow() {
     using Both = std::pair<Derived, std::shared_ptr<const water::PlannedDay>>;
-    const auto work = [water = water_, before = recent_.nearestTo(wanted())](
-                          base::Progress& progress) -> Result<Both> {
+    const auto work = [water = water_, before = recent_.nearestTo(wanted()),
+                       workings = workings_](base::Progress& progress) -> Result<Both> {
         auto derived = water::derive(*water, before, Step::sections, progress);
         if (!derived) {
             return std::unexpected(derived.error());
         }
-        auto planned = water::planDay(*water, *derived, water->plan, progress);
+        auto planned = water::planDay(*water, *derived, water->plan, progress, workings.get());
         if (!planned) {
             return std::unexpected(planned.error());
         }

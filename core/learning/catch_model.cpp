@@ -73,7 +73,7 @@ Expectation CatchModel::summed(const Known& known, const Features& features) con
     return out;
 }
 
-Expectation CatchModel::expect(const Features& features, double belief) const {
+Expectation CatchModel::expect(const Features& features) const {
     Known all = known(features);
     constexpr double base = EffectSizes::base() * EffectSizes::base();
     if (isEmpty()) {
@@ -82,7 +82,7 @@ Expectation CatchModel::expect(const Features& features, double belief) const {
         all.touched.emplace_back(0, 1.0);
     }
     Expectation out = summed(all, features);
-    out.logMean += std::log(firstGuess) + belief - 0.5 * base;
+    out.logMean += std::log(firstGuess) - 0.5 * base;
     return out;
 }
 
@@ -116,25 +116,32 @@ Expectation CatchModel::effect(const Features& features) const {
     return summed(known(features), features);
 }
 
-std::vector<double> CatchModel::timesOf(std::span<const Features> parts) const {
-    std::vector<Known> known;
+std::vector<CatchModel::Effect> CatchModel::effectsOf(std::span<const Features> parts) const {
+    std::vector<Effect> effects;
     std::vector<std::pair<std::size_t, double>> all;
     for (const Features& part : parts) {
-        known.push_back(this->known(part));
-        all.insert(all.end(), known.back().touched.begin(), known.back().touched.end());
+        Known known = this->known(part);
+        all.insert(all.end(), known.touched.begin(), known.touched.end());
+        effects.push_back({0.5 * (known.untouchedVariance - sizes_.priorVarianceOf(part)),
+                           std::move(known.touched)});
     }
-    std::vector<double> times;
-    for (std::size_t k = 0; k < parts.size(); ++k) {
-        double log = -0.5 * sizes_.priorVarianceOf(parts[k]) + 0.5 * known[k].untouchedVariance;
-        for (const auto& [i, a] : known[k].touched) {
+    for (Effect& effect : effects) {
+        for (const auto& [i, a] : effect.touched) {
             const double* row = covariance_.row(i);
             double shared = 2.0 * row[0];
             for (const auto& [j, b] : all) {
                 shared += b * row[j];
             }
-            log += a * (weights_[i] + 0.5 * shared);
+            effect.constant += 0.5 * a * shared;
         }
-        times.push_back(std::exp(log));
+    }
+    return effects;
+}
+
+std::vector<double> CatchModel::timesOf(std::span<const Features> parts) const {
+    std::vector<double> times;
+    for (const Effect& effect : effectsOf(parts)) {
+        times.push_back(std::exp(effect.log(weights_)));
     }
     return times;
 }

@@ -54,8 +54,8 @@ public:
     [[nodiscard]] std::span<const double> weights() const { return weights_; }
     [[nodiscard]] const SymmetricMatrix& covariance() const { return covariance_; }
 
-    /// On a day of usual luck. \param belief what the user holds of the place.
-    [[nodiscard]] Expectation expect(const Features& features, double belief = 0.0) const;
+    /// On a day of usual luck.
+    [[nodiscard]] Expectation expect(const Features& features) const;
     /// Between the logarithms of two places.
     [[nodiscard]] double covarianceOf(const Features& a, const Features& b) const;
     /// Of a place of which nothing is known: the water's mean.
@@ -63,6 +63,22 @@ public:
     /// What these features alone multiply the rate by, as a normal logarithm; its rate() is exactly
     /// 1 where no stay touched them.
     [[nodiscard]] Expectation effect(const Features& features) const;
+    /// What one part of a place's features multiplies the water's mean by, taken apart: the weights
+    /// of another fit may be put in where nothing but they has changed.
+    struct Effect {
+        double constant = 0.0;
+        std::vector<std::pair<std::size_t, double>> touched;
+
+        [[nodiscard]] double log(std::span<const double> weights) const {
+            double sum = constant;
+            for (const auto& [position, value] : touched) {
+                sum += value * weights[position];
+            }
+            return sum;
+        }
+    };
+    /// Those behind timesOf(): the logarithms.
+    [[nodiscard]] std::vector<Effect> effectsOf(std::span<const Features> parts) const;
     /// What each part of a place's features multiplies the water's mean by: their product times
     /// mean().rate() is the rate of expect() of all of them. Exactly 1 where no stay touched a
     /// part. What two parts are only known together is shared by both in equal halves; what a part

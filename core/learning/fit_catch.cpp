@@ -3,6 +3,7 @@
 
 #include "core/learning/fit_state.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -13,6 +14,10 @@ namespace {
 
 constexpr int outerRounds = 3;
 constexpr int mostSteps = 30;
+/// Beliefs are laid beside the log until no logarithm moves by this,
+constexpr double enoughBesideBeliefs = 1e-4;
+/// by its own curvature as long as each step is by so much shorter than the one before.
+constexpr double quickBelow = 0.5;
 /// Beyond these a stay is a slip of the pen, and one is enough to drown all others.
 constexpr double mostRodHours = 1e5;
 constexpr int mostFish = 1'000'000;
@@ -26,9 +31,6 @@ std::optional<std::string> problemIn(const Observation& one) {
     }
     if (one.day < 0) {
         return fmt::format("day {}", one.day);
-    }
-    if (!std::isfinite(one.belief)) {
-        return std::string("a belief that is no number");
     }
     for (const Feature& feature : one.features) {
         if (!std::isfinite(feature.value)) {
@@ -74,13 +76,35 @@ base::Result<void> settle(FitState& state, int rounds, double enough, base::Prog
 
 } // namespace
 
-base::Result<CatchModel> fitCatch(const std::vector<Observation>& observations,
-                                  const FitSettings& settings, base::Progress& progress) {
+CatchFit::CatchFit(std::shared_ptr<const FitState> state)
+    : state_(std::move(state)), model_(state_->model()) {}
+
+CatchModel CatchFit::besideBeliefs(std::span<const double> beliefs) const {
+    if (!state_ || std::ranges::all_of(beliefs, [](double one) { return one == 0.0; })) {
+        return model_;
+    }
+    FitState state = *state_;
+    state.believe(beliefs);
+    double before = INFINITY;
+    bool isQuick = true;
+    for (int step = 0; step < mostSteps; ++step) {
+        const double now = isQuick ? state.glide() : state.step();
+        if (now < enoughBesideBeliefs) {
+            break;
+        }
+        isQuick = now < quickBelow * before;
+        before = now;
+    }
+    return state.model();
+}
+
+base::Result<CatchFit> fitCatch(const std::vector<Observation>& observations,
+                                const FitSettings& settings, base::Progress& progress) {
     if (auto checked = check(observations, settings); !checked) {
         return std::unexpected(checked.error());
     }
     if (observations.empty()) {
-        return CatchModel();
+        return CatchFit();
     }
     FitState state(observations, settings.sizes);
     const int renewals =
@@ -97,7 +121,7 @@ base::Result<CatchModel> fitCatch(const std::vector<Observation>& observations,
             state.renewSizes(settings.sizes, settings.sizesCountFor, settings.renewDay);
         }
     }
-    return state.model();
+    return CatchFit(std::make_shared<const FitState>(std::move(state)));
 }
 
 } // namespace learning

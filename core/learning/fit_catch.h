@@ -6,9 +6,13 @@
 #include "core/learning/catch_model.h"
 #include "core/learning/observation.h"
 
+#include <memory>
+#include <span>
 #include <vector>
 
 namespace learning {
+
+class FitState;
 
 /// How to fit. Defaults were found good in trials on made-up seasons (ours).
 struct FitSettings {
@@ -25,6 +29,25 @@ struct FitSettings {
     double enough = 0.01;
 };
 
+/// What the stays say, kept: beliefs can be laid beside it without fitting anew.
+class CatchFit {
+public:
+    /// Of an empty log.
+    CatchFit() = default;
+    explicit CatchFit(std::shared_ptr<const FitState> state);
+
+    [[nodiscard]] const CatchModel& model() const { return model_; }
+    /// The weights where the user holds something of the stays' places beside what he caught there:
+    /// what he believes and the log does not bear out is taken back by them. How sure they are, and
+    /// the sizes of effects, are those of the log alone. \param beliefs one for each observation,
+    /// in their order, finite; all of them nought give model().
+    [[nodiscard]] CatchModel besideBeliefs(std::span<const double> beliefs) const;
+
+private:
+    std::shared_ptr<const FitState> state_;
+    CatchModel model_;
+};
+
 /// What the stays say: the weights that some stay touched, with their covariance; all others keep
 /// what is held before. Newton's method on weights and days together, the days eliminated, with
 /// half the posterior variance of each stay in its expectation (the Gaussian variational bound:
@@ -34,8 +57,8 @@ struct FitSettings {
 /// \return wrongUse for settings out of range and for an observation without effort or with more
 /// than 1e5 rod-hours, with fish below nought or above 1e6, or with a value that is not finite;
 /// cancelled.
-[[nodiscard]] base::Result<CatchModel> fitCatch(const std::vector<Observation>& observations,
-                                                const FitSettings& settings,
-                                                base::Progress& progress);
+[[nodiscard]] base::Result<CatchFit> fitCatch(const std::vector<Observation>& observations,
+                                              const FitSettings& settings,
+                                              base::Progress& progress);
 
 } // namespace learning

@@ -23,8 +23,8 @@ double square(double x) {
 
 } // namespace
 
-FitState::FitState(const std::vector<Observation>& observations, EffectSizes sizes)
-    : observations_(observations), sizes_(sizes) {
+FitState::FitState(std::vector<Observation> observations, EffectSizes sizes)
+    : observations_(std::move(observations)), sizes_(sizes) {
     nameWeights();
     layRows();
     layOffsets();
@@ -58,26 +58,32 @@ void FitState::layRows() {
         days_.emplace_back();
     }
     for (const Observation& one : observations_) {
-        Row row{{0, 1.0}};
+        Row row{{0, 1.0, 0}};
         for (const Feature& feature : one.features) {
             if (feature.value != 0.0) {
                 const auto found = std::ranges::lower_bound(
                     names_, CatchModel::WeightName(feature.group, feature.key));
-                row.emplace_back(static_cast<std::size_t>(found - names_.begin()) + 1,
-                                 feature.value);
+                row.push_back(
+                    {static_cast<std::size_t>(found - names_.begin()) + 1, feature.value, 0});
             }
         }
-        std::ranges::sort(row);
+        std::ranges::sort(row, {}, &Touch::weight);
         Day& day = days_[dayOf.at(one.day)];
         day.stays.push_back(rows_.size());
-        for (const auto& [position, value] : row) {
-            day.touched.push_back(position);
+        for (const Touch& touch : row) {
+            day.touched.push_back(touch.weight);
         }
         rows_.push_back(std::move(row));
     }
     for (Day& day : days_) {
         std::ranges::sort(day.touched);
         day.touched.erase(std::unique(day.touched.begin(), day.touched.end()), day.touched.end());
+        for (const std::size_t stay : day.stays) {
+            for (Touch& touch : rows_[stay]) {
+                const auto at = std::ranges::lower_bound(day.touched, touch.weight);
+                touch.inDay = static_cast<std::size_t>(at - day.touched.begin());
+            }
+        }
     }
 }
 
@@ -86,7 +92,7 @@ void FitState::layOffsets() {
     for (const Observation& one : observations_) {
         const double mayBe = square(EffectSizes::base()) + square(sizes_.day()) +
                              sizes_.priorVarianceOf(one.features);
-        offsets_.push_back(std::log(firstGuess) + one.belief - 0.5 * mayBe);
+        offsets_.push_back(std::log(firstGuess) - 0.5 * mayBe);
     }
 }
 
@@ -97,28 +103,30 @@ double FitState::precisionOf(std::size_t weight) const {
 
 double FitState::logRate(std::size_t stay) const {
     double sum = offsets_[stay];
-    for (const auto& [position, value] : rows_[stay]) {
-        sum += value * weights_[position];
+    for (const Touch& touch : rows_[stay]) {
+        sum += touch.value * weights_[touch.weight];
     }
     return sum;
 }
 
+double FitState::expectedOf(std::size_t stay, const Day& day) const {
+    return observations_[stay].rodHours *
+           std::exp(
+               std::clamp(logRate(stay) + day.luck + 0.5 * variances_[stay], leastLog, mostLog));
+}
+
 void FitState::addStay(std::size_t stay, Day& day, double& slopeOfDay) {
-    const Observation& one = observations_[stay];
-    const double expected =
-        one.rodHours *
-        std::exp(std::clamp(logRate(stay) + day.luck + 0.5 * variances_[stay], leastLog, mostLog));
-    const double left = one.fish - expected;
+    const double expected = expectedOf(stay, day);
+    const double left = observations_[stay].fish - expected;
     const Row& row = rows_[stay];
     for (std::size_t a = 0; a < row.size(); ++a) {
-        const auto [i, x] = row[a];
+        const auto [i, x, inDay] = row[a];
         slope_[i] += x * left;
         double* line = curvature_.row(i);
         for (std::size_t b = 0; b <= a; ++b) {
-            line[row[b].first] += expected * x * row[b].second;
+            line[row[b].weight] += expected * x * row[b].value;
         }
-        const auto at = std::ranges::lower_bound(day.touched, i) - day.touched.begin();
-        day.coupling[static_cast<std::size_t>(at)] += expected * x;
+        day.coupling[inDay] += expected * x;
     }
     day.curvature += expected;
     slopeOfDay += left;
@@ -159,11 +167,40 @@ void FitState::layEquations() {
     }
 }
 
+void FitState::laySlopes() {
+    for (std::size_t i = 0; i < weights_.size(); ++i) {
+        slope_[i] = -precisionOf(i) * weights_[i];
+    }
+    for (std::size_t t = 0; t < days_.size(); ++t) {
+        const Day& day = days_[t];
+        slopeOfDay_[t] = -day.luck / square(sizes_.day());
+        for (const std::size_t stay : day.stays) {
+            const double left = observations_[stay].fish - expectedOf(stay, day);
+            slopeOfDay_[t] += left;
+            for (const Touch& touch : rows_[stay]) {
+                slope_[touch.weight] += touch.value * left;
+            }
+        }
+        for (std::size_t a = 0; a < day.touched.size(); ++a) {
+            slope_[day.touched[a]] -= day.coupling[a] / day.curvature * slopeOfDay_[t];
+        }
+    }
+}
+
 double FitState::step() {
     layEquations();
     if (!factor_.factorise(curvature_)) {
         return 0.0; // Cannot be: the prior alone is positive definite and stays only add to it.
     }
+    return move();
+}
+
+double FitState::glide() {
+    laySlopes();
+    return move();
+}
+
+double FitState::move() {
     const std::vector<double> move = factor_.solved(slope_);
     std::vector<double> moveOfDay;
     double most = 0.0;
@@ -176,8 +213,8 @@ double FitState::step() {
         moveOfDay.push_back(left / day.curvature);
         for (const std::size_t stay : day.stays) {
             double change = moveOfDay.back();
-            for (const auto& [position, value] : rows_[stay]) {
-                change += value * move[position];
+            for (const Touch& touch : rows_[stay]) {
+                change += touch.value * move[touch.weight];
             }
             most = std::max(most, std::fabs(change));
         }
@@ -190,6 +227,16 @@ double FitState::step() {
         days_[t].luck += share * moveOfDay[t];
     }
     return most;
+}
+
+void FitState::believe(std::span<const double> beliefs) {
+    double sum = 0.0;
+    for (std::size_t i = 0; i < offsets_.size(); ++i) {
+        offsets_[i] += beliefs[i];
+        sum += beliefs[i];
+    }
+    // What is held of all places alike says nothing of any: the water's own weight takes it up.
+    weights_[0] -= sum / static_cast<double>(offsets_.size());
 }
 
 void FitState::findVariances() {
@@ -209,12 +256,11 @@ void FitState::findVariances() {
         }
         for (const std::size_t stay : day.stays) {
             double sum = day.variance;
-            for (const auto& [i, x] : rows_[stay]) {
-                const auto at = std::ranges::lower_bound(day.touched, i) - day.touched.begin();
-                sum += 2.0 * x * day.covariance[static_cast<std::size_t>(at)];
+            for (const auto& [i, x, inDay] : rows_[stay]) {
+                sum += 2.0 * x * day.covariance[inDay];
                 const double* row = covariance_.row(i);
-                for (const auto& [j, y] : rows_[stay]) {
-                    sum += x * y * row[j];
+                for (const Touch& other : rows_[stay]) {
+                    sum += x * other.value * row[other.weight];
                 }
             }
             variances_[stay] = sum;

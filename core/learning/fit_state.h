@@ -4,6 +4,7 @@
 #include "core/learning/catch_model.h"
 #include "core/learning/observation.h"
 
+#include <span>
 #include <vector>
 
 namespace learning {
@@ -12,13 +13,18 @@ namespace learning {
 /// tells when to step.
 class FitState {
 public:
-    /// \param observations at least one; they must outlive this.
-    FitState(const std::vector<Observation>& observations, EffectSizes sizes);
+    /// \param observations at least one.
+    FitState(std::vector<Observation> observations, EffectSizes sizes);
 
     [[nodiscard]] std::size_t days() const { return days_.size(); }
     /// One step of Newton's method. \return by how much the logarithm of some stay's rate would
     /// have moved most, had the step not been held to 2.
     double step();
+    /// The same by the curvature of the last step(), which is quick and goes as far where little
+    /// has changed since.
+    double glide();
+    /// Adds to what the user holds of each stay's place. \param beliefs one for each.
+    void believe(std::span<const double> beliefs);
     /// The covariance of the weights where they stand, and from it the variance of each stay.
     void findVariances();
     /// Sizes of effects from the weights as they stand: s^2 = (n s0^2 + sum of squares) / (n + the
@@ -27,7 +33,13 @@ public:
     [[nodiscard]] CatchModel model() const;
 
 private:
-    using Row = std::vector<std::pair<std::size_t, double>>;
+    /// A weight that a stay has, and where it stands among those of its day.
+    struct Touch {
+        std::size_t weight = 0;
+        double value = 0.0;
+        std::size_t inDay = 0;
+    };
+    using Row = std::vector<Touch>;
     struct Day {
         std::vector<std::size_t> stays;
         std::vector<std::size_t> touched; ///< Positions of weights, ascending.
@@ -44,11 +56,14 @@ private:
     [[nodiscard]] double logRate(std::size_t stay) const;
     /// Curvature and slope of everything, the days already taken out.
     void layEquations();
+    [[nodiscard]] double expectedOf(std::size_t stay, const Day& day) const;
     void addStay(std::size_t stay, Day& day, double& slopeOfDay);
     void eliminate(const Day& day, double slopeOfDay);
+    void laySlopes();
+    double move();
     [[nodiscard]] double precisionOf(std::size_t weight) const;
 
-    const std::vector<Observation>& observations_;
+    std::vector<Observation> observations_;
     EffectSizes sizes_;
     std::vector<CatchModel::WeightName> names_;
     std::vector<Row> rows_;

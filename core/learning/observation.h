@@ -11,7 +11,6 @@ struct Observation {
     double rodHours = 0.0; ///< Above 0.
     int fish = 0;          ///< Landed; a blank counts as much as a catch.
     int day = 0;           ///< Observations of one day share its luck; counted from 0.
-    double belief = 0.0;   ///< What the user holds of the place, added to the logarithm.
 };
 
 } // namespace learning

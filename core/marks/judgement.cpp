@@ -13,8 +13,9 @@ namespace marks {
 namespace {
 
 constexpr double normal95 = 1.959963984540054;
-/// Depths nearer to each other than this are one to an angler.
+/// Depths nearer to each other than this, or than this share, are one to an angler.
 constexpr double sameDepth_m = 0.5;
+constexpr double sameDepth = 0.2;
 constexpr double perTen = 10.0;
 constexpr double leftOfBest = 0.9;
 /// So that a logarithm can be taken of what is out of reach.
@@ -22,36 +23,6 @@ constexpr double leastLeft = 1e-6;
 
 double normalBelow(double z) {
     return 0.5 * std::erfc(-z / std::numbers::sqrt2);
-}
-
-units::Length trustAt(const MarkInput& input, const Surroundings& around, geo::WaterPoint place) {
-    const grid::Cell c = input.trust_m.frame().cellOf(place);
-    if (!input.trust_m.frame().holds(c)) {
-        return around.trust;
-    }
-    const auto here_m = static_cast<double>(input.trust_m[c]);
-    return std::isnan(here_m) ? around.trust : units::Length::metres(here_m);
-}
-
-bool isOfTheBottom(FactorKind kind) {
-    return kind == FactorKind::depth || kind == FactorKind::dropOff ||
-           kind == FactorKind::weedEdge || kind == FactorKind::feature ||
-           kind == FactorKind::bottom;
-}
-
-/// What is left of a place whose depth is not known for sure, where its bottom as drawn multiplies
-/// by `ofBottom`.
-double leftByTrust(const MarkInput& input, const Surroundings& around, units::Length halfWidth,
-                   double ofBottom) {
-    const double other = chanceOfOtherDepth(halfWidth);
-    const double within = chanceOfDepthBetween(rods::RodSettings().shallowest, input.ground.limit(),
-                                               around.depth, halfWidth);
-    return within * std::min(1.0, 1.0 - other + other / ofBottom);
-}
-
-Circumstances tomorrow(const LearnedCatch& learned, const Surroundings& around, const Plan& plan) {
-    return {windwardValue(windUpSlope(plan.day.wind, around.riseEast, around.riseNorth)),
-            learned.waterTemperature, learned.season, learned.hours};
 }
 
 Judgement believedAlone(const MarkInput& input, const Surroundings& around, const Plan& plan,
@@ -89,9 +60,9 @@ void takeByTrust(std::vector<Factor>& factors, const MarkInput& input, const Sur
     for (const Factor& factor : factors) {
         ofBottom *= isOfTheBottom(factor.kind) ? factor.times : 1.0;
     }
-    const double left = leftByTrust(input, around, halfWidth, ofBottom);
     std::ranges::find(factors, FactorKind::trust, &Factor::kind)->times *=
-        std::max(left, leastLeft);
+        leftByTrust(chanceOfOtherDepth(around.depth, halfWidth),
+                    chanceOfReach(input, around, halfWidth), ofBottom);
 }
 
 /// Values and reasons of record and less tried, which stand on what is expected, and the reasons
@@ -114,12 +85,43 @@ void tell(Judgement& judgement, const MarkInput& input, geo::WaterPoint place) {
 
 } // namespace
 
-double chanceOfOtherDepth(units::Length halfWidth) {
+units::Length trustAt(const MarkInput& input, const Surroundings& around, geo::WaterPoint place) {
+    const grid::Cell c = input.trust_m.frame().cellOf(place);
+    if (!input.trust_m.frame().holds(c)) {
+        return around.trust;
+    }
+    const auto here_m = static_cast<double>(input.trust_m[c]);
+    return std::isnan(here_m) ? around.trust : units::Length::metres(here_m);
+}
+
+bool isOfTheBottom(FactorKind kind) {
+    return kind == FactorKind::depth || kind == FactorKind::dropOff ||
+           kind == FactorKind::weedEdge || kind == FactorKind::feature ||
+           kind == FactorKind::bottom;
+}
+
+double chanceOfReach(const MarkInput& input, const Surroundings& around, units::Length halfWidth) {
+    return chanceOfDepthBetween(rods::RodSettings().shallowest, input.ground.limit(), around.depth,
+                                halfWidth);
+}
+
+double leftByTrust(double chanceOfOther, double chanceOfReach, double ofBottom) {
+    const double known = std::min(1.0, 1.0 - chanceOfOther + chanceOfOther / ofBottom);
+    return std::max(chanceOfReach * known, leastLeft);
+}
+
+Circumstances tomorrow(const LearnedCatch& learned, const Surroundings& around, const Plan& plan) {
+    return {windwardValue(windUpSlope(plan.day.wind, around.riseEast, around.riseNorth)),
+            learned.waterTemperature, learned.season, learned.hours};
+}
+
+double chanceOfOtherDepth(units::Depth depth, units::Length halfWidth) {
     const double half_m = halfWidth.inMetres();
+    const double same_m = std::max(sameDepth_m, sameDepth * depth.inMetres());
     if (!std::isfinite(half_m)) {
         return 1.0;
     }
-    return half_m > 0.0 ? 2.0 * normalBelow(-sameDepth_m * normal95 / half_m) : 0.0;
+    return half_m > 0.0 ? 2.0 * normalBelow(-same_m * normal95 / half_m) : 0.0;
 }
 
 double chanceOfDepthBetween(units::Depth least, units::Depth most, units::Depth depth,
@@ -165,7 +167,7 @@ Judgement judgementOf(const MarkInput& input, const Surroundings& around, geo::W
     out.score = scoreOf(out.factors);
     out.features = joined(parts);
     learning::Expectation here = model.expect(out.features);
-    out.toFindOut = here.relativeWidth() * (1.0 - chanceOfOtherDepth(halfWidth));
+    out.toFindOut = here.relativeWidth() * (1.0 - chanceOfOtherDepth(around.depth, halfWidth));
     here.logMean += std::log(out.score * model.mean().rate() / here.rate());
     out.expected = here;
     tell(out, input, place);

@@ -28,13 +28,33 @@ struct Judgement {
     [[nodiscard]] double worth(double eagerness) const;
 };
 
-/// Chance that the depth of the place is not what is drawn, by more than half a metre: its 95 %
-/// half-width for a normal error. 1 where nobody knows it.
-[[nodiscard]] double chanceOfOtherDepth(units::Length halfWidth);
+/// Chance that the depth of the place is not what is drawn, by more than half a metre or a fifth of
+/// it, whichever is more: its 95 % half-width for a normal error. 1 where nobody knows it. A fifth:
+/// the log tells depths apart that differ by two fifths (learning::addDepth).
+[[nodiscard]] double chanceOfOtherDepth(units::Depth depth, units::Length halfWidth);
 
 /// Chance that a depth with this 95 % half-width lies, to half a metre, between two others.
 [[nodiscard]] double chanceOfDepthBetween(units::Depth least, units::Depth most, units::Depth depth,
                                           units::Length halfWidth);
+
+/// Chance that a place lies within reach: shallow enough to be fished and deep enough for a bait.
+[[nodiscard]] double chanceOfReach(const MarkInput& input, const Surroundings& around,
+                                   units::Length halfWidth);
+
+/// What is left of a place whose depth may be another: see judgementOf(). \param ofBottom what its
+/// bottom as drawn multiplies by.
+[[nodiscard]] double leftByTrust(double chanceOfOther, double chanceOfReach, double ofBottom);
+
+/// 95 % half-width of the depth at the place; of those round it where its cell has none.
+[[nodiscard]] units::Length trustAt(const MarkInput& input, const Surroundings& around,
+                                    geo::WaterPoint place);
+
+/// True for the reasons that stand on the bottom being what is drawn.
+[[nodiscard]] bool isOfTheBottom(FactorKind kind);
+
+/// What is true of a place on the planned day.
+[[nodiscard]] Circumstances tomorrow(const LearnedCatch& learned, const Surroundings& around,
+                                     const Plan& plan);
 
 /// Who says that the place is to be judged. What the program chooses as the best of many promises
 /// too much: on made-up seasons of seven kinds such marks promised 0.9 to 1.3 times what they

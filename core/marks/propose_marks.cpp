@@ -3,7 +3,6 @@
 
 #include "core/marks/apart.h"
 #include "core/marks/beliefs.h"
-#include "core/marks/judgement.h"
 #include "core/marks/places_to_look_at.h"
 
 #include <algorithm>
@@ -54,32 +53,46 @@ void thin(const std::vector<Candidate>& sorted, double apart_m, std::size_t most
     }
 }
 
-double promiseOf(const MarkInput& input, geo::WaterPoint place, const Plan& plan) {
-    const Surroundings around = surroundingsOf(input, place, plan.tackle.cast);
-    return judgementOf(input, around, place, plan, std::nullopt, ChosenBy::program)
-        .worth(eagernessToTry(plan.tryNew, plan.weights));
-}
-
-base::Result<std::vector<Candidate>> lookAt(const MarkInput& input, const Plan& plan,
-                                            const std::vector<geo::WaterPoint>& places,
-                                            const ProposeSettings& settings,
-                                            base::Progress& progress) {
-    std::vector<Candidate> candidates;
-    for (std::size_t k = 0; k < places.size(); ++k) {
-        if (k % cellsBetweenAsking == 0) {
-            if (progress.stopAsked()) {
-                return std::unexpected(base::cancelled());
-            }
-            progress.tell(static_cast<double>(k) / static_cast<double>(places.size()));
-        }
-        if (mayLieAt(input, places[k], plan, settings)) {
-            Candidate candidate;
-            candidate.place = places[k];
-            candidate.promise = promiseOf(input, places[k], plan);
-            candidates.push_back(candidate);
-        }
+std::vector<Candidate> promising(const MarkInput& input, const Plan& plan,
+                                 const std::vector<LookedAt>& lookedAt,
+                                 const std::vector<Prospect>& prospects) {
+    const learning::CatchModel* model = input.learned != nullptr ? &input.learned->model : nullptr;
+    const double eagerness = eagernessToTry(plan.tryNew, plan.weights);
+    std::vector<Candidate> candidates(lookedAt.size());
+    for (std::size_t k = 0; k < lookedAt.size(); ++k) {
+        candidates[k].place = lookedAt[k].place;
+        candidates[k].promise = prospects[k].worth(model, plan.weights, eagerness);
     }
     return candidates;
+}
+
+std::vector<Candidate> ownOnes(const MarkInput& input, const Plan& plan,
+                               const std::vector<Candidate>& pinned) {
+    std::vector<LookedAt> lookedAt;
+    std::vector<Prospect> prospects;
+    std::vector<Candidate> own;
+    for (const Candidate& candidate : pinned) {
+        if (input.ground.depthAt(candidate.place)) {
+            lookedAt.push_back(
+                {candidate.place, surroundingsOf(input, candidate.place, plan.tackle.cast)});
+            prospects.emplace_back(input, lookedAt.back(), plan);
+            own.push_back(candidate);
+            own.back().isPinned = true;
+        }
+    }
+    const auto promised = promising(input, plan, lookedAt, prospects);
+    for (std::size_t k = 0; k < own.size(); ++k) {
+        own[k].promise = promised[k].promise;
+    }
+    return own;
+}
+
+base::Result<void> check(const ProposeSettings& settings, const Plan& plan) {
+    if (const auto problems = problemsIn(settings, plan); !problems.empty()) {
+        return base::fail(base::ErrorKind::wrongUse, "marks cannot be proposed so", "plan",
+                          "choose " + problems.front());
+    }
+    return {};
 }
 
 /// Why there is no place at all.
@@ -133,43 +146,87 @@ bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
     return input.ground.depthAt(place) && !exclusionAt(input, place, plan, settings);
 }
 
+base::Result<std::vector<LookedAt>> lookRound(const MarkInput& input, const Plan& plan,
+                                              const ProposeSettings& settings,
+                                              base::Progress& progress) {
+    if (auto checked = check(settings, plan); !checked) {
+        return std::unexpected(checked.error());
+    }
+    const auto places = placesToLookAt(input, plan.tackle.cast.inMetres(),
+                                       static_cast<std::size_t>(settings.mostLookedAt));
+    std::vector<LookedAt> lookedAt;
+    for (std::size_t k = 0; k < places.size(); ++k) {
+        if (k % cellsBetweenAsking == 0) {
+            if (progress.stopAsked()) {
+                return std::unexpected(base::cancelled());
+            }
+            progress.tell(static_cast<double>(k) / static_cast<double>(places.size()));
+        }
+        if (mayLieAt(input, places[k], plan, settings)) {
+            lookedAt.push_back({places[k], surroundingsOf(input, places[k], plan.tackle.cast)});
+        }
+    }
+    return lookedAt;
+}
+
+base::Result<std::vector<Prospect>> prospectsOf(const MarkInput& input, const Plan& plan,
+                                                const std::vector<LookedAt>& lookedAt,
+                                                base::Progress& progress) {
+    std::vector<Prospect> prospects;
+    prospects.reserve(lookedAt.size());
+    for (const LookedAt& at : lookedAt) {
+        if (prospects.size() % cellsBetweenAsking == 0 && progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        prospects.emplace_back(input, at, plan);
+    }
+    return prospects;
+}
+
+base::Result<std::vector<Candidate>>
+proposeMarks(const MarkInput& input, const Plan& plan, const std::vector<LookedAt>& lookedAt,
+             const std::vector<Prospect>& prospects, const std::vector<Candidate>& pinned,
+             const ProposeSettings& settings, base::Progress& progress) {
+    if (auto checked = check(settings, plan); !checked) {
+        return std::unexpected(checked.error());
+    }
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    std::vector<Candidate> found = promising(input, plan, lookedAt, prospects);
+    std::vector<Candidate> taken = ownOnes(input, plan, pinned);
+    if (found.empty() && taken.empty()) {
+        return nowhere(input, plan, settings);
+    }
+    const geo::Box box = input.outline.box();
+    const geo::WaterPoint middle{0.5 * (box.west_m + box.east_m),
+                                 0.5 * (box.south_m + box.north_m)};
+    sortByPromise(found, middle);
+    const auto most = static_cast<std::size_t>(settings.most);
+    const std::size_t pins = taken.size();
+    const double cast_m = plan.tackle.cast.inMetres();
+    thin(found, std::max(wideApart, settings.leastApart) * cast_m, pins + (most + 1) / 2, taken);
+    thin(found, settings.leastApart * cast_m, pins + most, taken);
+    std::vector<Candidate> free(taken.begin() + static_cast<std::ptrdiff_t>(pins), taken.end());
+    taken.resize(pins);
+    sortByPromise(free, middle);
+    taken.insert(taken.end(), free.begin(), free.end());
+    return taken;
+}
+
 base::Result<std::vector<Candidate>> proposeMarks(const MarkInput& input, const Plan& plan,
                                                   const std::vector<Candidate>& pinned,
                                                   const ProposeSettings& settings,
                                                   base::Progress& progress) {
-    if (const auto problems = problemsIn(settings, plan); !problems.empty()) {
-        return base::fail(base::ErrorKind::wrongUse, "marks cannot be proposed so", "plan",
-                          "choose " + problems.front());
+    const auto lookedAt = lookRound(input, plan, settings, progress);
+    if (!lookedAt) {
+        return std::unexpected(lookedAt.error());
     }
-    const double cast_m = plan.tackle.cast.inMetres();
-    const auto places =
-        placesToLookAt(input, cast_m, static_cast<std::size_t>(settings.mostLookedAt));
-    auto found = lookAt(input, plan, places, settings, progress);
-    if (!found) {
-        return std::unexpected(found.error());
+    const auto prospects = prospectsOf(input, plan, *lookedAt, progress);
+    if (!prospects) {
+        return std::unexpected(prospects.error());
     }
-    std::vector<Candidate> taken;
-    for (Candidate candidate : pinned) {
-        if (input.ground.depthAt(candidate.place)) {
-            candidate.isPinned = true;
-            candidate.promise = promiseOf(input, candidate.place, plan);
-            taken.push_back(std::move(candidate));
-        }
-    }
-    if (found->empty() && taken.empty()) {
-        return nowhere(input, plan, settings);
-    }
-    const geo::Box box = input.outline.box();
-    sortByPromise(*found, {0.5 * (box.west_m + box.east_m), 0.5 * (box.south_m + box.north_m)});
-    const auto most = static_cast<std::size_t>(settings.most);
-    const std::size_t pins = taken.size();
-    thin(*found, std::max(wideApart, settings.leastApart) * cast_m, pins + (most + 1) / 2, taken);
-    thin(*found, settings.leastApart * cast_m, pins + most, taken);
-    std::vector<Candidate> free(taken.begin() + static_cast<std::ptrdiff_t>(pins), taken.end());
-    taken.resize(pins);
-    sortByPromise(free, {0.5 * (box.west_m + box.east_m), 0.5 * (box.south_m + box.north_m)});
-    taken.insert(taken.end(), free.begin(), free.end());
-    return taken;
+    return proposeMarks(input, plan, *lookedAt, *prospects, pinned, settings, progress);
 }
 
 } // namespace marks

@@ -3,9 +3,11 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
+#include "core/marks/looked_at.h"
 #include "core/marks/mark.h"
 #include "core/marks/mark_input.h"
 #include "core/marks/plan.h"
+#include "core/marks/prospect.h"
 #include "core/units/area.h"
 
 #include <array>
@@ -70,15 +72,35 @@ excludedAreas(const MarkInput& input, const Plan& plan, const ProposeSettings& s
 [[nodiscard]] bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
                             const ProposeSettings& settings);
 
-/// Places worth looking at: on and beside drop-off and weed edges, on features, on the borders of
-/// bands, and on a lattice half a cast wide over all fishable water; thinned by promise, best first
-/// and never nearer to each other than the settings say. The promise of a place is its worth
-/// (Judgement::worth) without the factor for shelter. Conditions exclude before anything is
-/// thinned. Pinned places come first, unmoved, wherever they lie in the water. The same water
-/// turned by a right angle about the frame's origin, with its wind, gives the same places turned.
-/// \param pinned places that the user put.
+/// The places worth looking at where a boat may lie: on and beside drop-off and weed edges, on
+/// features, on the borders of bands, and on a lattice half a cast wide over all fishable water.
+/// Neither the log nor what matters to the user has a say. The same water turned by a right angle
+/// about the frame's origin, with its wind, gives the same places turned. \return wrongUse for
+/// settings or a plan out of range; cancelled.
+[[nodiscard]] base::Result<std::vector<LookedAt>> lookRound(const MarkInput& input,
+                                                            const Plan& plan,
+                                                            const ProposeSettings& settings,
+                                                            base::Progress& progress);
+
+/// What each of these places promises, but for what matters to the user. \return cancelled.
+[[nodiscard]] base::Result<std::vector<Prospect>> prospectsOf(const MarkInput& input,
+                                                              const Plan& plan,
+                                                              const std::vector<LookedAt>& lookedAt,
+                                                              base::Progress& progress);
+
+/// Of the places looked at, those that are to get ropes and rods: thinned by promise, best first
+/// and never nearer to each other than the settings say. The promise of a place is its worth, see
+/// Prospect. Conditions exclude before anything is thinned. Pinned places come first, unmoved,
+/// wherever they lie in the water.
+/// \param prospects of the places looked at, one for each. \param pinned places that the user put.
 /// \return wrongUse for settings or a plan out of range; unusableInput where a boat may lie
 /// nowhere; cancelled.
+[[nodiscard]] base::Result<std::vector<Candidate>>
+proposeMarks(const MarkInput& input, const Plan& plan, const std::vector<LookedAt>& lookedAt,
+             const std::vector<Prospect>& prospects, const std::vector<Candidate>& pinned,
+             const ProposeSettings& settings, base::Progress& progress);
+
+/// All three.
 [[nodiscard]] base::Result<std::vector<Candidate>>
 proposeMarks(const MarkInput& input, const Plan& plan, const std::vector<Candidate>& pinned,
              const ProposeSettings& settings, base::Progress& progress);

@@ -223,7 +223,8 @@ std::vector<std::string> problemsIn(const RankSettings& settings, const Plan& pl
 
 base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& plan,
                                           std::vector<WorkedCandidate> candidates,
-                                          const RankSettings& settings, base::Progress& progress) {
+                                          const RankSettings& settings, base::Progress& progress,
+                                          const RodsFor& rodsFor) {
     if (const auto problems = problemsIn(settings, plan); !problems.empty()) {
         return base::fail(base::ErrorKind::wrongUse, "marks cannot be ranked so", "plan",
                           "choose " + problems.front());
@@ -239,6 +240,13 @@ base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& pl
     }
     std::vector<Mark> marks;
     for (const Chosen& chosen : chosenOf(input, *all, plan, settings)) {
+        if (rodsFor) {
+            auto spread = rodsFor((*all)[chosen.position].worked.anchors);
+            if (!spread) {
+                return std::unexpected(spread.error());
+            }
+            (*all)[chosen.position].worked.spread = std::move(*spread);
+        }
         marks.push_back(markOf(input, plan, std::move((*all)[chosen.position]),
                                static_cast<int>(marks.size()) + 1));
         marks.back().toLearn = chosen.toLearn;

@@ -8,17 +8,22 @@
 #include "core/marks/mark_input.h"
 #include "core/marks/plan.h"
 
+#include <functional>
 #include <vector>
 
 namespace marks {
 
-/// A candidate with its anchors, its rods and its waves.
+/// A candidate with its anchors and its waves.
 struct WorkedCandidate {
     Candidate candidate;
     anchoring::AnchorSet anchors;
+    /// Empty where rods are to be laid for the marks chosen alone.
     rods::RodSpread spread;
     WaveState waves;
 };
+
+/// Lays the rods of a boat between its anchors.
+using RodsFor = std::function<base::Result<rods::RodSpread>(const anchoring::AnchorSet&)>;
 
 /// How the list is chosen. Defaults are our choice (no source).
 struct RankSettings {
@@ -42,11 +47,12 @@ struct RankSettings {
 /// some are chosen in order to learn, as the plan asks for, and are marked so. Pinned candidates
 /// are always in the list. Candidates whose lie is on land, on closed water or deeper than the
 /// limit are dropped unless pinned (then a caution says so). The result does not depend on the
-/// order of `candidates`. Fewer marks than asked for where there is no room for more. \return
-/// wrongUse for settings out of range; unusableInput where no candidate is left; cancelled.
-[[nodiscard]] base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& plan,
-                                                        std::vector<WorkedCandidate> candidates,
-                                                        const RankSettings& settings,
-                                                        base::Progress& progress);
+/// order of `candidates`. Fewer marks than asked for where there is no room for more. \param
+/// rodsFor asked for each mark chosen; no place is chosen for its rods. Empty: those of the
+/// candidates. \return wrongUse for settings out of range; unusableInput where no candidate is
+/// left; cancelled; the error of `rodsFor`.
+[[nodiscard]] base::Result<std::vector<Mark>>
+rankMarks(const MarkInput& input, const Plan& plan, std::vector<WorkedCandidate> candidates,
+          const RankSettings& settings, base::Progress& progress, const RodsFor& rodsFor = {});
 
 } // namespace marks

@@ -87,16 +87,18 @@ struct Count {
     PlaneFit plane;
 };
 
-void countKinds(const MarkInput& input, grid::Cell c,
-                std::array<std::size_t, kindCount>& cellsOfKind) {
-    for (const structure::Zone* zone : input.ground.zonesAt(c)) {
+using ZonesOfCell = std::array<const structure::Zone*, 2>;
+
+void countKinds(const ZonesOfCell& zones, std::array<std::size_t, kindCount>& cellsOfKind) {
+    for (const structure::Zone* zone : zones) {
         if (zone != nullptr) {
             ++cellsOfKind[indexOf(zone->kind)];
         }
     }
 }
 
-void takeFishable(const MarkInput& input, grid::Cell c, double depth_m, Count& count) {
+void takeFishable(const MarkInput& input, grid::Cell c, double depth_m, const ZonesOfCell& zones,
+                  Count& count) {
     ++count.fishable;
     count.shallowest_m = std::min(count.shallowest_m, depth_m);
     count.deepest_m = std::max(count.deepest_m, depth_m);
@@ -105,7 +107,7 @@ void takeFishable(const MarkInput& input, grid::Cell c, double depth_m, Count& c
         ++count.trusted;
         count.trust_m += static_cast<double>(trust_m);
     }
-    for (const structure::Zone* zone : input.ground.zonesAt(c)) {
+    for (const structure::Zone* zone : zones) {
         if (zone == nullptr) {
             continue;
         }
@@ -121,23 +123,30 @@ Count countRound(const MarkInput& input, geo::WaterPoint place, double cast_m) {
     const grid::GridFrame& frame = input.ground.frame();
     const grid::Cell middle = frame.cellOf(place);
     const int reach = static_cast<int>(std::ceil(cast_m / frame.cell_m()));
+    const double most_m2 = cast_m * cast_m;
+    const units::Depth shallowest = shallowestBait();
     Count count;
     for (int row = middle.row - reach; row <= middle.row + reach; ++row) {
         for (int col = middle.col - reach; col <= middle.col + reach; ++col) {
             const grid::Cell c{col, row};
             const geo::WaterPoint p = frame.centre(c);
-            if (geo::distance_m(p, place) > cast_m && c != middle) {
+            const double east_m = p.x_m - place.x_m;
+            const double north_m = p.y_m - place.y_m;
+            if (east_m * east_m + north_m * north_m > most_m2 && c != middle) {
                 continue;
             }
             ++count.all;
-            count.closed = count.closed || input.ground.isClosed(c);
+            const bool isClosed = input.ground.isClosed(c);
+            count.closed = count.closed || isClosed;
             const auto depth = input.ground.today().at(c);
-            if (depth) {
-                count.plane.take(p.x_m - place.x_m, p.y_m - place.y_m, depth->inMetres());
-                countKinds(input, c, count.anyCellsOfKind);
+            if (!depth) {
+                continue;
             }
-            if (depth && *depth >= shallowestBait() && input.ground.isFishable(c)) {
-                takeFishable(input, c, depth->inMetres(), count);
+            const ZonesOfCell zones = input.ground.zonesAt(c);
+            count.plane.take(east_m, north_m, depth->inMetres());
+            countKinds(zones, count.anyCellsOfKind);
+            if (!isClosed && *depth >= shallowest && *depth <= input.ground.limit()) {
+                takeFishable(input, c, depth->inMetres(), zones, count);
             }
         }
     }

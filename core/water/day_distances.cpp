@@ -25,6 +25,62 @@ base::Result<grid::Mask> openWater(const Water& water, const geo::Outline& outli
     return grid::Mask::from(open);
 }
 
+/// Shortest ways over water, straight where one place sees the other.
+class Ways {
+public:
+    explicit Ways(const grid::Mask& mask) : mask_(mask) {}
+
+    /// \return its number, for between_m(); whatever does not lie in open water counts from the
+    /// nearest.
+    std::size_t take(geo::WaterPoint place) {
+        const grid::GridFrame& frame = mask_.frame();
+        const grid::Cell here = frame.cellOf(place);
+        const grid::Cell cell =
+            mask_.isActive(here) ? here : mask_.nearestActive(place).value_or(grid::Cell{-1, -1});
+        ends_.push_back({cell, cell == here ? place : frame.centre(cell), std::nullopt});
+        return ends_.size() - 1;
+    }
+
+    [[nodiscard]] double between_m(std::size_t a, std::size_t b) {
+        if (!mask_.isActive(ends_[a].cell) || !mask_.isActive(ends_[b].cell)) {
+            return HUGE_VAL;
+        }
+        if (sees(ends_[a].at, ends_[b].at)) {
+            return geo::distance_m(ends_[a].at, ends_[b].at);
+        }
+        std::optional<grid::Grid<float>>& field = ends_[a].field;
+        if (!field) {
+            field = grid::distanceOverWater_m(mask_, std::array{ends_[a].cell});
+        }
+        return static_cast<double>((*field)[ends_[b].cell]);
+    }
+
+private:
+    struct End {
+        grid::Cell cell;
+        geo::WaterPoint at;
+        std::optional<grid::Grid<float>> field; ///< Once a way round something was asked for.
+    };
+
+    [[nodiscard]] bool sees(geo::WaterPoint a, geo::WaterPoint b) const {
+        constexpr double stepsInCell = 16.0;
+        const double way_m = geo::distance_m(a, b);
+        const int steps =
+            1 + static_cast<int>(std::ceil(stepsInCell * way_m / mask_.frame().cell_m()));
+        for (int k = 0; k <= steps; ++k) {
+            const double t = static_cast<double>(k) / steps;
+            const geo::WaterPoint p{a.x_m + t * (b.x_m - a.x_m), a.y_m + t * (b.y_m - a.y_m)};
+            if (!mask_.isActive(mask_.frame().cellOf(p))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    const grid::Mask& mask_;
+    std::vector<End> ends_;
+};
+
 } // namespace
 
 base::Result<DayDistances> dayDistances(const Water& water, const geo::Outline& outline,
@@ -40,34 +96,23 @@ base::Result<DayDistances> dayDistances(const Water& water, const geo::Outline& 
     if (!open) {
         return std::unexpected(open.error());
     }
-    const grid::Mask& mask = *open;
     DayDistances out;
-    std::vector<grid::Cell> cells;
-    std::transform(places.begin(), places.end(), std::back_inserter(cells), [&](geo::WaterPoint p) {
-        return mask.nearestActive(p).value_or(grid::Cell{-1, -1});
-    });
-    const auto distancesFrom = [&](grid::Cell from) {
-        const auto field = grid::distanceOverWater_m(mask, std::array{from});
-        std::vector<double> distances;
-        std::transform(cells.begin(), cells.end(), std::back_inserter(distances),
-                       [&](grid::Cell c) {
-                           return mask.isActive(c) ? static_cast<double>(field[c]) : HUGE_VAL;
-                       });
-        return distances;
-    };
-    for (const grid::Cell cell : cells) {
-        out.between_m.push_back(distancesFrom(cell));
+    Ways ways(*open);
+    for (const geo::WaterPoint place : places) {
+        ways.take(place);
     }
-    // The two ways differ by rounding on the cells; the order of the day wants one figure.
-    for (std::size_t i = 0; i < cells.size(); ++i) {
+    // One figure for there and back: the two ways differ by rounding on the cells.
+    out.between_m.assign(places.size(), std::vector<double>(places.size(), 0.0));
+    for (std::size_t i = 0; i < places.size(); ++i) {
         for (std::size_t j = 0; j < i; ++j) {
-            const double mean_m = 0.5 * (out.between_m[i][j] + out.between_m[j][i]);
-            out.between_m[i][j] = out.between_m[j][i] = mean_m;
+            out.between_m[i][j] = out.between_m[j][i] = ways.between_m(j, i);
         }
-        out.between_m[i][i] = 0.0;
     }
     if (launch) {
-        out.fromLaunch_m = distancesFrom(mask.nearestActive(*launch).value_or(grid::Cell{-1, -1}));
+        const std::size_t from = ways.take(*launch);
+        for (std::size_t i = 0; i < places.size(); ++i) {
+            out.fromLaunch_m.push_back(ways.between_m(from, i));
+        }
     }
     return out;
 }

@@ -335,6 +335,36 @@ Result<Derived> derive(const Water& water, const Derived& before, Step upTo, Pro
     return derived;
 }
 
+Result<Derived> deriveToPlan(const Water& water, const Derived& before, Progress& progress) {
+    if (auto ready = checkBefore(water); !ready) {
+        return std::unexpected(ready.error());
+    }
+    const Stamps stamps = Stamps::of(water);
+    if (!before.isCurrent(Step::draw, stamps.at(Step::draw))) {
+        return derive(water, before, Step::sections, progress);
+    }
+    Derived derived = before;
+    derived.failures.clear();
+    if (!derived.isCurrent(Step::reduce, stamps.at(Step::reduce))) {
+        auto outline = outlineOf(water);
+        if (!outline) {
+            return std::unexpected(outline.error());
+        }
+        derived.outline = std::make_shared<const geo::Outline>(std::move(outline->outline));
+        derived.outlineIsAssumed = outline->isAssumed;
+    }
+    for (const Derivation& derivation : derivations) {
+        if (derivation.step >= Step::structure) {
+            if (auto made =
+                    makeStep(derivation, water, stamps.at(derivation.step), derived, progress);
+                !made) {
+                return std::unexpected(made.error());
+            }
+        }
+    }
+    return derived;
+}
+
 Derived withKeptDrawing(const Water& water, surface::DrawnWater drawn, Stamp stamp) {
     Derived derived;
     if (!water.frame || stamp != stampOf(water, Step::draw)) {

@@ -20,6 +20,12 @@ namespace water {
 [[nodiscard]] base::Result<Derived> derive(const Water& water, const Derived& before, Step upTo,
                                            base::Progress& progress);
 
+/// Only what a day is planned on: where the drawing in `before` holds, the soundings are not looked
+/// over and nothing is traced, so that neither crossings nor contours are there afterwards; else
+/// derive() up to Step::sections. The same errors.
+[[nodiscard]] base::Result<Derived> deriveToPlan(const Water& water, const Derived& before,
+                                                 base::Progress& progress);
+
 /// The same with a drawing that was kept in the water file: taken as it is where its stamp is that
 /// of the water.
 [[nodiscard]] Derived withKeptDrawing(const Water& water, surface::DrawnWater drawn, Stamp stamp);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/learn_log.h"
 
-#include "core/learning/fit_catch.h"
 #include "core/learning/seasons.h"
 #include "core/marks/beliefs.h"
 #include "core/marks/factor_values.h"
@@ -51,7 +50,7 @@ learning::Features hoursOf(const marks::ExpectedDay& day) {
 /// What is known of one stay before it is cut by hours.
 struct StayPlace {
     learning::Features features;
-    double belief = 0.0;
+    FittedLog::Values values;
     int day = 0;
 };
 
@@ -80,7 +79,7 @@ public:
         }
         StayPlace out;
         out.features = marks::joined(marks::placeFeaturesOf(input_, around, place, then));
-        out.belief = believedOf(around, then.windward);
+        out.values = valuesOf(around, then.windward);
         out.day = days_.emplace(day, static_cast<int>(days_.size())).first->second;
         return out;
     }
@@ -94,17 +93,16 @@ private:
         return days;
     }
 
-    /// As the plan believes of a mark; of the waves at a stay nobody knows.
-    [[nodiscard]] double believedOf(const marks::Surroundings& around, double windward) const {
-        double sum = 0.0;
-        for (marks::Factor factor :
+    /// As of a mark; of the waves at a stay nobody knows.
+    [[nodiscard]] FittedLog::Values valuesOf(const marks::Surroundings& around,
+                                             double windward) const {
+        FittedLog::Values values;
+        for (const marks::Factor& factor :
              marks::factorsOf(input_.ground.limit(), around, plan_, std::nullopt, std::nullopt)) {
-            if (factor.kind == marks::FactorKind::windward) {
-                factor.value = windward;
-            }
-            sum += marks::believedBesideLog(plan_.weights, factor.kind, factor.value);
+            const bool isWind = factor.kind == marks::FactorKind::windward;
+            values.emplace_back(factor.kind, isWind ? windward : factor.value);
         }
-        return sum;
+        return values;
     }
 
     const Water& water_;
@@ -121,11 +119,12 @@ int landedOf(const rates::GroupedStay& part) {
 
 } // namespace
 
-base::Result<LearnedLog> learnLog(const Water& water, const marks::MarkInput& input,
-                                  const marks::Plan& plan, base::Progress& progress) {
-    LearnedLog out;
+base::Result<FittedLog> fitLog(const Water& water, const marks::MarkInput& input,
+                               const marks::Plan& plan, base::Progress& progress) {
+    FittedLog out;
     Stays stays(water, input, plan);
-    std::map<const logbook::Stay*, std::optional<StayPlace>> places;
+    out.season = stays.seasons().slotOf(plan.day.day);
+    std::map<const logbook::Stay*, std::pair<StayPlace, std::size_t>> places;
     for (const logbook::Stay& stay : water.log) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
@@ -135,34 +134,68 @@ base::Result<LearnedLog> learnLog(const Water& water, const marks::MarkInput& in
         auto place = hasEffort ? stays.lookAt(stay) : std::nullopt;
         out.withoutEffort += hasEffort ? 0U : 1U;
         out.elsewhere += hasEffort && !place ? 1U : 0U;
-        out.stays += place ? 1U : 0U;
-        places.emplace(&stay, std::move(place));
+        if (place) {
+            out.valuesOfStays.push_back(std::move(place->values));
+            places.emplace(&stay, std::pair(std::move(*place), out.valuesOfStays.size() - 1));
+        }
     }
     std::vector<learning::Observation> observations;
     const auto byHour = [&](std::span<const logbook::Stay> of) {
         return rates::byHour(of, water.clock, hoursOfBlock);
     };
     for (const rates::GroupedStay& part : groupsOf(water.log, byHour)) {
-        const auto& place = places.at(part.stay);
-        if (place && part.rodHours > 0.0) {
-            learning::Observation one{place->features, part.rodHours, landedOf(part), place->day,
-                                      place->belief};
+        const auto found = places.find(part.stay);
+        if (found != places.end() && part.rodHours > 0.0) {
+            const auto& [place, number] = found->second;
+            learning::Observation one{place.features, part.rodHours, landedOf(part), place.day};
             one.features.push_back({learning::Group::hour, keyOf(part.group), 1.0});
             observations.push_back(std::move(one));
+            out.stayOfEach.push_back(number);
         }
     }
-    auto model = learning::fitCatch(observations, {}, progress);
-    if (!model) {
-        return std::unexpected(model.error());
+    auto fit = learning::fitCatch(observations, {}, progress);
+    if (!fit) {
+        return std::unexpected(fit.error());
     }
-    if (!model->isEmpty()) {
-        const double hours =
-            std::chrono::duration<double, std::ratio<3600>>(plan.day.end - plan.day.start).count();
-        out.learned = marks::LearnedCatch{std::move(*model), plan.day.waterTemperature,
-                                          stays.seasons().slotOf(plan.day.day), hoursOf(plan.day),
-                                          std::max(plan.tackle.rods * hours / plan.count, 0.1)};
-    }
+    out.fit = std::move(*fit);
     return out;
+}
+
+LearnedLog learnedFor(const FittedLog& fitted, const marks::Plan& plan) {
+    LearnedLog out;
+    out.stays = fitted.valuesOfStays.size();
+    out.elsewhere = fitted.elsewhere;
+    out.withoutEffort = fitted.withoutEffort;
+    if (fitted.fit.model().isEmpty()) {
+        return out;
+    }
+    std::vector<double> ofStays;
+    for (const FittedLog::Values& values : fitted.valuesOfStays) {
+        double sum = 0.0;
+        for (const auto& [kind, value] : values) {
+            sum += marks::believedBesideLog(plan.weights, kind, value);
+        }
+        ofStays.push_back(sum);
+    }
+    std::vector<double> beliefs;
+    for (const std::size_t stay : fitted.stayOfEach) {
+        beliefs.push_back(ofStays[stay]);
+    }
+    const double hours =
+        std::chrono::duration<double, std::ratio<3600>>(plan.day.end - plan.day.start).count();
+    out.learned = marks::LearnedCatch{fitted.fit.besideBeliefs(beliefs), plan.day.waterTemperature,
+                                      fitted.season, hoursOf(plan.day),
+                                      std::max(plan.tackle.rods * hours / plan.count, 0.1)};
+    return out;
+}
+
+base::Result<LearnedLog> learnLog(const Water& water, const marks::MarkInput& input,
+                                  const marks::Plan& plan, base::Progress& progress) {
+    const auto fitted = fitLog(water, input, plan, progress);
+    if (!fitted) {
+        return std::unexpected(fitted.error());
+    }
+    return learnedFor(*fitted, plan);
 }
 
 } // namespace water

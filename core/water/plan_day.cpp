@@ -6,7 +6,6 @@
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
 #include "core/rods/spread_rods.h"
-#include "core/water/closed_cells.h"
 #include "core/water/day_cautions.h"
 #include "core/water/day_distances.h"
 #include "core/water/day_waves.h"
@@ -15,6 +14,7 @@
 #include "core/water/learn_log.h"
 #include "core/water/near_place.h"
 #include "core/water/plan_notes.h"
+#include "core/water/stamp_values.h"
 #include "core/water/stamps.h"
 #include "core/wind/fetch.h"
 #include "core/wind/waves.h"
@@ -29,41 +29,6 @@ using base::Progress;
 using base::Result;
 
 namespace {
-
-/// Everything that is made once for the day and looked at for each candidate.
-struct DayGround {
-    grid::DepthGrid today;
-    grid::Grid<std::uint8_t> closed;
-    grid::Grid<std::uint8_t> isGuess;
-};
-
-Result<DayGround> groundOf(const Water& water, const Derived& derived, const marks::Plan& plan) {
-    auto closed = closedCells(water, derived.drawn->mask.frame());
-    if (!closed) {
-        return std::unexpected(closed.error());
-    }
-    const surface::TrustGrid& trust = derived.drawn->trust;
-    grid::Grid<std::uint8_t> isGuess(trust.frame(), 0);
-    for (std::size_t i = 0; i < isGuess.size(); ++i) {
-        isGuess[i] = trust.names()[i] == surface::TrustName::guess ? 1 : 0;
-    }
-    return DayGround{derived.drawn->depth.raisedBy(plan.day.levelChange), std::move(*closed),
-                     std::move(isGuess)};
-}
-
-/// Without the log.
-marks::MarkInput inputOf(const Water& water, const Derived& derived, const rods::Ground& ground,
-                         const DayGround& made) {
-    return {.frame = *water.frame,
-            .outline = *derived.outline,
-            .ground = ground,
-            .bands = water.settings.bands,
-            .sections = *derived.sections,
-            .trust_m = derived.drawn->trust.halfWidths_m(),
-            .isGuess = &made.isGuess,
-            .learned = nullptr,
-            .waveHeightAt = {}};
-}
 
 anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
     anchoring::BoatSettings boat;
@@ -85,26 +50,49 @@ rods::RodSettings rodsOf(const marks::Tackle& tackle) {
     return settings;
 }
 
-/// The candidate with ropes and rods; nothing where no two anchors would hold the boat there. Only
+/// Where a plan stands: what it is asked with, and what it works out or finds worked out.
+struct PlanWork {
+    const Water& water;
+    const marks::Plan& plan;
+    const DayGround& day;
+    Workings& kept;
+    Progress& progress;
+};
+
+/// The candidate with its ropes; nothing where no two anchors would hold the boat there. Only
 /// a mark that the user himself put into closed water gets its anchors there, with a caution.
-Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const Derived& derived,
-                                       const rods::Ground& ground,
-                                       const grid::Grid<std::uint8_t>& closed,
-                                       const marks::Plan& plan, Progress& progress) {
+Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
+    const rods::Ground& ground = work.day.ground();
+    const marks::Plan& plan = work.plan;
     const marks::WaveState waves =
-        wavesAt(*derived.outline, ground.today(), candidate.place, plan.day.wind);
+        wavesAt(work.day.outline(), ground.today(), candidate.place, plan.day.wind);
     const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height};
-    auto anchors = anchoring::placeAnchors(ground.today(),
-                                           ground.isClosed(candidate.place) ? nullptr : &closed,
-                                           candidate.place, weather, boatOf(plan.tackle), progress);
+    auto anchors = anchoring::placeAnchors(
+        ground.today(), ground.isClosed(candidate.place) ? nullptr : &work.day.closed(),
+        candidate.place, weather, boatOf(plan.tackle), work.progress);
     if (!anchors) {
         return std::unexpected(anchors.error());
     }
-    auto spread = rods::spreadRods(ground, *anchors, rodsOf(plan.tackle), progress);
-    if (!spread) {
-        return std::unexpected(spread.error());
+    return marks::WorkedCandidate{candidate, std::move(*anchors), {}, waves};
+}
+
+/// The same from what is kept, if it is there. What the user calls a place, and whether he put it
+/// there, may have changed since.
+Result<marks::WorkedCandidate> workedOut(const marks::Candidate& candidate, const PlanWork& work) {
+    const std::pair place{candidate.place.x_m, candidate.place.y_m};
+    auto found = work.kept.worked.find(place);
+    if (found == work.kept.worked.end()) {
+        auto made = workOut(candidate, work);
+        if (!made && made.error().kind == base::ErrorKind::cancelled) {
+            return made;
+        }
+        found = work.kept.worked.emplace(place, std::move(made)).first;
     }
-    return marks::WorkedCandidate{candidate, std::move(*anchors), std::move(*spread), waves};
+    Result<marks::WorkedCandidate> out = found->second;
+    if (out) {
+        out->candidate = candidate;
+    }
+    return out;
 }
 
 struct Worked {
@@ -114,16 +102,14 @@ struct Worked {
     std::vector<RefusedMark> pinned; ///< Of the user's own.
 };
 
-Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const Derived& derived,
-                          const rods::Ground& ground, const grid::Grid<std::uint8_t>& closed,
-                          const marks::Plan& plan, Progress& progress) {
+Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const PlanWork& work) {
     Worked worked;
     for (std::size_t i = 0; i < candidates.size(); ++i) {
-        if (progress.stopAsked()) {
+        if (work.progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
-        progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
-        auto one = workOut(candidates[i], derived, ground, closed, plan, progress);
+        work.progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
+        auto one = workedOut(candidates[i], work);
         const bool isTooRough =
             one && !candidates[i].isPinned && one->waves.height > marks::ProposeSettings().roughest;
         if (isTooRough) {
@@ -195,10 +181,141 @@ Result<void> checkBefore(const Water& water, const Derived& derived) {
     return {};
 }
 
+/// What the bottom of the day is made from; without a stamp of the sections nothing can be kept.
+std::optional<Stamp> stampOfGround(const Water& water, const Derived& derived,
+                                   const marks::Plan& plan) {
+    const auto sections = derived.stamps.find(Step::sections);
+    if (sections == derived.stamps.end()) {
+        return std::nullopt;
+    }
+    Stamp stamp;
+    stamp.take(sections->second).take(plan.day.levelChange.inMetres());
+    take(stamp, water.houseRules);
+    return stamp;
+}
+
+template <class T>
+Result<std::shared_ptr<const T>> sharedOf(Result<T> made) {
+    if (!made) {
+        return std::unexpected(std::move(made.error()));
+    }
+    return std::make_shared<const T>(std::move(*made));
+}
+
+/// What stands on the log as well.
+std::optional<Stamp> withLog(std::optional<Stamp> stamp, const Kept<FittedLog>& log) {
+    if (stamp) {
+        stamp->take(log.from.value());
+    }
+    return stamp;
+}
+
+/// What is made anew where it does not stand on just this.
+template <class T, class Make>
+Result<std::shared_ptr<const T>> keptOr(Kept<T>& kept, std::optional<Stamp> from, Make make) {
+    if (!from || !kept.holds(*from)) {
+        auto made = make();
+        if (!made) {
+            return std::unexpected(made.error());
+        }
+        kept = {from.value_or(Stamp()), std::move(*made)};
+    }
+    return kept.what;
+}
+
+Result<std::shared_ptr<const DayGround>> groundOf(const Water& water, const Derived& derived,
+                                                  const marks::Plan& plan, Workings& workings) {
+    return keptOr(workings.ground, stampOfGround(water, derived, plan),
+                  [&] { return DayGround::make(water, derived, plan.day.levelChange); });
+}
+
+Result<LearnedLog> logOf(const PlanWork& work, const marks::MarkInput& input,
+                         std::optional<Stamp> ground) {
+    if (ground) {
+        const std::chrono::sys_days day = work.plan.day.day;
+        ground->take(day.time_since_epoch().count())
+            .take(std::string_view(work.water.clock.zone()))
+            .take(work.plan.tackle.cast.inMetres())
+            .take(effortOf(work.water.log));
+    }
+    const auto fitted = keptOr(work.kept.log, ground, [&] {
+        return sharedOf(fitLog(work.water, input, work.plan, work.progress));
+    });
+    if (!fitted) {
+        return std::unexpected(fitted.error());
+    }
+    return learnedFor(**fitted, work.plan);
+}
+
+/// What places, ropes and rods stand on: all but log, launch and what matters to the user.
+std::optional<Stamp> stampOfPlaces(const marks::Plan& plan, std::optional<Stamp> ground) {
+    if (ground) {
+        marks::Plan places;
+        places.day = plan.day;
+        places.tackle = plan.tackle;
+        take(*ground, places);
+    }
+    return ground;
+}
+
+Result<std::vector<marks::Candidate>>
+candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<Stamp> ground) {
+    const auto stamp = stampOfPlaces(work.plan, ground);
+    if (!stamp || work.kept.workedFrom != *stamp) {
+        work.kept.worked.clear();
+        work.kept.workedFrom = stamp.value_or(Stamp());
+    }
+    const auto looked = keptOr(work.kept.looked, stamp, [&] {
+        return sharedOf(marks::lookRound(input, work.plan, {}, work.progress));
+    });
+    if (!looked) {
+        return std::unexpected(looked.error());
+    }
+    const auto prospects = keptOr(work.kept.prospects, withLog(stamp, work.kept.log), [&] {
+        return sharedOf(marks::prospectsOf(input, work.plan, **looked, work.progress));
+    });
+    if (!prospects) {
+        return std::unexpected(prospects.error());
+    }
+    return marks::proposeMarks(input, work.plan, **looked, **prospects, pinnedOf(work.water), {},
+                               work.progress);
+}
+
+/// How much water each condition leaves out.
+Workings::Excluded excludedOf(const PlanWork& work, const marks::MarkInput& input,
+                              std::optional<Stamp> ground) {
+    return **keptOr(work.kept.excluded, stampOfPlaces(work.plan, ground), [&] {
+        return sharedOf(Result<Workings::Excluded>(marks::excludedAreas(input, work.plan, {})));
+    });
+}
+
+/// Order, ways, light and cautions of the day, once its marks stand.
+Result<void> layOutDay(const PlanWork& work, const Derived& derived,
+                       const std::optional<marks::LearnedCatch>& learned, PlannedDay& planned) {
+    const Water& water = work.water;
+    const std::optional<geo::LonLat>& launch = work.plan.launch;
+    for (marks::Mark& mark : planned.marks) {
+        mark.near = nearestNamedPlace(water, mark.place);
+    }
+    planned.light =
+        light::sunTimesOn(work.plan.day.day, launch.value_or(water.frame->centre()), water.clock);
+    auto day = orderOf(water, derived, work.plan, planned, learned, work.progress);
+    if (!day) {
+        return std::unexpected(day.error());
+    }
+    planned.day = std::move(*day);
+    layWays(planned.day, planned.marks, openWaterOf(work.day.today(), work.day.closed()),
+            launch ? std::optional(water.frame->toWater(*launch)) : std::nullopt);
+    planned.cautions = dayCautions(planned);
+    planned.rules = rulesOfTheDay(water, planned);
+    planned.fishCare = fishCare(planned);
+    return {};
+}
+
 } // namespace
 
 Result<PlannedDay> planDay(const Water& water, const Derived& derived, const marks::Plan& asked,
-                           Progress& progress) {
+                           Progress& progress, Workings* workings) {
     if (auto ready = checkBefore(water, derived); !ready) {
         return std::unexpected(ready.error());
     }
@@ -211,57 +328,52 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     marks::Plan& plan = planned.plan;
     plan.tackle.rods =
         std::min(plan.tackle.rods, water.houseRules.rodLimit.value_or(plan.tackle.rods));
-    const auto made = groundOf(water, derived, plan);
-    if (!made) {
-        return std::unexpected(made.error());
+    Workings ownWorkings;
+    Workings& kept = workings != nullptr ? *workings : ownWorkings;
+    const auto ground = groundOf(water, derived, plan, kept);
+    if (!ground) {
+        return std::unexpected(ground.error());
     }
-    const rods::Ground ground(made->today, water.settings.bands.limit(), &made->closed,
-                              *derived.structure, derived.weed->zones);
-    DayWaves waves(*derived.outline, made->today, plan.day.wind);
-    marks::MarkInput input = inputOf(water, derived, ground, *made);
+    const PlanWork work{water, plan, **ground, kept, progress};
+    DayWaves waves(*derived.outline, work.day.today(), plan.day.wind);
+    marks::MarkInput input = work.day.input(water);
     if (waves.mayExceed(marks::ProposeSettings().roughest)) {
         input.waveHeightAt = [&waves](geo::WaterPoint p) { return waves.heightNear(p); };
     }
+    const auto stamp = stampOfGround(water, derived, plan);
     progress.begin("Reading the log");
-    const auto log = learnLog(water, input, plan, progress);
+    const auto log = logOf(work, input, stamp);
     if (!log) {
         return std::unexpected(log.error());
     }
     input.learned = log->learned ? &*log->learned : nullptr;
     progress.begin("Looking for marks");
-    const auto candidates = marks::proposeMarks(input, plan, pinnedOf(water), {}, progress);
+    const auto candidates = candidatesOf(work, input, stamp);
     if (!candidates) {
         return std::unexpected(candidates.error());
     }
-    progress.begin("Working out anchors and rods");
-    auto worked = workOutAll(*candidates, derived, ground, made->closed, plan, progress);
+    progress.begin("Working out anchors");
+    auto worked = workOutAll(*candidates, work);
     if (!worked) {
         return std::unexpected(worked.error());
     }
     planned.looked = candidates->size();
     planned.unanchorable = worked->refused;
-    progress.begin("Ranking the marks");
-    auto ranked = marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress);
+    progress.begin("Ranking the marks and laying out rods");
+    auto ranked = marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress,
+                                   [&](const anchoring::AnchorSet& anchors) {
+                                       return rods::spreadRods(work.day.ground(), anchors,
+                                                               rodsOf(plan.tackle), progress);
+                                   });
     if (!ranked) {
         return std::unexpected(ranked.error());
     }
     planned.marks = std::move(*ranked);
-    for (marks::Mark& mark : planned.marks) {
-        mark.near = nearestNamedPlace(water, mark.place);
-    }
-    planned.light =
-        light::sunTimesOn(plan.day.day, plan.launch.value_or(water.frame->centre()), water.clock);
+    planned.excluded = excludedOf(work, input, stamp);
     tellOfTheLog(water, *log, input, planned);
-    auto day = orderOf(water, derived, plan, planned, log->learned, progress);
-    if (!day) {
-        return std::unexpected(day.error());
+    if (auto laid = layOutDay(work, derived, log->learned, planned); !laid) {
+        return std::unexpected(laid.error());
     }
-    planned.day = std::move(*day);
-    layWays(planned.day, planned.marks, openWaterOf(made->today, made->closed),
-            plan.launch ? std::optional(water.frame->toWater(*plan.launch)) : std::nullopt);
-    planned.cautions = dayCautions(planned);
-    planned.rules = rulesOfTheDay(water, planned);
-    planned.fishCare = fishCare(planned);
     planned.refused = std::move(worked->pinned);
     return planned;
 }

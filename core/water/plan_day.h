@@ -6,6 +6,7 @@
 #include "core/water/derived.h"
 #include "core/water/planned_day.h"
 #include "core/water/water.h"
+#include "core/water/workings.h"
 
 namespace water {
 
@@ -15,7 +16,10 @@ namespace water {
 /// \param derived made up to Step::sections.
 /// \return wrongUse where something is not derived yet or a setting is out of range; unusableInput
 /// where no place can be anchored on (why, and what to change); cancelled.
+/// \param workings of an earlier plan, of this water or another, to use what still holds; they are
+/// those of this plan afterwards. Null: nothing is kept.
 [[nodiscard]] base::Result<PlannedDay> planDay(const Water& water, const Derived& derived,
-                                               const marks::Plan& asked, base::Progress& progress);
+                                               const marks::Plan& asked, base::Progress& progress,
+                                               Workings* workings = nullptr);
 
 } // namespace water

@@ -41,7 +41,6 @@ void tellOfTheLog(const Water& water, const LearnedLog& log, const marks::MarkIn
         planned.meanPer10RodHours = 10.0 * log.learned->model.mean().rate();
     }
     planned.beliefs = marks::beliefRecordsOf(planned.plan.weights, input.learned);
-    planned.excluded = marks::excludedAreas(input, planned.plan, {});
     noteTheLog(water, log, planned.basis);
     if (planned.marks.size() < static_cast<std::size_t>(planned.plan.count)) {
         noteWhatIsLeftOut(planned);

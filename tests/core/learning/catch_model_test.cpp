@@ -20,10 +20,10 @@ CatchModel afterSomeTrips() {
         Features features{{Group::section, k % 3, 1.0}, {Group::hour, k % 4, 1.0}};
         learning::addPlace(features, {60.0 * (k % 7), 45.0 * (k % 5)});
         learning::addDepth(features, Group::depth, units::Depth::metres(1.0 + k % 6));
-        stays.push_back({features, 3.0, k % 3 == 0 ? 2 : 0, k / 4, 0.0});
+        stays.push_back({features, 3.0, k % 3 == 0 ? 2 : 0, k / 4});
     }
     base::Progress progress;
-    return learning::fitCatch(stays, {}, progress).value();
+    return learning::fitCatch(stays, {}, progress).value().model();
 }
 
 double squares(const Features& features, Group group) {

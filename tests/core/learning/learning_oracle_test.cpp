@@ -46,14 +46,14 @@ protected:
         for (std::size_t i = 0; i < season.at("fish").size(); ++i) {
             stays.push_back({featuresOf(season.at("stays"), i),
                              season.at("effort_rod_hours").at(i).get<double>(),
-                             season.at("fish").at(i).get<int>(), season.at("day").at(i).get<int>(),
-                             0.0});
+                             season.at("fish").at(i).get<int>(),
+                             season.at("day").at(i).get<int>()});
         }
     }
 
     void expectSame(const learning::FitSettings& settings, const char* result) const {
         base::Progress progress;
-        const auto model = learning::fitCatch(stays, settings, progress).value();
+        const auto model = learning::fitCatch(stays, settings, progress).value().model();
         const Json& told = season.at("results").at(result);
         for (std::size_t k = 0; k < told.at("log_rate_mean").size(); ++k) {
             const auto here = model.expect(featuresOf(season.at("places"), k));

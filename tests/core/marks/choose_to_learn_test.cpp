@@ -21,11 +21,11 @@ protected:
     ChosenToLearn() {
         std::vector<learning::Observation> stays;
         for (int trip = 0; trip < 30; ++trip) {
-            stays.push_back({{{Group::section, 0, 1.0}}, 4.0, 2, trip, 0.0});
-            stays.push_back({{{Group::section, 1, 1.0}}, 4.0, 1, trip, 0.0});
+            stays.push_back({{{Group::section, 0, 1.0}}, 4.0, 2, trip});
+            stays.push_back({{{Group::section, 1, 1.0}}, 4.0, 1, trip});
         }
         base::Progress quiet;
-        model_ = learning::fitCatch(stays, {}, quiet).value();
+        model_ = learning::fitCatch(stays, {}, quiet).value().model();
     }
 
     /// A place with its features; sorted by falling expectation before the choice.

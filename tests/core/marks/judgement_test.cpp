@@ -3,6 +3,7 @@
 
 #include "core/learning/fit_catch.h"
 #include "core/marks/beliefs.h"
+#include "core/marks/prospect.h"
 #include "tests/support/given.h"
 #include "tests/support/made_up_day.h"
 
@@ -36,7 +37,7 @@ protected:
             stays.push_back(stayAt({-150.0, 10.0 - 14.0 * trip}, trip, 0));
         }
         base::Progress quiet;
-        day_.learned = marks::LearnedCatch{learning::fitCatch(stays, {}, quiet).value(),
+        day_.learned = marks::LearnedCatch{learning::fitCatch(stays, {}, quiet).value().model(),
                                            std::nullopt,
                                            3,
                                            {{Group::hour, 4, 1.0}},
@@ -115,7 +116,7 @@ TEST_F(Judged, AllowForHavingBeenChosenAsTheBestOfMany) {
 TEST_F(Judged, TakeAwayWhatADepthMayBeWrong) {
     const double sounded = at(onDropOff_).score;
     for (float& half_m : day_.trust_m.values()) {
-        half_m = 2.0F;
+        half_m = 4.0F;
     }
     const marks::Judgement guessed = at(onDropOff_);
     EXPECT_LT(guessed.score, 0.95 * sounded);
@@ -157,12 +158,60 @@ TEST_F(Judged, WithoutALogAreWhatTheUserBelievesAlone) {
     EXPECT_EQ(judgement.toFindOut, 0.0);
 }
 
+class Prospects : public Judged {
+protected:
+    [[nodiscard]] marks::Prospect prospectAt(geo::WaterPoint place) const {
+        const auto around = marks::surroundingsOf(day_.input(), place, day_.plan.tackle.cast);
+        return {day_.input(), {place, around}, day_.plan};
+    }
+    void expectAsJudged() const {
+        const auto input = day_.input();
+        for (const geo::WaterPoint place : {onDropOff_, onShelf_, geo::WaterPoint{250.0, -150.0}}) {
+            const auto around = marks::surroundingsOf(input, place, day_.plan.tackle.cast);
+            const marks::Judgement judged =
+                marks::judgementOf(input, around, place, day_.plan, std::nullopt, ChosenBy::user);
+            for (const double eagerness : {0.0, 1.0}) {
+                EXPECT_NEAR(prospectAt(place).worth(input.learned != nullptr ? &input.learned->model
+                                                                             : nullptr,
+                                                    day_.plan.weights, eagerness),
+                            judged.worth(eagerness), 1e-12);
+            }
+        }
+    }
+};
+
+TEST_F(Prospects, AreWhatAPlaceIsJudgedTo) {
+    expectAsJudged();
+    for (float& half_m : day_.trust_m.values()) {
+        half_m = 2.0F;
+    }
+    expectAsJudged();
+    day_.plan.weights.set(FactorKind::dropOff, 2.0);
+    day_.plan.weights.set(FactorKind::trust, 0.0);
+    expectAsJudged();
+    day_.learned.reset();
+    expectAsJudged();
+}
+
+TEST_F(Prospects, ServeOtherBeliefsThanThoseTheyWereMadeWith) {
+    const marks::Prospect before = prospectAt(onDropOff_);
+    day_.plan.weights.set(FactorKind::dropOff, 2.0);
+    const learning::CatchModel& model = day_.learned->model;
+    EXPECT_EQ(before.worth(&model, day_.plan.weights, 1.0),
+              prospectAt(onDropOff_).worth(&model, day_.plan.weights, 1.0));
+    EXPECT_GT(before.worth(&model, day_.plan.weights, 1.0), before.worth(&model, {}, 1.0));
+}
+
 TEST(DepthChances, FollowTheNormalError) {
+    const auto other = [](double depth_m, double half_m) {
+        return marks::chanceOfOtherDepth(Depth::metres(depth_m), Length::metres(half_m));
+    };
     // Half a metre is 1.96 standard deviations of a half-width of half a metre: 5 %.
-    EXPECT_NEAR(marks::chanceOfOtherDepth(Length::metres(0.5)), 0.05, 1e-9);
-    EXPECT_NEAR(marks::chanceOfOtherDepth(Length::metres(1.0)), 0.327087, 1e-5);
-    EXPECT_EQ(marks::chanceOfOtherDepth(Length::metres(0.0)), 0.0);
-    EXPECT_EQ(marks::chanceOfOtherDepth(Length::metres(NAN)), 1.0);
+    EXPECT_NEAR(other(2.0, 0.5), 0.05, 1e-9);
+    EXPECT_NEAR(other(2.5, 1.0), 0.327087, 1e-5);
+    EXPECT_NEAR(other(5.0, 1.0), 0.05, 1e-9) << "a fifth of the depth, where that is more";
+    EXPECT_EQ(other(2.0, 0.0), 0.0);
+    EXPECT_EQ(other(2.0, NAN), 1.0);
     const auto within = [](double depth_m, double half_m) {
         return marks::chanceOfDepthBetween(Depth::metres(0.5), Depth::metres(6.0),
                                            Depth::metres(depth_m), Length::metres(half_m));

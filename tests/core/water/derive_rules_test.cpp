@@ -41,6 +41,28 @@ private:
     std::string stopAt_;
 };
 
+TEST(DeriveRules, MakeForAPlanOnlyWhatAPlanStandsOn) {
+    const Water water = support::fullWater();
+    const Derived all = derived(water);
+    base::Progress silent;
+    const Derived kept = withKeptDrawing(water, *all.drawn, stampOf(water, Step::draw));
+    const Derived plan = deriveToPlan(water, kept, silent).value();
+    EXPECT_EQ(isHeld(plan), (std::array{false, true, false, false, true, true, true}));
+    EXPECT_EQ(plan.outline->area(), all.outline->area());
+    for (const Step step : {Step::draw, Step::structure, Step::weed, Step::sections}) {
+        EXPECT_TRUE(plan.isCurrent(step, stampOf(water, step))) << nameOf(step);
+    }
+    EXPECT_EQ(plan.sections->sections.size(), all.sections->sections.size());
+    // What was left out is made once it is asked for.
+    EXPECT_EQ(isHeld(derived(water, plan)), isHeld(all));
+}
+
+TEST(DeriveRules, MakeAllForAPlanWhereNoDrawingHolds) {
+    base::Progress silent;
+    EXPECT_EQ(isHeld(deriveToPlan(support::fullWater(), {}, silent).value()),
+              isHeld(derived(support::fullWater())));
+}
+
 TEST(DeriveRules, MakeEveryStepUpToTheOneAskedForAndNoneBeyond) {
     Derived before;
     for (std::size_t i = 0; i < allSteps.size(); ++i) {

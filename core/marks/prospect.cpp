@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/prospect.h"
+
+#include "core/marks/beliefs.h"
+#include "core/marks/factor_values.h"
+#include "core/marks/judgement.h"
+#include "core/marks/place_features.h"
+
+#include <cmath>
+
+namespace marks {
+
+Prospect::Prospect(const MarkInput& input, const LookedAt& at, const Plan& plan) {
+    for (const Factor& factor :
+         factorsOf(input.ground.limit(), at.around, plan, std::nullopt, std::nullopt)) {
+        values_.emplace_back(factor.kind, factor.value);
+    }
+    if (input.learned == nullptr || input.learned->model.isEmpty()) {
+        return;
+    }
+    const learning::CatchModel& model = input.learned->model;
+    const auto parts =
+        placeFeaturesOf(input, at.around, at.place, tomorrow(*input.learned, at.around, plan));
+    std::vector<learning::Features> features;
+    for (const FeaturePart& part : parts) {
+        features.push_back(part.features);
+    }
+    auto effects = model.effectsOf(features);
+    for (std::size_t k = 0; k < parts.size(); ++k) {
+        parts_.push_back({parts[k].kind, std::move(effects[k])});
+    }
+    const units::Length halfWidth = trustAt(input, at.around, at.place);
+    ofOtherDepth_ = chanceOfOtherDepth(at.around.depth, halfWidth);
+    withinReach_ = chanceOfReach(input, at.around, halfWidth);
+    toFindOut_ = model.expect(joined(parts)).relativeWidth() * (1.0 - ofOtherDepth_);
+}
+
+double Prospect::worth(const learning::CatchModel* model, const Weights& weights,
+                       double eagerness) const {
+    if (model != nullptr && !parts_.empty()) {
+        return worthByLog(*model, weights, eagerness);
+    }
+    double sum = 0.0;
+    for (const auto& [kind, value] : values_) {
+        sum += weights.of(kind) * value;
+    }
+    return sum;
+}
+
+double Prospect::worthByLog(const learning::CatchModel& model, const Weights& weights,
+                            double eagerness) const {
+    double believed = 0.0;
+    double believedOfBottom = 0.0;
+    for (const auto& [kind, value] : values_) {
+        const double one = believedBesideLog(weights, kind, value);
+        believed += one;
+        believedOfBottom += isOfTheBottom(kind) ? one : 0.0;
+    }
+    double log = 0.0;
+    double logOfBottom = 0.0;
+    for (const Part& part : parts_) {
+        const double one = part.effect.log(model.weights());
+        log += one;
+        logOfBottom += isOfTheBottom(part.kind) ? one : 0.0;
+    }
+    return std::exp(log + believed) *
+           leftByTrust(ofOtherDepth_, withinReach_, std::exp(logOfBottom + believedOfBottom)) *
+           (1.0 + eagerness * toFindOut_);
+}
+
+} // namespace marks
