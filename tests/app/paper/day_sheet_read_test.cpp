@@ -189,6 +189,20 @@ QString sheetAfter(const std::function<void(water::PlannedDay&, water::Water&)>&
     return pages.lines().join('\n');
 }
 
+TEST(DaySheetRead, WhatDoesNotCountIsNoReason) {
+    const auto sheetWith = [](double weight, double times) {
+        return sheetAfter([&](water::PlannedDay& planned, water::Water&) {
+            // Two reasons count at this mark, and the sheet has room for three.
+            planned.marks[1].factors.push_back(
+                {marks::FactorKind::trust, 0.5, weight, "soundings 9 m apart", times});
+        });
+    };
+    EXPECT_FALSE(sheetWith(0.0, 1.0).contains("soundings 9 m apart"));
+    EXPECT_TRUE(sheetWith(0.2, 1.1).contains("soundings 9 m apart"));
+    EXPECT_TRUE(sheetWith(0.0, 1.1).contains("soundings 9 m apart"))
+        << "the log says that it counts";
+}
+
 TEST(DaySheetRead, WithoutAnOrderOfTheDayEveryMarkStandsThereByRank) {
     const QString sheet =
         sheetAfter([](water::PlannedDay& planned, water::Water&) { planned.day = {}; });

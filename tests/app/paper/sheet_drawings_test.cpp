@@ -56,10 +56,25 @@ protected:
         planned.day = {};
         content_.planned = std::make_shared<water::PlannedDay>(planned);
         content_.selectedMark = 3;
+        closeWaterBesideEveryMark();
         content_.shown = {chart::LayerKind::depth};
         EXPECT_TRUE(paper::paintDaySheet(sheet_, content_, paper::SheetForm::withPictures));
         content_.isGrey = true;
         perUnit_ = sheet_.width() / 840.0;
+    }
+    /// A square of closed water within each plan, 8 m east of where the boat lies.
+    void closeWaterBesideEveryMark() {
+        water::Water water = *content_.water;
+        for (const marks::Mark& mark : content_.planned->marks) {
+            const geo::WaterPoint p = mark.anchors.lie.centre;
+            geo::LonLatRing ring;
+            for (const auto& [x_m, y_m] :
+                 {std::pair(8.0, 0.0), {13.0, 0.0}, {13.0, 5.0}, {8.0, 5.0}}) {
+                ring.push_back(water.frame->toEarth({p.x_m + x_m, p.y_m + y_m}));
+            }
+            water.houseRules.closed.push_back({"the reeds", {{ring, {}}}});
+        }
+        content_.water = std::make_shared<water::Water>(std::move(water));
     }
     /// Frames of this size, in units of the sheet, in the order in which they were drawn.
     std::vector<QRectF> frames(double width, double height) const {

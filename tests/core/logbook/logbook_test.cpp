@@ -24,6 +24,13 @@ TEST(Stay, EffortIsRodsTimesHours) {
     EXPECT_DOUBLE_EQ(stayAt(1, october).rodHours(), 6.0);
 }
 
+TEST(Stay, OfUnsaidRodsIsTheEffortOfOne) {
+    Stay stay;
+    stay.start = october;
+    stay.end = october + 90min;
+    EXPECT_DOUBLE_EQ(stay.rodHours(), 1.5);
+}
+
 TEST(Stay, LostRunsAreNoFish) {
     Stay stay = stayAt(1, october);
     stay.runs.push_back({});
@@ -44,6 +51,16 @@ TEST(Trip, IsTheStaysOfOneDayByTheWatersClock) {
     EXPECT_EQ(units::isoText(trips[1].day), "2026-07-02");
 }
 
+TEST(Trip, TellsItsStaysInTheOrderOfTheDay) {
+    const Log log{stayAt(3, october + 4h), stayAt(1, october), stayAt(2, october + 2h)};
+    const auto trips = tripsOf(log, units::Clock());
+    ASSERT_EQ(trips.size(), 1U);
+    ASSERT_EQ(trips[0].stays.size(), 3U);
+    for (std::size_t i = 0; i < 3; ++i) {
+        EXPECT_EQ(trips[0].stays[i]->id, StayId(static_cast<std::int64_t>(i) + 1)) << i;
+    }
+}
+
 TEST(Log, IsSortedByStartThenById) {
     Log log{stayAt(3, october), stayAt(1, october), stayAt(2, october - 1h)};
     sortByTime(log);
@@ -61,7 +78,11 @@ TEST(Season, MayRunOverTheNewYear) {
     EXPECT_FALSE(winter.holds(on(2027, 3, 15)));
     const Season autumn{std::chrono::September / 15, std::chrono::November / 30};
     EXPECT_TRUE(autumn.holds(on(2026, 9, 15)));
+    EXPECT_FALSE(autumn.holds(on(2026, 9, 14)));
+    EXPECT_TRUE(autumn.holds(on(2026, 11, 30)));
     EXPECT_FALSE(autumn.holds(on(2026, 12, 1)));
+    EXPECT_TRUE(winter.holds(on(2026, 10, 1)));
+    EXPECT_FALSE(winter.holds(on(2026, 9, 30)));
 }
 
 } // namespace

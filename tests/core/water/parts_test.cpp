@@ -111,6 +111,18 @@ TEST(Parts, ThoseInWhichTwoWatersDifferAreNamed) {
               std::vector(allParts.begin(), allParts.end()));
 }
 
+TEST(Parts, OneMemberThatDiffersIsEnough) {
+    Water named = support::fullWater();
+    named.name += " again";
+    EXPECT_EQ(differingParts(support::fullWater(), named), std::vector{Part::facts});
+    Water section = support::fullWater();
+    section.sectionNames.front().name += " again";
+    EXPECT_EQ(differingParts(support::fullWater(), section), std::vector{Part::sections});
+    Water later = support::fullWater();
+    later.plan.count += 1;
+    EXPECT_EQ(differingParts(support::fullWater(), later), std::vector{Part::plan});
+}
+
 /// What a step of undo costs: of a copy the long lists are those of the water, item for item.
 TEST(Parts, ACopySharesTheLongLists) {
     const Water water = support::fullWater();

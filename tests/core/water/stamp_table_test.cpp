@@ -91,6 +91,15 @@ TEST(StampTable, EachMemberTouchesJustTheStepsThatDependOnIt) {
     }
 }
 
+/// A value that stands in the member beside it is another choice, though the numbers are the same.
+TEST(StampTable, AnAbsentValueIsToldFromTheOneBesideIt) {
+    Water fine;
+    fine.settings.structure.fineScale = units::Length::metres(30.0);
+    Water broad;
+    broad.settings.structure.broadScale = units::Length::metres(30.0);
+    EXPECT_NE(stampOf(fine, Step::structure), stampOf(broad, Step::structure));
+}
+
 TEST(StampTable, NoWeightOfTheRankingTouchesAStep) {
     const Water before = support::fullWater();
     for (const marks::FactorKind kind : marks::allFactorKinds) {
