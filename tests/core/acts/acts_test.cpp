@@ -52,6 +52,41 @@ TEST(Acts, TouchNoPartButTheirOwn) {
                 ElementsAre(Part::facts));
 }
 
+/// Three of each, with ids below and above that of the one in the middle, which is taken away.
+TEST(Acts, TakeAwayNoOtherThanTheOneThatIsNamed) {
+    Water three = full();
+    auto& days = three.days;
+    auto& log = three.log.edit();
+    auto& leads = three.leadLine.edit();
+    auto& weed = three.weedNotes.edit();
+    days.assign(3, days.front());
+    log.assign(3, log.front());
+    leads.assign(3, leads.front());
+    weed.assign(3, weed.front());
+    for (std::size_t k = 0; k < 3; ++k) {
+        const std::int64_t id = 50 + 10 * static_cast<std::int64_t>(k);
+        days[k].id = SurveyDayId(id);
+        log[k].id = logbook::StayId(id + 1);
+        leads[k].id = soundings::LeadLineId(id + 2);
+        weed[k].id = weed::WeedNoteId(id + 3);
+    }
+    const auto idsOf = [](const auto& things) {
+        std::vector<std::int64_t> ids;
+        for (const auto& thing : things) {
+            ids.push_back(thing.id.number());
+        }
+        return ids;
+    };
+    EXPECT_THAT(idsOf(acts::removeSurveyDay(three, SurveyDayId(60)).value().days),
+                ElementsAre(50, 70));
+    EXPECT_THAT(idsOf(acts::removeStay(three, logbook::StayId(61)).value().log),
+                ElementsAre(51, 71));
+    EXPECT_THAT(idsOf(acts::removeLeadLine(three, soundings::LeadLineId(62)).value().leadLine),
+                ElementsAre(52, 72));
+    EXPECT_THAT(idsOf(acts::removeWeedNote(three, weed::WeedNoteId(63)).value().weedNotes),
+                ElementsAre(53, 73));
+}
+
 TEST(AddedDays, GetAnIdAndAreRefusedTheSecondTime) {
     SurveyDay day = full().days[1];
     day.id = {};
