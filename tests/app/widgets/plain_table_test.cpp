@@ -65,6 +65,14 @@ TEST_F(PlainTableTest, OtherRowsKeepTheChoiceAndTellNobody) {
     EXPECT_TRUE(chosen_.isEmpty());
 }
 
+TEST_F(PlainTableTest, OtherRowsKeepTheChoiceOfTheFirstAndOfTheLast) {
+    for (const int row : {0, 1, 2}) {
+        table_.selectRow(row);
+        table_.setRows({{"a"}, {"b"}, {"c"}});
+        EXPECT_EQ(table_.chosen(), row);
+    }
+}
+
 TEST_F(PlainTableTest, IsChosenFromOutsideQuietly) {
     table_.chooseQuietly(1);
     EXPECT_EQ(table_.chosen(), 1);
