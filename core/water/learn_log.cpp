@@ -6,7 +6,7 @@
 #include "core/marks/factor_values.h"
 #include "core/marks/place_features.h"
 #include "core/rates/grouping.h"
-#include "core/water/log_groups.h"
+#include "core/water/grouped_log.h"
 
 #include <algorithm>
 #include <charconv>

@@ -5,8 +5,6 @@
 #include "core/water/derived.h"
 #include "core/water/water.h"
 
-#include <algorithm>
-#include <iterator>
 #include <string>
 #include <vector>
 
@@ -30,17 +28,5 @@ inline constexpr std::string_view elsewhere = "elsewhere";
 /// The group of a place by its zones.
 [[nodiscard]] std::string zoneGroup(const Water& water, const Derived& derived,
                                     geo::WaterPoint place);
-
-/// What a way of grouping that looks at one stay after the other makes of the whole log: by hour,
-/// bait, wind or month. \param group makes groups of a span of stays.
-template <class Group>
-[[nodiscard]] std::vector<rates::GroupedStay> groupsOf(const logbook::KeptLog& log,
-                                                       const Group& group) {
-    std::vector<rates::GroupedStay> all;
-    for (const auto& chunk : log.chunks()) {
-        std::ranges::move(group(chunk->items()), std::back_inserter(all));
-    }
-    return all;
-}
 
 } // namespace water

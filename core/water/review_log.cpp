@@ -3,6 +3,7 @@
 
 #include "core/rates/count_hour_rates.h"
 #include "core/rates/count_rates.h"
+#include "core/water/grouped_log.h"
 #include "core/water/log_groups.h"
 
 namespace water {
