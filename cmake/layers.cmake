@@ -16,6 +16,14 @@ function(meremark_core_folder name)
     set_property(GLOBAL APPEND PROPERTY MEREMARK_CORE_FOLDERS ${name})
 endfunction()
 
+# meremark_core_room(FOLDER/ROOM [USES FOLDER/ROOM...]): a part of a folder of core, in the same library; of the folder's other rooms it may
+# include only those it names. tests/rules holds it to that.
+function(meremark_core_room name)
+    if(NOT IS_DIRECTORY "${CMAKE_CURRENT_SOURCE_DIR}/${name}")
+        message(FATAL_ERROR "core/${name} is no folder")
+    endif()
+endfunction()
+
 # meremark_app_folder(NAME [WITHOUT_WIDGETS] USES target...): a folder of the window; WITHOUT_WIDGETS where nothing that it uses
 # brings Qt's widgets along, which the headers precompiled for the desk expect.
 function(meremark_app_folder name)

@@ -4,7 +4,7 @@
 #include "app/batch/water_file.h"
 #include "app/wording/reasons.h"
 #include "core/outputs/write_all.h"
-#include "core/water/plan_day.h"
+#include "core/water/steps/plan_day.h"
 
 #include <CLI/CLI.hpp>
 

@@ -7,7 +7,7 @@
 #include "app/batch/water_file.h"
 #include "core/acts/stays.h"
 #include "core/outputs/write_table.h"
-#include "core/water/bring_in.h"
+#include "core/water/steps/bring_in.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>

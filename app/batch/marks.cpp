@@ -12,7 +12,7 @@
 #include "core/acts/facts.h"
 #include "core/acts/plan.h"
 #include "core/outputs/write_gpx.h"
-#include "core/water/plan_day.h"
+#include "core/water/steps/plan_day.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/water/planned_day.h"
-#include "core/water/water.h"
+#include "core/water/document/planned_day.h"
+#include "core/water/document/water.h"
 
 #include <nlohmann/json_fwd.hpp>
 

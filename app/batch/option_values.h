@@ -7,7 +7,7 @@
 #include "core/marks/factor.h"
 #include "core/readers/soundings_file.h"
 #include "core/units/moment.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 #include <optional>
 #include <string>

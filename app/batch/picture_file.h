@@ -3,9 +3,9 @@
 
 #include "core/base/result.h"
 #include "core/rates/rate.h"
-#include "core/water/derived.h"
-#include "core/water/planned_day.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/planned_day.h"
+#include "core/water/document/water.h"
 
 #include <filesystem>
 #include <memory>

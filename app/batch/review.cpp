@@ -8,7 +8,7 @@
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
 #include "core/outputs/write_rates.h"
-#include "core/water/review_log.h"
+#include "core/water/questions/review_log.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>

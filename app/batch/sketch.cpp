@@ -14,9 +14,9 @@
 #include "core/outputs/write_geojson.h"
 #include "core/outputs/write_geotiff.h"
 #include "core/store/write_water.h"
-#include "core/water/bring_in.h"
-#include "core/water/derive.h"
-#include "core/water/propose_trip.h"
+#include "core/water/steps/bring_in.h"
+#include "core/water/steps/derive.h"
+#include "core/water/steps/propose_trip.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>

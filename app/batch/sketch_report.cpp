@@ -3,8 +3,8 @@
 
 #include "app/batch/report.h"
 #include "core/reduction/sound_speed.h"
-#include "core/water/section_ground.h"
-#include "core/water/section_use.h"
+#include "core/water/questions/section_ground.h"
+#include "core/water/questions/section_use.h"
 
 #include <map>
 

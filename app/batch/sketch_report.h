@@ -3,8 +3,8 @@
 
 #include "core/readers/reading_report.h"
 #include "core/surface/survey_line.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <optional>
 #include <string>

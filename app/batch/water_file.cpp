@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/water_file.h"
 
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 
 #include <chrono>
 #include <iostream>

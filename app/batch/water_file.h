@@ -4,8 +4,8 @@
 #include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/store/water_store.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <filesystem>
 #include <memory>

@@ -3,7 +3,7 @@
 
 #include "app/chart/lettering.h"
 #include "app/wording/cautions.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 
 namespace chart {
 

@@ -6,10 +6,10 @@
 #include "core/rates/rate.h"
 #include "core/rates/track.h"
 #include "core/surface/survey_line.h"
-#include "core/water/backdrop.h"
-#include "core/water/derived.h"
-#include "core/water/planned_day.h"
-#include "core/water/water.h"
+#include "core/water/document/backdrop.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/planned_day.h"
+#include "core/water/document/water.h"
 
 #include <memory>
 #include <optional>

@@ -3,7 +3,7 @@
 
 #include "core/geo/path.h"
 #include "core/units/depth.h"
-#include "core/water/derived.h"
+#include "core/water/document/derived.h"
 
 #include <memory>
 #include <vector>

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/geo/outline.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 #include <memory>
 #include <optional>

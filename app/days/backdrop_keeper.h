@@ -3,7 +3,7 @@
 
 #include "app/chart/view_frame.h"
 #include "app/days/day_context.h"
-#include "core/water/show_backdrop.h"
+#include "core/water/steps/show_backdrop.h"
 
 #include <QObject>
 #include <QTimer>

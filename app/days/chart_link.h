@@ -7,7 +7,7 @@
 #include "app/open_water/open_water.h"
 #include "app/preferences/preferences.h"
 #include "app/side_view/brush.h"
-#include "core/water/soundings_within.h"
+#include "core/water/questions/soundings_within.h"
 
 #include <QObject>
 #include <QString>

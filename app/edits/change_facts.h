@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/open_water/open_water.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 #include <functional>
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/open_water/open_water.h"
-#include "core/water/settings.h"
+#include "core/water/document/settings.h"
 
 #include <functional>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/edits/change_water.h"
 
-#include "core/water/swap_parts.h"
+#include "core/water/document/swap_parts.h"
 
 namespace edits {
 

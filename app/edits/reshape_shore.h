@@ -3,7 +3,7 @@
 
 #include "app/open_water/open_water.h"
 #include "core/geo/path.h"
-#include "core/water/shore_corner.h"
+#include "core/water/document/shore_corner.h"
 
 namespace edits {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/open_water/open_water.h"
-#include "core/water/soundings_within.h"
+#include "core/water/questions/soundings_within.h"
 
 namespace edits {
 

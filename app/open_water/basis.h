@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/water/derived.h"
-#include "core/water/stamp.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/stamp.h"
 
 #include <memory>
 

@@ -3,9 +3,9 @@
 
 #include "app/jobs/job_runner.h"
 #include "core/store/water_store.h"
-#include "core/water/derived.h"
-#include "core/water/planned_day.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/planned_day.h"
+#include "core/water/document/water.h"
 
 #include <QObject>
 #include <QString>

@@ -4,8 +4,8 @@
 
 #include "app/open_water/machine_clock.h"
 
-#include "core/water/derive.h"
-#include "core/water/swap_parts.h"
+#include "core/water/document/swap_parts.h"
+#include "core/water/steps/derive.h"
 
 #include <QFileInfo>
 

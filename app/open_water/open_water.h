@@ -8,10 +8,10 @@
 #include "app/open_water/recently_derived.h"
 #include "app/open_water/unnamed_waters.h"
 #include "app/open_water/water_file.h"
-#include "core/water/derived.h"
-#include "core/water/planned_day.h"
-#include "core/water/water.h"
-#include "core/water/workings.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/planned_day.h"
+#include "core/water/document/water.h"
+#include "core/water/steps/workings.h"
 
 #include <QObject>
 #include <QString>

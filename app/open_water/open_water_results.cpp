@@ -2,8 +2,8 @@
 // What is made of the open water in the background, and whether it is of now or old.
 #include "app/open_water/open_water.h"
 
-#include "core/water/derive.h"
-#include "core/water/plan_day.h"
+#include "core/water/steps/derive.h"
+#include "core/water/steps/plan_day.h"
 
 #include <utility>
 

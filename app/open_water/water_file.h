@@ -2,8 +2,8 @@
 #pragma once
 
 #include "core/store/water_store.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <filesystem>
 #include <memory>

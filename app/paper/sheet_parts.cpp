@@ -5,7 +5,7 @@
 #include "app/chart/furniture.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 
 #include <algorithm>
 

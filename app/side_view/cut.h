@@ -5,7 +5,7 @@
 #include "core/marks/mark.h"
 #include "core/surface/trust.h"
 #include "core/units/length.h"
-#include "core/water/derived.h"
+#include "core/water/document/derived.h"
 
 #include <optional>
 #include <vector>

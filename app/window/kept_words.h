@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/base/error.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 #include <QString>
 

@@ -11,7 +11,7 @@
 #include "app/window/start_list.h"
 #include "app/window/top_line.h"
 #include "app/wording/cautions.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 
 #include <QDragEnterEvent>
 #include <QFileInfo>

@@ -4,7 +4,7 @@
 #include "app/wording/by_kind.h"
 #include "core/anchoring/cautions.h"
 #include "core/base/number_text.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 
 namespace wording {
 

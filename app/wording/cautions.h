@@ -3,7 +3,7 @@
 
 #include "app/wording/words.h"
 #include "core/marks/mark.h"
-#include "core/water/day_caution.h"
+#include "core/water/document/day_caution.h"
 
 #include <QStringList>
 

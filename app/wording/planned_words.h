@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/wording/words.h"
-#include "core/water/planned_day.h"
+#include "core/water/document/planned_day.h"
 
 #include <QStringList>
 

@@ -3,8 +3,8 @@
 
 #include "core/base/result.h"
 #include "core/logbook/house_rules.h"
-#include "core/water/settings.h"
-#include "core/water/water.h"
+#include "core/water/document/settings.h"
+#include "core/water/document/water.h"
 
 #include <functional>
 

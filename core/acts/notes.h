@@ -3,7 +3,7 @@
 
 #include "core/base/result.h"
 #include "core/soundings/lead_line.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 #include "core/weed/weed_note.h"
 
 #include <vector>

@@ -3,7 +3,7 @@
 
 #include "core/base/result.h"
 #include "core/marks/plan.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 namespace acts {
 

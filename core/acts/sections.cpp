@@ -2,7 +2,7 @@
 #include "core/acts/sections.h"
 
 #include "core/base/number_text.h"
-#include "core/water/check_section_change.h"
+#include "core/water/steps/check_section_change.h"
 
 namespace acts {
 

@@ -4,8 +4,8 @@
 #include "core/base/result.h"
 #include "core/geo/path.h"
 #include "core/sections/section.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <string>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/acts/shore.h"
 
-#include "core/water/reshape_shore.h"
+#include "core/water/steps/reshape_shore.h"
 
 #include <algorithm>
 #include <functional>

@@ -3,8 +3,8 @@
 
 #include "core/base/result.h"
 #include "core/geo/path.h"
-#include "core/water/shore_corner.h"
-#include "core/water/water.h"
+#include "core/water/document/shore_corner.h"
+#include "core/water/document/water.h"
 
 #include <vector>
 

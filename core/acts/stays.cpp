@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/acts/stays.h"
 
-#include "core/water/known_stays.h"
+#include "core/water/steps/known_stays.h"
 
 #include <algorithm>
 

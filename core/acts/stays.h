@@ -3,7 +3,7 @@
 
 #include "core/base/result.h"
 #include "core/logbook/trip.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 #include <functional>
 

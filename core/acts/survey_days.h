@@ -3,7 +3,7 @@
 
 #include "core/base/result.h"
 #include "core/soundings/survey_day.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 #include <functional>
 #include <optional>

@@ -3,8 +3,8 @@
 
 #include "core/base/result.h"
 #include "core/reduction/reduced_survey.h"
-#include "core/water/soundings_within.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
+#include "core/water/questions/soundings_within.h"
 
 namespace acts {
 

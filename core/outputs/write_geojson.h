@@ -7,7 +7,7 @@
 #include "core/geo/water_frame.h"
 #include "core/sections/section.h"
 #include "core/structure/zone.h"
-#include "core/water/section_use.h"
+#include "core/water/questions/section_use.h"
 
 #include <filesystem>
 #include <span>

@@ -3,7 +3,7 @@
 #include "core/store/keep_parts.h"
 #include "core/store/kept_values.h"
 #include "core/store/reduction_rows.h"
-#include "core/water/stamp.h"
+#include "core/water/document/stamp.h"
 
 #include <bit>
 #include <set>

@@ -4,8 +4,8 @@
 #include "core/base/progress.h"
 #include "core/marks/told_marks.h"
 #include "core/store/connection.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <span>
 

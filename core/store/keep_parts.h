@@ -4,7 +4,7 @@
 #include "core/base/progress.h"
 #include "core/reduction/reduced_survey.h"
 #include "core/store/connection.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 namespace store {
 

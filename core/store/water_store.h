@@ -9,8 +9,8 @@
 #include "core/store/owner.h"
 #include "core/store/write_right.h"
 #include "core/surface/drawn_water.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <filesystem>
 #include <memory>

@@ -15,7 +15,7 @@
 #include "app/window/main_window.h"
 #include "app/window/style.h"
 #include "core/store/write_water.h"
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 #include "tests/app/support/desk_water.h"
 #include "tests/app/support/watchdog.h"
 #include "tests/support/lattice_survey.h"

@@ -2,7 +2,7 @@
 // How long the map takes to follow an edit, up to its sections: the wait that a user at the desk
 // sees. The water is the file that MEREMARK_WATER names; cmake/bench.sh makes the sample's.
 #include "core/store/water_store.h"
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 
 #include <chrono>
 #include <cstdlib>

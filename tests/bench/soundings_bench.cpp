@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // From a log to a water file, beside ogr2ogr on the same soundings in the same run; and crossings.
 #include "core/store/write_water.h"
-#include "core/water/bring_in.h"
-#include "core/water/derive.h"
+#include "core/water/steps/bring_in.h"
+#include "core/water/steps/derive.h"
 #include "own_process.h"
 #include "tests/support/lattice_survey.h"
 

@@ -78,6 +78,7 @@ std::vector<Breach> findBreaches(const std::filesystem::path& root,
     const Arrows arrows{
         layersIn(contentOf(root / "core/CMakeLists.txt"), "meremark_core_folder"),
         layersIn(contentOf(root / "app/CMakeLists.txt"), "meremark_app_folder"),
+        layersIn(contentOf(root / "core/CMakeLists.txt"), "meremark_core_room"),
     };
     std::vector<Breach> breaches;
     for (const std::string& name : files) {

@@ -28,6 +28,23 @@ Target targetOf(const std::string& include) {
     return target;
 }
 
+/// "water/steps" of core/water/steps/derive.h; empty for a file that lies in no room.
+std::string roomOf(const std::string& name) {
+    const std::filesystem::path inCore = std::filesystem::path(name).lexically_relative("core");
+    const std::filesystem::path room = inCore.parent_path();
+    return std::distance(room.begin(), room.end()) < 2 ? "" : room.generic_string();
+}
+
+/// Where core/water has rooms, each file lies in one, and includes only what that names.
+std::string roomFault(const File& file, const std::string& include, const Layers& rooms) {
+    const std::string here = roomOf(file.name);
+    const std::string there = roomOf(include);
+    const auto from = rooms.find(here);
+    const bool isAllowed = here == there || !rooms.contains(there) ||
+                           (from != rooms.end() && from->second.contains(there));
+    return isAllowed ? std::string() : "core/CMakeLists.txt does not let " + here + " use " + there;
+}
+
 bool isMade(const std::string& include) {
     return include.ends_with(".moc") || include.starts_with("moc_") || include.starts_with("ui_");
 }
@@ -41,7 +58,8 @@ bool mayCallJobsOf(const File& file, const std::string& folder) {
     return folder == "water" || folder == "acts" || folder == "store" || folder == "outputs";
 }
 
-std::string arrowFault(const File& file, const Target& target, const Arrows& arrows) {
+std::string arrowFault(const File& file, const std::string& include, const Arrows& arrows) {
+    const Target target = targetOf(include);
     if (target.part == "tests") {
         return "the program may not know its tests";
     }
@@ -57,8 +75,11 @@ std::string arrowFault(const File& file, const Target& target, const Arrows& arr
         }
         return {};
     }
-    if (file.part != "core" || target.folder == file.folder) {
+    if (file.part != "core") {
         return {};
+    }
+    if (target.folder == file.folder) {
+        return roomFault(file, include, arrows.rooms);
     }
     const auto from = arrows.core.find(file.folder);
     if (from == arrows.core.end()) {
@@ -85,6 +106,13 @@ void checkArrows(const File& file, const Arrows& arrows, std::vector<Breach>& br
     if (file.part != "core" && file.part != "app") {
         return;
     }
+    const bool hasRooms = std::ranges::any_of(arrows.rooms, [&file](const auto& room) {
+        return room.first.starts_with(file.folder + "/");
+    });
+    if (file.part == "core" && hasRooms && !arrows.rooms.contains(roomOf(file.name))) {
+        breaches.push_back({"arrow", file.name, 0,
+                            "core/" + file.folder + " has rooms, and this file lies in none"});
+    }
     for (const Piece& include : file.text.quotedIncludes) {
         if (isMade(include.text)) {
             continue;
@@ -95,7 +123,7 @@ void checkArrows(const File& file, const Arrows& arrows, std::vector<Breach>& br
                 {"arrow", file.name, include.line, include.text + ": include from the root"});
             continue;
         }
-        if (const std::string fault = arrowFault(file, target, arrows); !fault.empty()) {
+        if (const std::string fault = arrowFault(file, include.text, arrows); !fault.empty()) {
             breaches.push_back({"arrow", file.name, include.line, include.text + ": " + fault});
         }
         if (target.part == "core" && isVerb(target.stem) && !mayCallJobsOf(file, target.folder)) {

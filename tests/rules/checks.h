@@ -37,6 +37,7 @@ struct File {
 struct Arrows {
     Layers core;
     Layers app;
+    Layers rooms; ///< Of folders of core: "water/steps".
 };
 
 /// Each appends what it finds.

@@ -18,7 +18,7 @@ namespace {
 
 const std::filesystem::path root = MEREMARK_SOURCE_DIR;
 
-/// "core/water" of "core/water/plan_day.cpp".
+/// "core/water" of "core/water/steps/plan_day.cpp".
 std::string folderOf(const std::string& file) {
     const std::size_t first = file.find('/');
     return file.substr(0, file.find('/', first == std::string::npos ? first : first + 1));

@@ -47,7 +47,7 @@ protected:
         plant("core/geo/water_frame.cpp",
               licence + "#include <proj.h>\n#include \"core/units/depth.h\"\n");
         plant("core/surface/draw_water.h", header("surface", "#include \"core/units/depth.h\"\n"));
-        plant("core/water/derive.cpp", licence + "#include \"core/surface/draw_water.h\"\n");
+        plant("core/water/steps/derive.cpp", licence + "#include \"core/surface/draw_water.h\"\n");
         plant("core/store/statement.cpp",
               licence + "#include <sqlite3.h>\nauto q = \"SELECT 1\";\n");
         plant("app/days/panel.cpp",
@@ -104,6 +104,29 @@ TEST_F(Tree, NamesAFolderThatIsNotDeclared) {
     expectOnly("arrow", "core/gossip/rumour.h", 3, "does not name the folder gossip");
 }
 
+TEST_F(Tree, NamesAnIncludeAgainstTheArrowsOfTheRooms) {
+    std::filesystem::remove(root_ / "core/water/derive.cpp");
+    plant("core/CMakeLists.txt", "# SPDX-License-Identifier: GPL-3.0-or-later\n"
+                                 "meremark_core_folder(units)\n"
+                                 "meremark_core_folder(geo USES units FENCED PROJ::proj)\n"
+                                 "meremark_core_folder(surface USES units geo)\n"
+                                 "meremark_core_folder(water USES units geo surface)\n"
+                                 "meremark_core_room(water/document)\n"
+                                 "meremark_core_room(water/steps USES water/document)\n"
+                                 "meremark_core_folder(store USES units geo surface water)\n");
+    plant("core/water/steps/derive.h",
+          header("water", "#include \"core/water/document/water.h\"\n"));
+    plant("core/store/keep.cpp", licence + "#include \"core/water/document/water.h\"\n");
+    EXPECT_THAT(breaches(), IsEmpty());
+    plant("core/water/document/water.h",
+          header("water", "#include \"core/water/steps/derive.h\"\n"));
+    expectOnly("arrow", "core/water/document/water.h", 3,
+               "does not let water/document use water/steps");
+    plant("core/water/document/water.h", header("water"));
+    plant("core/water/loose.h", header("water"));
+    expectOnly("arrow", "core/water/loose.h", 0, "lies in none");
+}
+
 TEST_F(Tree, NamesAnIncludeThatDoesNotStartAtTheRoot) {
     plant("core/units/length.h", header("units", "#include \"depth.h\"\n"));
     expectOnly("arrow", "core/units/length.h", 3, "include from the root");
@@ -150,16 +173,17 @@ TEST_F(Tree, NamesSqlOutsideTheStore) {
     for (const char* sql :
          {"SELECT depth FROM soundings", "INSERT INTO marks VALUES (1)", "CREATE TABLE stays (id)",
           "create table stays (id)", "PRAGMA user_version"}) {
-        plant("core/water/water.cpp", licence + "\nauto q = \"" + sql + "\";\n");
-        expectOnly("fence", "core/water/water.cpp", 3, "SQL belongs to core/store");
+        plant("core/water/document/water.cpp", licence + "\nauto q = \"" + sql + "\";\n");
+        expectOnly("fence", "core/water/document/water.cpp", 3, "SQL belongs to core/store");
     }
-    plant("core/water/water.cpp", licence + "#include <sqlite3.h>\n");
-    expectOnly("fence", "core/water/water.cpp", 2, "SQLite belongs to core/store");
+    plant("core/water/document/water.cpp", licence + "#include <sqlite3.h>\n");
+    expectOnly("fence", "core/water/document/water.cpp", 2, "SQLite belongs to core/store");
 }
 
 TEST_F(Tree, TakesPlainWordsAndCommentsForNoSql) {
-    plant("core/water/water.cpp", licence + "// SELECT nothing\nauto a = \"Select a mark from the "
-                                            "list\", b = \"update the set\";\n");
+    plant("core/water/document/water.cpp",
+          licence + "// SELECT nothing\nauto a = \"Select a mark from the "
+                    "list\", b = \"update the set\";\n");
     EXPECT_THAT(breaches(), IsEmpty());
 }
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "core/marks/told_marks.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 #include "tests/support/made_up_water.h"
 
 #include <cmath>

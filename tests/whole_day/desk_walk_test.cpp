@@ -15,8 +15,8 @@
 #include "app/window/bottom_line.h"
 #include "app/window/main_window.h"
 #include "app/window/style.h"
-#include "core/water/review_log.h"
-#include "core/water/swap_parts.h"
+#include "core/water/document/swap_parts.h"
+#include "core/water/questions/review_log.h"
 
 #include <QApplication>
 #include <QComboBox>

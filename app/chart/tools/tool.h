@@ -4,7 +4,7 @@
 #include "app/chart/palette.h"
 #include "app/chart/view_frame.h"
 #include "core/geo/path.h"
-#include "core/water/shore_corner.h"
+#include "core/water/document/shore_corner.h"
 
 #include <QPainter>
 

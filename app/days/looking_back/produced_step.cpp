@@ -7,7 +7,7 @@
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/typed_amount.h"
-#include "core/water/review_log.h"
+#include "core/water/questions/review_log.h"
 
 #include <QCheckBox>
 #include <QComboBox>

@@ -4,7 +4,7 @@
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/steps.h"
 #include "app/widgets/plain_table.h"
-#include "core/water/review_log.h"
+#include "core/water/questions/review_log.h"
 
 #include <QAreaSeries>
 #include <QChart>

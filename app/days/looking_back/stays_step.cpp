@@ -8,7 +8,7 @@
 #include "app/edits/change_stay.h"
 #include "app/edits/remove_stay.h"
 #include "app/widgets/plain_table.h"
-#include "core/water/bring_in.h"
+#include "core/water/steps/bring_in.h"
 
 #include <QFileDialog>
 #include <QLabel>

@@ -3,7 +3,7 @@
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/steps.h"
 #include "app/edits/add_stays.h"
-#include "core/water/bring_in.h"
+#include "core/water/steps/bring_in.h"
 
 #include <QFileDialog>
 #include <QLabel>

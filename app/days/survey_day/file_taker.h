@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/days/day_context.h"
-#include "core/water/bring_in.h"
-#include "core/water/look_at_file.h"
+#include "core/water/steps/bring_in.h"
+#include "core/water/steps/look_at_file.h"
 
 #include <QObject>
 #include <QStringList>

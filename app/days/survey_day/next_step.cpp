@@ -3,7 +3,7 @@
 #include "app/days/survey_day/steps.h"
 #include "app/widgets/plain_table.h"
 #include "core/outputs/write_gpx.h"
-#include "core/water/propose_trip.h"
+#include "core/water/steps/propose_trip.h"
 
 #include <QFileDialog>
 #include <QLabel>

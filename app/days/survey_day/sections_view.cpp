@@ -2,8 +2,8 @@
 #include "app/days/survey_day/sections_view.h"
 
 #include "app/wording/zone_words.h"
-#include "core/water/section_ground.h"
-#include "core/water/section_use.h"
+#include "core/water/questions/section_ground.h"
+#include "core/water/questions/section_use.h"
 
 #include <algorithm>
 

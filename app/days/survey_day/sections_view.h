@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/days/survey_day/view_input.h"
-#include "core/water/section_ground.h"
-#include "core/water/section_use.h"
+#include "core/water/questions/section_ground.h"
+#include "core/water/questions/section_use.h"
 
 #include <QString>
 #include <QStringList>

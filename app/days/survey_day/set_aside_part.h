@@ -4,7 +4,7 @@
 #include "app/days/survey_day/check_view.h"
 #include "app/days/survey_day/set_aside_walk.h"
 #include "app/days/survey_day/survey_step.h"
-#include "core/water/soundings_within.h"
+#include "core/water/questions/soundings_within.h"
 
 namespace widgets {
 class PlainTable;

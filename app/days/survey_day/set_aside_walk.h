@@ -4,7 +4,7 @@
 #include "app/chart/sounding_pick.h"
 #include "core/soundings/survey_day.h"
 #include "core/soundings/verdict.h"
-#include "core/water/derived.h"
+#include "core/water/document/derived.h"
 
 #include <QString>
 

@@ -4,7 +4,7 @@
 #include "app/chart/verdict_now.h"
 #include "app/wording/adding_up.h"
 #include "app/wording/spoken_names.h"
-#include "core/water/sounding_terms.h"
+#include "core/water/questions/sounding_terms.h"
 
 #include <algorithm>
 #include <array>

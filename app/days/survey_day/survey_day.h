@@ -4,7 +4,7 @@
 #include "app/chart/view_frame.h"
 #include "app/days/day_step.h"
 #include "app/days/refresher.h"
-#include "core/water/derived.h"
+#include "core/water/document/derived.h"
 
 #include <QStringList>
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/wording/words.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <set>
 

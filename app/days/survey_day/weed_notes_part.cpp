@@ -5,7 +5,7 @@
 #include "app/edits/add_weed_notes.h"
 #include "app/edits/remove_weed_note.h"
 #include "app/wording/typed_amount.h"
-#include "core/water/note_places.h"
+#include "core/water/steps/note_places.h"
 
 #include <QComboBox>
 #include <QLayout>

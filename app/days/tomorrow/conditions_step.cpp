@@ -7,7 +7,7 @@
 #include "app/wording/cautions.h"
 #include "app/wording/typed_amount.h"
 #include "core/units/written_time.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 
 #include <QDateEdit>
 #include <QLabel>

@@ -3,7 +3,7 @@
 #include "app/days/tomorrow/steps.h"
 #include "app/paper/day_sheet.h"
 #include "app/wording/cautions.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 
 #include <QComboBox>
 #include <QFileDialog>

@@ -4,8 +4,8 @@
 #include "app/wording/words.h"
 #include "core/geo/water_frame.h"
 #include "core/logbook/house_rules.h"
-#include "core/water/planned_day.h"
-#include "core/water/water.h"
+#include "core/water/document/planned_day.h"
+#include "core/water/document/water.h"
 
 #include <QString>
 #include <QStringList>

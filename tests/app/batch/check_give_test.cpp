@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/connection.h"
 #include "core/store/write_water.h"
-#include "core/water/plan_day.h"
+#include "core/water/steps/plan_day.h"
 #include "tests/app/batch/batch_call.h"
 #include "tests/app/batch/dish_files.h"
 #include "tests/app/batch/opened_water.h"

@@ -3,8 +3,8 @@
 // reports have to be the same to the last figure, and another than without the option.
 #include "app/batch/marks_report.h"
 #include "app/batch/picture_file.h"
-#include "core/water/derive.h"
-#include "core/water/plan_day.h"
+#include "core/water/steps/derive.h"
+#include "core/water/steps/plan_day.h"
 #include "tests/app/batch/batch_call.h"
 #include "tests/app/batch/dish_files.h"
 #include "tests/app/batch/opened_water.h"

@@ -10,7 +10,7 @@
 #include "app/edits/set_shoreline.h"
 #include "app/widgets/amount_field.h"
 #include "app/widgets/plain_table.h"
-#include "core/water/review_log.h"
+#include "core/water/questions/review_log.h"
 #include "tests/app/days/autumn_log.h"
 #include "tests/support/bowl.h"
 

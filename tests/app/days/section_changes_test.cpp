@@ -6,7 +6,7 @@
 #include "app/edits/add_survey_day.h"
 #include "app/edits/change_sections.h"
 #include "app/edits/name_section.h"
-#include "core/water/section_use.h"
+#include "core/water/questions/section_use.h"
 #include "tests/support/desk_bowl.h"
 
 #include <gtest/gtest.h>

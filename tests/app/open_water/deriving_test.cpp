@@ -6,7 +6,7 @@
 #include "app/edits/set_plan.h"
 #include "app/edits/set_shoreline.h"
 #include "core/store/statement.h"
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 #include "tests/support/desk_bowl.h"
 
 #include <gtest/gtest.h>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/lettering.h"
 #include "app/paper/day_sheet.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 #include "tests/app/support/day_to_read.h"
 #include "tests/app/support/recorded_pages.h"
 #include "tests/app/support/star_water.h"

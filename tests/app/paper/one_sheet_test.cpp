@@ -2,7 +2,7 @@
 // The sheet for the boat, read back: what it says, on how much paper, in how large a type.
 #include "app/paper/day_sheet.h"
 #include "app/paper/sheet_layout.h"
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 #include "tests/app/support/day_to_read.h"
 #include "tests/app/support/recorded_pages.h"
 #include "tests/app/support/star_water.h"

@@ -3,7 +3,7 @@
 // held against one who knows all, always the best so far, and chance:
 //   bench_learning [--seeds N] [--worlds W1,W2] [--out FILE.json] WATER.gpkg...
 #include "core/store/water_store.h"
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 #include "tests/bench/learning/season.h"
 
 #include <cmath>

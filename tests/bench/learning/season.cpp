@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/bench/learning/season.h"
 
-#include "core/water/plan_day.h"
+#include "core/water/steps/plan_day.h"
 
 #include <algorithm>
 #include <ctime>

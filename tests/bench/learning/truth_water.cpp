@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/bench/learning/truth_water.h"
 
-#include "core/water/closed_cells.h"
+#include "core/water/steps/closed_cells.h"
 
 #include <algorithm>
 #include <cmath>

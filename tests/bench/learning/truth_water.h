@@ -4,8 +4,8 @@
 #include "core/marks/mark_input.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/surroundings.h"
-#include "core/water/derived.h"
-#include "core/water/water.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
 
 #include <vector>
 

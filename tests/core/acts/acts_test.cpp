@@ -6,7 +6,7 @@
 #include "core/acts/stays.h"
 #include "core/acts/survey_days.h"
 #include "core/acts/verdicts.h"
-#include "core/water/swap_parts.h"
+#include "core/water/document/swap_parts.h"
 
 #include "tests/support/full_water.h"
 

@@ -3,7 +3,7 @@
 // part that is said, and is gone from the file again when it is gone from the water.
 #include "core/store/water_store.h"
 
-#include "core/water/swap_parts.h"
+#include "core/water/document/swap_parts.h"
 #include "tests/support/random_water.h"
 #include "tests/support/scratch_folder.h"
 

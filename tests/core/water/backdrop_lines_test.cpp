@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Lines under the chart: each in its place, none lost, none from beyond the window.
-#include "core/water/show_backdrop.h"
+#include "core/water/steps/show_backdrop.h"
 
 #include "tests/support/scratch_folder.h"
 

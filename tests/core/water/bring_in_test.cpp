@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Files brought into a water: every figure of the file lands in the member that it names.
-#include "core/water/bring_in.h"
+#include "core/water/steps/bring_in.h"
 
 #include "tests/support/full_water.h"
 #include "tests/support/scratch_folder.h"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/closed_cells.h"
-#include "core/water/day_distances.h"
-#include "core/water/plan_day.h"
-#include "core/water/propose_trip.h"
+#include "core/water/steps/closed_cells.h"
+#include "core/water/steps/day_distances.h"
+#include "core/water/steps/plan_day.h"
+#include "core/water/steps/propose_trip.h"
 #include "tests/support/given.h"
 #include "tests/support/holding.h"
 #include "tests/support/planned_water.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/day_cautions.h"
+#include "core/water/steps/day_cautions.h"
 
 #include <algorithm>
 #include <functional>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/closed_cells.h"
-#include "core/water/day_ways.h"
-#include "core/water/plan_day.h"
+#include "core/water/steps/closed_cells.h"
+#include "core/water/steps/day_ways.h"
+#include "core/water/steps/plan_day.h"
 #include "tests/support/given.h"
 #include "tests/support/planned_water.h"
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What derive() promises whatever the water: order, failures, what is kept and what is forgotten.
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 
 #include "tests/support/full_water.h"
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every choice and member reaches the job that it is for, with its sign and unit.
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 
 #include "core/reduction/sound_speed.h"
 #include "core/sections/section_settings.h"
-#include "core/water/derive_steps.h"
-#include "core/water/locate.h"
-#include "core/water/section_ground.h"
-#include "core/water/sounding_terms.h"
+#include "core/water/questions/locate.h"
+#include "core/water/questions/section_ground.h"
+#include "core/water/questions/sounding_terms.h"
+#include "core/water/steps/derive_steps.h"
 
 #include "tests/support/full_water.h"
 

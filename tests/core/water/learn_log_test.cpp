@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/learn_log.h"
+#include "core/water/steps/learn_log.h"
 
-#include "core/water/hour_weight.h"
+#include "core/water/steps/hour_weight.h"
 #include "tests/support/given.h"
 #include "tests/support/planned_water.h"
 

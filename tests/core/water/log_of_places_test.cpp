@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rates/count_hour_rates.h"
 #include "core/rates/count_rates.h"
-#include "core/water/log_groups.h"
-#include "core/water/review_log.h"
-#include "core/water/section_use.h"
+#include "core/water/questions/log_groups.h"
+#include "core/water/questions/review_log.h"
+#include "core/water/questions/section_use.h"
 #include "core/wind/fetch.h"
 #include "core/wind/waves.h"
 #include "tests/support/given.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/look_at_file.h"
+#include "core/water/steps/look_at_file.h"
 
 #include <gtest/gtest.h>
 

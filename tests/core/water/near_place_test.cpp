@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/near_place.h"
+#include "core/water/steps/near_place.h"
 #include "tests/support/given.h"
 #include "tests/support/planned_water.h"
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/geo/within_ring.h"
-#include "core/water/note_places.h"
+#include "core/water/steps/note_places.h"
 
 #include <gtest/gtest.h>
 

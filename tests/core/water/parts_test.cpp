@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The document itself: what an edit swaps, what is in range, which ids are free, where the frame
 // is laid.
-#include "core/water/stamp.h"
-#include "core/water/swap_parts.h"
+#include "core/water/document/stamp.h"
+#include "core/water/document/swap_parts.h"
 
 #include "tests/support/full_water.h"
 

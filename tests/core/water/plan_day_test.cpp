@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/plan_day.h"
+#include "core/water/steps/plan_day.h"
 
 #include "core/anchoring/rope.h"
 #include "tests/support/given.h"

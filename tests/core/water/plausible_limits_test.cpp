@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The limits of what can belong to a water, at each of them and just short of it.
-#include "core/water/check_plausible.h"
+#include "core/water/steps/check_plausible.h"
 
 #include <gtest/gtest.h>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/reshape_shore.h"
+#include "core/water/steps/reshape_shore.h"
 
 #include "core/geo/outline.h"
 

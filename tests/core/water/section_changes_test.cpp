@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/derive.h"
-#include "core/water/locate.h"
-#include "core/water/log_groups.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
+#include "core/water/questions/locate.h"
+#include "core/water/questions/log_groups.h"
+#include "core/water/steps/derive.h"
 
 #include "tests/support/bowl.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/section_use.h"
+#include "core/water/questions/section_use.h"
 
-#include "core/water/derive.h"
+#include "core/water/steps/derive.h"
 
 #include <gtest/gtest.h>
 

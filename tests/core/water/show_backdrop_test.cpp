@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/show_backdrop.h"
+#include "core/water/steps/show_backdrop.h"
 
 #include "core/gdal/raster_file.h"
 #include "tests/support/scratch_folder.h"

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Notes, shores, files and rings at the edge of what they take.
-#include "core/water/check_section_change.h"
-#include "core/water/derive.h"
-#include "core/water/look_at_file.h"
-#include "core/water/note_places.h"
-#include "core/water/reshape_shore.h"
-#include "core/water/soundings_within.h"
+#include "core/water/questions/soundings_within.h"
+#include "core/water/steps/check_section_change.h"
+#include "core/water/steps/derive.h"
+#include "core/water/steps/look_at_file.h"
+#include "core/water/steps/note_places.h"
+#include "core/water/steps/reshape_shore.h"
 
 #include "tests/support/full_water.h"
 #include "tests/support/scratch_folder.h"

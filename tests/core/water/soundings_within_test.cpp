@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/soundings_within.h"
+#include "core/water/questions/soundings_within.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/water/water.h"
+#include "core/water/document/water.h"
 
 #include <string_view>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What each step stands on, member by member: a table against the stamps, against what derive()
 // makes again, and against what the steps really read.
-#include "core/water/derive.h"
-#include "core/water/plan_day.h"
-#include "core/water/stamps.h"
+#include "core/water/steps/derive.h"
+#include "core/water/steps/plan_day.h"
+#include "core/water/steps/stamps.h"
 
 #include "tests/core/water/stamp_rows_of_ground.h"
 #include "tests/core/water/stamp_rows_of_plan.h"

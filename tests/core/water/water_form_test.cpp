@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The form of a water whose every depth is known: a square of 400 m, from 0 m deep in the west to
 // 8 m in the east, so that an area of a certain depth is a strip of 50 m for each metre.
-#include "core/water/derive_steps.h"
+#include "core/water/steps/derive_steps.h"
 
 #include "tests/support/made_up_water.h"
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/check_plausible.h"
-#include "core/water/derive.h"
-#include "core/water/propose_trip.h"
-#include "core/water/stamp.h"
-#include "core/water/swap_parts.h"
-#include "core/water/water.h"
+#include "core/water/document/stamp.h"
+#include "core/water/document/swap_parts.h"
+#include "core/water/document/water.h"
+#include "core/water/steps/check_plausible.h"
+#include "core/water/steps/derive.h"
+#include "core/water/steps/propose_trip.h"
 
 #include <gtest/gtest.h>
 

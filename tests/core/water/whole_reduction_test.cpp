@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The reduction as the program runs it, from survey days to what is drawn: nothing that a rule
 // finds in its own unit may be lost on the way.
-#include "core/water/derive.h"
-#include "core/water/water.h"
+#include "core/water/document/water.h"
+#include "core/water/steps/derive.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/workings.h"
+#include "core/water/steps/workings.h"
 
-#include "core/water/plan_day.h"
+#include "core/water/steps/plan_day.h"
 #include "tests/support/planned_water.h"
 
 #include <gtest/gtest.h>

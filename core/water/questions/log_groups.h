@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/rates/grouping.h"
+#include "core/water/document/derived.h"
+#include "core/water/document/water.h"
+
+#include <string>
+#include <vector>
+
+namespace water {
+
+/// The group of stays that lie on no place of the kind asked for.
+inline constexpr std::string_view elsewhere = "elsewhere";
+
+/// Stays by the section, the kind of zone (of two, the one of structure), or the band that their
+/// place lies in. The band is that of chart level, named by its depths in metres: "4 to 6 m".
+[[nodiscard]] std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& derived);
+[[nodiscard]] std::vector<rates::GroupedStay> byZone(const Water& water, const Derived& derived);
+[[nodiscard]] std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derived);
+
+/// Stays by the place they were anchored on: those within 25 m of an earlier one share its name,
+/// "mark 3".
+[[nodiscard]] std::vector<rates::GroupedStay> byMark(const Water& water);
+
+/// "4 to 6 m", "over 20 m".
+[[nodiscard]] std::string bandName(const contours::Bands& bands, std::size_t band);
+/// The group of a place by its zones.
+[[nodiscard]] std::string zoneGroup(const Water& water, const Derived& derived,
+                                    geo::WaterPoint place);
+
+} // namespace water

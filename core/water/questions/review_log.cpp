@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/questions/review_log.h"
+
+#include "core/rates/count_hour_rates.h"
+#include "core/rates/count_rates.h"
+#include "core/water/document/grouped_log.h"
+#include "core/water/questions/log_groups.h"
+
+namespace water {
+
+using base::Result;
+using Stays = std::span<const logbook::Stay>;
+
+namespace {
+
+/// What one way of sorting needs: the stays in their groups, and the order in which the rows come.
+struct Sorting {
+    std::vector<rates::GroupedStay> stays;
+    std::vector<std::string> order;
+    bool listUntried = false;
+};
+
+std::vector<std::string> sectionNames(const sections::SectionMap& map) {
+    std::vector<std::string> names;
+    for (const sections::Section& section : map.sections) {
+        names.push_back(section.name);
+    }
+    return names;
+}
+
+std::vector<std::string> bandNames(const contours::Bands& bands) {
+    std::vector<std::string> names;
+    for (std::size_t band = 0; band < bands.count(); ++band) {
+        names.push_back(bandName(bands, band));
+    }
+    return names;
+}
+
+Sorting sortingOf(const Water& water, const Derived& derived, ReviewBy by) {
+    switch (by) {
+    case ReviewBy::section:
+        return {bySection(water, derived), sectionNames(*derived.sections), true};
+    case ReviewBy::zone:
+        return {byZone(water, derived), {}, false};
+    case ReviewBy::band:
+        return {byBand(water, derived), bandNames(water.settings.bands), true};
+    case ReviewBy::hour:
+        return {groupsOf(water.log, [&](Stays stays) { return rates::byHour(stays, water.clock); }),
+                {},
+                false};
+    case ReviewBy::bait:
+        return {groupsOf(water.log, rates::byBait), {}, false};
+    case ReviewBy::wind:
+        return {groupsOf(water.log, rates::byWind), rates::windOrder(), false};
+    case ReviewBy::month:
+        return {
+            groupsOf(water.log, [&](Stays stays) { return rates::byMonth(stays, water.clock); }),
+            rates::monthOrder(), false};
+    case ReviewBy::mark:
+        return {byMark(water), {}, false};
+    }
+    return {};
+}
+
+bool needsPlaces(ReviewBy by) {
+    return by == ReviewBy::section || by == ReviewBy::zone || by == ReviewBy::band;
+}
+
+} // namespace
+
+std::string_view nameOf(ReviewBy by) {
+    static constexpr std::array<std::string_view, allReviewBy.size()> names{
+        "section", "zone", "band", "hour", "bait", "wind", "month", "mark"};
+    return names[static_cast<std::size_t>(by)];
+}
+
+std::optional<ReviewBy> reviewByNamed(std::string_view name) {
+    for (const ReviewBy by : allReviewBy) {
+        if (nameOf(by) == name) {
+            return by;
+        }
+    }
+    return std::nullopt;
+}
+
+Result<rates::RateTable> reviewLog(const Water& water, const Derived& derived,
+                                   const ReviewQuestion& question, base::Progress& progress) {
+    if (needsPlaces(question.by) &&
+        !(derived.drawn && derived.structure && derived.weed && derived.sections)) {
+        return base::fail(base::ErrorKind::wrongUse,
+                          "the log cannot be sorted by place before the water is drawn", "",
+                          "draw the water first, or sort by hour, bait, wind, month or mark");
+    }
+    Sorting sorting = sortingOf(water, derived, question.by);
+    rates::RateSettings settings;
+    settings.species = question.species;
+    settings.leastWeight = question.leastWeight;
+    settings.from = question.from;
+    settings.to = question.to;
+    settings.clock = water.clock;
+    settings.order = std::move(sorting.order);
+    settings.listUntried = sorting.listUntried;
+    settings.rowWord = std::string(nameOf(question.by));
+    return rates::countRates(sorting.stays, settings, progress);
+}
+
+Result<rates::HourRates> reviewHours(const Water& water, const ReviewQuestion& question,
+                                     base::Progress& progress) {
+    rates::HourSettings settings;
+    settings.species = question.species;
+    logbook::Log asked;
+    for (const logbook::Stay& stay : water.log) {
+        const units::Day day = water.clock.dayOf(stay.start);
+        if ((!question.from || day >= *question.from) && (!question.to || day <= *question.to)) {
+            asked.push_back(stay);
+        }
+    }
+    return rates::countHourRates(asked, water.clock, settings, progress);
+}
+
+} // namespace water

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/steps/day_cautions.h"
+
+#include "core/anchoring/cautions.h"
+#include "core/wind/beaufort.h"
+
+namespace water {
+
+std::optional<StayAshore> ashoreCaution(units::Speed wind) {
+    const int force = wind::beaufortForce(wind);
+    return force >= ashoreFrom_beaufort ? std::optional(StayAshore{force}) : std::nullopt;
+}
+
+std::optional<DayCaution> windCaution(units::Speed wind) {
+    if (const auto ashore = ashoreCaution(wind)) {
+        return *ashore;
+    }
+    const int force = wind::beaufortForce(wind);
+    return force == ashoreFrom_beaufort - 1 ? std::optional<DayCaution>(WhiteHorses{force})
+                                            : std::nullopt;
+}
+
+std::optional<ColdWater> coldCaution(const std::optional<units::Temperature>& water) {
+    if (water && *water >= coldWater) {
+        return std::nullopt;
+    }
+    return ColdWater{water.has_value()};
+}
+
+std::vector<DayCaution> dayCautions(const PlannedDay& planned) {
+    std::vector<DayCaution> out;
+    if (const auto wind = windCaution(planned.plan.day.wind.speed)) {
+        out.push_back(*wind);
+    }
+    const auto& water = planned.plan.day.waterTemperature;
+    out.emplace_back(FallingIn{coldCaution(water), !water || *water < nearIce});
+    out.emplace_back(Thunder{});
+    if (planned.day.dark.areAny()) {
+        out.emplace_back(planned.day.dark);
+    }
+    out.emplace_back(WindOnTheBeam{});
+    const double scope = planned.plan.tackle.scope;
+    out.emplace_back(
+        Ropes{scope < anchoring::seamanlikeScope ? std::optional(scope) : std::nullopt});
+    out.emplace_back(TellSomebody{});
+    return out;
+}
+
+std::vector<DayRule> rulesOfTheDay(const Water& water, const PlannedDay& planned) {
+    std::vector<DayRule> out;
+    const logbook::HouseRules& rules = water.houseRules;
+    if (rules.season && !rules.season->holds(planned.plan.day.day)) {
+        out.emplace_back(OutsideSeason{});
+    }
+    if (rules.rodLimit) {
+        out.emplace_back(RodLimit{*rules.rodLimit});
+    }
+    for (const logbook::ClosedWater& closed : rules.closed) {
+        out.emplace_back(ClosedPart{closed.name});
+    }
+    for (const std::string& note : rules.notes) {
+        out.emplace_back(HouseNote{note});
+    }
+    out.emplace_back(LocalRulesFirst{});
+    return out;
+}
+
+std::vector<FishCare> fishCare(const PlannedDay& planned) {
+    std::vector<FishCare> out;
+    const auto& water = planned.plan.day.waterTemperature;
+    if (water && *water > warmForFish) {
+        out.push_back(FishCare::warmWater);
+    }
+    out.push_back(FishCare::handling);
+    return out;
+}
+
+} // namespace water

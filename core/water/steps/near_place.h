@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/marks/mark.h"
+#include "core/water/document/water.h"
+
+#include <optional>
+
+namespace water {
+
+/// Farther away a name says nothing of a place. Our choice (no source).
+inline constexpr units::Length nearEnoughToName = units::Length::metres(250.0);
+
+/// The named place of the chart nearest to `place`, of equals the first; nothing beyond
+/// nearEnoughToName. Needs a water that has a frame.
+[[nodiscard]] std::optional<marks::NearPlace> nearestNamedPlace(const Water& water,
+                                                                geo::WaterPoint place);
+
+} // namespace water

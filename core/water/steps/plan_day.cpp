@@ -1,0 +1,381 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/steps/plan_day.h"
+
+#include "core/anchoring/place_anchors.h"
+#include "core/marks/order_day.h"
+#include "core/marks/propose_marks.h"
+#include "core/marks/rank_marks.h"
+#include "core/rods/spread_rods.h"
+#include "core/water/document/stamp_values.h"
+#include "core/water/steps/day_cautions.h"
+#include "core/water/steps/day_distances.h"
+#include "core/water/steps/day_waves.h"
+#include "core/water/steps/day_ways.h"
+#include "core/water/steps/hour_weight.h"
+#include "core/water/steps/learn_log.h"
+#include "core/water/steps/near_place.h"
+#include "core/water/steps/plan_notes.h"
+#include "core/water/steps/stamps.h"
+#include "core/wind/fetch.h"
+#include "core/wind/waves.h"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+namespace water {
+
+using base::Progress;
+using base::Result;
+
+namespace {
+
+anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
+    anchoring::BoatSettings boat;
+    boat.length = tackle.boatLength;
+    boat.bowHeight = tackle.bowHeight;
+    boat.bowRope = tackle.bowRope;
+    boat.sternRope = tackle.sternRope;
+    boat.scope = tackle.scope;
+    boat.leastScope = std::min(boat.leastScope, tackle.scope);
+    return boat;
+}
+
+rods::RodSettings rodsOf(const marks::Tackle& tackle) {
+    rods::RodSettings settings;
+    settings.rods = tackle.rods;
+    settings.cast = tackle.cast;
+    settings.overDepth = tackle.overDepth;
+    settings.nearest = std::min(settings.nearest, tackle.cast * 0.5);
+    return settings;
+}
+
+/// Where a plan stands: what it is asked with, and what it works out or finds worked out.
+struct PlanWork {
+    const Water& water;
+    const marks::Plan& plan;
+    const DayGround& day;
+    Workings& kept;
+    Progress& progress;
+};
+
+/// The candidate with its ropes; nothing where no two anchors would hold the boat there. Only
+/// a mark that the user himself put into closed water gets its anchors there, with a caution.
+Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
+    const rods::Ground& ground = work.day.ground();
+    const marks::Plan& plan = work.plan;
+    const marks::WaveState waves =
+        wavesAt(work.day.outline(), ground.today(), candidate.place, plan.day.wind);
+    const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height};
+    auto anchors = anchoring::placeAnchors(
+        ground.today(), ground.isClosed(candidate.place) ? nullptr : &work.day.closed(),
+        candidate.place, weather, boatOf(plan.tackle), work.progress);
+    if (!anchors) {
+        return std::unexpected(anchors.error());
+    }
+    return marks::WorkedCandidate{candidate, std::move(*anchors), {}, waves};
+}
+
+/// The same from what is kept, if it is there. What the user calls a place, and whether he put it
+/// there, may have changed since.
+Result<marks::WorkedCandidate> workedOut(const marks::Candidate& candidate, const PlanWork& work) {
+    const std::pair place{candidate.place.x_m, candidate.place.y_m};
+    auto found = work.kept.worked.find(place);
+    if (found == work.kept.worked.end()) {
+        auto made = workOut(candidate, work);
+        if (!made && made.error().kind == base::ErrorKind::cancelled) {
+            return made;
+        }
+        found = work.kept.worked.emplace(place, std::move(made)).first;
+    }
+    Result<marks::WorkedCandidate> out = found->second;
+    if (out) {
+        out->candidate = candidate;
+    }
+    return out;
+}
+
+struct Worked {
+    std::vector<marks::WorkedCandidate> candidates;
+    std::size_t refused = 0;
+    std::string lastReason;
+    std::vector<RefusedMark> pinned; ///< Of the user's own.
+};
+
+Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const PlanWork& work) {
+    Worked worked;
+    for (std::size_t i = 0; i < candidates.size(); ++i) {
+        if (work.progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
+        }
+        work.progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
+        auto one = workedOut(candidates[i], work);
+        const bool isTooRough =
+            one && !candidates[i].isPinned && one->waves.height > marks::ProposeSettings().roughest;
+        if (isTooRough) {
+            ++worked.refused;
+            worked.lastReason = fmt::format("waves of {:.2f} m", one->waves.height.inMetres());
+        } else if (one) {
+            worked.candidates.push_back(std::move(*one));
+        } else if (one.error().kind == base::ErrorKind::unusableInput) {
+            ++worked.refused;
+            worked.lastReason = one.error().sentence();
+            if (candidates[i].isPinned) {
+                worked.pinned.push_back({candidates[i].name, one.error()});
+            }
+        } else {
+            return std::unexpected(one.error());
+        }
+    }
+    if (worked.candidates.empty()) {
+        return base::fail(base::ErrorKind::unusableInput,
+                          fmt::format("none of {} places holds the boat between two anchors ({})",
+                                      candidates.size(), worked.lastReason),
+                          "", "take more rope, a smaller scope, or another limit of depth");
+    }
+    return worked;
+}
+
+std::vector<marks::Candidate> pinnedOf(const Water& water) {
+    std::vector<marks::Candidate> pinned;
+    for (const PinnedMark& mark : water.pinnedMarks) {
+        pinned.push_back({water.frame->toWater(mark.place), 1.0, true, mark.name});
+    }
+    return pinned;
+}
+
+Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const marks::Plan& plan,
+                               const PlannedDay& planned,
+                               const std::optional<marks::LearnedCatch>& learned,
+                               Progress& progress) {
+    marks::DayInput input;
+    std::vector<geo::WaterPoint> places;
+    for (const marks::Mark& mark : planned.marks) {
+        input.stops.push_back({mark.rank, mark.score});
+        places.push_back(mark.place);
+    }
+    auto distances = dayDistances(water, *derived.outline, places,
+                                  plan.launch ? std::optional(water.frame->toWater(*plan.launch))
+                                              : std::nullopt);
+    if (!distances) {
+        return std::unexpected(distances.error());
+    }
+    input.between_m = std::move(distances->between_m);
+    input.fromLaunch_m = std::move(distances->fromLaunch_m);
+    input.start = water.clock.at(plan.day.day, plan.day.start);
+    input.end = water.clock.at(plan.day.day, plan.day.end);
+    input.boatSpeed = plan.tackle.boatSpeed;
+    input.stay = plan.day.stay;
+    input.hourWeight = hourWeightOf(learned, water.clock);
+    input.light = planned.light;
+    return marks::orderDay(input, {}, progress);
+}
+
+Result<void> checkBefore(const Water& water, const Derived& derived) {
+    if (!water.frame || !derived.outline || !derived.drawn || !derived.structure || !derived.weed ||
+        !derived.sections) {
+        return base::fail(base::ErrorKind::wrongUse,
+                          "tomorrow cannot be planned before the water is drawn and divided", "",
+                          "bring in soundings and draw the water first");
+    }
+    return {};
+}
+
+/// What the bottom of the day is made from; without a stamp of the sections nothing can be kept.
+std::optional<Stamp> stampOfGround(const Water& water, const Derived& derived,
+                                   const marks::Plan& plan) {
+    const auto sections = derived.stamps.find(Step::sections);
+    if (sections == derived.stamps.end()) {
+        return std::nullopt;
+    }
+    Stamp stamp;
+    stamp.take(sections->second).take(plan.day.levelChange.inMetres());
+    take(stamp, water.houseRules);
+    return stamp;
+}
+
+template <class T>
+Result<std::shared_ptr<const T>> sharedOf(Result<T> made) {
+    if (!made) {
+        return std::unexpected(std::move(made.error()));
+    }
+    return std::make_shared<const T>(std::move(*made));
+}
+
+/// What stands on the log as well.
+std::optional<Stamp> withLog(std::optional<Stamp> stamp, const Kept<FittedLog>& log) {
+    if (stamp) {
+        stamp->take(log.from.value());
+    }
+    return stamp;
+}
+
+/// What is made anew where it does not stand on just this.
+template <class T, class Make>
+Result<std::shared_ptr<const T>> keptOr(Kept<T>& kept, std::optional<Stamp> from, Make make) {
+    if (!from || !kept.holds(*from)) {
+        auto made = make();
+        if (!made) {
+            return std::unexpected(made.error());
+        }
+        kept = {from.value_or(Stamp()), std::move(*made)};
+    }
+    return kept.what;
+}
+
+Result<std::shared_ptr<const DayGround>> groundOf(const Water& water, const Derived& derived,
+                                                  const marks::Plan& plan, Workings& workings) {
+    return keptOr(workings.ground, stampOfGround(water, derived, plan),
+                  [&] { return DayGround::make(water, derived, plan.day.levelChange); });
+}
+
+Result<LearnedLog> logOf(const PlanWork& work, const marks::MarkInput& input,
+                         std::optional<Stamp> ground) {
+    if (ground) {
+        const std::chrono::sys_days day = work.plan.day.day;
+        ground->take(day.time_since_epoch().count())
+            .take(std::string_view(work.water.clock.zone()))
+            .take(work.plan.tackle.cast.inMetres())
+            .take(effortOf(work.water.log));
+    }
+    const auto fitted = keptOr(work.kept.log, ground, [&] {
+        return sharedOf(fitLog(work.water, input, work.plan, work.progress));
+    });
+    if (!fitted) {
+        return std::unexpected(fitted.error());
+    }
+    return learnedFor(**fitted, work.plan);
+}
+
+/// What places, ropes and rods stand on: all but log, launch and what matters to the user.
+std::optional<Stamp> stampOfPlaces(const marks::Plan& plan, std::optional<Stamp> ground) {
+    if (ground) {
+        marks::Plan places;
+        places.day = plan.day;
+        places.tackle = plan.tackle;
+        take(*ground, places);
+    }
+    return ground;
+}
+
+Result<std::vector<marks::Candidate>>
+candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<Stamp> ground) {
+    const auto stamp = stampOfPlaces(work.plan, ground);
+    if (!stamp || work.kept.workedFrom != *stamp) {
+        work.kept.worked.clear();
+        work.kept.workedFrom = stamp.value_or(Stamp());
+    }
+    const auto looked = keptOr(work.kept.looked, stamp, [&] {
+        return sharedOf(marks::lookRound(input, work.plan, {}, work.progress));
+    });
+    if (!looked) {
+        return std::unexpected(looked.error());
+    }
+    const auto prospects = keptOr(work.kept.prospects, withLog(stamp, work.kept.log), [&] {
+        return sharedOf(marks::prospectsOf(input, work.plan, **looked, work.progress));
+    });
+    if (!prospects) {
+        return std::unexpected(prospects.error());
+    }
+    return marks::proposeMarks(input, work.plan, **looked, **prospects, pinnedOf(work.water), {},
+                               work.progress);
+}
+
+/// How much water each condition leaves out.
+Workings::Excluded excludedOf(const PlanWork& work, const marks::MarkInput& input,
+                              std::optional<Stamp> ground) {
+    return **keptOr(work.kept.excluded, stampOfPlaces(work.plan, ground), [&] {
+        return sharedOf(Result<Workings::Excluded>(marks::excludedAreas(input, work.plan, {})));
+    });
+}
+
+/// Order, ways, light and cautions of the day, once its marks stand.
+Result<void> layOutDay(const PlanWork& work, const Derived& derived,
+                       const std::optional<marks::LearnedCatch>& learned, PlannedDay& planned) {
+    const Water& water = work.water;
+    const std::optional<geo::LonLat>& launch = work.plan.launch;
+    for (marks::Mark& mark : planned.marks) {
+        mark.near = nearestNamedPlace(water, mark.place);
+    }
+    planned.light =
+        light::sunTimesOn(work.plan.day.day, launch.value_or(water.frame->centre()), water.clock);
+    auto day = orderOf(water, derived, work.plan, planned, learned, work.progress);
+    if (!day) {
+        return std::unexpected(day.error());
+    }
+    planned.day = std::move(*day);
+    layWays(planned.day, planned.marks, openWaterOf(work.day.today(), work.day.closed()),
+            launch ? std::optional(water.frame->toWater(*launch)) : std::nullopt);
+    planned.cautions = dayCautions(planned);
+    planned.rules = rulesOfTheDay(water, planned);
+    planned.fishCare = fishCare(planned);
+    return {};
+}
+
+} // namespace
+
+Result<PlannedDay> planDay(const Water& water, const Derived& derived, const marks::Plan& asked,
+                           Progress& progress, Workings* workings) {
+    if (auto ready = checkBefore(water, derived); !ready) {
+        return std::unexpected(ready.error());
+    }
+    PlannedDay planned;
+    // By the sections that it is planned on: where they are old, so is the day.
+    const auto sections = derived.stamps.find(Step::sections);
+    planned.madeFrom =
+        stampOfPlan(water, asked, sections == derived.stamps.end() ? Stamp() : sections->second);
+    planned.plan = asked;
+    marks::Plan& plan = planned.plan;
+    plan.tackle.rods =
+        std::min(plan.tackle.rods, water.houseRules.rodLimit.value_or(plan.tackle.rods));
+    Workings ownWorkings;
+    Workings& kept = workings != nullptr ? *workings : ownWorkings;
+    const auto ground = groundOf(water, derived, plan, kept);
+    if (!ground) {
+        return std::unexpected(ground.error());
+    }
+    const PlanWork work{water, plan, **ground, kept, progress};
+    DayWaves waves(*derived.outline, work.day.today(), plan.day.wind);
+    marks::MarkInput input = work.day.input(water);
+    if (waves.mayExceed(marks::ProposeSettings().roughest)) {
+        input.waveHeightAt = [&waves](geo::WaterPoint p) { return waves.heightNear(p); };
+    }
+    const auto stamp = stampOfGround(water, derived, plan);
+    progress.begin("Reading the log");
+    const auto log = logOf(work, input, stamp);
+    if (!log) {
+        return std::unexpected(log.error());
+    }
+    input.learned = log->learned ? &*log->learned : nullptr;
+    progress.begin("Looking for marks");
+    const auto candidates = candidatesOf(work, input, stamp);
+    if (!candidates) {
+        return std::unexpected(candidates.error());
+    }
+    progress.begin("Working out anchors");
+    auto worked = workOutAll(*candidates, work);
+    if (!worked) {
+        return std::unexpected(worked.error());
+    }
+    planned.looked = candidates->size();
+    planned.unanchorable = worked->refused;
+    progress.begin("Ranking the marks and laying out rods");
+    auto ranked = marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress,
+                                   [&](const anchoring::AnchorSet& anchors) {
+                                       return rods::spreadRods(work.day.ground(), anchors,
+                                                               rodsOf(plan.tackle), progress);
+                                   });
+    if (!ranked) {
+        return std::unexpected(ranked.error());
+    }
+    planned.marks = std::move(*ranked);
+    planned.excluded = excludedOf(work, input, stamp);
+    tellOfTheLog(water, *log, input, planned);
+    if (auto laid = layOutDay(work, derived, log->learned, planned); !laid) {
+        return std::unexpected(laid.error());
+    }
+    planned.refused = std::move(worked->pinned);
+    return planned;
+}
+
+} // namespace water

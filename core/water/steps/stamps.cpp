@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/water/steps/stamps.h"
+
+#include "core/water/document/stamp_values.h"
+#include "core/water/steps/derive.h"
+
+namespace water {
+
+namespace {
+
+/// Raised whenever a derivation changes so that what was kept from an earlier version no longer
+/// holds.
+constexpr int methodVersion = 3;
+
+void takeClosed(Stamp& stamp, const logbook::HouseRules& rules) {
+    const auto& [rodLimit, closed, season, notes] = rules;
+    leaveOut(rodLimit, season, notes);
+    stamp.take(closed.size());
+    for (const logbook::ClosedWater& one : closed) {
+        const auto& [name, pieces] = one;
+        leaveOut(name);
+        take(stamp, pieces);
+    }
+}
+
+void takeLaunch(Stamp& stamp, const std::optional<geo::LonLat>& launch) {
+    stamp.take(launch.has_value());
+    if (launch) {
+        take(stamp, *launch);
+    }
+}
+
+template <class T>
+void takeEach(Stamp& stamp, const std::vector<T>& items) {
+    stamp.take(items.size());
+    for (const T& item : items) {
+        take(stamp, item);
+    }
+}
+
+} // namespace
+
+Stamps Stamps::of(const Water& water) {
+    const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
+                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, plan, log] =
+        water;
+    leaveOut(name, places);
+    leaveOut(clock, pinnedMarks, log); // of the plan alone
+    const auto& [cell, bands, sectionArea, secchi, weedLeft, structureChoice] = settings;
+    const auto& [day, tackle, weights, launch, count, tryNew] = plan;
+    leaveOut(tackle, weights, count, tryNew);
+    const auto& [date, start, end, wind, levelChange, waterTemperature, stay] = day;
+    leaveOut(date, start, end, wind, waterTemperature, stay);
+
+    Stamp reduce;
+    reduce.take(methodVersion).take(chartLevel.inMetresOnGauge()).take(frame.has_value());
+    if (frame) {
+        take(reduce, frame->centre());
+    }
+    reduce.take(water::stampOf(shoreline));
+    takeEach(reduce, days);
+
+    Stamp draw = reduce;
+    takeIfAny(draw, cell, &units::Length::inMetres);
+    draw.take(depthsOf(leadLine));
+
+    Stamp form = draw;
+    take(form, bands);
+
+    Stamp level = form;
+    level.take(levelChange.inMetres());
+
+    Stamp structure = form;
+    takeLaunch(structure, launch);
+    take(structure, structureChoice);
+
+    Stamp weed = draw;
+    takeIfAny(weed, secchi, &units::Depth::inMetres);
+    weed.take(weedLeft).take(water::stampOf(weedNotes)).take(bottomsOf(leadLine));
+
+    Stamp sections = structure;
+    sections.take(weed).take(sectionArea.inSquareMetres());
+    takeClosed(sections, houseRules);
+    takeEach(sections, sectionNames);
+    takeEach(sections, sectionChanges);
+
+    Stamps stamps;
+    stamps.ofSteps_ = {reduce, draw, form, level, structure, weed, sections};
+    stamps.ofPlan_ = stampOfPlan(water, plan, sections);
+    return stamps;
+}
+
+Stamp stampOfPlan(const Water& water, const marks::Plan& plan, Stamp sections) {
+    const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
+                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, ownPlan, log] =
+        water;
+    leaveOut(name, places, ownPlan);
+    // These the sections stand on.
+    leaveOut(chartLevel, frame, shoreline, days, leadLine, weedNotes, settings, sectionNames,
+             sectionChanges);
+    Stamp stamp;
+    stamp.take(sections).take(std::string_view(clock.zone()));
+    take(stamp, houseRules);
+    stamp.take(pinnedMarks.size());
+    for (const PinnedMark& mark : pinnedMarks) {
+        const auto& [markName, place] = mark;
+        stamp.take(std::string_view(markName));
+        take(stamp, place);
+    }
+    take(stamp, plan);
+    return stamp.take(effortOf(log));
+}
+
+Stamp stampOf(const Water& water, Step step) {
+    return Stamps::of(water).at(step);
+}
+
+} // namespace water
