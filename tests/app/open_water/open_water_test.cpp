@@ -2,6 +2,7 @@
 // The one water that is open, and its file: opening, making and closing; keeping; being told.
 #include "app/open_water/open_water.h"
 
+#include "app/edits/add_survey_day.h"
 #include "app/edits/change_facts.h"
 #include "app/edits/set_house_rules.h"
 #include "app/edits/set_plan.h"
@@ -9,6 +10,7 @@
 #include "core/store/connection.h"
 #include "tests/support/desk_bowl.h"
 #include "tests/support/failing_disk.h"
+#include "tests/support/full_water.h"
 
 #include <gmock/gmock.h>
 
@@ -191,6 +193,18 @@ TEST_F(AnOpenWater, TellsWhichPartsChangedAndThatThePlanIsOld) {
     EXPECT_THAT(told, testing::ElementsAre(std::set{Part::facts}, std::set{Part::houseRules},
                                            std::set{Part::houseRules}));
     EXPECT_FALSE(open_.isPlanCurrent());
+}
+
+TEST_F(AnOpenWater, TellsAllPartsThatOneActChanged) {
+    ASSERT_TRUE(open_.create(path_, "small"));
+    std::vector<std::set<Part>> told;
+    QObject::connect(&open_, &OpenWater::changed,
+                     [&told](const std::set<Part>& parts) { told.push_back(parts); });
+    // The first day of a water lays its frame, which is a fact of it.
+    ASSERT_TRUE(edits::addSurveyDay(open_, support::fullWater().days.front()));
+    open_.undoStack().undo();
+    const std::set both{Part::facts, Part::days};
+    EXPECT_THAT(told, testing::ElementsAre(both, both));
 }
 
 TEST_F(AnOpenWater, SharesWhatDoesNotChangeAfterwards) {
