@@ -248,7 +248,7 @@ private slots:
         const water::Water before = *open().water();
         QTest::mouseClick(button(*survey_, QStringLiteral("Keep this one")), Qt::LeftButton);
         QVERIFY(!(*open().water() == before));
-        QVERIFY(says(QStringLiteral("kept by hand")));
+        QTRY_VERIFY_WITH_TIMEOUT(says(QStringLiteral("kept by hand")), 5000);
         open().undoStack().undo();
         QVERIFY(*open().water() == before);
         QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),

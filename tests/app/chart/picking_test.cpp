@@ -36,7 +36,8 @@ TEST(StayAt, IsTheStayWhoseRingIsThereTheNearestOfTwo) {
     water->log = logbook::Log(2);
     water->log.edit(0).place = water->frame->toEarth({0.0, 0.0});
     water->log.edit(1).place = water->frame->toEarth({8.0, 0.0});
-    for (logbook::Stay& stay : water->log.edit()) {
+    for (std::size_t i = 0; i < 2; ++i) {
+        logbook::Stay& stay = water->log.edit(i);
         stay.end = stay.start + std::chrono::hours(1);
         stay.rods = 4;
     }

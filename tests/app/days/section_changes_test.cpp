@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/chart_link.h"
+#include "app/days/refresher.h"
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/survey_day.h"
 #include "app/edits/add_stays.h"
@@ -48,6 +49,7 @@ protected:
     geo::WaterPoint middle(std::size_t section) { return map().sections.at(section).middle; }
     std::size_t neighbour() const { return neighbour_.value_or(0); }
     QPushButton* button(const QString& words) {
+        day_.findChild<days::Refresher*>()->finish();
         for (auto* each : day_.findChildren<QPushButton*>()) {
             if (each->text() == words) {
                 return each;

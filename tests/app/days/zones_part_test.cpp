@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/chart_canvas.h"
 #include "app/days/chart_link.h"
+#include "app/days/refresher.h"
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/structure_view.h"
 #include "app/days/survey_day/survey_day.h"
@@ -51,6 +52,7 @@ protected:
         throw std::logic_error("no list of zones is to be seen");
     }
     widgets::AmountField& field(const QString& name) {
+        day_.findChild<days::Refresher*>()->finish();
         for (auto* each : day_.findChildren<widgets::AmountField*>()) {
             if (each->accessibleName() == name) {
                 return *each;

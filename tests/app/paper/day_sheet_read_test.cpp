@@ -190,17 +190,18 @@ QString sheetAfter(const std::function<void(water::PlannedDay&, water::Water&)>&
 }
 
 TEST(DaySheetRead, WhatDoesNotCountIsNoReason) {
-    const auto sheetWith = [](double weight, double times) {
-        return sheetAfter([&](water::PlannedDay& planned, water::Water&) {
-            // Two reasons count at this mark, and the sheet has room for three.
-            planned.marks[1].factors.push_back(
-                {marks::FactorKind::trust, 0.5, weight, "soundings 9 m apart", times});
+    const auto isSaid = [](double weight, double times) {
+        // Two reasons count at this mark, and the sheet has room for three.
+        const QString sheet = sheetAfter([&](water::PlannedDay& planned, water::Water&) {
+            planned.marks[1].factors.push_back({marks::FactorKind::trust, 0.5, weight,
+                                                marks::DepthsKnownTo{units::Length::metres(0.8)},
+                                                times});
         });
+        return sheet.contains("known to ±0.8");
     };
-    EXPECT_FALSE(sheetWith(0.0, 1.0).contains("soundings 9 m apart"));
-    EXPECT_TRUE(sheetWith(0.2, 1.1).contains("soundings 9 m apart"));
-    EXPECT_TRUE(sheetWith(0.0, 1.1).contains("soundings 9 m apart"))
-        << "the log says that it counts";
+    EXPECT_FALSE(isSaid(0.0, 1.0));
+    EXPECT_TRUE(isSaid(0.2, 1.1));
+    EXPECT_TRUE(isSaid(0.0, 1.1)) << "the log says that it counts";
 }
 
 TEST(DaySheetRead, WithoutAnOrderOfTheDayEveryMarkStandsThereByRank) {

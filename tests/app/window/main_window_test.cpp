@@ -157,6 +157,9 @@ protected:
         ASSERT_TRUE(open().create(folder_.filePath("bowl.gpkg"), "bowl"));
         ASSERT_TRUE(support::layBowl(open()));
         window_->show();
+        // The panels come with the next turn of the event loop, and count in a job of their own.
+        QCoreApplication::processEvents();
+        open().jobs().finishAll();
     }
 };
 

@@ -56,17 +56,18 @@ TEST(Acts, TouchNoPartButTheirOwn) {
 TEST(Acts, TakeAwayNoOtherThanTheOneThatIsNamed) {
     Water three = full();
     auto& days = three.days;
-    auto& log = three.log.edit();
     auto& leads = three.leadLine.edit();
     auto& weed = three.weedNotes.edit();
     days.assign(3, days.front());
-    log.assign(3, log.front());
+    three.log.push_back(three.log[0]);
+    three.log.push_back(three.log[0]);
+    ASSERT_EQ(three.log.size(), 3U);
     leads.assign(3, leads.front());
     weed.assign(3, weed.front());
     for (std::size_t k = 0; k < 3; ++k) {
         const std::int64_t id = 50 + 10 * static_cast<std::int64_t>(k);
         days[k].id = SurveyDayId(id);
-        log[k].id = logbook::StayId(id + 1);
+        three.log.edit(k).id = logbook::StayId(id + 1);
         leads[k].id = soundings::LeadLineId(id + 2);
         weed[k].id = weed::WeedNoteId(id + 3);
     }

@@ -49,7 +49,7 @@ Water plain() {
     water.sectionNames.resize(2);
     water.sectionChanges.resize(2);
     water.pinnedMarks.resize(2);
-    water.log = {water.log[0], {}};
+    water.log = logbook::Log(2);
     water.log.edit(1).runs.resize(2);
     return water;
 }

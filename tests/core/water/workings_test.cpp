@@ -34,7 +34,7 @@ protected:
         for (logbook::Fish& one : stay.runs) {
             one.time = stay.start + std::chrono::minutes(30);
         }
-        made_.water.log.edit().push_back(stay);
+        made_.water.log.push_back(stay);
     }
 
     PlannedDay planned(Workings* workings) {

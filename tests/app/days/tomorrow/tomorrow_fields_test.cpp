@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/chart_link.h"
+#include "app/days/refresher.h"
 #include "app/days/step_panel.h"
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/edits/set_plan.h"
@@ -62,8 +63,11 @@ protected:
         preferences_.setUnits(UnitSystem::metric);
     }
 
+    /// What was changed is shown when the event loop comes round.
+    void turn() { day_->findChild<days::Refresher*>()->finish(); }
     template <class Widget>
     Widget* named(const QString& name) {
+        turn();
         for (Widget* widget : day_->findChildren<Widget*>()) {
             if (widget->accessibleName() == name) {
                 return widget;
@@ -84,6 +88,7 @@ protected:
     }
     /// What every amount shows, by the name of its field.
     std::map<QString, QString> shown() {
+        turn();
         std::map<QString, QString> texts;
         for (const AmountField* field : day_->findChildren<AmountField*>()) {
             texts[field->accessibleName()] = field->text();

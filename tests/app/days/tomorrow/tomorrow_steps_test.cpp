@@ -118,14 +118,12 @@ protected:
         return rows;
     }
     /// Whether words stand somewhere in the steps, not hidden.
-    static bool says(const QString& words) {
+    static bool says(const QString& words) { return timesSaid(words) > 0; }
+    static std::ptrdiff_t timesSaid(const QString& words) {
         turn();
-        for (const auto* label : desk_->day->findChildren<QLabel*>()) {
-            if (label->text() == words && !label->isHidden()) {
-                return true;
-            }
-        }
-        return false;
+        return std::ranges::count_if(desk_->day->findChildren<QLabel*>(), [&](const auto* label) {
+            return label->text() == words && !label->isHidden();
+        });
     }
     static bool isOld(int step) {
         turn();
@@ -231,6 +229,27 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
     }
 }
 
+TEST_F(TomorrowSteps, TellTheCautionsOfTheChosenMarkWhereItIsChosenAndWhereItsRopesAre) {
+    const int before = stepsToPlan_;
+    edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) {
+        plan.tackle.bowRope = units::Length::metres(9.0);
+        plan.tackle.scope = 6.0;
+    });
+    replan();
+    int minded = 0;
+    for (int row = 0; row < static_cast<int>(planned().marks.size()); ++row) {
+        tableWith("Score")->selectRow(row);
+        const QStringList cautions =
+            wording::cautionsOf(planned().marks[static_cast<std::size_t>(row)], wording::Words());
+        if (!cautions.isEmpty()) {
+            ++minded;
+            EXPECT_EQ(timesSaid(cautions.join('\n')), 2) << cautions.join('\n').toStdString();
+        }
+    }
+    EXPECT_GT(minded, 0) << "ropes as short as these want minding";
+    stepsToPlan_ = before;
+}
+
 TEST_F(TomorrowSteps, FollowTheUnitsOfTheUser) {
     desk_->preferences.setUnits(preferences::UnitSystem::imperial);
     const wording::Words words(preferences::UnitSystem::imperial);
@@ -330,7 +349,7 @@ TEST_F(TomorrowSteps, APlanOlderThanTheLastChangeIsMarkedInEveryStepThatShowsIt)
     EXPECT_TRUE(isMarked());
     EXPECT_TRUE(tableWith("Score")->isFaint());
     EXPECT_TRUE(desk_->chart.content().age.isPlanOld);
-    EXPECT_TRUE(says("Older than your last change."));
+    EXPECT_EQ(timesSaid("Older than your last change."), 2) << "of the list and of the sheet";
     bool wasBeingMade = false;
     const auto heard = QObject::connect(
         &desk_->open.jobs(), &jobs::JobRunner::started, &desk_->chart, [&wasBeingMade] {
