@@ -38,7 +38,8 @@ logbook::Log manyStays(int count, const geo::LonLatRing& shore) {
             fish.id = logbook::FishId(id++);
             fish.time = stay.start + 1h;
             fish.species = chance() % 4 == 0 ? "perch" : "pike";
-            fish.weight = units::Weight::kilograms(0.5 + 0.01 * static_cast<double>(chance() % 900));
+            fish.weight =
+                units::Weight::kilograms(0.5 + 0.01 * static_cast<double>(chance() % 900));
             stay.runs.push_back(fish);
         }
         log.push_back(std::move(stay));
