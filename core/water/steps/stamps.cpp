@@ -44,8 +44,8 @@ Stamps Stamps::of(const Water& water) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
                  houseRules, settings, sectionNames, sectionChanges, pinnedMarks, plan, log] =
         water;
-    leaveOut(name, places);
-    leaveOut(clock, pinnedMarks, log); // of the plan alone
+    leaveOut(name);
+    leaveOut(clock, places, pinnedMarks, log); // of the plan alone
     const auto& [cell, bands, sectionArea, secchi, weedLeft, structureChoice] = settings;
     const auto& [day, tackle, weights, launch, count, tryNew] = plan;
     leaveOut(tackle, weights, count, tryNew);
@@ -94,13 +94,19 @@ Stamp stampOfPlan(const Water& water, const marks::Plan& plan, Stamp sections) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
                  houseRules, settings, sectionNames, sectionChanges, pinnedMarks, ownPlan, log] =
         water;
-    leaveOut(name, places, ownPlan);
+    leaveOut(name, ownPlan);
     // These the sections stand on.
     leaveOut(chartLevel, frame, shoreline, days, leadLine, weedNotes, settings, sectionNames,
              sectionChanges);
     Stamp stamp;
     stamp.take(sections).take(std::string_view(clock.zone()));
     take(stamp, houseRules);
+    stamp.take(places.size()); // marks are called by what is near them
+    for (const NamedPlace& one : places) {
+        const auto& [placeName, place] = one;
+        stamp.take(std::string_view(placeName));
+        take(stamp, place);
+    }
     stamp.take(pinnedMarks.size());
     for (const PinnedMark& mark : pinnedMarks) {
         const auto& [markName, place] = mark;

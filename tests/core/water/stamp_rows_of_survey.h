@@ -138,9 +138,9 @@ inline constexpr std::array factRows{
             w.shoreline.edit().push_back({{{3.105, 55.2}, {3.106, 55.2}, {3.106, 55.201}}, {}});
         },
         fromReduce},
-    StampRow{"places", [](Water& w) { w.places[0].place.lon_deg += 0.001; }, noStep},
-    StampRow{"place.name", [](Water& w) { w.places[0].name = "slip"; }, noStep},
-    StampRow{"one place more", [](Water& w) { w.places.push_back(w.places[0]); }, noStep},
+    StampRow{"places", [](Water& w) { w.places[0].place.lon_deg += 0.001; }, onlyPlan},
+    StampRow{"place.name", [](Water& w) { w.places[0].name = "slip"; }, onlyPlan},
+    StampRow{"one place more", [](Water& w) { w.places.push_back(w.places[0]); }, onlyPlan},
     StampRow{"pinnedMark.name", [](Water& w) { w.pinnedMarks[0].name = "yours"; }, onlyPlan},
     StampRow{"pinnedMark.place", [](Water& w) { w.pinnedMarks[0].place.lat_deg += 1e-4; },
              onlyPlan},

@@ -286,9 +286,20 @@ std::string figuresOf(const PlannedDay& planned) {
         add(mark.place.x_m);
         add(mark.place.y_m);
         add(mark.score);
+        text += mark.sectionName + (mark.near ? mark.near->name : "") + ' ';
+        add(mark.near ? mark.near->distance.inMetres() : -1.0);
+        add(mark.anchors.bow.rope.inMetres());
+        add(mark.anchors.stern.rope.inMetres());
+        for (const rods::RodPlace& rod : mark.spread.rods) {
+            add(rod.stopKnot.inMetres());
+        }
     }
     for (const marks::DayStop& stop : planned.day.stops) {
-        text += std::to_string(stop.rank) + ' ' + units::isoText(stop.arrive) + ' ';
+        text += std::to_string(stop.rank) + ' ' + units::isoText(stop.arrive) + ' ' +
+                units::isoText(stop.leave) + ' ';
+        for (const geo::WaterPoint corner : stop.way) {
+            add(corner.x_m + corner.y_m);
+        }
     }
     for (const DayCaution& caution : planned.cautions) {
         add(static_cast<double>(caution.index()));
