@@ -102,19 +102,29 @@ bool isClear(const DepthGrid& depth, const geo::Path& path) {
     return !path.empty();
 }
 
-} // namespace
-
-bool isStraightWay(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
-    const double step_m = 0.1 * depth.frame().cell_m();
+/// Looks at every cell that the straight line passes, nearly: at every tenth of a cell.
+template <class IsWater>
+bool isAllWater(const GridFrame& frame, geo::WaterPoint a, geo::WaterPoint b, IsWater isWater) {
+    const double step_m = 0.1 * frame.cell_m();
     const int steps = static_cast<int>(std::ceil(geo::distance_m(a, b) / step_m));
     for (int k = 0; k <= steps; ++k) {
         const double t = steps == 0 ? 0.0 : static_cast<double>(k) / steps;
         const geo::WaterPoint p{a.x_m + t * (b.x_m - a.x_m), a.y_m + t * (b.y_m - a.y_m)};
-        if (!depth.has(depth.frame().cellOf(p))) {
+        if (!isWater(frame.cellOf(p))) {
             return false;
         }
     }
     return true;
+}
+
+} // namespace
+
+bool isStraightWay(const DepthGrid& depth, geo::WaterPoint a, geo::WaterPoint b) {
+    return isAllWater(depth.frame(), a, b, [&](Cell c) { return depth.has(c); });
+}
+
+bool isStraightWay(const Mask& mask, geo::WaterPoint a, geo::WaterPoint b) {
+    return isAllWater(mask.frame(), a, b, [&](Cell c) { return mask.isActive(c); });
 }
 
 geo::Path wayOverWater(const DepthGrid& depth, geo::WaterPoint from, geo::WaterPoint to) {
@@ -128,7 +138,7 @@ geo::Path wayOverWater(const DepthGrid& depth, geo::WaterPoint from, geo::WaterP
         path = wayIn(waterIn(depth, 1), from, to);
     }
     if (path.empty()) {
-        return {from, to};
+        return {};
     }
     path.insert(path.begin(), from);
     path.push_back(to);

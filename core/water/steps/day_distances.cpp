@@ -2,6 +2,7 @@
 #include "core/water/steps/day_distances.h"
 
 #include "core/grid/distance_field.h"
+#include "core/grid/water_way.h"
 #include "core/water/steps/closed_cells.h"
 
 #include <algorithm>
@@ -45,7 +46,7 @@ public:
         if (!mask_.isActive(ends_[a].cell) || !mask_.isActive(ends_[b].cell)) {
             return HUGE_VAL;
         }
-        if (sees(ends_[a].at, ends_[b].at)) {
+        if (grid::isStraightWay(mask_, ends_[a].at, ends_[b].at)) {
             return geo::distance_m(ends_[a].at, ends_[b].at);
         }
         std::optional<grid::Grid<float>>& field = ends_[a].field;
@@ -61,21 +62,6 @@ private:
         geo::WaterPoint at;
         std::optional<grid::Grid<float>> field; ///< Once a way round something was asked for.
     };
-
-    [[nodiscard]] bool sees(geo::WaterPoint a, geo::WaterPoint b) const {
-        constexpr double stepsInCell = 16.0;
-        const double way_m = geo::distance_m(a, b);
-        const int steps =
-            1 + static_cast<int>(std::ceil(stepsInCell * way_m / mask_.frame().cell_m()));
-        for (int k = 0; k <= steps; ++k) {
-            const double t = static_cast<double>(k) / steps;
-            const geo::WaterPoint p{a.x_m + t * (b.x_m - a.x_m), a.y_m + t * (b.y_m - a.y_m)};
-            if (!mask_.isActive(mask_.frame().cellOf(p))) {
-                return false;
-            }
-        }
-        return true;
-    }
 
     const grid::Mask& mask_;
     std::vector<End> ends_;

@@ -7,19 +7,6 @@
 
 namespace water {
 
-namespace {
-
-/// Empty where none leads there: the straight line that is then offered would cross land.
-geo::Path wayFrom(const grid::DepthGrid& open, geo::WaterPoint from, geo::WaterPoint to) {
-    geo::Path way = grid::wayOverWater(open, from, to);
-    if (way.size() == 2 && !grid::isStraightWay(open, from, to)) {
-        way.clear();
-    }
-    return way;
-}
-
-} // namespace
-
 void layWays(marks::DayPlan& day, std::span<const marks::Mark> marks, const grid::DepthGrid& open,
              std::optional<geo::WaterPoint> launch) {
     std::optional<geo::WaterPoint> boat = launch;
@@ -30,12 +17,12 @@ void layWays(marks::DayPlan& day, std::span<const marks::Mark> marks, const grid
             continue;
         }
         if (boat) {
-            stop.way = wayFrom(open, *boat, mark->place);
+            stop.way = grid::wayOverWater(open, *boat, mark->place);
         }
         boat = mark->place;
     }
     if (launch && boat && !day.stops.empty()) {
-        day.wayHome = wayFrom(open, *boat, *launch);
+        day.wayHome = grid::wayOverWater(open, *boat, *launch);
     }
 }
 

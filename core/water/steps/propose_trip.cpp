@@ -7,6 +7,7 @@
 #include "core/water/steps/closed_cells.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 
 namespace water {
@@ -34,8 +35,7 @@ units::Length shortestLine(const geo::Outline& outline) {
         std::clamp(share * std::sqrt(outline.area().inSquareMetres()), 30.0, 400.0));
 }
 
-/// Clears the water that cannot be reached from the launch, so that no way to a line has to lead
-/// through what lies between.
+/// Clears the water that cannot be reached from the launch, so that a way leads to every line.
 void keepReachable(grid::DepthGrid& depth, geo::WaterPoint launch) {
     grid::Grid<std::uint8_t> open(depth.frame(), 0);
     grid::Grid<std::int32_t> classes(depth.frame(), -1);
@@ -69,9 +69,7 @@ base::Result<surface::DrawnWater> withoutClosedWater(const Water& water, surface
             drawn.depth.clear(i);
         }
     }
-    if (!water.houseRules.closed.empty()) {
-        keepReachable(drawn.depth, launch);
-    }
+    keepReachable(drawn.depth, launch);
     return drawn;
 }
 
@@ -81,6 +79,7 @@ geo::Path routeOf(const surface::SurveyTrip& trip, const grid::DepthGrid& depth,
     geo::Path route{launch};
     const auto sailTo = [&](geo::WaterPoint to) {
         const geo::Path way = grid::wayOverWater(depth, route.back(), to);
+        assert(!way.empty() && "all of the water that is left can be reached");
         route.insert(route.end(), way.begin() + 1, way.end());
     };
     for (const surface::SurveyLine& line : trip.lines) {
