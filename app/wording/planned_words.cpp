@@ -114,7 +114,9 @@ QStringList notesOf(const water::PlannedDay& day) {
     QStringList lines;
     for (const water::RefusedMark& mark : day.refused) {
         lines += QStringLiteral("your mark %1 cannot be anchored on: %2")
-                     .arg(QString::fromStdString(mark.name), QString::fromStdString(mark.why.what));
+                     .arg(mark.name.empty() ? "at " + Words::place(mark.place)
+                                            : QString::fromStdString(mark.name),
+                          QString::fromStdString(mark.why.what));
     }
     if (!day.day.leftOut.empty()) {
         lines += leftOutWords(day.day);

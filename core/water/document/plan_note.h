@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/geo/lon_lat.h"
 #include "core/marks/propose_marks.h"
 #include "core/units/area.h"
 
@@ -48,7 +49,8 @@ using PlanNote =
 
 /// A mark of the user's own that cannot be anchored on.
 struct RefusedMark {
-    std::string name;
+    std::string name; ///< May be empty.
+    geo::LonLat place;
     base::Error why;
 };
 

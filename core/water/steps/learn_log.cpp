@@ -189,13 +189,4 @@ LearnedLog learnedFor(const FittedLog& fitted, const marks::Plan& plan) {
     return out;
 }
 
-base::Result<LearnedLog> learnLog(const Water& water, const marks::MarkInput& input,
-                                  const marks::Plan& plan, base::Progress& progress) {
-    const auto fitted = fitLog(water, input, plan, progress);
-    if (!fitted) {
-        return std::unexpected(fitted.error());
-    }
-    return learnedFor(*fitted, plan);
-}
-
 } // namespace water

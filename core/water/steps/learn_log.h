@@ -45,8 +45,4 @@ struct FittedLog {
 /// What of it counts for this plan, with what the plan's weights hold of the places fished.
 [[nodiscard]] LearnedLog learnedFor(const FittedLog& fitted, const marks::Plan& plan);
 
-/// Both. \return cancelled.
-[[nodiscard]] base::Result<LearnedLog> learnLog(const Water& water, const marks::MarkInput& input,
-                                                const marks::Plan& plan, base::Progress& progress);
-
 } // namespace water

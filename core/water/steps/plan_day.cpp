@@ -20,6 +20,7 @@
 #include "core/wind/waves.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include <fmt/format.h>
 
@@ -121,7 +122,9 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
             ++worked.refused;
             worked.lastReason = one.error().sentence();
             if (candidates[i].isPinned) {
-                worked.pinned.push_back({candidates[i].name, one.error()});
+                worked.pinned.push_back({candidates[i].name,
+                                         work.water.frame->toEarth(candidates[i].place),
+                                         one.error()});
             }
         } else {
             return std::unexpected(one.error());
@@ -142,6 +145,20 @@ std::vector<marks::Candidate> pinnedOf(const Water& water) {
         pinned.push_back({water.frame->toWater(mark.place), 1.0, true, mark.name});
     }
     return pinned;
+}
+
+/// Own marks that today's level leaves without water.
+std::vector<RefusedMark> ashoreOf(const Water& water, const rods::Ground& ground) {
+    std::vector<RefusedMark> ashore;
+    for (const PinnedMark& mark : water.pinnedMarks) {
+        if (!ground.depthAt(water.frame->toWater(mark.place))) {
+            ashore.push_back({mark.name, mark.place,
+                              base::Error{base::ErrorKind::unusableInput,
+                                          "there is no water at the level of that day", "",
+                                          "move the mark, or plan for another level"}});
+        }
+    }
+    return ashore;
 }
 
 Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const marks::Plan& plan,
@@ -374,7 +391,8 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     if (auto laid = layOutDay(work, derived, log->learned, planned); !laid) {
         return std::unexpected(laid.error());
     }
-    planned.refused = std::move(worked->pinned);
+    planned.refused = ashoreOf(water, work.day.ground());
+    std::ranges::move(worked->pinned, std::back_inserter(planned.refused));
     return planned;
 }
 

@@ -88,8 +88,9 @@ struct MadeUpPlan {
         planned.fishCare = {water::FishCare::warmWater};
         planned.day.leftOut = {3, 5};
         planned.day.leastStay = std::chrono::minutes(30);
-        planned.refused = {
-            {"Hole", {base::ErrorKind::unusableInput, "the ropes are too short", {}, {}}}};
+        planned.refused = {{"Hole",
+                            {3.1, 55.2},
+                            {base::ErrorKind::unusableInput, "the ropes are too short", {}, {}}}};
         planned.plan.tryNew = 0.75;
         planned.meanPer10RodHours = 2.0;
         planned.basis = {water::WaterLeftOut{

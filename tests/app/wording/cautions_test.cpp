@@ -166,13 +166,16 @@ TEST(PlannedWords, SayWhatBecameOfOwnMarksAndOfThoseWithoutTime) {
     EXPECT_TRUE(wording::notesOf(day).isEmpty());
     day.refused = {
         {"Hole",
-         {base::ErrorKind::unusableInput, "the ropes are too short for the depth here", {}, {}}}};
+         {3.1, 55.2},
+         {base::ErrorKind::unusableInput, "the ropes are too short for the depth here", {}, {}}},
+        {"", {3.11272, 55.20341}, {base::ErrorKind::unusableInput, "there is no water", {}, {}}}};
     day.day.leftOut = {2};
     day.day.leastStay = std::chrono::minutes(30);
     EXPECT_EQ(
         wording::notesOf(day),
         (QStringList{
             "your mark Hole cannot be anchored on: the ropes are too short for the depth here",
+            "your mark at 55.20341 N  3.11272 E cannot be anchored on: there is no water",
             "There is no time or no way for mark 2 with stays of 30 minutes."}));
     day.day.leftOut = {1, 2};
     day.day.leastStay = std::chrono::hours(3);

@@ -38,7 +38,8 @@ protected:
 
     water::LearnedLog learned() {
         base::Progress quiet;
-        return water::learnLog(made_.water, input(), made_.water.plan, quiet).value();
+        return water::learnedFor(
+            water::fitLog(made_.water, input(), made_.water.plan, quiet).value(), made_.water.plan);
     }
 
     [[nodiscard]] marks::MarkInput input() const {
@@ -164,7 +165,7 @@ TEST_F(LearnedLogs, StopWhenAsked) {
         [[nodiscard]] bool stopAsked() const override { return true; }
     } stopped;
     stay({-200, 20}, november(1), 8.0, 2.0, 1);
-    const auto log = water::learnLog(made_.water, input(), made_.water.plan, stopped);
+    const auto log = water::fitLog(made_.water, input(), made_.water.plan, stopped);
     ASSERT_FALSE(log);
     EXPECT_EQ(log.error().kind, base::ErrorKind::cancelled);
 }

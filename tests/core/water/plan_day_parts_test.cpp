@@ -169,7 +169,8 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
     const rods::Ground ground(hand.today, units::Depth::metres(6.0), &hand.closed,
                               *made.derived.structure, made.derived.weed->zones);
     marks::MarkInput input = inputOf(made, hand, ground);
-    const water::LearnedLog log = water::learnLog(made.water, input, hand.plan, quiet).value();
+    const water::LearnedLog log =
+        water::learnedFor(water::fitLog(made.water, input, hand.plan, quiet).value(), hand.plan);
     ASSERT_TRUE(log.learned);
     input.learned = &*log.learned;
     std::vector<marks::Candidate> pinned;
@@ -248,8 +249,10 @@ TEST(PlanDay, OrdersTheDayByTheMarksScoresWaysAndHours) {
     const ByHand hand(made);
     const rods::Ground ground(hand.today, units::Depth::metres(6.0), &hand.closed,
                               *made.derived.structure, made.derived.weed->zones);
-    const auto log = water::learnLog(made.water, inputOf(made, hand, ground), hand.plan, quiet);
-    input.hourWeight = water::hourWeightOf(log.value().learned, made.water.clock);
+    const water::LearnedLog log = water::learnedFor(
+        water::fitLog(made.water, inputOf(made, hand, ground), hand.plan, quiet).value(),
+        hand.plan);
+    input.hourWeight = water::hourWeightOf(log.learned, made.water.clock);
     ASSERT_TRUE(input.hourWeight);
     input.light = planned.light;
     const marks::DayPlan expected = marks::orderDay(input, {}, quiet).value();
@@ -318,6 +321,21 @@ TEST(PlanDay, SaysWhyNoPlaceHoldsTheBoat) {
     EXPECT_NE(planned.error().what.find("the ropes are too short"), std::string::npos);
     EXPECT_EQ(planned.error().whatToDo,
               "take more rope, a smaller scope, or another limit of depth");
+}
+
+TEST(PlanDay, TellsOfAnOwnMarkThatTheLevelHasLeftDry) {
+    PlannedWater made;
+    made.water.pinnedMarks = {{"", made.onEarth({-295.0, -100.0})},
+                              {"Old post", made.onEarth({62.3, 62.7})}};
+    const water::PlannedDay dry = planOf(made);
+    ASSERT_EQ(dry.refused.size(), 1U);
+    EXPECT_EQ(dry.refused[0].place, made.water.pinnedMarks[0].place);
+    EXPECT_EQ(dry.refused[0].why.what, "there is no water at the level of that day");
+    // 0.16 m under chart level there, so half a metre of fall is what took the water.
+    made.water.plan.day.levelChange = Length::metres(0.3);
+    for (const water::RefusedMark& refused : planOf(made).refused) {
+        EXPECT_NE(refused.why.what, dry.refused[0].why.what);
+    }
 }
 
 TEST(PlanDay, AllowsASmallerScopeThanTheUsualLeastWhereThatIsAskedFor) {
