@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/chunks_in_common.h"
 #include "core/store/geopackage.h"
 #include "core/store/keep_parts.h"
 #include "core/store/kept_values.h"
@@ -60,10 +61,10 @@ logbook::Stay stayAt(Connection& connection, Statement& rows) {
     return stay;
 }
 
-} // namespace
-
-void keepLog(Connection& connection, const water::Water& water) {
-    connection.execute("DELETE FROM stays; DELETE FROM fish");
+/// Puts the stays from the position `first` up to `end` into the file, each as the row of its place
+/// in the log, counted from 1.
+void insertStays(Connection& connection, const logbook::KeptLog& log, std::size_t first,
+                 std::size_t end) {
     Statement insert(connection,
                      "INSERT INTO stays (fid, geom, number, start_time, end_time, rods, bait, "
                      "wind_from_deg, wind_speed_m_s, water_temperature_c, note) "
@@ -71,16 +72,11 @@ void keepLog(Connection& connection, const water::Water& water) {
     Statement insertRun(connection,
                         "INSERT INTO fish (geom, stay_fid, number, time, landed, species, bait, "
                         "weight_kg, length_m, bait_depth_m, note) VALUES (?,?,?,?,?,?,?,?,?,?,?)");
-    LonLatBox box;
-    LonLatBox fishBox;
-    std::int64_t fid = 0;
-    for (const logbook::Stay& stay : water.log) {
-        box.take(stay.place);
-        if (!stay.runs.empty()) {
-            fishBox.take(stay.place);
-        }
+    for (std::size_t i = first; i < end; ++i) {
+        const logbook::Stay& stay = log[i];
         const logbook::Conditions& conditions = stay.conditions;
-        insert.run(++fid, Blob(blobOf(stay.place)), stay.id.number(), keptTime(stay.start),
+        const auto fid = static_cast<std::int64_t>(i) + 1;
+        insert.run(fid, Blob(blobOf(stay.place)), stay.id.number(), keptTime(stay.start),
                    keptTime(stay.end), stay.rods, stay.bait,
                    numberOf(conditions.windFrom, &units::Bearing::inDegrees),
                    numberOf(conditions.windSpeed, &units::Speed::inMetresPerSecond),
@@ -88,8 +84,55 @@ void keepLog(Connection& connection, const water::Water& water) {
                    stay.note);
         keepRuns(insertRun, stay, fid);
     }
+}
+
+void setExtents(Connection& connection, const logbook::KeptLog& log) {
+    LonLatBox box;
+    LonLatBox fishBox;
+    for (const logbook::Stay& stay : log) {
+        box.take(stay.place);
+        if (!stay.runs.empty()) {
+            fishBox.take(stay.place);
+        }
+    }
     setExtent(connection, "stays", box);
     setExtent(connection, "fish", fishBox);
+}
+
+/// False where another program numbered the rows anew.
+bool areRowsNumberedTo(Connection& connection, std::size_t count) {
+    Statement rows(connection, "SELECT count(*), coalesce(max(fid), 0), coalesce(min(fid), 1) "
+                               "FROM stays");
+    rows.ask();
+    const auto wanted = static_cast<std::int64_t>(count);
+    return rows.next() && rows.wholeNumber(0) == wanted && rows.wholeNumber(1) == wanted &&
+           rows.wholeNumber(2) == 1;
+}
+
+} // namespace
+
+void keepLog(Connection& connection, const water::Water& water) {
+    connection.execute("DELETE FROM stays; DELETE FROM fish");
+    insertStays(connection, water.log, 0, water.log.size());
+    setExtents(connection, water.log);
+}
+
+void keepLogChanges(Connection& connection, const water::Water& water,
+                    const logbook::KeptLog& inFile) {
+    if (!areRowsNumberedTo(connection, inFile.size())) {
+        return keepLog(connection, water);
+    }
+    base::InCommon common = base::inCommon(inFile, water.log);
+    if (water.log.size() != inFile.size()) {
+        common.behind = 0; // rows are numbered by their place in the log
+    }
+    const std::size_t end = water.log.size() - common.behind;
+    const auto from = static_cast<std::int64_t>(common.ahead);
+    const auto to = static_cast<std::int64_t>(inFile.size() - common.behind);
+    Statement(connection, "DELETE FROM fish WHERE stay_fid > ? AND stay_fid <= ?").run(from, to);
+    Statement(connection, "DELETE FROM stays WHERE fid > ? AND fid <= ?").run(from, to);
+    insertStays(connection, water.log, common.ahead, end);
+    setExtents(connection, water.log);
 }
 
 void recallLog(Connection& connection, water::Water& water) {

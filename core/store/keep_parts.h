@@ -45,6 +45,10 @@ void keepPlan(Connection& connection, const water::Water& water);
 void recallPlan(Connection& connection, water::Water& water);
 
 void keepLog(Connection& connection, const water::Water& water);
+/// The same at the cost of what changed: stays of chunks that the log shares with what the file
+/// holds are left as they are. \param inFile the log that was last kept in this file or recalled.
+void keepLogChanges(Connection& connection, const water::Water& water,
+                    const logbook::KeptLog& inFile);
 void recallLog(Connection& connection, water::Water& water);
 
 } // namespace store

@@ -13,35 +13,6 @@
 
 namespace store {
 
-namespace {
-
-void keepPart(Connection& connection, const water::Water& water, water::Part part,
-              const reduction::ReducedSurvey* reduced, base::Progress& progress) {
-    switch (part) {
-    case water::Part::facts:
-        return keepFacts(connection, water);
-    case water::Part::shoreline:
-        return keepShoreline(connection, water);
-    case water::Part::days:
-        return keepDays(connection, water, reduced, progress);
-    case water::Part::leadLine:
-        return keepLeadLine(connection, water);
-    case water::Part::weedNotes:
-        return keepWeedNotes(connection, water);
-    case water::Part::houseRules:
-        return keepHouseRules(connection, water);
-    case water::Part::sections:
-        keepSectionNames(connection, water);
-        return keepSectionChanges(connection, water);
-    case water::Part::plan:
-        return keepPlan(connection, water);
-    case water::Part::log:
-        return keepLog(connection, water);
-    }
-}
-
-} // namespace
-
 SqliteStore::SqliteStore(std::unique_ptr<Connection> connection, std::unique_ptr<Connection> watch,
                          Opening opening, WriteRight right, SaveMark known)
     : right_(std::move(right)), connection_(std::move(connection)), watch_(std::move(watch)),
@@ -101,6 +72,9 @@ bool SqliteStore::isOurs(const SaveMark& found) const {
 base::Result<void> SqliteStore::saveAtOnce(const std::function<void()>& keep) {
     auto saved = saveOnTop(keep);
     (saved ? hasSaved_ : hasFailed_) = true;
+    if (!saved) {
+        logInFile_.reset(); // whether it is there only the file can tell
+    }
     return saved;
 }
 
@@ -144,6 +118,32 @@ base::Result<void> SqliteStore::saveOnTop(const std::function<void()>& keep) {
     return committed;
 }
 
+void SqliteStore::keepPart(const water::Water& water, water::Part part,
+                           const reduction::ReducedSurvey* reduced, base::Progress& progress) {
+    switch (part) {
+    case water::Part::facts:
+        return keepFacts(*connection_, water);
+    case water::Part::shoreline:
+        return keepShoreline(*connection_, water);
+    case water::Part::days:
+        return keepDays(*connection_, water, reduced, progress);
+    case water::Part::leadLine:
+        return keepLeadLine(*connection_, water);
+    case water::Part::weedNotes:
+        return keepWeedNotes(*connection_, water);
+    case water::Part::houseRules:
+        return keepHouseRules(*connection_, water);
+    case water::Part::sections:
+        keepSectionNames(*connection_, water);
+        return keepSectionChanges(*connection_, water);
+    case water::Part::plan:
+        return keepPlan(*connection_, water);
+    case water::Part::log:
+        return logInFile_ ? keepLogChanges(*connection_, water, *logInFile_)
+                          : keepLog(*connection_, water);
+    }
+}
+
 base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     progress.begin("reading the water file");
     const Reading reading(*connection_);
@@ -160,20 +160,25 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
         return std::unexpected(std::move(outcome.error()));
     }
     noteKnown(found);
+    logInFile_ = water.log;
     return water;
 }
 
 base::Result<void> SqliteStore::save(const water::Water& water, std::span<const water::Part> parts,
                                      base::Progress& progress) {
     progress.begin("saving the water file");
-    return saveAtOnce([&] {
+    auto saved = saveAtOnce([&] {
         for (const water::Part part : parts) {
-            keepPart(*connection_, water, part, nullptr, progress);
+            keepPart(water, part, nullptr, progress);
         }
         if (progress.stopAsked()) {
             connection_->fail(base::cancelled());
         }
     });
+    if (saved && std::ranges::find(parts, water::Part::log) != parts.end()) {
+        logInFile_ = water.log;
+    }
+    return saved;
 }
 
 base::Result<void> SqliteStore::saveDrawing(const surface::DrawnWater& drawn,
@@ -199,10 +204,9 @@ base::Result<void> SqliteStore::saveFound(const water::Water& water, const water
 base::Result<void> SqliteStore::saveWhole(const water::Water& water, const water::Derived& found,
                                           const marks::ToldMarks& told, base::Progress& progress) {
     progress.begin("saving the water file");
-    return saveAtOnce([&] {
+    auto saved = saveAtOnce([&] {
         for (const water::Part part : water::allParts) {
-            keepPart(*connection_, water, part, found.checked ? &found.checked->survey : nullptr,
-                     progress);
+            keepPart(water, part, found.checked ? &found.checked->survey : nullptr, progress);
         }
         const auto stamp = found.stamps.find(water::Step::draw);
         if (water.frame && found.drawn && stamp != found.stamps.end()) {
@@ -213,6 +217,10 @@ base::Result<void> SqliteStore::saveWhole(const water::Water& water, const water
             connection_->fail(base::cancelled());
         }
     });
+    if (saved) {
+        logInFile_ = water.log;
+    }
+    return saved;
 }
 
 base::Result<CheckReport> SqliteStore::check(base::Progress& progress) {

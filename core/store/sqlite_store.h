@@ -62,6 +62,8 @@ private:
     void noteTried(const SaveMark& mark);
     void noteKnown(const SaveMark& mark);
     [[nodiscard]] base::Result<void> saveOnTop(const std::function<void()>& keep);
+    void keepPart(const water::Water& water, water::Part part,
+                  const reduction::ReducedSurvey* reduced, base::Progress& progress);
 
     mutable std::mutex mutex_; ///< Of the right, and of what is known and tried.
     WriteRight right_;         ///< Let go of after the connections are closed.
@@ -70,6 +72,8 @@ private:
     Opening opening_;
     SaveMark known_; ///< Of the file as it was last loaded or saved.
     SaveMark tried_; ///< Of the last save begun: whether it is there only the file can tell.
+    /// What the file surely holds of the log, so that a save need not write all of it again.
+    std::optional<logbook::KeptLog> logInFile_;
     bool hasSaved_ = false;
     bool hasFailed_ = false;
 };

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/chunks_in_common.h"
 #include "core/base/made_of_chunks.h"
 #include "core/base/shared_chunks.h"
 
@@ -210,6 +211,51 @@ TEST(MadeOfChunks, MakesAnewOnlyOfWhatHasChanged) {
     made.forget();
     EXPECT_EQ(doubled(list)[0], 0);
     EXPECT_EQ(asked, 22);
+}
+
+TEST(ChunksInCommon, AreThoseAheadOfAChangeAndBehindIt) {
+    const Numbers before(upTo(1000));
+    Numbers after = before;
+    EXPECT_EQ(base::inCommon(before, after).ahead, 1000U);
+    EXPECT_EQ(base::inCommon(before, after).behind, 0U) << "no item counts twice";
+    after.edit(500) = -1;
+    const base::InCommon changed = base::inCommon(before, after);
+    EXPECT_LE(changed.ahead, 500U);
+    EXPECT_GT(changed.ahead, 200U);
+    EXPECT_LE(changed.behind, 499U);
+    EXPECT_GT(changed.behind, 200U);
+    EXPECT_EQ(base::inCommon(before, Numbers(upTo(1000))).ahead, 0U) << "equal, and not shared";
+    EXPECT_EQ(base::inCommon(before, Numbers()).behind, 0U);
+    EXPECT_EQ(base::inCommon(Numbers(), Numbers()).ahead, 0U);
+}
+
+// Whatever is done to a copy, what is told to be in common is equal.
+TEST(ChunksInCommon, AreEqualInBothAfterAnyChange) {
+    std::mt19937 random(5);
+    const auto below = [&random](std::size_t end) {
+        return std::uniform_int_distribution<std::size_t>(0, end - 1)(random);
+    };
+    for (int round = 0; round < 300; ++round) {
+        const Numbers before(upTo(static_cast<int>(1 + below(1500))));
+        Numbers after = before;
+        for (std::size_t k = 0; k < 1 + below(3); ++k) {
+            if (below(3) == 0) {
+                after.insert(below(after.size() + 1), -7);
+            } else if (after.size() > 1 && below(2) == 0) {
+                after.erase(below(after.size()));
+            } else {
+                after.edit(below(after.size())) = -9;
+            }
+        }
+        const auto [ahead, behind] = base::inCommon(before, after);
+        ASSERT_LE(ahead + behind, std::min(before.size(), after.size()));
+        for (std::size_t i = 0; i < ahead; ++i) {
+            ASSERT_EQ(before[i], after[i]) << round;
+        }
+        for (std::size_t i = 1; i <= behind; ++i) {
+            ASSERT_EQ(before[before.size() - i], after[after.size() - i]) << round;
+        }
+    }
 }
 
 } // namespace
