@@ -90,12 +90,6 @@ Result<Water> addWeedNotes(const Water& water, std::vector<weed::WeedNote> notes
     return after;
 }
 
-Result<Water> changeWeedNote(const Water& water, const weed::WeedNote& note) {
-    Water after = water;
-    const bool isDone = putInPlace(after.weedNotes, note);
-    return ifDone(isDone, std::move(after), noNote);
-}
-
 Result<Water> removeWeedNote(const Water& water, weed::WeedNoteId id) {
     Water after = water;
     const bool isDone = takeOut(after.weedNotes, id);

@@ -24,9 +24,6 @@ changeLeadLine(const water::Water& water, const soundings::LeadLineSounding& sou
 /// Adds notes of weed, each with a fresh id; those that the water has already are left out.
 [[nodiscard]] base::Result<water::Water> addWeedNotes(const water::Water& water,
                                                       std::vector<weed::WeedNote> notes);
-/// Puts the note in the place of the one with its id. \return wrongUse where there is none.
-[[nodiscard]] base::Result<water::Water> changeWeedNote(const water::Water& water,
-                                                        const weed::WeedNote& note);
 /// \return wrongUse where there is no such note.
 [[nodiscard]] base::Result<water::Water> removeWeedNote(const water::Water& water,
                                                         weed::WeedNoteId id);

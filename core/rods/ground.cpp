@@ -217,16 +217,6 @@ bool Ground::isFishable(geo::WaterPoint p) const {
     return depth && *depth <= limit_ && !isClosed(p);
 }
 
-bool Ground::isOverWater(geo::WaterPoint a, geo::WaterPoint b) const {
-    CellWalk walk(frame(), a, b);
-    do {
-        if (!today_->has(walk.cell())) {
-            return false;
-        }
-    } while (walk.step());
-    return true;
-}
-
 bool Ground::isOverOpenWater(geo::WaterPoint a, geo::WaterPoint b) const {
     CellWalk walk(frame(), a, b);
     do {

@@ -53,9 +53,8 @@ public:
     /// Water today, not closed, not deeper than the limit.
     [[nodiscard]] bool isFishable(grid::Cell c) const;
     [[nodiscard]] bool isFishable(geo::WaterPoint p) const;
-    /// True where every cell that the straight line from a to b passes holds water today.
-    [[nodiscard]] bool isOverWater(geo::WaterPoint a, geo::WaterPoint b) const;
-    /// The same, and none of the cells is closed.
+    /// True where every cell that the straight line from a to b passes holds water today and is not
+    /// closed.
     [[nodiscard]] bool isOverOpenWater(geo::WaterPoint a, geo::WaterPoint b) const;
     /// The zone of structure and the zone of weed that hold the cell; null where none does.
     [[nodiscard]] std::array<const structure::Zone*, 2> zonesAt(grid::Cell c) const;

@@ -29,13 +29,4 @@ std::string_view nameOf(Verdict verdict) {
     return "";
 }
 
-std::optional<Verdict> verdictNamed(std::string_view name) {
-    for (const Verdict verdict : allVerdicts) {
-        if (nameOf(verdict) == name) {
-            return verdict;
-        }
-    }
-    return std::nullopt;
-}
-
 } // namespace soundings

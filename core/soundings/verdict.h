@@ -30,7 +30,5 @@ inline constexpr std::array allVerdicts{
 
 /// The name in files and reports: "spike", "outside_shore"; empty for kept.
 [[nodiscard]] std::string_view nameOf(Verdict verdict);
-/// The other way; nothing for a name that is none.
-[[nodiscard]] std::optional<Verdict> verdictNamed(std::string_view name);
 
 } // namespace soundings

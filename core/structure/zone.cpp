@@ -9,13 +9,4 @@ std::string_view nameOf(ZoneKind kind) {
     return factsOf(kind).name;
 }
 
-std::optional<ZoneKind> zoneKindNamed(std::string_view name) {
-    for (const ZoneKind kind : allZoneKinds) {
-        if (nameOf(kind) == name) {
-            return kind;
-        }
-    }
-    return std::nullopt;
-}
-
 } // namespace structure

@@ -38,7 +38,6 @@ inline constexpr std::array allZoneKinds{ZoneKind::dropOff, ZoneKind::shelf,   Z
 
 /// The name in files, reports and on the screen: "drop-off", "weed bed".
 [[nodiscard]] std::string_view nameOf(ZoneKind kind);
-[[nodiscard]] std::optional<ZoneKind> zoneKindNamed(std::string_view name);
 
 /// Position in ZoneMap::zones, from 0.
 using ZoneNumber = std::int32_t;

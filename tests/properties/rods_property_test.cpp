@@ -36,7 +36,7 @@ TEST(RodsProperty, EveryRuleHoldsWhereverTheBoatLiesAndHoweverItIsSet) {
         spread += static_cast<int>(rods.size());
         for (std::size_t a = 0; a < rods.size(); ++a) {
             EXPECT_TRUE(day.ground.isFishable(rods[a].place));
-            EXPECT_TRUE(day.ground.isOverWater(lie, rods[a].place));
+            EXPECT_TRUE(day.ground.isOverOpenWater(lie, rods[a].place));
             EXPECT_LE(rods[a].distance.inMetres(), settings.cast.inMetres() + 1e-6);
             EXPECT_GE(rods[a].bearing.angleTo_deg(anchors.lie.heading),
                       settings.ropeClear_deg - 1e-6);

@@ -166,11 +166,6 @@ TEST(Notes, BroughtInTwiceDoubleNothingAndAddToThoseThereAre) {
     ASSERT_TRUE(twice);
     EXPECT_EQ(*twice, *once);
     EXPECT_TRUE(twice->weedNotes.isSameAs(once->weedNotes)) << "not even the list is another";
-    weed::WeedNote changed = once->weedNotes[2];
-    changed.growth = weed::Growth::none;
-    EXPECT_EQ(acts::changeWeedNote(*once, changed)->weedNotes[2], changed);
-    changed.id = weed::WeedNoteId(99);
-    EXPECT_EQ(acts::changeWeedNote(*once, changed).error().kind, ErrorKind::wrongUse);
 }
 
 TEST(Stays, BroughtInTwiceDoubleNoCatch) {

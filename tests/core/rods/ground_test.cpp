@@ -117,10 +117,10 @@ TEST(Ground, SeesLandBetweenTwoPlaces) {
     const support::MadeUpWater water = support::twoBasins(100.0, 20.0, 4.0, 4.0);
     const structure::ZoneMap none = support::noZones(water);
     const rods::Ground ground(water.depth, Depth::metres(9.0), nullptr, none, none);
-    EXPECT_TRUE(ground.isOverWater({-60, 0}, {60, 0})) << "through the neck";
-    EXPECT_FALSE(ground.isOverWater({-60, 40}, {60, 40})) << "across the land beside it";
-    EXPECT_TRUE(ground.isOverWater({-60, -40}, {-60, 40}));
-    EXPECT_FALSE(ground.isOverWater({-60, 0}, {-60, 90}));
+    EXPECT_TRUE(ground.isOverOpenWater({-60, 0}, {60, 0})) << "through the neck";
+    EXPECT_FALSE(ground.isOverOpenWater({-60, 40}, {60, 40})) << "across the land beside it";
+    EXPECT_TRUE(ground.isOverOpenWater({-60, -40}, {-60, 40}));
+    EXPECT_FALSE(ground.isOverOpenWater({-60, 0}, {-60, 90}));
 }
 
 } // namespace

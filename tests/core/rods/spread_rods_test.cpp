@@ -193,7 +193,7 @@ TEST(Rods, DoNotCrossLand) {
     settings.cast = Length::metres(60.0);
     const WaterPoint lie{-16, 30};
     for (const rods::RodPlace& rod : spread(ground, anchorsAt(lie, 0.0), settings).rods) {
-        EXPECT_TRUE(ground.isOverWater(lie, rod.place));
+        EXPECT_TRUE(ground.isOverOpenWater(lie, rod.place));
         EXPECT_LT(rod.place.x_m, 0.0);
     }
 }

@@ -228,7 +228,6 @@ TEST(GroundUnderRods, TellsOpenWaterFromWater) {
     grid::Grid<std::uint8_t> closed(water.depth.frame(), 0);
     closed[closed.frame().cellOf({11.0, 1.0})] = 1;
     const rods::Ground ground(water.depth, Depth::metres(9.0), &closed, none, none);
-    EXPECT_TRUE(ground.isOverWater({0, 1}, {30, 1}));
     EXPECT_FALSE(ground.isOverOpenWater({0, 1}, {30, 1}));
     EXPECT_FALSE(ground.isOverOpenWater({11, 1}, {30, 1})) << "from it";
     EXPECT_FALSE(ground.isOverOpenWater({0, 1}, {11, 1})) << "into it";

@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <set>
+
 namespace {
 
 using namespace soundings;
@@ -74,11 +76,11 @@ TEST(Gauge, LaterOfTwoReadingsAtOneTimeCounts) {
     EXPECT_DOUBLE_EQ(gauge.levelAt(eight)->inMetresOnGauge(), 2.0);
 }
 
-TEST(Verdict, EveryNameLeadsBackToItsVerdict) {
+TEST(Verdict, NoTwoHaveOneName) {
+    std::set<std::string_view> names;
     for (const Verdict verdict : allVerdicts) {
-        EXPECT_EQ(verdictNamed(nameOf(verdict)), verdict);
+        EXPECT_TRUE(names.insert(nameOf(verdict)).second) << nameOf(verdict);
     }
-    EXPECT_FALSE(verdictNamed("sunk"));
 }
 
 TEST(LeadLine, EveryBottomHasItsName) {

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Lines to sound, and the check by lines held out, against the same sums done once more.
-#include "core/surface/check_by_lines.h"
+// Lines to sound against the same sums done once more.
 #include "core/surface/propose_lines.h"
 #include "core/surface/solver/gain_map.h"
 #include "core/surface/solver/held_out.h"
@@ -231,84 +230,6 @@ TEST(RoundTripOrder, CountsEveryWayAndTakesALineOutAgain) {
     EXPECT_NEAR(trip.length_m(), 600.0, 6.0);
     EXPECT_EQ(trip.inOrder().size(), 1U);
     EXPECT_NEAR(trip.wayTo_m()[(grid::Cell{30, 19})], 200.0F, 4.0F);
-}
-
-TEST(CheckByLinesExactly, IsTheSumOfWhatEveryFoldWasOffBy) {
-    const support::MadeUpWater water = support::cone(120.0, 8.0, 10.0);
-    auto soundings = tracks::lines(water, 30.0, 4.0, 0.15);
-    soundings[40].depth_m += 5.0; // a spike is neither drawn from nor compared
-    surface::LineCheckSettings settings;
-    settings.draw.cell = Length::metres(10.0);
-    settings.draw.stiffness = 300.0;
-    settings.draw.contourStiffness = 10.0;
-    settings.stretch = 7;
-    settings.folds = 3;
-    base::Progress silent;
-    const surface::LineCheck check =
-        surface::checkByLines(water.outline, soundings, settings, silent).value();
-
-    std::vector<std::size_t> positions;
-    const auto spikes = surface::solver::spikesIn(soundings);
-    EXPECT_THAT(spikes, testing::Contains(40U));
-    for (std::size_t i = 0; i < soundings.size(); ++i) {
-        if (std::ranges::find(spikes, i) == spikes.end()) {
-            positions.push_back(i);
-        }
-    }
-    std::vector<double> off_m;
-    std::size_t stretches = 0;
-    surface::DrawSettings draw = settings.draw;
-    draw.withTrust = false;
-    for (int which = 0; which < 3; ++which) {
-        const auto fold = surface::solver::foldOf(soundings, positions, 7, 3, which);
-        std::vector<soundings::KeptSounding> kept;
-        for (const std::size_t i : fold.kept) {
-            kept.push_back(soundings[i]);
-        }
-        const auto drawn = surface::drawWater(water.outline, kept, draw, silent).value();
-        for (std::size_t k = 0; k < fold.heldOut.size(); ++k) {
-            const auto& s = soundings[fold.heldOut[k]];
-            off_m.push_back(drawn.depth.at(geo::WaterPoint{s.x_m, s.y_m})->inMetres() - s.depth_m);
-            stretches += k == 0 || fold.heldOut[k] != fold.heldOut[k - 1] + 1 ? 1 : 0;
-        }
-    }
-    EXPECT_EQ(check.soundings, positions.size());
-    EXPECT_EQ(check.soundings, off_m.size());
-    EXPECT_EQ(check.stretches, stretches);
-    const auto count = static_cast<double>(off_m.size());
-    EXPECT_NEAR(check.bias.inMetres(), std::accumulate(off_m.begin(), off_m.end(), 0.0) / count,
-                1e-9);
-    EXPECT_GT(std::abs(check.bias.inMetres()), 1e-4) << "so that its sign is seen";
-    double squares = 0.0;
-    double sum = 0.0;
-    for (double& off : off_m) {
-        squares += off * off;
-        off = std::abs(off);
-        sum += off;
-    }
-    std::ranges::sort(off_m);
-    EXPECT_NEAR(check.meanAbsolute.inMetres(), sum / count, 1e-9);
-    EXPECT_NEAR(check.rootMeanSquare.inMetres(), std::sqrt(squares / count), 1e-9);
-    EXPECT_NEAR(check.p95.inMetres(), off_m[static_cast<std::size_t>(0.95 * (count - 1.0))], 1e-9);
-}
-
-TEST(CheckByLinesExactly, TakesItsSettingsWithinTheirRanges) {
-    surface::LineCheckSettings settings;
-    EXPECT_EQ(settings.stretch, 60);
-    EXPECT_EQ(settings.folds, 6);
-    for (const auto& [stretch, folds, problems] : {std::tuple(1, 2, 0U),
-                                                   {100'000, 50, 0U},
-                                                   {0, 6, 1U},
-                                                   {100'001, 6, 1U},
-                                                   {60, 1, 1U},
-                                                   {60, 51, 1U}}) {
-        settings.stretch = stretch;
-        settings.folds = folds;
-        EXPECT_EQ(surface::problemsIn(settings).size(), problems) << stretch << " " << folds;
-    }
-    settings = {};
-    settings.draw.threads = 0;
-    EXPECT_EQ(surface::problemsIn(settings).size(), 1U);
 }
 
 } // namespace

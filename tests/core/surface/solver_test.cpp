@@ -184,6 +184,30 @@ TEST(Trend, NonNegativeLeastSquaresHoldsTheWrongSignAtNothing) {
     EXPECT_DOUBLE_EQ(x[1], 0.0);
 }
 
+// Fifty soundings where the boat lay count as much as one elsewhere: each block of 25 m has one
+// voice. With a single shape of 1 the trend is the mean of the blocks.
+TEST(Trend, HearsEachBlockOnceHoweverDenselySounded) {
+    const support::MadeUpWater water = support::madeUpWater(
+        {{support::rectangle(-20.0, -20.0, 260.0, 260.0), {}}},
+        [](geo::WaterPoint) { return 3.0; }, 10.0);
+    const ActiveCells cells = ActiveCells::of(water.mask);
+    std::vector<surface::solver::Sample> samples;
+    const auto sound = [&](geo::WaterPoint p, double depth_m) {
+        const auto at = surface::solver::footprintOf(cells, water.mask.frame(), p);
+        samples.push_back({at.value(), p, depth_m, samples.size()});
+    };
+    for (int k = 0; k < 50; ++k) {
+        sound({8.0 + 0.1 * k, 12.0}, 3.0);
+    }
+    sound({60.0, 60.0}, 3.04);
+    sound({110.0, 10.0}, 3.04);
+    const surface::solver::TrendBasis one{{Field(cells.places(), 1.0)}};
+    const Field trend = surface::solver::trendOf(cells, one, samples);
+    cells.forEach([&](std::size_t place, std::size_t) {
+        EXPECT_NEAR(trend[place], (3.0 + 2.0 * 3.04) / 3.0, 0.002);
+    });
+}
+
 TEST(Spikes, AreFoundOnASlopeAndADropOffIsKept) {
     std::vector<soundings::KeptSounding> track;
     for (int i = 0; i < 60; ++i) { // 3 m flat, a bank of 1 in 3, then 9 m flat
