@@ -100,6 +100,13 @@ TEST(Lasso, IsTheWayWithTheButtonHeld) {
     lasso->move({10.0, 0.0}, true);
     lasso->move({10.0, 10.0}, true);
     EXPECT_FALSE(lasso->release({5.0, 5.0})) << "nothing without a press";
+    lasso->press({0.0, 0.0});
+    lasso->move({10.0, 0.0}, true);
+    lasso->move({40.0, 40.0}, false);
+    lasso->move({10.0, 10.0}, true);
+    const auto held = lasso->release({5.0, 5.0});
+    EXPECT_EQ(as<chart::RingMade>(held).ring, (geo::Ring{{0.0, 0.0}, {10.0, 0.0}, {10.0, 10.0}}))
+        << "nor where the button is up";
 }
 
 TEST(Stroke, IsTheWholeWayOfAtLeastThreeMetres) {

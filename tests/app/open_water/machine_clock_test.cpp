@@ -15,6 +15,7 @@ TEST(MachineClock, IsTheZoneOfTheMachineOrElseUtc) {
 }
 
 TEST(MachineClock, IsWhatANewWaterBeginsWith) {
+    const bool wasSet = qEnvironmentVariableIsSet("TZ");
     const QByteArray before = qgetenv("TZ");
     qputenv("TZ", "America/Halifax");
     const QTemporaryDir folder;
@@ -24,7 +25,11 @@ TEST(MachineClock, IsWhatANewWaterBeginsWith) {
     open_water::OpenWater unnamed;
     unnamed.keepUnnamedIn(folder.path());
     EXPECT_EQ(unnamed.water()->clock.zone(), "America/Halifax");
-    qputenv("TZ", before);
+    if (wasSet) {
+        qputenv("TZ", before);
+    } else {
+        qunsetenv("TZ");
+    }
 }
 
 } // namespace

@@ -9,7 +9,8 @@ namespace support {
 
 namespace {
 
-/// So often that nothing worth noticing falls between, so seldom that it costs nothing.
+/// Between two questions: so short that nothing worth noticing falls between, so long that asking
+/// costs nothing.
 constexpr std::chrono::milliseconds pause{1};
 
 } // namespace
@@ -38,8 +39,7 @@ void Watchdog::ask(const std::stop_token& stop) {
         QMetaObject::invokeMethod(&answering_, answer, Qt::QueuedConnection);
         std::unique_lock lock(mutex_);
         answered_.wait(lock, stop, [this] { return !isWaiting_; });
-        lock.unlock();
-        std::this_thread::sleep_for(pause);
+        answered_.wait_for(lock, stop, pause, [] { return false; });
     }
 }
 
