@@ -71,6 +71,8 @@ private:
     void askOpenWater();
     void askFolderToGive();
     void give(const QString& folder, const QString& withoutMarks);
+    void askChartPage();
+    void saveChartPage(const QString& path);
     void showKeys();
     void showAbout();
     void showName();

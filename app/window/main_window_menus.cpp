@@ -3,6 +3,7 @@
 #include "app/window/main_window.h"
 
 #include "app/chart/chart_canvas.h"
+#include "app/paper/chart_sheet.h"
 #include "app/window/bottom_line.h"
 #include "app/window/start_list.h"
 #include "app/window/top_line.h"
@@ -64,6 +65,7 @@ void MainWindow::layWaterMenu() {
     add(tr("Name this water..."), QStringLiteral("Ctrl+Shift+N"), [this] { nameWater(); });
     menu->addSeparator();
     add(tr("Export..."), QStringLiteral("Ctrl+E"), [this] { askFolderToGive(); });
+    add(tr("Chart on paper..."), QStringLiteral("Ctrl+Shift+C"), [this] { askChartPage(); });
     add(tr("Cut through the water"), QStringLiteral("Ctrl+K"), [this] {
         canvas_->setTool(chart::ToolKind::cutLine);
         bottom_->say(tr("Draw a line on the chart: the cut along it stands below."));
@@ -191,6 +193,37 @@ void MainWindow::give(const QString& folder, const QString& withoutMarks) {
                              ? where
                              : tr("%1 Without marks: %2").arg(where, withoutMarks),
                          !withoutMarks.isEmpty());
+        });
+}
+
+void MainWindow::askChartPage() {
+    if (!open_.derived().drawn) {
+        bottom_->say(tr("There is no chart before the water is drawn."), true);
+        return;
+    }
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save the chart as a page"), QStringLiteral("chart.pdf"), tr("PDF (*.pdf)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    // What is printed is of now: the drawing, and the marks where they are shown on it.
+    const auto save = [this, path](const base::Result<void>& current) {
+        current ? saveChartPage(path) : emit open_.failed(current.error());
+    };
+    const bool hasMarks =
+        open_.planned() && link_.content().shown.contains(chart::LayerKind::marks);
+    hasMarks ? open_.whenPlanIsCurrent(save) : open_.whenMapIsCurrent(save);
+}
+
+void MainWindow::saveChartPage(const QString& path) {
+    open_.jobs().start<int>(
+        tr("Writing the chart"),
+        [content = link_.content(), path](base::Progress&) {
+            return paper::saveChartSheet(path.toStdString(), content);
+        },
+        [this, path](const base::Result<int>& pages) {
+            pages ? bottom_->say(tr("The chart is in %1.").arg(path))
+                  : bottom_->say(QString::fromStdString(pages.error().sentence()), true);
         });
 }
 

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The dialogs behind the menus, answered as a hand would.
 #include "tests/app/window/window_case.h"
+
+#include "app/edits/change_settings.h"
 #include "tests/support/desk_bowl.h"
 
 #include <QDialogButtonBox>
+#include <QFile>
 #include <QFileDialog>
 #include <QMessageBox>
 #include <QPlainTextEdit>
@@ -80,6 +83,25 @@ TEST_F(Dialogs, GiveEverythingInTheFolderThatWasChosen) {
     EXPECT_EQ(said(), "Exported into " + given + ".");
     EXPECT_FALSE(isWrong());
     EXPECT_GT(QDir(given).entryList(QDir::Files).size(), 3);
+}
+
+TEST_F(Dialogs, SaveTheChartAsAPageThatIsOfNow) {
+    ASSERT_TRUE(open().create(folder_.filePath("bowl.gpkg"), "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    const QString path = folder_.filePath("chart.pdf");
+    answer<QFileDialog>("Chart on paper...", [](QFileDialog& dialog) { dialog.reject(); });
+    EXPECT_FALSE(QFile::exists(path)) << "nothing was chosen";
+    ASSERT_TRUE(edits::changeSettings(open(), "Set cell", [](water::Settings& s) {
+        s.cell = units::Length::metres(9.0);
+    }));
+    ASSERT_FALSE(open().isCurrent(water::Step::draw));
+    choose("Chart on paper...", path);
+    open().jobs().finishAll();
+    EXPECT_EQ(said(), "The chart is in " + path + ".");
+    EXPECT_TRUE(open().isCurrent(water::Step::draw)) << "an old chart comes on no paper";
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.read(5) == "%PDF-");
 }
 
 TEST_F(Dialogs, SayWhatTheProgramIsAndIsNot) {

@@ -261,7 +261,7 @@ TEST_F(WindowOnABowl, CutsThroughTheWaterAndPutsThePenDown) {
     QObject::connect(&side, &side_view::SideView::cutChanged,
                      [cut](const geo::Path& path) { *cut = path; });
     action("Cut through the water").trigger();
-    emit canvas().lineDrawn({-50.0, 10.0}, {60.0, 20.0});
+    emit canvas().made(chart::LineMade{{-50.0, 10.0}, {60.0, 20.0}});
     EXPECT_EQ(canvas().tool(), ToolKind::pan);
     ASSERT_GE(cut->size(), 2U);
     EXPECT_EQ(cut->front(), (geo::WaterPoint{-50.0, 10.0}));
@@ -290,9 +290,9 @@ TEST_F(WindowOnABowl, LeadsFromAClickToWhatWasClicked) {
     auto& side = *window_->findChild<side_view::SideView*>();
     emit canvas().markClicked(2);
     EXPECT_EQ(days().currentIndex(), 1);
-    EXPECT_EQ(canvas().content().selectedMark, std::optional(2));
+    EXPECT_EQ(canvas().content().selection.mark, std::optional(2));
     emit canvas().sectionClicked(1);
-    EXPECT_EQ(canvas().content().selectedSection, std::optional(1));
+    EXPECT_EQ(canvas().content().selection.section, std::optional(1));
     EXPECT_FALSE(side.showsTrack());
 }
 
@@ -300,6 +300,9 @@ TEST_F(Window, GivesNothingBeforeTheWaterIsDrawn) {
     ASSERT_TRUE(open().create(folder_.filePath("small.gpkg"), "small"));
     action("Export...").trigger();
     EXPECT_EQ(said(), "There is nothing to give before the water is drawn.");
+    EXPECT_TRUE(isWrong());
+    action("Chart on paper...").trigger();
+    EXPECT_EQ(said(), "There is no chart before the water is drawn.");
     EXPECT_TRUE(isWrong());
 }
 

@@ -25,6 +25,7 @@ TEST_F(Window, HasEveryActUnderItsKey) {
                                             {"Open water...", "Ctrl+O"},
                                             {"Name this water...", "Ctrl+Shift+N"},
                                             {"Export...", "Ctrl+E"},
+                                            {"Chart on paper...", "Ctrl+Shift+C"},
                                             {"Cut through the water", "Ctrl+K"},
                                             {"Keys and files", "F1"},
                                             {"About Meremark", ""},
