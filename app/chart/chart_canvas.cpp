@@ -13,6 +13,7 @@
 #include <QMouseEvent>
 #include <QNativeGestureEvent>
 #include <QPainter>
+#include <QPainterPath>
 #include <QWheelEvent>
 
 #include <cmath>
@@ -140,12 +141,26 @@ void ChartCanvas::drawSheet(QPainter& painter) {
     sheet_.draw(painter, view_, Palette::of(content_.isGrey).paper);
 }
 
+void ChartCanvas::drawCut(QPainter& painter) {
+    if (!cut_) {
+        return;
+    }
+    painter.save();
+    if (chosen_) {
+        // The line leads through the mark that is chosen: its number stays legible.
+        QPainterPath outside;
+        outside.addRect(QRectF(rect()));
+        outside.addEllipse(view_.toScreen(*chosen_), chosenRadius, chosenRadius);
+        painter.setClipPath(outside); // by odd and even, so all but the ring
+    }
+    paintCut(painter, view_, *cut_, Palette::of(content_.isGrey));
+    painter.restore();
+}
+
 void ChartCanvas::drawOverlay(QPainter& painter) {
     const Palette& palette = Palette::of(content_.isGrey);
     painter.setRenderHint(QPainter::Antialiasing, true);
-    if (cut_) {
-        paintCut(painter, view_, *cut_, palette);
-    }
+    drawCut(painter);
     if (chosen_) {
         painter.setBrush(Qt::NoBrush);
         for (const QPen& pen : {QPen(palette.card, 4.6), QPen(palette.rust, 2.2)}) {
@@ -363,19 +378,8 @@ void ChartCanvas::leaveEvent(QEvent* event) {
 }
 
 void ChartCanvas::tell(const std::optional<Made>& made) {
-    if (!made) {
-        return;
-    }
-    if (const auto* point = std::get_if<PointMade>(&*made)) {
-        emit placePicked(point->at);
-    } else if (const auto* line = std::get_if<LineMade>(&*made)) {
-        emit lineDrawn(line->from, line->to);
-    } else if (const auto* ring = std::get_if<RingMade>(&*made)) {
-        emit ringDrawn(ring->ring);
-    } else if (const auto* shore = std::get_if<ShoreMade>(&*made)) {
-        emit shoreReshaped(*shore);
-    } else if (const auto* stroke = std::get_if<StrokeMade>(&*made)) {
-        emit strokeDrawn(stroke->line);
+    if (made) {
+        emit this->made(*made);
     }
 }
 

@@ -57,11 +57,7 @@ signals:
     void sectionClicked(int section);
     void zoneClicked(std::optional<int> zone); ///< Nothing: a click beside all zones.
     void stayClicked(logbook::StayId stay);
-    void lineDrawn(geo::WaterPoint from, geo::WaterPoint to);
-    void placePicked(geo::WaterPoint place);
-    void ringDrawn(const geo::Ring& ring);
-    void shoreReshaped(const chart::ShoreMade& made);
-    void strokeDrawn(const geo::Path& line);
+    void made(const chart::Made& made); ///< By the tool in the hand.
     void viewChanged();
 
 protected:
@@ -90,6 +86,7 @@ private:
     void askForSheet();
     void drawSheet(QPainter& painter);
     void drawOverlay(QPainter& painter);
+    void drawCut(QPainter& painter);
     void click(QPointF pixel, Qt::KeyboardModifiers keys);
     void tell(const std::optional<Made>& made);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/layer_kind.h"
+#include "app/chart/selection.h"
 #include "app/wording/words.h"
 #include "core/rates/rate.h"
 #include "core/rates/track.h"
@@ -42,11 +43,8 @@ struct ChartContent {
         sectionRates; ///< Rates by section; absent unless they are to be shown.
     std::shared_ptr<const water::Backdrop> backdrop; ///< Absent until one is chosen.
     double backdropStrength = 0.5;                   ///< 0: not to be seen, 1: as it is.
-    std::optional<int> selectedMark;                 ///< Rank.
-    std::optional<int> selectedSection;
-    std::optional<int> selectedZone; ///< Structure zones first, then weed zones.
+    Selection selection;
     ZonesPicked zonesPicked = ZonesPicked::none;
-    std::optional<logbook::StayId> selectedStay;
     std::set<LayerKind> shown; ///< What is switched on.
     ContentAge age;
     wording::Words words{wording::Words()};

@@ -25,7 +25,7 @@ namespace chart {
 [[nodiscard]] std::optional<int> sectionAt(const ChartContent& content, const ViewFrame& view,
                                            QPointF pixel);
 /// The zone of the family that is picked from (content.zonesPicked) there or a few pixels beside,
-/// because drop-offs and weed edges are narrow; numbered as ChartContent::selectedZone.
+/// because drop-offs and weed edges are narrow; numbered as Selection::zone.
 [[nodiscard]] std::optional<int> zoneAt(const ChartContent& content, const ViewFrame& view,
                                         QPointF pixel);
 

@@ -18,10 +18,10 @@ std::optional<int> markStillThere(const chart::ChartContent& before, const water
     if (now == nullptr || now->marks.empty()) {
         return std::nullopt;
     }
-    if (before.planned && before.selectedMark) {
+    if (before.planned && before.selection.mark) {
         for (const marks::Mark& old : before.planned->marks) {
             for (const marks::Mark& mark : now->marks) {
-                if (old.rank == *before.selectedMark &&
+                if (old.rank == *before.selection.mark &&
                     geo::distance_m(old.place, mark.place) < samePlace_m) {
                     return mark.rank;
                 }
@@ -35,7 +35,7 @@ std::optional<int> markStillThere(const chart::ChartContent& before, const water
 std::optional<int> sectionStillThere(const chart::ChartContent& before,
                                      const sections::SectionMap* now) {
     const auto& old = before.derived.sections;
-    const int chosen = before.selectedSection.value_or(-1);
+    const int chosen = before.selection.section.value_or(-1);
     if (!old || now == nullptr || chosen < 0 ||
         static_cast<std::size_t>(chosen) >= old->sections.size()) {
         return std::nullopt;
@@ -86,11 +86,8 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
         content_.nextLines.reset();
         content_.dayTrack.reset();
         content_.sectionRates.reset();
-        content_.selectedMark.reset();
-        content_.selectedSection.reset();
-        content_.selectedZone.reset();
-        content_.selectedStay.reset();
-        chooseSounding(std::nullopt, false);
+        content_.selection = {};
+        emit selectionChanged();
         takeFromOpenWater();
     });
     connect(&open_, &open_water::OpenWater::changed, this, &ChartLink::takeFromOpenWater);
@@ -105,27 +102,28 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
 
 void ChartLink::takeFromOpenWater() {
     const water::Derived& derived = open_.derived();
+    const chart::Selection before = content_.selection;
     // Numbers of zones and sections mean the same only in the same map.
     if (derived.sections != content_.derived.sections) {
-        content_.selectedSection = sectionStillThere(content_, derived.sections.get());
+        content_.selection.section = sectionStillThere(content_, derived.sections.get());
     }
     if (derived.structure != content_.derived.structure || derived.weed != content_.derived.weed) {
-        content_.selectedZone.reset();
+        content_.selection.zone.reset();
     }
     if (open_.planned() != content_.planned) {
-        content_.selectedMark = markStillThere(content_, open_.planned().get());
+        content_.selection.mark = markStillThere(content_, open_.planned().get());
     }
-    const bool areOtherCrossings = derived.checked != content_.derived.checked;
+    if (derived.checked != content_.derived.checked) {
+        content_.selection.crossing.reset(); // its number means another one by now
+    }
     content_.water = open_.water();
     content_.derived = derived;
     content_.planned = open_.planned();
     content_.age = ageNow();
     content_.words = wording::Words(preferences_.units());
-    if (sounding_ && !isSounding(content_, *sounding_)) {
-        chooseSounding(std::nullopt, false);
-    }
-    if (areOtherCrossings) {
-        chooseCrossing(std::nullopt, false); // Its number means another one by now.
+    content_.selection = possible(content_.selection);
+    if (content_.selection != before) {
+        emit selectionChanged();
     }
     emit contentChanged();
 }
@@ -154,84 +152,44 @@ void ChartLink::setShown(LayerKind kind, bool isShown) {
     }
 }
 
-void ChartLink::ask(const QString& prompt, chart::ToolKind tool) {
+void ChartLink::begin(const QString& prompt, chart::ToolKind tool,
+                      std::function<void(const chart::Made&)> take,
+                      std::optional<side_view::BrushAct> brush) {
+    ++asked_;
     prompt_ = prompt;
     tool_ = tool;
-    take_ = nullptr;
-    takeRing_ = nullptr;
-    takeLine_ = nullptr;
-    brush_.reset();
-    takeSoundings_ = nullptr;
-    takeShore_ = nullptr;
-}
-
-void ChartLink::askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take) {
-    ask(prompt, chart::ToolKind::note);
     take_ = std::move(take);
-    emit askingChanged();
-}
-
-void ChartLink::askRing(const QString& prompt, chart::ToolKind tool,
-                        std::function<void(const geo::Ring&)> take) {
-    ask(prompt, tool);
-    takeRing_ = std::move(take);
-    emit askingChanged();
-}
-
-void ChartLink::askShore(const QString& prompt, std::function<void(const chart::ShoreMade&)> take) {
-    ask(prompt, chart::ToolKind::shore);
-    takeShore_ = std::move(take);
-    emit askingChanged();
-}
-
-void ChartLink::askLine(const QString& prompt, std::function<bool(const geo::Path&)> take) {
-    ask(prompt, chart::ToolKind::stroke);
-    takeLine_ = std::move(take);
+    brush_ = brush;
+    takeSoundings_ = nullptr;
     emit askingChanged();
 }
 
 void ChartLink::askSoundings(const QString& prompt, side_view::BrushAct act,
                              std::function<void(const water::SoundingChoice&)> take) {
-    ask(prompt, chart::ToolKind::lasso);
-    brush_ = act;
+    const auto takeRing = [this, act, take](const chart::Made& made) {
+        const auto* gone = std::get_if<chart::RingMade>(&made);
+        const auto& checked = content_.derived.checked;
+        if (gone != nullptr) {
+            take(changeable(content_,
+                            checked ? water::soundingsWithin(checked->survey, gone->ring)
+                                    : water::SoundingChoice(),
+                            act));
+        }
+    };
+    begin(prompt, chart::ToolKind::lasso, takeRing, act);
     takeSoundings_ = std::move(take);
-    emit askingChanged();
 }
 
 void ChartLink::stopAsking() {
     if (isAsking()) {
-        ask({}, chart::ToolKind::pan);
-        emit askingChanged();
+        begin({}, chart::ToolKind::pan, nullptr);
     }
 }
 
-void ChartLink::givePlace(geo::WaterPoint place) {
-    // A copy, because taking a place may ask for another kind.
-    const auto take = take_;
-    const QString prompt = prompt_;
-    if (take && !take(place) && prompt == prompt_) {
-        stopAsking();
-    }
-}
-
-void ChartLink::giveRing(const geo::Ring& ring) {
-    if (const auto take = takeRing_) {
-        stopAsking();
-        take(ring);
-    } else if (const auto takeSoundings = takeSoundings_; takeSoundings && brush_) {
-        const auto& checked = content_.derived.checked;
-        takeSoundings(changeable(content_,
-                                 checked ? water::soundingsWithin(checked->survey, ring)
-                                         : water::SoundingChoice(),
-                                 *brush_));
-    }
-}
-
-void ChartLink::giveLine(const geo::Path& line) {
-    const auto take = takeLine_;
-    const QString prompt = prompt_;
-    if (take && !take(line) && prompt == prompt_) {
-        stopAsking();
+void ChartLink::give(const chart::Made& made) {
+    // A copy, because taking it may ask for something else.
+    if (const auto take = take_) {
+        take(made);
     }
 }
 
@@ -240,12 +198,6 @@ void ChartLink::giveSoundings(int day, const std::vector<std::size_t>& soundings
         water::SoundingChoice choice(content_.water->days.size());
         choice.at(static_cast<std::size_t>(day)) = soundings;
         takeSoundings(changeable(content_, std::move(choice), *brush_));
-    }
-}
-
-void ChartLink::giveShore(const chart::ShoreMade& made) {
-    if (const auto take = takeShore_) {
-        take(made);
     }
 }
 
@@ -263,27 +215,79 @@ bool replace(T& held, T value) {
 
 } // namespace
 
-void ChartLink::selectMark(std::optional<int> rank) {
-    if (replace(content_.selectedMark, rank)) {
+chart::Selection ChartLink::possible(chart::Selection selection) const {
+    const auto& checked = content_.derived.checked;
+    if (selection.sounding && !isSounding(content_, *selection.sounding)) {
+        selection.sounding.reset();
+    }
+    if (selection.crossing && (!checked || *selection.crossing >= checked->crossings.size())) {
+        selection.crossing.reset();
+    }
+    return selection;
+}
+
+void ChartLink::select(chart::Selection selection) {
+    const chart::Selection before = content_.selection;
+    selection = possible(selection);
+    if (selection.sounding && selection.crossing) {
+        if (selection.sounding != before.sounding) {
+            selection.crossing.reset();
+        } else {
+            selection.sounding.reset();
+        }
+    }
+    if (!replace(content_.selection, selection)) {
+        return;
+    }
+    emit selectionChanged();
+    // A sounding or a crossing is shown over the layers, which need not be painted again for it.
+    selection.sounding = before.sounding;
+    selection.crossing = before.crossing;
+    if (selection != before) {
         emit contentChanged();
     }
+}
+
+void ChartLink::selectMark(std::optional<int> rank) {
+    chart::Selection to = selection();
+    to.mark = rank;
+    select(to);
 }
 
 void ChartLink::selectSection(std::optional<int> section) {
-    if (replace(content_.selectedSection, section)) {
-        emit contentChanged();
-    }
+    chart::Selection to = selection();
+    to.section = section;
+    select(to);
 }
 
 void ChartLink::selectZone(std::optional<int> zone) {
-    if (replace(content_.selectedZone, zone)) {
-        emit contentChanged();
-    }
+    chart::Selection to = selection();
+    to.zone = zone;
+    select(to);
+}
+
+void ChartLink::selectStay(std::optional<logbook::StayId> stay) {
+    chart::Selection to = selection();
+    to.stay = stay;
+    select(to);
+}
+
+void ChartLink::selectSounding(std::optional<chart::SoundingPick> sounding) {
+    chart::Selection to = selection();
+    to.sounding = sounding;
+    select(to);
+}
+
+void ChartLink::selectCrossing(std::optional<std::size_t> crossing) {
+    chart::Selection to = selection();
+    to.crossing = crossing;
+    select(to);
 }
 
 void ChartLink::pickZones(chart::ZonesPicked family) {
     if (replace(content_.zonesPicked, family)) {
-        content_.selectedZone.reset();
+        content_.selection.zone.reset();
+        emit selectionChanged();
         emit contentChanged();
     }
 }
@@ -294,58 +298,33 @@ void ChartLink::stopPickingZones(chart::ZonesPicked family) {
     }
 }
 
-void ChartLink::selectStay(std::optional<logbook::StayId> stay) {
-    if (replace(content_.selectedStay, stay)) {
-        emit contentChanged();
-    }
-}
-
-void ChartLink::chooseSounding(std::optional<chart::SoundingPick> sounding, bool isToBeShown) {
-    const bool isThere = sounding && isSounding(content_, *sounding);
-    const bool hasChanged = replace(sounding_, isThere ? sounding : std::nullopt);
-    if (sounding_ && replace(crossing_, std::optional<std::size_t>())) {
-        emit crossingChosen(false);
-    }
-    if (hasChanged || isToBeShown) {
-        emit soundingChosen(isToBeShown);
-    }
-}
-
-void ChartLink::chooseCrossing(std::optional<std::size_t> crossing, bool isToBeShown) {
-    const auto& checked = content_.derived.checked;
-    const bool isThere = crossing && checked && *crossing < checked->crossings.size();
-    const bool hasChanged = replace(crossing_, isThere ? crossing : std::nullopt);
-    if (crossing_ && replace(sounding_, std::optional<chart::SoundingPick>())) {
-        emit soundingChosen(false);
-    }
-    if (hasChanged || isToBeShown) {
-        emit crossingChosen(isToBeShown);
-    }
-}
-
 void ChartLink::stopLookingAlong() {
-    chooseSounding(std::nullopt, false);
-    chooseCrossing(std::nullopt, false);
+    chart::Selection to = selection();
+    to.sounding.reset();
+    to.crossing.reset();
+    select(to);
     emit lookedAlong(std::nullopt);
 }
 
 std::optional<geo::WaterPoint> ChartLink::chosenPlace() const {
-    if (crossing_) {
-        return content_.derived.checked->crossings[*crossing_].at;
+    if (selection().crossing) {
+        return content_.derived.checked->crossings[*selection().crossing].at;
     }
-    if (!sounding_ || !isSounding(content_, *sounding_)) {
+    const auto& sounding = selection().sounding;
+    if (!sounding || !isSounding(content_, *sounding)) {
         return std::nullopt;
     }
     const auto& days = content_.derived.checked->survey.days;
-    return days[static_cast<std::size_t>(sounding_->day)].points[sounding_->sounding];
+    return days[static_cast<std::size_t>(sounding->day)].points[sounding->sounding];
 }
 
 std::optional<chart::SoundingPick> ChartLink::chosenOnTrack() const {
-    if (crossing_) {
+    if (selection().crossing) {
         const water::CheckedSurvey& checked = *content_.derived.checked;
-        return chart::pickOfKept(checked.survey, checked.crossings[*crossing_].soundingB);
+        return chart::pickOfKept(checked.survey,
+                                 checked.crossings[*selection().crossing].soundingB);
     }
-    return sounding_;
+    return selection().sounding;
 }
 
 void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {

@@ -15,7 +15,9 @@
 #include <functional>
 #include <memory>
 #include <optional>
-#include <set>
+#include <type_traits>
+#include <utility>
+#include <variant>
 
 namespace days {
 
@@ -30,22 +32,24 @@ public:
     [[nodiscard]] const chart::ChartContent& content() const { return content_; }
 
     void setShown(chart::LayerKind kind, bool isShown);
+    [[nodiscard]] const chart::Selection& selection() const { return content_.selection; }
+    /// Chooses what is to be looked at. A sounding or a crossing that is not there is none; of the
+    /// two the one that is new stays.
+    void select(chart::Selection selection);
     void selectMark(std::optional<int> rank);
     void selectSection(std::optional<int> section);
     void selectZone(std::optional<int> zone);
+    void selectStay(std::optional<logbook::StayId> stay);
+    void selectSounding(std::optional<chart::SoundingPick> sounding);
+    void selectCrossing(std::optional<std::size_t> crossing);
+    /// Brings the chosen sounding or crossing into the middle of chart and side view, which
+    /// otherwise lie still.
+    void showChosen() { emit chosenShown(); }
     /// From now on a click on the chart chooses a zone of this family, until stopPickingZones() of
     /// the same one, which also lets go of the chosen zone.
     void pickZones(chart::ZonesPicked family);
     void stopPickingZones(chart::ZonesPicked family);
-    void selectStay(std::optional<logbook::StayId> stay);
-    /// Chooses one sounding to be looked at in chart and side view. \param isToBeShown brings it
-    /// into the middle of both; without, they lie still where it can be seen.
-    void chooseSounding(std::optional<chart::SoundingPick> sounding, bool isToBeShown);
-    [[nodiscard]] std::optional<chart::SoundingPick> chosenSounding() const { return sounding_; }
-    /// The same for a crossing, by its position among all; only one thing is chosen at a time.
-    void chooseCrossing(std::optional<std::size_t> crossing, bool isToBeShown);
-    [[nodiscard]] std::optional<std::size_t> chosenCrossing() const { return crossing_; }
-    /// Where what was chosen lies; nothing where nothing is.
+    /// Where the chosen sounding or crossing lies; nothing where none is.
     [[nodiscard]] std::optional<geo::WaterPoint> chosenPlace() const;
     /// The sounding beside it in the side view: itself, or the one before the crossing on its later
     /// pass.
@@ -61,22 +65,32 @@ public:
     /// Nothing of the tracks is looked at any more, nor any sounding or crossing of them.
     void stopLookingAlong();
 
-    /// Asks the user to point at places of the chart; `take` is given one after the other until it
-    /// says that it has enough (false), something else is asked, or asking is stopped.
-    void askPlaces(const QString& prompt, std::function<bool(geo::WaterPoint)> take);
-    /// Asks the user to go round something on the chart, once: by clicks (ToolKind::polygon) or
-    /// with the button held (ToolKind::lasso).
-    void askRing(const QString& prompt, chart::ToolKind tool,
-                 std::function<void(const geo::Ring&)> take);
-    /// Asks the user to draw a line on the chart, until `take` says that it has what it needs
-    /// (false), something else is asked, or asking is stopped.
-    void askLine(const QString& prompt, std::function<bool(const geo::Path&)> take);
+    /// Asks the user to make something on the chart with this tool, of which `take` is given each
+    /// `What` (one of chart::Made). A `take` that returns true goes on being asked for; false ends
+    /// the asking; one that returns nothing is given one, once the asking has ended. Whatever else
+    /// is asked takes its place.
+    template <class What, class Take>
+    void ask(const QString& prompt, chart::ToolKind tool, Take take) {
+        begin(prompt, tool, [this, take = std::move(take)](const chart::Made& made) {
+            const auto* what = std::get_if<What>(&made);
+            if (what == nullptr) {
+                return;
+            }
+            if constexpr (std::is_void_v<std::invoke_result_t<const Take&, const What&>>) {
+                stopAsking(); // first: what `take` has to say stays to be read
+                take(*what);
+            } else {
+                const int number = asked_;
+                if (!take(*what) && number == asked_) {
+                    stopAsking();
+                }
+            }
+        });
+    }
     /// Asks for soundings until asking is stopped: gone round on the chart, or brushed over in the
     /// side view, with the button held. `take` is given those that the act can change.
     void askSoundings(const QString& prompt, side_view::BrushAct act,
                       std::function<void(const water::SoundingChoice&)> take);
-    /// Lets the user take hold of the corners of the shoreline until asking is stopped.
-    void askShore(const QString& prompt, std::function<void(const chart::ShoreMade&)> take);
     void stopAsking();
     [[nodiscard]] bool isAsking() const { return tool_ != chart::ToolKind::pan; }
     /// What the hand needs for what is being asked.
@@ -85,40 +99,37 @@ public:
     [[nodiscard]] const QString& prompt() const { return prompt_; }
     /// The brush for the side view while soundings are asked for.
     [[nodiscard]] std::optional<side_view::BrushAct> brush() const { return brush_; }
-    /// The user has pointed, gone round, brushed over, or reshaped the shore.
-    void givePlace(geo::WaterPoint place);
-    void giveRing(const geo::Ring& ring);
-    void giveLine(const geo::Path& line);
+    /// The user has made something on the chart.
+    void give(const chart::Made& made);
+    /// The user has brushed over soundings of a day in the side view.
     void giveSoundings(int day, const std::vector<std::size_t>& soundings);
-    void giveShore(const chart::ShoreMade& made);
 
 signals:
     void contentChanged();
     void lookedAt(geo::WaterPoint place);
     void lookedAlong(std::optional<int> day);
-    void soundingChosen(bool isToBeShown);
-    void crossingChosen(bool isToBeShown);
+    void selectionChanged();
+    void chosenShown();
     void askingChanged();
 
 private:
     void takeFromOpenWater();
     void takeAge();
     [[nodiscard]] chart::ContentAge ageNow() const;
-    void ask(const QString& prompt, chart::ToolKind tool);
+    void begin(const QString& prompt, chart::ToolKind tool,
+               std::function<void(const chart::Made&)> take,
+               std::optional<side_view::BrushAct> brush = {});
+    [[nodiscard]] chart::Selection possible(chart::Selection selection) const;
 
     open_water::OpenWater& open_;
     preferences::Preferences& preferences_;
     chart::ChartContent content_;
-    std::optional<chart::SoundingPick> sounding_;
-    std::optional<std::size_t> crossing_;
     QString prompt_;
     chart::ToolKind tool_ = chart::ToolKind::pan;
-    std::function<bool(geo::WaterPoint)> take_;
-    std::function<void(const geo::Ring&)> takeRing_;
-    std::function<bool(const geo::Path&)> takeLine_;
+    int asked_ = 0; ///< How often: tells one asking from the next.
+    std::function<void(const chart::Made&)> take_;
     std::optional<side_view::BrushAct> brush_;
     std::function<void(const water::SoundingChoice&)> takeSoundings_;
-    std::function<void(const chart::ShoreMade&)> takeShore_;
 };
 
 } // namespace days

@@ -122,7 +122,7 @@ void drawPlan(SheetWriter& sheet, const chart::ChartContent& content, const mark
     chart::ChartContent one = content;
     one.shown = {chart::LayerKind::depth, chart::LayerKind::contours, chart::LayerKind::structure,
                  chart::LayerKind::weed,  chart::LayerKind::closed,   chart::LayerKind::marks};
-    one.selectedMark = mark.rank;
+    one.selection.mark = mark.rank;
     chart::ViewFrame view = chart::ViewFrame::showing(reach, box.size(), 0.0);
     view = view.zoomed(unitsPerMetre(denominator) / view.pixelsPerMetre(),
                        {0.5 * box.width(), 0.5 * box.height()});

@@ -180,7 +180,7 @@ void writeChart(SheetWriter& sheet, const chart::ChartContent& content, double h
         small.shown = chart::usualLayers();
         small.backdrop.reset();
         small.shown.erase(chart::LayerKind::nextLines);
-        small.selectedMark.reset();
+        small.selection.mark.reset();
         QPainter& painter = sheet.painter();
         painter.save();
         painter.translate(box.topLeft());

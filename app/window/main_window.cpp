@@ -133,29 +133,33 @@ void MainWindow::wireChart() {
             showCutOfMark();
         }
     });
-    const auto showChosen = [this](bool isToBeShown) {
-        const auto place = link_.chosenPlace();
-        canvas_->setChosen(place);
-        if (place && isToBeShown) {
+    connect(&link_, &days::ChartLink::selectionChanged, this, [this] {
+        canvas_->setChosen(link_.chosenPlace());
+        side_->setChosen(link_.chosenOnTrack(), false);
+    });
+    connect(&link_, &days::ChartLink::chosenShown, this, [this] {
+        if (const auto place = link_.chosenPlace()) {
             canvas_->showPlace(*place, soundingScale_pixelsPerMetre);
+            side_->setChosen(link_.chosenOnTrack(), true);
         }
-        side_->setChosen(link_.chosenOnTrack(), isToBeShown);
-    };
-    connect(&link_, &days::ChartLink::soundingChosen, this, showChosen);
-    connect(&link_, &days::ChartLink::crossingChosen, this, showChosen);
+    });
     connect(canvas_, &ChartCanvas::crossingClicked, &link_,
-            [this](std::size_t crossing) { link_.chooseCrossing(crossing, false); });
-    const auto choose = [this](chart::SoundingPick pick) { link_.chooseSounding(pick, false); };
+            [this](std::size_t crossing) { link_.selectCrossing(crossing); });
+    const auto choose = [this](chart::SoundingPick pick) { link_.selectSounding(pick); };
     connect(canvas_, &ChartCanvas::soundingClicked, &link_, choose);
     connect(side_, &side_view::SideView::soundingClicked, &link_, choose);
     connect(side_, &side_view::SideView::soundingsBrushed, &link_, &days::ChartLink::giveSoundings);
     connect(&link_, &days::ChartLink::askingChanged, this, &MainWindow::tellAsking);
-    connect(canvas_, &ChartCanvas::placePicked, &link_, &days::ChartLink::givePlace);
-    connect(canvas_, &ChartCanvas::ringDrawn, &link_, &days::ChartLink::giveRing);
-    connect(canvas_, &ChartCanvas::shoreReshaped, &link_, &days::ChartLink::giveShore);
+    connect(canvas_, &ChartCanvas::made, this, [this](const chart::Made& made) {
+        if (const auto* line = std::get_if<chart::LineMade>(&made)) {
+            side_->showCut(line->from, line->to);
+            canvas_->setTool(chart::ToolKind::pan);
+        } else {
+            link_.give(made);
+        }
+    });
     connect(canvas_, &ChartCanvas::viewChanged, this,
             [this] { survey_->lookAt(canvas_->viewFrame()); });
-    connect(canvas_, &ChartCanvas::strokeDrawn, &link_, &days::ChartLink::giveLine);
     connect(canvas_, &ChartCanvas::markClicked, &link_, [this](int rank) {
         link_.selectMark(rank);
         showDay(1);
@@ -166,10 +170,6 @@ void MainWindow::wireChart() {
     connect(canvas_, &ChartCanvas::zoneClicked, &link_, &days::ChartLink::selectZone);
     connect(canvas_, &ChartCanvas::stayClicked, &link_,
             [this](logbook::StayId stay) { link_.selectStay(stay); });
-    connect(canvas_, &ChartCanvas::lineDrawn, side_, [this](geo::WaterPoint a, geo::WaterPoint b) {
-        side_->showCut(a, b);
-        canvas_->setTool(chart::ToolKind::pan);
-    });
     connect(canvas_, &ChartCanvas::pointedAt, this, [this](std::optional<geo::WaterPoint> p) {
         side_->setPointed(p);
         bottom_->showReadOut(p ? chart::readOutAt(link_.content(), *p).line() : QString());
@@ -230,9 +230,9 @@ void MainWindow::takeContent() {
     const chart::ChartContent& content = link_.content();
     canvas_->setContent(content);
     side_->setContent(content);
-    if (content.selectedMark != cutMark_ || content.planned != cutPlan_) {
+    if (content.selection.mark != cutMark_ || content.planned != cutPlan_) {
         cutPlan_ = content.planned;
-        cutMark_ = content.selectedMark;
+        cutMark_ = content.selection.mark;
         // A track that is being looked over stays; the cut comes when it is left.
         if (cutMark_ && !(survey_->isVisible() && side_->showsTrack())) {
             showCutOfMark();
@@ -283,7 +283,7 @@ void MainWindow::tellAsking() {
         canvas_->setFocus(); // So that Escape is heard at once.
     }
     if (link_.brush() && !side_->showsTrack()) {
-        const auto chosen = link_.chosenSounding();
+        const auto& chosen = link_.selection().sounding;
         side_->showTrack(chosen ? chosen->day : 0);
     }
     side_->setBrush(link_.brush());

@@ -155,14 +155,14 @@ private slots:
         QVERIFY(says(QString::fromStdString(largest->name) + QStringLiteral(": ")));
         list->setFocus();
         QTest::keyClick(list, row > 0 ? Qt::Key_Up : Qt::Key_Down);
-        QCOMPARE(canvas->content().selectedZone, std::optional(row > 0 ? row - 1 : row + 1));
+        QCOMPARE(canvas->content().selection.zone, std::optional(row > 0 ? row - 1 : row + 1));
         // Under the next step but one a click means a section again.
         survey_->steps().openStep(6);
-        QVERIFY(!canvas->content().selectedZone);
+        QVERIFY(!canvas->content().selection.zone);
         const auto& sections = open().derived().sections->sections;
         QTest::mouseClick(canvas, Qt::LeftButton, {},
                           canvas->viewFrame().toScreen(sections[1].middle).toPoint());
-        QCOMPARE(canvas->content().selectedSection, std::optional(1));
+        QCOMPARE(canvas->content().selection.section, std::optional(1));
         QVERIFY(says(QStringLiteral("rod-hours")) || says(QStringLiteral("Never")));
     }
 

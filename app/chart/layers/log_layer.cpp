@@ -73,7 +73,7 @@ void LogLayer::paint(LayerContext& on) const {
     const geo::Box sight = on.view.box();
     const bool showsFish = on.view.pixelsPerMetre() >= fishFrom_pixelsPerMetre * on.scale;
     const auto draw = [&](const logbook::Stay& stay, geo::WaterPoint place, bool fishToo) {
-        const bool isSelected = on.content.selectedStay == stay.id;
+        const bool isSelected = on.content.selection.stay == stay.id;
         // From far, a filled ring says enough.
         if (!sight.holds(place) || (fishToo && !showsFish && !isSelected)) {
             return;

@@ -15,7 +15,7 @@ constexpr double letteredFrom_pixelsPerMetre = 2.5;
 constexpr double oldOpacity = 0.4; // pale, and still to be found again
 
 bool showsLie(const LayerContext& on, const marks::Mark& mark) {
-    const bool isSelected = on.content.selectedMark == mark.rank;
+    const bool isSelected = on.content.selection.mark == mark.rank;
     return isNear(on.view, on.scale) ||
            (isSelected && on.view.pixelsPerMetre() >= ropesFrom_pixelsPerMetre * on.scale);
 }
@@ -57,7 +57,7 @@ void MarksLayer::paint(LayerContext& on) const {
     }
     const auto rings = ringsOf(planned.marks, on.view, on.scale);
     for (const marks::Mark& mark : planned.marks | std::views::reverse) {
-        drawRing(on, mark, rings.at(mark.rank), on.content.selectedMark == mark.rank);
+        drawRing(on, mark, rings.at(mark.rank), on.content.selection.mark == mark.rank);
     }
 }
 
@@ -67,9 +67,9 @@ void MarksLayer::letter(LayerContext& on) const {
     }
     fadeIfOld(on);
     for (const marks::Mark& mark : on.content.planned->marks) {
-        const bool isSelected = on.content.selectedMark == mark.rank;
+        const bool isSelected = on.content.selection.mark == mark.rank;
         if (on.view.pixelsPerMetre() >= letteredFrom_pixelsPerMetre * on.scale &&
-            showsLie(on, mark) && (isSelected || !on.content.selectedMark)) {
+            showsLie(on, mark) && (isSelected || !on.content.selection.mark)) {
             letterLie(on, mark);
         }
     }

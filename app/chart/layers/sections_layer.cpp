@@ -67,7 +67,7 @@ std::shared_ptr<const std::vector<geo::Path>> bordersOf(const water::Derived& de
 
 const sections::Section* selectedOf(const ChartContent& content) {
     const auto& all = content.derived.sections->sections;
-    const int number = content.selectedSection.value_or(-1);
+    const int number = content.selection.section.value_or(-1);
     return number >= 0 && static_cast<std::size_t>(number) < all.size()
                ? &all[static_cast<std::size_t>(number)]
                : nullptr;

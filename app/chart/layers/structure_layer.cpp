@@ -113,7 +113,7 @@ void strewSigns(LayerContext& on, const structure::ZoneMap& map, const structure
 
 const structure::Zone* selectedOf(const ChartContent& content) {
     const water::Derived& derived = content.derived;
-    const int number = content.selectedZone.value_or(-1);
+    const int number = content.selection.zone.value_or(-1);
     const auto count = static_cast<int>(derived.structure ? derived.structure->zones.size() : 0);
     if (number < 0) {
         return nullptr;

@@ -102,7 +102,7 @@ private:
 
     void addStay() {
         const auto planned = context_.open.planned();
-        const auto rank = context_.chart.content().selectedMark;
+        const auto rank = context_.chart.content().selection.mark;
         if (planned && rank) {
             const auto mark = std::ranges::find(planned->marks, *rank, &marks::Mark::rank);
             if (mark != planned->marks.end()) {
@@ -110,12 +110,13 @@ private:
                 return;
             }
         }
-        context_.chart.askPlaces(tr("Point at where the boat lay"), [this](geo::WaterPoint place) {
-            if (water().frame) {
-                addStayAt(water().frame->toEarth(place));
-            }
-            return false;
-        });
+        context_.chart.ask<chart::PointMade>(tr("Point at where the boat lay"),
+                                             chart::ToolKind::note,
+                                             [this](const chart::PointMade& made) {
+                                                 if (water().frame) {
+                                                     addStayAt(water().frame->toEarth(made.at));
+                                                 }
+                                             });
     }
 
     void addRun(bool isLanded) {
@@ -126,7 +127,9 @@ private:
                               run.time = stay.start + (stay.end - stay.start) / 2;
                               stay.runs.push_back(run);
                           });
-        if (const auto position = logbook::positionOf(water().log, stay_)) {
+        const auto position = logbook::positionOf(water().log, stay_);
+        // A water that may only be looked at took no fish, and may have none there.
+        if (position && !water().log[*position].runs.empty()) {
             run_ = std::ranges::max(water().log[*position].runs, {}, &logbook::Fish::id).id;
         }
         emit lineChanged();
@@ -145,15 +148,15 @@ private:
     }
 
     void askPlace() {
-        context_.chart.askPlaces(
-            tr("Point at where the boat lay"), [this, id = stay_](geo::WaterPoint place) {
+        context_.chart.ask<chart::PointMade>(
+            tr("Point at where the boat lay"), chart::ToolKind::note,
+            [this, id = stay_](const chart::PointMade& made) {
                 if (water().frame) {
                     edits::changeStay(context_.open, tr("Move stay"), id,
-                                      [at = water().frame->toEarth(place)](logbook::Stay& stay) {
+                                      [at = water().frame->toEarth(made.at)](logbook::Stay& stay) {
                                           stay.place = at;
                                       });
                 }
-                return false;
             });
     }
 

@@ -30,10 +30,11 @@ CrossingsPart::CrossingsPart(SurveyContext context) : SurveyStep(context) {
     chosen_ = addWords();
     connect(worst_, &widgets::PlainTable::rowChosen, this, [this](int row) {
         if (row >= 0 && row < static_cast<int>(view_.crossings.size())) {
-            context_.chart.chooseCrossing(view_.crossings[static_cast<std::size_t>(row)], true);
+            context_.chart.selectCrossing(view_.crossings[static_cast<std::size_t>(row)]);
+            context_.chart.showChosen();
         }
     });
-    connect(&context_.chart, &ChartLink::crossingChosen, this, [this] { showChosen(); });
+    connect(&context_.chart, &ChartLink::selectionChanged, this, [this] { showChosen(); });
 }
 
 DayStepLine CrossingsPart::refreshFrom(const ViewInput& input) {
@@ -52,7 +53,7 @@ DayStepLine CrossingsPart::refreshFrom(const ViewInput& input) {
 }
 
 void CrossingsPart::showChosen() {
-    const auto crossing = context_.chart.chosenCrossing();
+    const auto crossing = context_.chart.selection().crossing;
     worst_->chooseQuietly(crossing ? view_.rowOf(*crossing).value_or(-1) : -1);
     setWords(chosen_, crossing ? crossingWords(input(), *crossing) : QString());
 }

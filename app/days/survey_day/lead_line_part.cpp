@@ -111,16 +111,16 @@ void LeadLinePart::choose(int) {
 }
 
 void LeadLinePart::askPlaces() {
-    context_.chart.askPlaces(
-        tr("Point where the lead found %1").arg(depth_->text().trimmed()),
-        [this](geo::WaterPoint at) {
+    context_.chart.ask<chart::PointMade>(
+        tr("Point where the lead found %1").arg(depth_->text().trimmed()), chart::ToolKind::note,
+        [this](const chart::PointMade& made) {
             const auto below = depth();
             if (!below || !water().frame) {
                 return false;
             }
             edits::addLeadLine(
                 context_.open,
-                {{{}, water().frame->toEarth(at), *below, bottomAt(bottom_->currentIndex())}});
+                {{{}, water().frame->toEarth(made.at), *below, bottomAt(bottom_->currentIndex())}});
             return true;
         });
 }

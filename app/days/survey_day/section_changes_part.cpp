@@ -73,7 +73,7 @@ void SectionChangesPart::take(Hand hand) {
         return;
     }
     const auto& map = context_.open.derived().sections;
-    const int chosen = context_.chart.content().selectedSection.value_or(-1);
+    const int chosen = context_.chart.content().selection.section.value_or(-1);
     if (map && chosen >= 0 && chosen < static_cast<int>(map->sections.size())) {
         askNeighbourOf(map->sections[static_cast<std::size_t>(chosen)].middle);
     } else {
@@ -87,23 +87,23 @@ QString SectionChangesPart::asking(const QString& prompt) {
 }
 
 void SectionChangesPart::askLineOfCut() {
-    context_.chart.askLine(
+    context_.chart.ask<chart::StrokeMade>(
         asking(tr("To split: with the button held, draw a line right across a section")),
-        [this](const geo::Path& line) {
-            return !isDone(edits::splitSection(context_.open, line));
+        chart::ToolKind::stroke, [this](const chart::StrokeMade& made) {
+            return !isDone(edits::splitSection(context_.open, made.line));
         });
 }
 
 void SectionChangesPart::askFirst() {
-    context_.chart.askPlaces(asking(hand_ == Hand::join
-                                        ? tr("To join: point at the first of two neighbours")
-                                        : tr("To move a border: point at one of its two sections")),
-                             [this](geo::WaterPoint place) {
-                                 if (const auto first = sectionUnder(place)) {
-                                     askNeighbourOf(*first);
-                                 }
-                                 return true;
-                             });
+    context_.chart.ask<chart::PointMade>(
+        asking(hand_ == Hand::join ? tr("To join: point at the first of two neighbours")
+                                   : tr("To move a border: point at one of its two sections")),
+        chart::ToolKind::note, [this](const chart::PointMade& made) {
+            if (const auto first = sectionUnder(made.at)) {
+                askNeighbourOf(*first);
+            }
+            return true;
+        });
 }
 
 void SectionChangesPart::askNeighbourOf(geo::WaterPoint first) {
@@ -116,12 +116,12 @@ void SectionChangesPart::askNeighbourOf(geo::WaterPoint first) {
     context_.chart.selectSection(number);
     const QString name =
         QString::fromStdString(map->sections[static_cast<std::size_t>(number)].name);
-    context_.chart.askPlaces(
+    context_.chart.ask<chart::PointMade>(
         asking(hand_ == Hand::join
                    ? tr("To join: point at the neighbour that %1 is joined with").arg(name)
                    : tr("To move a border: point at the neighbour of %1 beyond it").arg(name)),
-        [this, first](geo::WaterPoint place) {
-            const auto second = sectionUnder(place);
+        chart::ToolKind::note, [this, first](const chart::PointMade& made) {
+            const auto second = sectionUnder(made.at);
             if (second && hand_ == Hand::border) {
                 askBorder(first, *second);
                 return true;
@@ -131,10 +131,10 @@ void SectionChangesPart::askNeighbourOf(geo::WaterPoint first) {
 }
 
 void SectionChangesPart::askBorder(geo::WaterPoint first, geo::WaterPoint second) {
-    context_.chart.askLine(
+    context_.chart.ask<chart::StrokeMade>(
         asking(tr("With the button held, draw the new border right across the two sections")),
-        [this, first, second](const geo::Path& line) {
-            return !isDone(edits::moveBorder(context_.open, first, second, line));
+        chart::ToolKind::stroke, [this, first, second](const chart::StrokeMade& made) {
+            return !isDone(edits::moveBorder(context_.open, first, second, made.line));
         });
 }
 

@@ -116,7 +116,7 @@ private:
         }
     }
     void showChosen() {
-        const int chosen = context_.chart.content().selectedSection.value_or(-1);
+        const int chosen = context_.chart.content().selection.section.value_or(-1);
         // A row that was clicked must not move away from under the pointer.
         const bool isFromChart = chosen != table_->chosen() && !table_->hasFocus();
         table_->chooseQuietly(chosen);

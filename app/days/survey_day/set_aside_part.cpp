@@ -33,7 +33,7 @@ SetAsidePart::SetAsidePart(SurveyContext context) : SurveyStep(context) {
     connect(table_, &widgets::PlainTable::rowChosen, this, &SetAsidePart::chooseReason);
     layWalk();
     layHands();
-    connect(&context_.chart, &ChartLink::soundingChosen, this, [this] { showSounding(); });
+    connect(&context_.chart, &ChartLink::selectionChanged, this, [this] { showSounding(); });
 }
 
 void SetAsidePart::layWalk() {
@@ -101,20 +101,22 @@ SetAsideWalk SetAsidePart::walk() const {
 void SetAsidePart::chooseReason(int row) {
     if (row >= 0 && row < static_cast<int>(reasons_.size())) {
         reason_ = reasons_[static_cast<std::size_t>(row)];
-        context_.chart.chooseSounding(walk().after(std::nullopt), true);
+        context_.chart.selectSounding(walk().after(std::nullopt));
+        context_.chart.showChosen();
     }
 }
 
 void SetAsidePart::step(bool isForward) {
-    const auto chosen = context_.chart.chosenSounding();
+    const auto chosen = context_.chart.selection().sounding;
     const SetAsideWalk all = walk();
     if (const auto next = isForward ? all.after(chosen) : all.before(chosen)) {
-        context_.chart.chooseSounding(next, true);
+        context_.chart.selectSounding(next);
+        context_.chart.showChosen();
     }
 }
 
 void SetAsidePart::judge(Edit edit) {
-    if (const auto chosen = context_.chart.chosenSounding()) {
+    if (const auto chosen = context_.chart.selection().sounding) {
         water::SoundingChoice choice(water().days.size());
         choice[static_cast<std::size_t>(chosen->day)] = {chosen->sounding};
         edit(context_.open, choice);
@@ -163,7 +165,7 @@ void SetAsidePart::hideEvent(QHideEvent* event) {
 }
 
 void SetAsidePart::showSounding() {
-    const auto chosen = context_.chart.chosenSounding();
+    const auto chosen = context_.chart.selection().sounding;
     const auto view = chosen ? soundingViewOf(input(), *chosen) : std::optional<SoundingView>();
     // What is pointed at in chart or side view opens the walk through its own reason.
     if (view && view->held != soundings::Verdict::kept && !walk().positionOf(*chosen)) {

@@ -90,50 +90,53 @@ private:
     }
 
     void askShore() {
-        context_.chart.askRing(
+        context_.chart.ask<chart::RingMade>(
             tr("Click round the water, corner by corner; double-click to close the line"),
-            chart::ToolKind::polygon,
-            [this](const geo::Ring& ring) { tellIfWrong(edits::traceShore(context_.open, ring)); });
+            chart::ToolKind::polygon, [this](const chart::RingMade& made) {
+                tellIfWrong(edits::traceShore(context_.open, made.ring));
+            });
     }
 
     void askReshape() {
-        context_.chart.askShore(
+        context_.chart.ask<chart::ShoreMade>(
             tr("Drag a corner of the shore; click the line for a new one; Delete takes the chosen "
                "one away"),
-            [this](const chart::ShoreMade& made) {
+            chart::ToolKind::shore, [this](const chart::ShoreMade& made) {
                 using Act = chart::ShoreMade::Act;
                 tellIfWrong(made.act == Act::move
                                 ? edits::moveShoreCorner(context_.open, made.corner, made.at)
                             : made.act == Act::add
                                 ? edits::addShoreCorner(context_.open, made.corner, made.at)
                                 : edits::removeShoreCorner(context_.open, made.corner));
+                return true;
             });
     }
 
     void askIsland() {
-        context_.chart.askRing(
+        context_.chart.ask<chart::RingMade>(
             tr("Click round the island, corner by corner; double-click to close the line"),
-            chart::ToolKind::polygon,
-            [this](const geo::Ring& ring) { tellIfWrong(edits::addIsland(context_.open, ring)); });
+            chart::ToolKind::polygon, [this](const chart::RingMade& made) {
+                tellIfWrong(edits::addIsland(context_.open, made.ring));
+            });
     }
 
     void askNoIsland() {
-        context_.chart.askPlaces(tr("Point into the island to be taken away"),
-                                 [this](geo::WaterPoint at) {
-                                     tellIfWrong(edits::removeIslandAt(context_.open, at));
-                                     return false;
-                                 });
+        context_.chart.ask<chart::PointMade>(
+            tr("Point into the island to be taken away"), chart::ToolKind::note,
+            [this](const chart::PointMade& made) {
+                tellIfWrong(edits::removeIslandAt(context_.open, made.at));
+            });
     }
 
     void askLaunch() {
-        context_.chart.askPlaces(tr("Point at the launch"), [this](geo::WaterPoint place) {
-            if (water().frame) {
-                const geo::LonLat launch = water().frame->toEarth(place);
-                edits::setPlan(context_.open, tr("Set launch"),
-                               [&](marks::Plan& plan) { plan.launch = launch; });
-            }
-            return false;
-        });
+        context_.chart.ask<chart::PointMade>(
+            tr("Point at the launch"), chart::ToolKind::note, [this](const chart::PointMade& made) {
+                if (water().frame) {
+                    const geo::LonLat launch = water().frame->toEarth(made.at);
+                    edits::setPlan(context_.open, tr("Set launch"),
+                                   [&](marks::Plan& plan) { plan.launch = launch; });
+                }
+            });
     }
 
     QLabel* facts_ = nullptr;

@@ -72,29 +72,30 @@ QString WeedNotesPart::asking(const QString& prompt) {
 }
 
 void WeedNotesPart::askPlaces() {
-    context_.chart.askPlaces(asking(tr("Point where the weed was %1").arg(kind_->currentText())),
-                             [this](geo::WaterPoint place) {
-                                 add({place});
-                                 return true;
-                             });
+    context_.chart.ask<chart::PointMade>(
+        asking(tr("Point where the weed was %1").arg(kind_->currentText())), chart::ToolKind::note,
+        [this](const chart::PointMade& made) {
+            add({made.at});
+            return true;
+        });
 }
 
 void WeedNotesPart::askLine() {
-    context_.chart.askLine(asking(tr("With the button held, draw the line along which the weed "
-                                     "was %1")
-                                      .arg(kind_->currentText())),
-                           [this](const geo::Path& line) {
-                               add(water::notePlacesAlong(line));
-                               return true;
-                           });
+    context_.chart.ask<chart::StrokeMade>(
+        asking(tr("With the button held, draw the line along which the weed was %1")
+                   .arg(kind_->currentText())),
+        chart::ToolKind::stroke, [this](const chart::StrokeMade& made) {
+            add(water::notePlacesAlong(made.line));
+            return true;
+        });
 }
 
 void WeedNotesPart::askArea() {
-    context_.chart.askRing(
+    context_.chart.ask<chart::RingMade>(
         asking(
             tr("With the button held, go round where the weed was %1").arg(kind_->currentText())),
         chart::ToolKind::lasso,
-        [this](const geo::Ring& ring) { add(water::notePlacesWithin(ring)); });
+        [this](const chart::RingMade& made) { add(water::notePlacesWithin(made.ring)); });
 }
 
 void WeedNotesPart::add(const std::vector<geo::WaterPoint>& places) {

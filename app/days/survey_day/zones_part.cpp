@@ -65,7 +65,8 @@ void ZonesPart::choose(int row) {
 void ZonesPart::showChosen() {
     // A click on the chart means this family only while it is to be seen.
     const bool isMine = context_.chart.content().zonesPicked == family_;
-    const int chosen = isMine ? context_.chart.content().selectedZone.value_or(-1) - before() : -1;
+    const int chosen =
+        isMine ? context_.chart.content().selection.zone.value_or(-1) - before() : -1;
     // A row that was clicked must not move away from under the pointer.
     const bool isFromChart = chosen != table_->chosen() && !table_->hasFocus();
     table_->chooseQuietly(chosen);

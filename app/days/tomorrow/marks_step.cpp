@@ -136,13 +136,14 @@ private:
     }
 
     void askPlace() {
-        context_.chart.askPlaces(tr("Point at the place to pin"), [this](geo::WaterPoint place) {
-            if (water().frame) {
-                const geo::LonLat lonLat = water().frame->toEarth(place);
-                edits::pinMark(context_.open, lonLat, {{}, lonLat});
-            }
-            return false;
-        });
+        context_.chart.ask<chart::PointMade>(
+            tr("Point at the place to pin"), chart::ToolKind::note,
+            [this](const chart::PointMade& made) {
+                if (water().frame) {
+                    const geo::LonLat lonLat = water().frame->toEarth(made.at);
+                    edits::pinMark(context_.open, lonLat, {{}, lonLat});
+                }
+            });
     }
 
     QLabel* empty_ = nullptr;
@@ -163,7 +164,7 @@ const marks::Mark* chosenMark(const DayContext& context) {
     if (!planned || planned->marks.empty()) {
         return nullptr;
     }
-    const int rank = context.chart.content().selectedMark.value_or(planned->marks.front().rank);
+    const int rank = context.chart.content().selection.mark.value_or(planned->marks.front().rank);
     const auto found = std::ranges::find(planned->marks, rank, &marks::Mark::rank);
     return found == planned->marks.end() ? &planned->marks.front() : &*found;
 }

@@ -10,6 +10,7 @@
 #include <QWheelEvent>
 
 #include <algorithm>
+#include <memory>
 
 namespace {
 
@@ -28,6 +29,16 @@ protected:
         return chart::ringsOf(canvas_.content().planned->marks, canvas_.viewFrame(), 1.0)
             .at(rank)
             .middle.toPoint();
+    }
+    /// What the tool made last, if it was of this kind, from now on.
+    template <class What>
+    std::shared_ptr<std::optional<What>> lastMade() {
+        auto last = std::make_shared<std::optional<What>>();
+        QObject::connect(&canvas_, &ChartCanvas::made, [last](const chart::Made& made) {
+            const auto* what = std::get_if<What>(&made);
+            *last = what == nullptr ? std::nullopt : std::optional(*what);
+        });
+        return last;
     }
     void drag(QPoint from, QPoint to) {
         QTest::mousePress(&canvas_, Qt::LeftButton, {}, from);
@@ -112,38 +123,51 @@ TEST_F(ChartCanvasTest, APlainClickSaysWhereButNotWhatIsNotThere) {
 
 TEST_F(ChartCanvasTest, TheCutToolGivesTheLineDrawn) {
     canvas_.setTool(chart::ToolKind::cutLine);
-    std::optional<chart::LineMade> line;
-    QObject::connect(&canvas_, &ChartCanvas::lineDrawn, [&](auto from, auto to) {
-        line = chart::LineMade{from, to};
-    });
+    const auto line = lastMade<chart::LineMade>();
     drag(pixelOf({-100, 0}), pixelOf({150, 80}));
-    ASSERT_TRUE(line);
-    EXPECT_NEAR(line->from.x_m, -100.0, 2.0);
-    EXPECT_NEAR(line->to.y_m, 80.0, 2.0);
+    ASSERT_TRUE(*line);
+    EXPECT_NEAR((*line)->from.x_m, -100.0, 2.0);
+    EXPECT_NEAR((*line)->to.y_m, 80.0, 2.0);
+}
+
+TEST_F(ChartCanvasTest, TheCutLeavesTheNumberOfTheChosenMarkLegible) {
+    const geo::WaterPoint middle{20.0, 10.0};
+    const auto shown = [&](bool hasCut) {
+        canvas_.setCut(hasCut ? std::optional(chart::LineMade{{-150.0, 10.0}, {190.0, 10.0}})
+                              : std::nullopt);
+        canvas_.finishPainting();
+        return canvas_.grab().toImage();
+    };
+    canvas_.setChosen(middle);
+    const QImage with = shown(true);
+    const QImage without = shown(false);
+    const QPoint at = pixelOf(middle);
+    for (int dx = -6; dx <= 6; ++dx) {
+        EXPECT_EQ(with.pixel(at + QPoint(dx, 0)), without.pixel(at + QPoint(dx, 0))) << dx;
+    }
+    EXPECT_NE(with.pixel(at + QPoint(30, 0)), without.pixel(at + QPoint(30, 0)));
 }
 
 TEST_F(ChartCanvasTest, ThePolygonToolGathersCornersUntilEnter) {
     canvas_.setTool(chart::ToolKind::polygon);
-    geo::Ring ring;
-    QObject::connect(&canvas_, &ChartCanvas::ringDrawn,
-                     [&](const geo::Ring& made) { ring = made; });
+    const auto ring = lastMade<chart::RingMade>();
     for (const geo::WaterPoint corner :
          {geo::WaterPoint{0, 0}, {100, 0}, {120, 40}, {100, 100}, {0, 100}}) {
         QTest::mouseClick(&canvas_, Qt::LeftButton, {}, pixelOf(corner));
     }
     QTest::keyClick(&canvas_, Qt::Key_Backspace);
-    EXPECT_TRUE(ring.empty());
+    EXPECT_FALSE(*ring);
     QTest::keyClick(&canvas_, Qt::Key_Return);
-    ASSERT_EQ(ring.size(), 4U); // the last of five was taken back
+    ASSERT_TRUE(*ring);
+    ASSERT_EQ((*ring)->ring.size(), 4U); // the last of five was taken back
 }
 
 TEST_F(ChartCanvasTest, TheLassoGivesTheRingDrawn) {
     canvas_.setTool(chart::ToolKind::lasso);
-    geo::Ring ring;
-    QObject::connect(&canvas_, &ChartCanvas::ringDrawn,
-                     [&](const geo::Ring& made) { ring = made; });
+    const auto ring = lastMade<chart::RingMade>();
     drag(pixelOf({-100, 0}), pixelOf({150, 80}));
-    EXPECT_GE(ring.size(), 4U);
+    ASSERT_TRUE(*ring);
+    EXPECT_GE((*ring)->ring.size(), 4U);
 }
 
 /// A square shore with a square island, and the hand on its corners.
@@ -151,8 +175,9 @@ class ShoreToolTest : public ChartCanvasTest {
 protected:
     void SetUp() override {
         ChartCanvasTest::SetUp();
-        QObject::connect(&canvas_, &ChartCanvas::shoreReshaped,
-                         [this](const chart::ShoreMade& shore) { made_.push_back(shore); });
+        QObject::connect(&canvas_, &ChartCanvas::made, [this](const chart::Made& made) {
+            made_.push_back(std::get<chart::ShoreMade>(made));
+        });
         show({{{-300, -200}, {300, -200}, {300, 200}, {-300, 200}}, {{{0, 0}, {0, 60}, {60, 0}}}});
         canvas_.setTool(chart::ToolKind::shore);
     }
@@ -218,12 +243,12 @@ TEST_F(ShoreToolTest, FollowsTheShoreWhenItIsUndone) {
 
 TEST_F(ChartCanvasTest, AStrokeGivesTheLineDrawnAndASlipOfTheHandNothing) {
     canvas_.setTool(chart::ToolKind::stroke);
-    geo::Path line;
-    QObject::connect(&canvas_, &ChartCanvas::strokeDrawn,
-                     [&](const geo::Path& made) { line = made; });
+    const auto stroke = lastMade<chart::StrokeMade>();
     QTest::mouseClick(&canvas_, Qt::LeftButton, {}, pixelOf({-100, 0}));
-    EXPECT_TRUE(line.empty());
+    EXPECT_FALSE(*stroke);
     drag(pixelOf({-100, 0}), pixelOf({150, 80}));
+    ASSERT_TRUE(*stroke);
+    const geo::Path& line = (*stroke)->line;
     ASSERT_GE(line.size(), 2U);
     EXPECT_NEAR(line.front().x_m, -100.0, 2.0);
     EXPECT_NEAR(line.back().y_m, 80.0, 2.0);

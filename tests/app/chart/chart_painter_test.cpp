@@ -193,7 +193,7 @@ TEST(ChartPainter, WhatTheWaterHasLeftIsBankAndNoDepth) {
 TEST(ChartPainter, NoTextStandsOnText) {
     ChartContent content = support::starContent();
     content.shown = std::set<LayerKind>(chart::allLayerKinds.begin(), chart::allLayerKinds.end());
-    content.selectedMark = 1;
+    content.selection.mark = 1;
     for (const double factor : {1.0, 3.0, 9.0}) {
         QImage image(size, QImage::Format_RGB32);
         QPainter painter(&image);

@@ -98,7 +98,7 @@ TEST(MarkPainted, EveryRodHasItsLineToItsOwnBait) {
 
 TEST(MarkPainted, AnchorsAndBaitsAreLetteredWithTheirOwnDepths) {
     ChartContent content = oneMark();
-    content.selectedMark = 1;
+    content.selection.mark = 1;
     const marks::Mark& mark = content.planned->marks[0];
     for (const auto units : {preferences::UnitSystem::metric, preferences::UnitSystem::imperial}) {
         content.words = wording::Words(units);
@@ -127,7 +127,7 @@ TEST(MarkPainted, AnchorsAndBaitsAreLetteredWithTheirOwnDepths) {
 TEST(MarkPainted, EveryRankStandsInItsRingAndTheChosenOneIsFilled) {
     ChartContent content = support::starContent();
     content.shown = {LayerKind::marks};
-    content.selectedMark = 3;
+    content.selection.mark = 3;
     const ViewFrame view = chart::wholeWater(content, page);
     Recorded drawn(page);
     support::paintOn(drawn, content, view);
@@ -154,7 +154,7 @@ TEST(MarkPainted, RopesComeWithTheChosenMarkFromFarAndWithEveryOneFromNear) {
     ChartContent content = support::starContent();
     content.shown = {LayerKind::marks};
     const auto ropesAt = [&](double pixelsPerMetre, std::optional<int> chosen) {
-        content.selectedMark = chosen;
+        content.selection.mark = chosen;
         Recorded drawn(page);
         support::paintOn(drawn, content, near(content.planned->marks[0].place, pixelsPerMetre));
         return drawn.strokes(Palette::screen().rust, 1.7).size();
@@ -226,9 +226,9 @@ TEST(LogPainted, FishComeFromNearOrWithTheChosenStayAndMoreThanFiveAreCounted) {
     };
     EXPECT_EQ(fishAt(0.99), 0U);
     EXPECT_EQ(fishAt(1.0), 5U);
-    content.selectedStay = logbook::StayId(2);
+    content.selection.stay = logbook::StayId(2);
     EXPECT_EQ(fishAt(0.5), 5U);
-    content.selectedStay = logbook::StayId(1);
+    content.selection.stay = logbook::StayId(1);
     EXPECT_EQ(fishAt(0.5), 0U);
     Recorded drawn(page);
     support::paintOn(drawn, content, near({0.0, 0.0}, 0.5));

@@ -56,7 +56,7 @@ TEST(SectionsPainted, AreNamedWithTheirRatesOrThatTheyWereNotFished) {
     rates->rows[0].rate->high = 2.9;
     rates->rows[1].name = "Long Bar";
     content.sectionRates = rates;
-    content.selectedSection = 2;
+    content.selection.section = 2;
     const ViewFrame view = chart::wholeWater(content, page);
     Recorded drawn(page);
     support::paintOn(drawn, content, view);

@@ -337,7 +337,7 @@ TEST(StructurePainted, HachuresHangFromTheTopsDownTheSlope) {
 TEST(StructurePainted, SignsFillTheirOwnZoneAndTheChosenOneIsOutlinedAndNamed) {
     ChartContent content = only(LayerKind::structure);
     const ViewFrame view = near({40.0, 20.0}, 2.0);
-    content.selectedZone = 1;
+    content.selection.zone = 1;
     Recorded drawn(page);
     support::paintOn(drawn, content, view);
     const auto& zones = content.derived.structure->zones;

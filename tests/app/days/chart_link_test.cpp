@@ -73,15 +73,15 @@ TEST_F(ChartLinkTest, EachChoiceReachesItsOwnMemberAndIsToldOnce) {
     const auto& content = link_.content();
     link_.selectMark(3);
     link_.selectMark(3);
-    EXPECT_EQ(content.selectedMark, 3);
+    EXPECT_EQ(content.selection.mark, 3);
     EXPECT_EQ(changed.count(), 1);
     link_.selectSection(4);
     link_.selectZone(5);
     link_.selectStay(logbook::StayId(6));
-    EXPECT_EQ(content.selectedMark, 3);
-    EXPECT_EQ(content.selectedSection, 4);
-    EXPECT_EQ(content.selectedZone, 5);
-    EXPECT_EQ(content.selectedStay, logbook::StayId(6));
+    EXPECT_EQ(content.selection.mark, 3);
+    EXPECT_EQ(content.selection.section, 4);
+    EXPECT_EQ(content.selection.zone, 5);
+    EXPECT_EQ(content.selection.stay, logbook::StayId(6));
     EXPECT_EQ(changed.count(), 4);
     const auto lines = std::make_shared<surface::SurveyTrip>();
     const auto track = std::make_shared<rates::Track>();
@@ -109,13 +109,13 @@ TEST_F(ChartLinkTest, PickingZonesOfAnotherFamilyLetsGoOfTheChosenOne) {
     link_.pickZones(ZonesPicked::structure);
     link_.selectZone(2);
     link_.pickZones(ZonesPicked::structure);
-    EXPECT_EQ(link_.content().selectedZone, 2);
+    EXPECT_EQ(link_.content().selection.zone, 2);
     link_.stopPickingZones(ZonesPicked::weed);
     EXPECT_EQ(link_.content().zonesPicked, ZonesPicked::structure);
-    EXPECT_EQ(link_.content().selectedZone, 2);
+    EXPECT_EQ(link_.content().selection.zone, 2);
     link_.pickZones(ZonesPicked::weed);
     EXPECT_EQ(link_.content().zonesPicked, ZonesPicked::weed);
-    EXPECT_FALSE(link_.content().selectedZone);
+    EXPECT_FALSE(link_.content().selection.zone);
     link_.stopPickingZones(ZonesPicked::weed);
     EXPECT_EQ(link_.content().zonesPicked, ZonesPicked::none);
 }
@@ -125,61 +125,63 @@ TEST_F(ChartLinkTest, AnotherWaterForgetsWhatWasChosenInTheOneBefore) {
     link_.selectSection(2);
     link_.selectZone(3);
     link_.selectStay(logbook::StayId(4));
+    QSignalSpy chosen(&link_, &ChartLink::selectionChanged);
     link_.setNextLines(std::make_shared<surface::SurveyTrip>());
     link_.setDayTrack(std::make_shared<rates::Track>());
     link_.setSectionRates(std::make_shared<rates::RateTable>());
     ASSERT_TRUE(open_.create(folder_.filePath("other.gpkg"), "Other Water"));
     const auto& content = link_.content();
     EXPECT_EQ(content.water->name, "Other Water");
-    EXPECT_FALSE(content.selectedMark || content.selectedSection || content.selectedZone ||
-                 content.selectedStay);
+    EXPECT_EQ(link_.selection(), chart::Selection());
+    EXPECT_GE(chosen.count(), 1);
     EXPECT_FALSE(content.nextLines || content.dayTrack || content.sectionRates);
 }
 
 TEST_F(ChartLinkTest, PlacesAreTakenUntilThereAreEnough) {
     QSignalSpy asking(&link_, &ChartLink::askingChanged);
     std::vector<geo::WaterPoint> taken;
-    link_.givePlace({9, 9});
-    link_.askPlaces("Point at two", [&](geo::WaterPoint place) {
-        taken.push_back(place);
+    link_.give(chart::PointMade{{9, 9}});
+    link_.ask<chart::PointMade>("Point at two", ToolKind::note, [&](const chart::PointMade& made) {
+        taken.push_back(made.at);
         return taken.size() < 2;
     });
     EXPECT_EQ(link_.tool(), ToolKind::note);
     EXPECT_EQ(link_.prompt(), "Point at two");
     EXPECT_TRUE(link_.isAsking());
-    link_.givePlace({1, 2});
+    link_.give(chart::PointMade{{1, 2}});
     EXPECT_TRUE(link_.isAsking());
-    link_.givePlace({3, 4});
+    link_.give(chart::PointMade{{3, 4}});
     EXPECT_FALSE(link_.isAsking());
     EXPECT_EQ(link_.prompt(), "");
-    link_.givePlace({5, 6});
+    link_.give(chart::PointMade{{5, 6}});
     EXPECT_EQ(taken, (std::vector<geo::WaterPoint>{{1, 2}, {3, 4}}));
     EXPECT_EQ(asking.count(), 2);
 }
 
 TEST_F(ChartLinkTest, WhatTakesAPlaceMayAskForTheNextThing) {
     bool isLineTaken = false;
-    link_.askPlaces("Point", [&](geo::WaterPoint) {
-        link_.askLine("Draw", [&](const geo::Path& line) {
-            isLineTaken = line.size() == 2;
+    link_.ask<chart::PointMade>("Point", ToolKind::note, [&](const chart::PointMade&) {
+        link_.ask<chart::StrokeMade>("Draw", ToolKind::stroke, [&](const chart::StrokeMade& made) {
+            isLineTaken = made.line.size() == 2;
             return false;
         });
         return false;
     });
-    link_.givePlace({1, 1});
+    link_.give(chart::PointMade{{1, 1}});
     EXPECT_EQ(link_.prompt(), "Draw");
     EXPECT_EQ(link_.tool(), ToolKind::stroke);
-    link_.giveLine({{0, 0}, {1, 1}});
+    link_.give(chart::StrokeMade{{{0, 0}, {1, 1}}});
     EXPECT_TRUE(isLineTaken);
     EXPECT_FALSE(link_.isAsking());
 }
 
 TEST_F(ChartLinkTest, LinesAreTakenUntilOneIsEnough) {
     int lines = 0;
-    link_.askLine("Draw", [&](const geo::Path&) { return ++lines < 2; });
-    link_.giveLine({{0, 0}, {1, 1}});
+    link_.ask<chart::StrokeMade>("Draw", ToolKind::stroke,
+                                 [&](const chart::StrokeMade&) { return ++lines < 2; });
+    link_.give(chart::StrokeMade{{{0, 0}, {1, 1}}});
     EXPECT_TRUE(link_.isAsking());
-    link_.giveLine({{0, 0}, {1, 1}});
+    link_.give(chart::StrokeMade{{{0, 0}, {1, 1}}});
     EXPECT_FALSE(link_.isAsking());
     EXPECT_EQ(lines, 2);
 }
@@ -187,11 +189,14 @@ TEST_F(ChartLinkTest, LinesAreTakenUntilOneIsEnough) {
 TEST_F(ChartLinkTest, ARingIsTakenOnceWithTheToolAskedFor) {
     for (const ToolKind tool : {ToolKind::polygon, ToolKind::lasso}) {
         std::vector<geo::Ring> rings;
-        link_.askRing("Go round", tool, [&](const geo::Ring& ring) { rings.push_back(ring); });
+        link_.ask<chart::RingMade>("Go round", tool, [&](const chart::RingMade& made) {
+            EXPECT_FALSE(link_.isAsking()) << "what is said of it now is not wiped out";
+            rings.push_back(made.ring);
+        });
         EXPECT_EQ(link_.tool(), tool);
-        link_.giveRing({{0, 0}, {1, 0}, {1, 1}});
+        link_.give(chart::RingMade{{{0, 0}, {1, 0}, {1, 1}}});
         EXPECT_FALSE(link_.isAsking());
-        link_.giveRing({{0, 0}, {1, 0}, {1, 1}});
+        link_.give(chart::RingMade{{{0, 0}, {1, 0}, {1, 1}}});
         ASSERT_EQ(rings.size(), 1U);
         EXPECT_EQ(rings[0].size(), 3U);
     }
@@ -199,28 +204,32 @@ TEST_F(ChartLinkTest, ARingIsTakenOnceWithTheToolAskedFor) {
 
 TEST_F(ChartLinkTest, TheShoreIsReshapedUntilAskingIsStopped) {
     std::vector<double> east_m;
-    link_.askShore("Reshape", [&](const chart::ShoreMade& made) { east_m.push_back(made.at.x_m); });
+    link_.ask<chart::ShoreMade>("Reshape", ToolKind::shore, [&](const chart::ShoreMade& made) {
+        east_m.push_back(made.at.x_m);
+        return true;
+    });
     EXPECT_EQ(link_.tool(), ToolKind::shore);
     chart::ShoreMade made;
     made.at = {7, 8};
-    link_.giveShore(made);
-    link_.giveShore(made);
+    link_.give(made);
+    link_.give(made);
     EXPECT_TRUE(link_.isAsking());
     link_.stopAsking();
-    link_.giveShore(made);
+    link_.give(made);
     EXPECT_EQ(east_m, (std::vector<double>{7, 7}));
 }
 
 TEST_F(ChartLinkTest, AskingForSomethingElseDropsWhatWasAskedBefore) {
     int taken = 0;
     const auto count = [&](auto&&...) { ++taken; };
-    link_.askShore("Shore", count);
+    link_.ask<chart::ShoreMade>("Shore", ToolKind::shore, count);
     link_.askSoundings("Soundings", BrushAct::takeBack, count);
     EXPECT_EQ(link_.brush(), BrushAct::takeBack);
-    link_.askPlaces("Place", [](geo::WaterPoint) { return true; });
+    link_.ask<chart::PointMade>("Place", ToolKind::note,
+                                [](const chart::PointMade&) { return true; });
     EXPECT_FALSE(link_.brush());
-    link_.giveShore({});
-    link_.giveRing({{0, 0}, {1, 0}, {1, 1}});
+    link_.give(chart::ShoreMade{});
+    link_.give(chart::RingMade{{{0, 0}, {1, 0}, {1, 1}}});
     link_.giveSoundings(0, {1});
     EXPECT_EQ(taken, 0);
 }
@@ -254,7 +263,7 @@ TEST_F(ChartLinkTest, SoundingsGoneRoundAreThoseWithinTheRing) {
     link_.askSoundings("Set aside", BrushAct::setAside,
                        [&](const water::SoundingChoice& choice) { choices.push_back(choice); });
     const geo::Ring ring{{-60, -60}, {60, -60}, {60, 60}, {-60, 60}};
-    link_.giveRing(ring);
+    link_.give(chart::RingMade{ring});
     ASSERT_EQ(choices.size(), 1U);
     const auto& days = link_.content().derived.checked->survey.days;
     ASSERT_EQ(choices[0].size(), 2U);
@@ -273,21 +282,24 @@ TEST_F(ChartLinkTest, SoundingsGoneRoundAreThoseWithinTheRing) {
 
 TEST_F(ChartLinkTest, OneSoundingOrOneCrossingIsChosenThatIsThere) {
     bringInTwoDays();
-    QSignalSpy sounding(&link_, &ChartLink::soundingChosen);
-    link_.chooseSounding(SoundingPick{1, 39}, true);
-    EXPECT_EQ(link_.chosenSounding(), (SoundingPick{1, 39}));
+    QSignalSpy chosen(&link_, &ChartLink::selectionChanged);
+    QSignalSpy content(&link_, &ChartLink::contentChanged);
+    link_.selectSounding(SoundingPick{1, 39});
+    EXPECT_EQ(link_.selection().sounding, (SoundingPick{1, 39}));
     EXPECT_EQ(link_.chosenOnTrack(), (SoundingPick{1, 39}));
     ASSERT_TRUE(link_.chosenPlace());
     EXPECT_EQ(*link_.chosenPlace(), link_.content().derived.checked->survey.days[1].points[39]);
-    ASSERT_EQ(sounding.count(), 1);
-    EXPECT_TRUE(sounding.at(0).at(0).toBool());
-    link_.chooseSounding(SoundingPick{1, 40}, false);
-    EXPECT_FALSE(link_.chosenSounding()) << "there is no such sounding";
+    EXPECT_EQ(chosen.count(), 1);
+    EXPECT_EQ(content.count(), 0) << "the layers need not be painted again";
+    link_.selectSounding(SoundingPick{1, 39});
+    EXPECT_EQ(chosen.count(), 1) << "nothing new";
+    link_.selectSounding(SoundingPick{1, 40});
+    EXPECT_FALSE(link_.selection().sounding) << "there is no such sounding";
     EXPECT_FALSE(link_.chosenPlace());
-    link_.chooseSounding(SoundingPick{2, 0}, false);
-    EXPECT_FALSE(link_.chosenSounding()) << "there is no such day";
-    link_.chooseCrossing(link_.content().derived.checked->crossings.size(), false);
-    EXPECT_FALSE(link_.chosenCrossing());
+    link_.selectSounding(SoundingPick{2, 0});
+    EXPECT_FALSE(link_.selection().sounding) << "there is no such day";
+    link_.selectCrossing(link_.content().derived.checked->crossings.size());
+    EXPECT_FALSE(link_.selection().crossing);
 }
 
 TEST_F(ChartLinkTest, LookingAlongATrackIsOfTheDayAskedForUntilStopped) {

@@ -6,6 +6,7 @@
 #include "app/days/looking_back/looking_back_day.h"
 #include "app/days/step_panel.h"
 #include "app/edits/add_stays.h"
+#include "app/edits/change_water.h"
 #include "app/edits/set_plan.h"
 #include "app/edits/set_shoreline.h"
 #include "app/widgets/amount_field.h"
@@ -140,7 +141,7 @@ TEST_F(LookingBack, ButtonsWaitForAStayToBeChosen) {
     for (const char* words : {"Fish", "Lost run", "Remove", "Move…"}) {
         EXPECT_TRUE(button(words)->isEnabled()) << words;
     }
-    EXPECT_EQ(chart_.content().selectedStay, log()[1].id);
+    EXPECT_EQ(chart_.content().selection.stay, log()[1].id);
     EXPECT_TRUE(button("Add stay")->isEnabled());
 }
 
@@ -175,7 +176,7 @@ TEST_F(LookingBack, AddsABlankWhereTheUserPointsWithThePlansConditions) {
     const logbook::Log before = log();
     button("Add stay")->click();
     const geo::WaterPoint point{40.0, -30.0};
-    chart_.givePlace(point);
+    chart_.give(chart::PointMade{point});
     ASSERT_EQ(log().size(), 4U);
     const logbook::Stay added = log()[3];
     EXPECT_EQ(added.start, at("2026-10-03 13:00"));
@@ -189,10 +190,23 @@ TEST_F(LookingBack, AddsABlankWhereTheUserPointsWithThePlansConditions) {
               (logbook::Conditions{units::Bearing::degrees(300), units::Speed::metresPerSecond(6),
                                    units::Temperature::celsius(9)}));
     EXPECT_FALSE(chart_.isAsking());
-    EXPECT_EQ(chart_.content().selectedStay, added.id);
+    EXPECT_EQ(chart_.content().selection.stay, added.id);
     EXPECT_EQ(table("Stay")->chosen(), 0);
     open_.undoStack().undo();
     EXPECT_EQ(log(), before);
+}
+
+TEST_F(LookingBack, AddsAStayOfNoMoreRodsThanTheHouseAllows) {
+    edits::setPlan(open_, "Set day", [](marks::Plan& plan) {
+        plan.day.day = units::dayFrom("2026-10-03").value();
+    });
+    edits::change(open_, "Set rules", {water::Part::houseRules},
+                  [](water::Water& w) { w.houseRules.rodLimit = 2; });
+    button("Add stay")->click();
+    chart_.give(chart::PointMade{{40.0, -30.0}});
+    ASSERT_EQ(log().size(), 4U);
+    EXPECT_EQ(log()[2].rods, 3) << "what was noted stays";
+    EXPECT_EQ(log()[3].rods, 2) << "as on the stay before, but for the rule";
 }
 
 TEST_F(LookingBack, MovesTheChosenStayAndNoOther) {
@@ -200,7 +214,7 @@ TEST_F(LookingBack, MovesTheChosenStayAndNoOther) {
     table("Stay")->selectRow(2);
     button("Move…")->click();
     table("Stay")->selectRow(6); // What was asked for stays asked for.
-    chart_.givePlace({-70.0, 20.0});
+    chart_.give(chart::PointMade{{-70.0, 20.0}});
     const geo::WaterPoint found = open_.water()->frame->toWater(log()[1].place);
     EXPECT_NEAR(found.x_m, -70.0, 1e-6);
     EXPECT_NEAR(found.y_m, 20.0, 1e-6);

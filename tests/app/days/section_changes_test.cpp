@@ -86,7 +86,7 @@ TEST_F(SectionChanges, ASectionIsSplitAlongTheDrawnLineAndThatCanBeUndone) {
     button("Split...")->click();
     EXPECT_EQ(chart_.tool(), ToolKind::stroke);
     EXPECT_TRUE(button("Split...")->isChecked());
-    chart_.giveLine(acrossOf(0));
+    chart_.give(chart::StrokeMade{acrossOf(0)});
     EXPECT_FALSE(chart_.isAsking());
     EXPECT_FALSE(button("Split...")->isChecked());
     derive();
@@ -101,7 +101,7 @@ TEST_F(SectionChanges, ALineThatCutsNothingIsRefusedAndAskedForAgain) {
     QSignalSpy told(&open_, &open_water::OpenWater::failed);
     const int before = open_.undoStack().count();
     button("Split...")->click();
-    chart_.giveLine({middle(0), {middle(0).x_m + 10.0, middle(0).y_m}});
+    chart_.give(chart::StrokeMade{{middle(0), {middle(0).x_m + 10.0, middle(0).y_m}}});
     EXPECT_EQ(told.size(), 1);
     EXPECT_EQ(open_.undoStack().count(), before);
     EXPECT_TRUE(open_.water()->sectionChanges.empty());
@@ -119,11 +119,11 @@ TEST_F(SectionChanges, TwoNeighboursAreJoinedByPointingAtThem) {
     const units::Area alone = map().sections[0].area;
     chart_.selectSection(std::nullopt);
     button("Join...")->click();
-    chart_.givePlace({5000.0, 5000.0});
+    chart_.give(chart::PointMade{{5000.0, 5000.0}});
     EXPECT_TRUE(chart_.prompt().contains("first")) << "no section there: asked again";
-    chart_.givePlace(place);
+    chart_.give(chart::PointMade{place});
     EXPECT_TRUE(chart_.prompt().contains("Heron Bay"));
-    chart_.givePlace(middle(neighbour()));
+    chart_.give(chart::PointMade{middle(neighbour())});
     EXPECT_FALSE(chart_.isAsking());
     derive();
     EXPECT_EQ(map().sections.size(), count - 1);
@@ -144,9 +144,9 @@ TEST_F(SectionChanges, ABorderIsMovedToTheDrawnLine) {
     const geo::WaterPoint between{first.x_m + 0.7 * way.x_m, first.y_m + 0.7 * way.y_m};
     chart_.selectSection(0);
     button("Move border...")->click();
-    chart_.givePlace(second);
+    chart_.give(chart::PointMade{second});
     EXPECT_EQ(chart_.tool(), ToolKind::stroke);
-    chart_.giveLine(line);
+    chart_.give(chart::StrokeMade{line});
     EXPECT_FALSE(chart_.isAsking());
     derive();
     EXPECT_EQ(map().sections.size(), count);
@@ -177,7 +177,7 @@ TEST_F(SectionChanges, TheChosenSectionStaysChosenWhenNumbersShift) {
     chart_.selectSection(last);
     ASSERT_TRUE(edits::splitSection(open_, acrossOf(0)));
     derive();
-    EXPECT_EQ(chart_.content().selectedSection, sections::sectionAt(map(), place));
+    EXPECT_EQ(chart_.content().selection.section, sections::sectionAt(map(), place));
 }
 
 TEST_F(SectionChanges, EachIsUndoneAndRedoneToTheSameMap) {

@@ -90,7 +90,7 @@ TEST_F(SurveyHands, ALeadIsPointedAtChangedAndRemoved) {
     button("Sound on chart").click();
     EXPECT_TRUE(chart_.isAsking());
     EXPECT_TRUE(chart_.prompt().contains("3.64 m"));
-    chart_.givePlace({25.0, -40.0});
+    chart_.give(chart::PointMade{{25.0, -40.0}});
     ASSERT_EQ(water().leadLine.size(), 1U);
     expectAt(water().leadLine[0].place, {25.0, -40.0});
     EXPECT_NEAR(water().leadLine[0].depth.inMetres(), 3.64, 1e-9);
@@ -141,7 +141,7 @@ TEST_F(SurveyHands, TheLaunchIsSetWhereOnePoints) {
     openStep(1);
     EXPECT_TRUE(says("No launch set"));
     button("Set launch").click();
-    chart_.givePlace({-120.0, 35.0});
+    chart_.give(chart::PointMade{{-120.0, 35.0}});
     EXPECT_FALSE(chart_.isAsking());
     ASSERT_TRUE(water().plan.launch);
     expectAt(*water().plan.launch, {-120.0, 35.0});
@@ -156,25 +156,25 @@ TEST_F(SurveyHands, TheShoreIsTracedReshapedTakenAwayAndGivenIslands) {
     const auto before = water().shoreline;
     button("Trace...").click();
     EXPECT_EQ(chart_.tool(), chart::ToolKind::polygon);
-    chart_.giveRing({{-250, -200}, {260, -200}, {260, 210}, {-250, 210}});
+    chart_.give(chart::RingMade{{{-250, -200}, {260, -200}, {260, 210}, {-250, 210}}});
     ASSERT_EQ(water().shoreline.size(), 1U);
     expectAt(water().shoreline[0].outer[1], {260.0, -200.0});
     button("Add island...").click();
-    chart_.giveRing({{10, 10}, {50, 10}, {30, 50}});
+    chart_.give(chart::RingMade{{{10, 10}, {50, 10}, {30, 50}}});
     ASSERT_EQ(water().shoreline[0].islands.size(), 1U);
     button("Reshape").click();
     EXPECT_EQ(chart_.tool(), chart::ToolKind::shore);
     using Act = chart::ShoreMade::Act;
-    chart_.giveShore({Act::move, {0, 0, 2}, {255.0, 205.0}});
+    chart_.give(chart::ShoreMade{Act::move, {0, 0, 2}, {255.0, 205.0}});
     expectAt(water().shoreline[0].outer[2], {255.0, 205.0});
     const auto corners = water().shoreline[0].outer.size();
-    chart_.giveShore({Act::add, {0, 0, 0}, {0.0, -215.0}});
+    chart_.give(chart::ShoreMade{Act::add, {0, 0, 0}, {0.0, -215.0}});
     EXPECT_EQ(water().shoreline[0].outer.size(), corners + 1);
     expectAt(water().shoreline[0].outer[1], {0.0, -215.0});
-    chart_.giveShore({Act::remove, {0, 0, 1}, {}});
+    chart_.give(chart::ShoreMade{Act::remove, {0, 0, 1}, {}});
     EXPECT_EQ(water().shoreline[0].outer.size(), corners);
     button("Remove island").click();
-    chart_.givePlace({30.0, 20.0});
+    chart_.give(chart::PointMade{{30.0, 20.0}});
     EXPECT_TRUE(water().shoreline[0].islands.empty());
     EXPECT_FALSE(chart_.isAsking());
     button("Take away").click();
@@ -213,7 +213,7 @@ TEST_F(SurveyHands, WeedIsNotedWithItsGrowthAndItsHeightButNoHeightOfNone) {
         button("At places").click();
         EXPECT_TRUE(chart_.prompt().contains(kind));
         const WaterPoint at{10.0 * static_cast<double>(water().weedNotes.size()), 30.0};
-        chart_.givePlace(at);
+        chart_.give(chart::PointMade{at});
         const weed::WeedNote& note = water().weedNotes.back();
         EXPECT_EQ(note.growth, growth);
         expectAt(note.place, at);
@@ -255,7 +255,7 @@ TEST_F(SurveyHands, TracksComeOntoTheChartWithTheStepsThatAreAboutThem) {
 TEST_F(SurveyHands, SoundingsAreSetAsideAndTakenBackOneByOneAndManyAtOnce) {
     ASSERT_TRUE(support::derive(open_));
     openStep(2);
-    chart_.chooseSounding(chart::SoundingPick{0, 100}, true);
+    chart_.selectSounding(chart::SoundingPick{0, 100});
     EXPECT_FALSE(button("Keep this one").isEnabled());
     ASSERT_TRUE(button("Set this one aside").isEnabled());
     button("Set this one aside").click();
@@ -277,12 +277,12 @@ TEST_F(SurveyHands, SoundingsAreSetAsideAndTakenBackOneByOneAndManyAtOnce) {
     EXPECT_EQ(rowOf(reasons, 0), (QStringList{"by hand", "3"}));
     reasons.clearSelection();
     reasons.selectRow(0);
-    EXPECT_EQ(chart_.chosenSounding(), (chart::SoundingPick{0, 5}));
+    EXPECT_EQ(chart_.selection().sounding, (chart::SoundingPick{0, 5}));
     EXPECT_TRUE(says("1 of 3: by hand"));
     button("Next").click();
-    EXPECT_EQ(chart_.chosenSounding(), (chart::SoundingPick{0, 6}));
+    EXPECT_EQ(chart_.selection().sounding, (chart::SoundingPick{0, 6}));
     button("Previous").click();
-    EXPECT_EQ(chart_.chosenSounding(), (chart::SoundingPick{0, 5}));
+    EXPECT_EQ(chart_.selection().sounding, (chart::SoundingPick{0, 5}));
     button("Take back...").click();
     chart_.giveSoundings(0, {6});
     EXPECT_EQ(water().days[0].setAsideByHand, (std::vector<std::size_t>{5, 7}));
@@ -296,13 +296,13 @@ TEST_F(SurveyHands, AChosenSectionIsRenamedByItsRow) {
     ASSERT_GE(open_.derived().sections->sections.size(), 2U);
     auto& table = named<widgets::PlainTable>("");
     table.selectRow(1);
-    EXPECT_EQ(chart_.content().selectedSection, 1);
+    EXPECT_EQ(chart_.content().selection.section, 1);
     table.model()->setData(table.model()->index(1, 0), "Heron Bay ");
     EXPECT_TRUE(QTest::qWaitFor([&] { return !water().sectionNames.empty(); }));
     ASSERT_TRUE(support::derive(open_));
     EXPECT_EQ(open_.derived().sections->sections[1].name, "Heron Bay");
     table.clearSelection();
-    EXPECT_FALSE(chart_.content().selectedSection);
+    EXPECT_FALSE(chart_.content().selection.section);
     open_.jobs().finishAll();
 }
 
@@ -366,6 +366,15 @@ TEST_F(SurveyHands, WhatTheCrossingsAskForIsAddedOnceAgreedAndCanBeTakenBack) {
     edits::removeSurveyDay(open_, water().days[0].id);
     ASSERT_TRUE(support::derive(open_));
     openStep(2);
+    ASSERT_FALSE(chart_.content().derived.checked->crossings.empty());
+    chart_.selectSounding(chart::SoundingPick{1, 39});
+    chart_.selectCrossing(0);
+    EXPECT_FALSE(chart_.selection().sounding) << "the newer of the two stays chosen";
+    EXPECT_EQ(chart_.selection().crossing, 0U);
+    EXPECT_EQ(chart_.chosenPlace(), chart_.content().derived.checked->crossings[0].at);
+    chart_.selectSounding(chart::SoundingPick{0, 3});
+    EXPECT_FALSE(chart_.selection().crossing);
+    EXPECT_EQ(chart_.selection().sounding, (chart::SoundingPick{0, 3}));
     ASSERT_FALSE(water().days[1].agreedOffset);
     button("Agree").click();
     ASSERT_TRUE(water().days[1].agreedOffset);
@@ -376,6 +385,53 @@ TEST_F(SurveyHands, WhatTheCrossingsAskForIsAddedOnceAgreedAndCanBeTakenBack) {
     EXPECT_TRUE(says("added, as agreed"));
     button("Take back").click();
     EXPECT_FALSE(water().days[1].agreedOffset);
+    open_.jobs().finishAll();
+}
+
+/// Lines there and back over a wavy bottom, and as many across, by a sounder whose positions come
+/// late.
+soundings::SurveyDay dayOfLatePositions(const geo::WaterFrame& frame, double delay_s) {
+    constexpr double speed_m_s = 2.0;
+    constexpr int lines = 7;
+    constexpr double length_m = 280.0;
+    soundings::SurveyDay day;
+    auto now = units::momentFrom("2026-09-05T08:00:00Z", units::Clock()).value();
+    for (int line = 0; line < 2 * lines; ++line) {
+        day.passStarts.edit().push_back(day.soundings.size());
+        const double off_m = -127.0 + 40.0 * (line % lines);
+        const auto at = [&](double along_m) {
+            const double turned_m =
+                (line % 2 == 0 ? along_m : length_m - along_m) - 0.5 * length_m;
+            return line < lines ? WaterPoint{turned_m, off_m} : WaterPoint{off_m, turned_m};
+        };
+        for (int second = 0; second <= static_cast<int>(length_m / speed_m_s); ++second) {
+            const WaterPoint boat = at(speed_m_s * second);
+            const double depth_m =
+                8.0 + 3.0 * std::sin(boat.x_m / 40.0) * std::cos(boat.y_m / 55.0);
+            day.soundings.edit().push_back({frame.toEarth(at(speed_m_s * (second - delay_s))),
+                                            units::Depth::metres(depth_m), now});
+            now += std::chrono::seconds(1);
+        }
+        now += std::chrono::minutes(2);
+    }
+    return day;
+}
+
+TEST_F(SurveyHands, PositionsThatComeLateAreMovedOnceAgreedAndBackAgain) {
+    ASSERT_TRUE(edits::addSurveyDay(open_, dayOfLatePositions(*water().frame, 1.5)));
+    edits::removeSurveyDay(open_, water().days[0].id);
+    ASSERT_TRUE(support::derive(open_));
+    openStep(2);
+    EXPECT_TRUE(says("positions 1.5 s late"));
+    ASSERT_FALSE(water().days[0].agreedDelay_s);
+    button("Agree").click();
+    ASSERT_TRUE(water().days[0].agreedDelay_s);
+    EXPECT_NEAR(*water().days[0].agreedDelay_s, 1.5, 0.2);
+    EXPECT_FALSE(water().days[0].agreedOffset);
+    open_.jobs().finishAll();
+    QCoreApplication::processEvents();
+    button("Take back").click();
+    EXPECT_FALSE(water().days[0].agreedDelay_s);
     open_.jobs().finishAll();
 }
 

@@ -78,10 +78,10 @@ TEST_F(Zones, ARowChosenIsShownOnTheChart) {
     day_.steps().openStep(bandsStep);
     QSignalSpy looked(&chart_, &days::ChartLink::lookedAt);
     list().selectRow(0);
-    EXPECT_EQ(chart_.content().selectedZone, 0);
+    EXPECT_EQ(chart_.content().selection.zone, 0);
     EXPECT_EQ(looked.size(), 1);
     QTest::keyClick(&list(), Qt::Key_Escape);
-    EXPECT_FALSE(chart_.content().selectedZone);
+    EXPECT_FALSE(chart_.content().selection.zone);
 }
 
 TEST_F(Zones, AClickOnTheChartChoosesTheRow) {
@@ -97,10 +97,10 @@ TEST_F(Zones, AClickOnTheChartChoosesTheRow) {
     const QPointF at = canvas.viewFrame().toScreen(structure()[last].middle);
     QTest::mouseClick(&canvas, Qt::LeftButton, {}, at.toPoint());
     ASSERT_EQ(clicked.size(), 1);
-    EXPECT_EQ(chart_.content().selectedZone, static_cast<int>(last));
+    EXPECT_EQ(chart_.content().selection.zone, static_cast<int>(last));
     EXPECT_EQ(list().chosen(), static_cast<int>(last));
     QTest::mouseClick(&canvas, Qt::LeftButton, {}, QPoint(2, 2));
-    EXPECT_FALSE(chart_.content().selectedZone) << "a click on land lets go";
+    EXPECT_FALSE(chart_.content().selection.zone) << "a click on land lets go";
     EXPECT_EQ(list().chosen(), -1);
 }
 
@@ -109,11 +109,11 @@ TEST_F(Zones, OnlyTheFamilyOfTheOpenStepIsPickedFrom) {
     day_.steps().openStep(weedStep);
     EXPECT_EQ(chart_.content().zonesPicked, ZonesPicked::weed);
     list().selectRow(0);
-    EXPECT_EQ(chart_.content().selectedZone, static_cast<int>(structure().size()))
+    EXPECT_EQ(chart_.content().selection.zone, static_cast<int>(structure().size()))
         << "weed is counted after structure";
     day_.steps().openStep(bandsStep);
     EXPECT_EQ(chart_.content().zonesPicked, ZonesPicked::structure);
-    EXPECT_FALSE(chart_.content().selectedZone);
+    EXPECT_FALSE(chart_.content().selection.zone);
     EXPECT_EQ(list().chosen(), -1);
     day_.steps().openStep(sectionsStep);
     EXPECT_EQ(chart_.content().zonesPicked, ZonesPicked::none) << "a click chooses a section";
@@ -149,13 +149,13 @@ TEST_F(Zones, WeedIsNotedAlongALineAndOverAnAreaEachInOneActThatCanBeUndone) {
     };
     press("Along a line");
     ASSERT_EQ(chart_.tool(), chart::ToolKind::stroke);
-    chart_.giveLine({{0.0, 0.0}, {100.0, 0.0}});
+    chart_.give(chart::StrokeMade{{{0.0, 0.0}, {100.0, 0.0}}});
     ASSERT_EQ(open_.water()->weedNotes.size(), 5U);
     EXPECT_EQ(open_.water()->weedNotes[2].growth, weed::Growth::thick);
     EXPECT_NEAR(open_.water()->weedNotes[2].height->inMetres(), 0.8, 1e-9);
     press("Over an area");
     ASSERT_EQ(chart_.tool(), chart::ToolKind::lasso);
-    chart_.giveRing({{-60.0, 20.0}, {60.0, 20.0}, {60.0, 120.0}, {-60.0, 120.0}});
+    chart_.give(chart::RingMade{{{-60.0, 20.0}, {60.0, 20.0}, {60.0, 120.0}, {-60.0, 120.0}}});
     EXPECT_GT(open_.water()->weedNotes.size(), 15U);
     open_.undoStack().undo();
     EXPECT_EQ(open_.water()->weedNotes.size(), 5U);

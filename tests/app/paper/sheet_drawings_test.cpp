@@ -55,7 +55,7 @@ protected:
         water::PlannedDay planned = *content_.planned;
         planned.day = {};
         content_.planned = std::make_shared<water::PlannedDay>(planned);
-        content_.selectedMark = 3;
+        content_.selection.mark = 3;
         closeWaterBesideEveryMark();
         content_.shown = {chart::LayerKind::depth};
         EXPECT_TRUE(paper::paintDaySheet(sheet_, content_, paper::SheetForm::withPictures));
@@ -126,7 +126,7 @@ TEST_F(SheetDrawings, EveryPlanShowsTheWholeLieOfItsMarkToItsScaleWithClosedWate
                                           0.5 * (reach.south_m + reach.north_m)})
                               .zoomed(4000.0 / denominator, {132.0, 132.0});
         chart::ChartContent one = content_;
-        one.selectedMark = mark.rank;
+        one.selection.mark = mark.rank;
         one.shown = {LayerKind::depth, LayerKind::contours, LayerKind::structure,
                      LayerKind::weed,  LayerKind::closed,   LayerKind::marks};
         EXPECT_TRUE(holds(sheet_.drawn(), drawnBy([&](QPainter& painter) {
@@ -156,7 +156,7 @@ TEST_F(SheetDrawings, TheChartOfTheDayShowsTheWholeWaterInGreyWithTheUsualLayers
     chart::ChartContent whole = content_;
     whole.shown = chart::usualLayers();
     whole.shown.erase(chart::LayerKind::nextLines);
-    whole.selectedMark.reset();
+    whole.selection.mark.reset();
     EXPECT_TRUE(holds(sheet_.drawn(), drawnBy([&](QPainter& painter) {
                           painter.translate(boxes[0].topLeft());
                           chart::paintChart(painter,

@@ -204,7 +204,7 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
     for (int row = 3; row >= 0; --row) {
         tableWith("Score")->selectRow(row);
         const marks::Mark& mark = planned().marks[static_cast<std::size_t>(row)];
-        EXPECT_EQ(desk_->chart.content().selectedMark, mark.rank);
+        EXPECT_EQ(desk_->chart.content().selection.mark, mark.rank);
         EXPECT_EQ(looked.back().at(0).value<geo::WaterPoint>(), mark.place);
         EXPECT_EQ(rowsOf(table("Anchor")),
                   tomorrow::anchorRows(mark, desk_->open.water()->frame, words));
@@ -282,7 +282,7 @@ TEST_F(TomorrowSteps, PinKeepsTheChosenMarkAndUnpinLetsItGo) {
 TEST_F(TomorrowSteps, APlaceOfTheUsersOwnIsPinnedWhereHePoints) {
     button("Add own mark")->click();
     EXPECT_EQ(desk_->chart.prompt(), "Point at the place to pin");
-    desk_->chart.givePlace({30.0, -20.0});
+    desk_->chart.give(chart::PointMade{{30.0, -20.0}});
     EXPECT_FALSE(desk_->chart.isAsking());
     ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
     const auto& frame = *desk_->open.water()->frame;
