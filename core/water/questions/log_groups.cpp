@@ -2,8 +2,10 @@
 #include "core/water/questions/log_groups.h"
 
 #include "core/base/number_text.h"
+#include "core/structure/zone_kinds.h"
 #include "core/water/questions/locate.h"
 
+#include <cmath>
 #include <functional>
 
 namespace water {
@@ -29,6 +31,40 @@ std::string shortMetres(units::Depth depth) {
     return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
 }
 
+/// Calls `take(cell, distance in metres)` for the cells whose middle lies within a cast.
+template <class Take>
+void forCellsWithin(const grid::GridFrame& frame, geo::WaterPoint place, units::Length cast,
+                    const Take& take) {
+    const grid::Cell middle = frame.cellOf(place);
+    const int reach = static_cast<int>(std::ceil(cast.inMetres() / frame.cell_m()));
+    for (int row = middle.row - reach; row <= middle.row + reach; ++row) {
+        for (int col = middle.col - reach; col <= middle.col + reach; ++col) {
+            const grid::Cell cell{col, row};
+            const double away_m = geo::distance_m(frame.centre(cell), place);
+            if (frame.holds(cell) && away_m <= cast.inMetres()) {
+                take(cell, away_m);
+            }
+        }
+    }
+}
+
+/// What one anchors beside in order to fish it, and not just the ground round about.
+bool isPlaceToFish(structure::ZoneKind kind) {
+    constexpr double leastWorth = 0.75; // features and edges, as the table of kinds has them
+    return structure::factsOf(kind).worthToABait >= leastWorth;
+}
+
+/// Worth more to a bait, or as much and nearer.
+bool isBetter(const structure::Zone& zone, double away_m, const structure::Zone* best,
+              double best_m) {
+    if (best == nullptr) {
+        return true;
+    }
+    const double worth = structure::factsOf(zone.kind).worthToABait;
+    const double bestWorth = structure::factsOf(best->kind).worthToABait;
+    return worth > bestWorth || (worth == bestWorth && away_m < best_m);
+}
+
 } // namespace
 
 std::string bandName(const contours::Bands& bands, std::size_t band) {
@@ -39,14 +75,59 @@ std::string bandName(const contours::Bands& bands, std::size_t band) {
 
 std::string zoneGroup(const Water& water, const Derived& derived, geo::WaterPoint place) {
     const Located found = locate(water, derived, place);
-    const structure::Zone* zone = found.zone != nullptr ? found.zone : found.weedZone;
-    return zone == nullptr ? std::string(elsewhere) : std::string(structure::nameOf(zone->kind));
+    if (!found.depth) {
+        return std::string(elsewhere);
+    }
+    const structure::Zone* own = found.zone != nullptr ? found.zone : found.weedZone;
+    const structure::Zone* best = own;
+    double distance_m = 0.0;
+    for (const structure::ZoneMap* map :
+         {derived.structure.get(), derived.weed ? &derived.weed->zones : nullptr}) {
+        if (map == nullptr) {
+            continue;
+        }
+        forCellsWithin(map->zoneOfCell.frame(), place, water.plan.tackle.cast,
+                       [&](grid::Cell cell, double away_m) {
+                           const structure::ZoneNumber number = map->zoneOfCell[cell];
+                           if (number == structure::noZone) {
+                               return;
+                           }
+                           const auto* zone = &map->zones[static_cast<std::size_t>(number)];
+                           if (isPlaceToFish(zone->kind) &&
+                               isBetter(*zone, away_m, best, distance_m)) {
+                               best = zone;
+                               distance_m = away_m;
+                           }
+                       });
+    }
+    if (best != nullptr) {
+        return std::string(structure::nameOf(best->kind));
+    }
+    return std::string(*found.depth > water.settings.bands.limit() ? tooDeep : plainBottom);
 }
 
 std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& derived) {
     return byPlace(water, [&](geo::WaterPoint p) {
         const Located found = locate(water, derived, p);
-        return found.section == nullptr ? std::string(elsewhere) : found.section->name;
+        if (found.section != nullptr) {
+            return found.section->name;
+        }
+        if (!found.depth) {
+            return std::string(elsewhere);
+        }
+        const auto& map = derived.sections->sectionOfCell;
+        sections::SectionNumber nearest = sections::noSection;
+        double nearest_m = HUGE_VAL;
+        forCellsWithin(map.frame(), p, water.plan.tackle.cast, [&](grid::Cell cell, double away_m) {
+            if (map[cell] != sections::noSection && away_m < nearest_m) {
+                nearest = map[cell];
+                nearest_m = away_m;
+            }
+        });
+        if (nearest != sections::noSection) {
+            return derived.sections->sections[static_cast<std::size_t>(nearest)].name;
+        }
+        return std::string(*found.depth > water.settings.bands.limit() ? tooDeep : elsewhere);
     });
 }
 

@@ -10,11 +10,16 @@
 
 namespace water {
 
-/// The group of stays that lie on no place of the kind asked for.
+/// The group of stays that lie on no water of this chart.
 inline constexpr std::string_view elsewhere = "elsewhere";
+/// Of those with water below, but nothing of the kind asked for within a cast.
+inline constexpr std::string_view plainBottom = "plain bottom";
+inline constexpr std::string_view tooDeep = "deeper than the limit";
 
-/// Stays by the section, the kind of zone (of two, the one of structure), or the band that their
-/// place lies in. The band is that of chart level, named by its depths in metres: "4 to 6 m".
+/// Stays by the section, the kind of zone, or the band that they fished. A hump fished from beside
+/// it is that hump: where the boat lay on no section the nearest one within a cast counts, and of
+/// zones the one within a cast that is worth most to a bait. The band is that under the boat at
+/// chart level, named by its depths in metres: "4 to 6 m".
 [[nodiscard]] std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& derived);
 [[nodiscard]] std::vector<rates::GroupedStay> byZone(const Water& water, const Derived& derived);
 [[nodiscard]] std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derived);
@@ -25,7 +30,7 @@ inline constexpr std::string_view elsewhere = "elsewhere";
 
 /// "4 to 6 m", "over 20 m".
 [[nodiscard]] std::string bandName(const contours::Bands& bands, std::size_t band);
-/// The group of a place by its zones.
+/// The group of a place by the zones within a cast.
 [[nodiscard]] std::string zoneGroup(const Water& water, const Derived& derived,
                                     geo::WaterPoint place);
 

@@ -38,8 +38,9 @@ struct ReviewQuestion {
 };
 
 /// Effort and catch by what is asked. Groups by place (section, zone, band) need `derived` up to
-/// Step::sections; stays that lie on no such place are counted as "elsewhere". \return wrongUse for
-/// dates the wrong way round, or where what is needed is not derived; cancelled.
+/// Step::sections; stays that fished no such place are counted as "plain bottom", "deeper than the
+/// limit" or "elsewhere". \return wrongUse for dates the wrong way round, or where what is needed
+/// is not derived; cancelled.
 [[nodiscard]] base::Result<rates::RateTable> reviewLog(const Water& water, const Derived& derived,
                                                        const ReviewQuestion& question,
                                                        base::Progress& progress);

@@ -83,7 +83,7 @@ TEST(ReviewLog, SortsByWhatIsAskedInTheOrderOfItsKind) {
     // Two-metre bands at chart level: 1.6 m on the plateau, 5.7 in the weed, 3.5 on plain ground.
     for (const Row& row :
          {Row{ReviewBy::section, {"West 2 2", "East 1 1", "elsewhere 1 0"}},
-          Row{ReviewBy::zone, {"elsewhere 2 0", "plateau 1 2", "weed bed 1 1"}},
+          Row{ReviewBy::zone, {"elsewhere 1 0", "plain bottom 1 0", "plateau 1 2", "weed bed 1 1"}},
           Row{ReviewBy::band, {"0 to 2 m 1 2", "2 to 4 m 1 0", "over 4 m 1 1", "elsewhere 1 0"}},
           Row{ReviewBy::hour, {"10-12 1 2", "12-14 2 0", "14-16 1 1"}},
           Row{ReviewBy::bait, {"not noted 2 0", "perch 1 1", "smelt 1 2"}},
@@ -249,13 +249,46 @@ TEST(LogGroups, TakeTheKindOfStructureBeforeThatOfWeed) {
     const auto at = [&](WaterPoint p) { return water::zoneGroup(made.water, made.derived, p); };
     EXPECT_EQ(at({-200, 0}), "plateau");
     EXPECT_EQ(at({100, 100}), "weed bed");
-    EXPECT_EQ(at({0, 0}), "elsewhere");
+    EXPECT_EQ(at({0, 0}), "plain bottom");
+    EXPECT_EQ(at({250, 0}), "deeper than the limit") << "7 m, where 6 are the limit";
+    EXPECT_EQ(at({900, 0}), "elsewhere");
     PlannedWater both;
     structure::ZoneMap zones = *both.derived.structure;
     support::addZone(zones, both.ground, structure::ZoneKind::flat,
                      [](WaterPoint p) { return p.x_m > 0.0; });
     both.derived.structure = std::make_shared<const structure::ZoneMap>(zones);
     EXPECT_EQ(water::zoneGroup(both.water, both.derived, {100, 100}), "flat");
+}
+
+TEST(LogGroups, AHumpFishedFromBesideItIsThatHump) {
+    PlannedWater made; // a cast is 15 m, cells are 4 m
+    structure::ZoneMap zones = *made.derived.structure;
+    support::addZone(zones, made.ground, structure::ZoneKind::hump,
+                     [](WaterPoint p) { return std::hypot(p.x_m, p.y_m) < 10.0; });
+    support::addZone(zones, made.ground, structure::ZoneKind::flat,
+                     [](WaterPoint p) { return p.y_m < -60.0; });
+    made.derived.structure = std::make_shared<const structure::ZoneMap>(zones);
+    const auto at = [&](WaterPoint p) { return water::zoneGroup(made.water, made.derived, p); };
+    EXPECT_EQ(at({0, 0}), "hump");
+    EXPECT_EQ(at({20, 0}), "hump");
+    EXPECT_EQ(at({28, 0}), "plain bottom") << "beyond a cast";
+    EXPECT_EQ(at({100, -55}), "plain bottom") << "flat ground beside the boat is no place";
+    EXPECT_EQ(at({100, -65}), "flat");
+    made.water.plan.tackle.cast = units::Length::metres(30.0);
+    EXPECT_EQ(at({35, 0}), "hump");
+}
+
+TEST(LogGroups, ASectionFishedFromBesideItIsThatSection) {
+    PlannedWater made; // the sections end where it is 6 m deep today
+    const auto groupAt = [&](WaterPoint p) {
+        made.water.log = {stayAt(made, p, 5, 10.0)};
+        return water::bySection(made.water, made.derived)[0].group;
+    };
+    const double edge_m = 2.5 / 0.012; // 4 + 0.012 x - 0.5 = 6
+    EXPECT_EQ(groupAt({edge_m - 10.0, 0}), "East");
+    EXPECT_EQ(groupAt({edge_m + 8.0, 0}), "East");
+    EXPECT_EQ(groupAt({edge_m + 30.0, 0}), "deeper than the limit");
+    EXPECT_EQ(groupAt({900, 0}), "elsewhere");
 }
 
 TEST(UseOfSections, TellsFetchAndWavesAtTheMiddleOfEachInThePlansWind) {
