@@ -5,6 +5,7 @@
 #include "app/batch/verbs.h"
 #include "app/batch/wait_option.h"
 #include "app/batch/water_file.h"
+#include "app/wording/doubts.h"
 #include "core/acts/stays.h"
 #include "core/outputs/write_table.h"
 #include "core/water/steps/bring_in.h"
@@ -14,6 +15,7 @@
 
 #include <array>
 #include <memory>
+#include <optional>
 
 namespace batch {
 
@@ -25,7 +27,7 @@ namespace {
 
 struct LogOptions {
     path water, add, fromTrack, out;
-    int rods = 2;
+    std::optional<int> rods;
     double wait_s = 0.0;
 };
 
@@ -37,6 +39,34 @@ Json refusedPart(const readers::ReadingReport& report) {
                         {"first_text", refused.firstText}};
     }
     return rows;
+}
+
+Json badFieldsPart(const readers::ReadingReport& report) {
+    Json fields = Json::array();
+    for (const readers::BadField& field : report.badFields) {
+        fields.push_back({{"row", field.line}, {"column", field.column}, {"text", field.text}});
+    }
+    return fields;
+}
+
+/// How many stays were added and so on, and what only the user can answer.
+Json countsPart(const water::LogBroughtIn& brought, const water::Water& water) {
+    Json questions = Json::array();
+    for (const water::LogBroughtIn::Doubtful& doubtful : brought.doubtful) {
+        Json question = Json::object();
+        if (doubtful.row > 0) {
+            question["row"] = doubtful.row;
+        }
+        question["what"] =
+            wording::saidOfDoubtful(doubtful.stay, doubtful.meets, water).toStdString();
+        questions.push_back(std::move(question));
+    }
+    return {{"added", brought.stays.size() - brought.updates},
+            {"updated", brought.updates},
+            {"known", brought.known},
+            {"questions", std::move(questions)},
+            {"added_stays", brought.stays.size() - brought.updates},
+            {"known_stays", brought.known}};
 }
 
 Result<void> keepLog(OpenedWater& opened, const logbook::Log& stays, base::Progress& progress) {
@@ -59,10 +89,11 @@ Result<void> add(const LogOptions& o, OpenedWater& opened, base::Progress& progr
     if (auto kept = keepLog(opened, brought->stays, progress); !kept) {
         return kept;
     }
-    return writeReport("", {{"added_stays", brought->stays.size()},
-                            {"known_stays", brought->known},
-                            {"bad_rows", refusedPart(brought->report)},
-                            {"notes", brought->report.notes}});
+    Json report = countsPart(*brought, opened.water);
+    report["bad_fields"] = badFieldsPart(brought->report);
+    report["bad_rows"] = refusedPart(brought->report);
+    report["notes"] = brought->report.notes;
+    return writeReport("", report);
 }
 
 Result<void> addFromTrack(const LogOptions& o, OpenedWater& opened, base::Progress& progress) {
@@ -79,10 +110,11 @@ Result<void> addFromTrack(const LogOptions& o, OpenedWater& opened, base::Progre
                         {"end", units::isoLocalText(stay.end, opened.water.clock)},
                         {"lon", rounded(stay.place.lon_deg, 7)},
                         {"lat", rounded(stay.place.lat_deg, 7)},
-                        {"rods", stay.rods}});
+                        {"rods", stay.rods ? Json(*stay.rods) : Json()}});
     }
-    return writeReport(
-        "", {{"added_stays", found->stays.size()}, {"known_stays", found->known}, {"stays", rows}});
+    Json report = countsPart(*found, opened.water);
+    report["stays"] = rows;
+    return writeReport("", report);
 }
 
 Result<void> logVerb(const LogOptions& o) {
@@ -119,7 +151,8 @@ void layLog(CLI::App& app, Run& run) {
         ->type_name("TRACK.gpx");
     what->add_option("--out", options->out, "The whole log")->type_name("OUT.csv");
     what->require_option(1);
-    verb->add_option("--rods", options->rods, "Rods in the water during the stays of the track")
+    verb->add_option("--rods", options->rods,
+                     "Rods in the water during the stays of the track; not known without")
         ->type_name("N")
         ->check(CLI::Range(1, 8));
     layWait(*verb, options->wait_s);

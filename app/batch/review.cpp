@@ -38,7 +38,12 @@ Json rowPart(const rates::RateRow& row) {
     part["rate_low"] = row.rate ? rounded(row.rate->low, 4) : Json(nullptr);
     part["rate_high"] = row.rate ? rounded(row.rate->high, 4) : Json(nullptr);
     part["shrunk_rate"] = row.shrunk ? rounded(row.shrunk->per10RodHours, 4) : Json(nullptr);
-    part["steadied_rate"] = part["shrunk_rate"]; // The word of the desk; both names stay.
+    part["shrunk_low"] = row.shrunk ? rounded(row.shrunk->low, 4) : Json(nullptr);
+    part["shrunk_high"] = row.shrunk ? rounded(row.shrunk->high, 4) : Json(nullptr);
+    // The word of the desk; both names stay.
+    part["steadied_rate"] = part["shrunk_rate"];
+    part["steadied_low"] = part["shrunk_low"];
+    part["steadied_high"] = part["shrunk_high"];
     part["share_of_effort"] = rounded(row.shareOfEffort, 4);
     return part;
 }
@@ -108,6 +113,8 @@ Result<void> review(const ReviewOptions& o) {
     Json report{{"by", o.by},
                 {"rows", Json::array()},
                 {"overall", rowPart(table->overall)},
+                {"dispersion", rounded(table->overall.dispersion, 4)},
+                {"effort_unknown", {{"stays", table->effortUnknown}}},
                 {"notes", table->notes}};
     for (const rates::RateRow& row : table->rows) {
         report["rows"].push_back(rowPart(row));

@@ -3,6 +3,7 @@
 #include "app/open_water/open_water.h"
 
 #include "app/open_water/machine_clock.h"
+#include "app/open_water/now.h"
 
 #include "core/water/document/swap_parts.h"
 #include "core/water/steps/derive.h"
@@ -26,8 +27,7 @@ bool isSameFile(const QString& a, const QString& b) {
 }
 
 void planFromNow(Water& water) {
-    const auto now = std::chrono::system_clock::now();
-    water::planFromTomorrow(water, std::chrono::floor<std::chrono::milliseconds>(now));
+    water::planFromTomorrow(water, now());
 }
 
 } // namespace

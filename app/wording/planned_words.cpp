@@ -54,8 +54,9 @@ QString said(const water::PlanNote& note, const Words& words) {
                        .arg(n.stays);
                },
                [](const water::StaysWithoutEffort& n) {
-                   return QStringLiteral("%1 of %2 stays of the log lasted no time, or longer than "
-                                         "any can, and count in no rate.")
+                   return QStringLiteral("%1 of %2 stays of the log count in no rate: nobody "
+                                         "noted their rods, or they lasted no time, or longer "
+                                         "than any can.")
                        .arg(n.withoutEffort)
                        .arg(n.stays);
                },

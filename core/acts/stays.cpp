@@ -4,6 +4,7 @@
 #include "core/water/steps/known_stays.h"
 
 #include <algorithm>
+#include <set>
 
 namespace acts {
 
@@ -21,28 +22,58 @@ std::unexpected<base::Error> noSuchStay() {
                       "choose one of its stays");
 }
 
+void giveIdsToNew(Stay& stay, std::int64_t& next) {
+    for (Fish& run : stay.runs) {
+        if (!run.id.isGiven()) {
+            run.id = logbook::FishId(next++);
+        }
+    }
+}
+
+/// The water with these stays, as `known` has them; what was updated may be fresh itself.
+Water withStays(const Water& water, const water::KnownStays& known,
+                const std::vector<StayId>& fresh, const std::set<StayId>& updated) {
+    Water after = water;
+    for (const StayId id : updated) {
+        if (const auto position = logbook::positionOf(after.log, id)) {
+            logbook::replace(after.log, *position, *known.find(id));
+        }
+    }
+    Log added;
+    for (const StayId id : fresh) {
+        added.push_back(*known.find(id));
+    }
+    if (!added.empty()) {
+        logbook::putInOrder(after.log, std::move(added));
+    }
+    return after;
+}
+
 } // namespace
 
 Result<Water> addStays(const Water& water, Log stays) {
-    water::KnownStays known(water.log);
+    using Is = water::StayStanding::Is;
+    water::KnownStays known(water);
     std::int64_t next = water::freshId(water);
-    Log fresh;
+    std::vector<StayId> fresh;
+    std::set<StayId> updated;
     for (Stay& stay : stays) {
-        if (known.holds(stay)) {
+        const water::StayStanding standing = known.standingOf(stay);
+        if (standing.is == Is::known || standing.is == Is::doubtful) {
             continue;
         }
-        stay.id = StayId(next++);
-        for (Fish& run : stay.runs) {
-            run.id = logbook::FishId(next++);
+        if (standing.is == Is::fresh) {
+            stay.id = StayId(next++);
+            std::ranges::for_each(stay.runs, [](Fish& run) { run.id = {}; });
+            fresh.push_back(stay.id);
+        } else {
+            stay = water::updatedBy(*known.find(*standing.of), stay);
+            updated.insert(stay.id);
         }
-        fresh.push_back(stay);
-        known.take(fresh.back());
+        giveIdsToNew(stay, next);
+        known.take(stay);
     }
-    Water after = water;
-    if (!fresh.empty()) {
-        logbook::putInOrder(after.log, std::move(fresh));
-    }
-    return after;
+    return withStays(water, known, fresh, updated);
 }
 
 Result<Water> changeStay(const Water& water, StayId id,
@@ -57,11 +88,7 @@ Result<Water> changeStay(const Water& water, StayId id,
     stay.id = id;
     if (std::ranges::any_of(stay.runs, [](const Fish& run) { return !run.id.isGiven(); })) {
         std::int64_t next = water::freshId(water);
-        for (Fish& run : stay.runs) {
-            if (!run.id.isGiven()) {
-                run.id = logbook::FishId(next++);
-            }
-        }
+        giveIdsToNew(stay, next);
     }
     std::ranges::stable_sort(stay.runs, {}, &Fish::time);
     Water after = water;

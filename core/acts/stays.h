@@ -9,8 +9,10 @@
 
 namespace acts {
 
-/// Adds stays with their runs to the log, each with a fresh id, in the order given; those that the
-/// log holds already are left out, so that a file brought in twice doubles no catch.
+/// Adds stays with their runs to the log, each with a fresh id, in the order given, as
+/// water::KnownStays tells: one that is known is left out, one that says more of a stay of the log
+/// updates it, so that what is brought in twice doubles neither catch nor effort; a doubtful one is
+/// left out.
 [[nodiscard]] base::Result<water::Water> addStays(const water::Water& water, logbook::Log stays);
 
 /// Changes one stay of the log, its runs included; a run without an id gets a fresh one.

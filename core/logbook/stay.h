@@ -6,6 +6,7 @@
 #include "core/logbook/conditions.h"
 #include "core/logbook/fish.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,15 +21,16 @@ struct Stay {
     units::Moment start;
     units::Moment end; ///< Not before start.
     geo::LonLat place;
-    int rods = 1; ///< In the water; at least 1.
+    std::optional<int> rods; ///< In the water, at least 1; nothing where nobody noted it.
     std::string bait;
     Conditions conditions;
     std::string note;
     std::vector<Fish> runs; ///< By time; landed and lost.
 
-    /// Rods times hours.
-    [[nodiscard]] double rodHours() const {
-        return rods * std::chrono::duration<double, std::ratio<3600>>(end - start).count();
+    /// Rods times hours; nothing where the rods are not known: such a stay counts in no rate.
+    [[nodiscard]] std::optional<double> rodHours() const {
+        const double hours = std::chrono::duration<double, std::ratio<3600>>(end - start).count();
+        return rods ? std::optional(*rods * hours) : std::nullopt;
     }
     [[nodiscard]] int fishCount() const;
     [[nodiscard]] bool isBlank() const { return fishCount() == 0; }

@@ -99,7 +99,7 @@ Row stayRow(const logbook::Stay& stay, std::int64_t number, const units::Clock& 
     row[end] = units::isoLocalText(stay.end, clock);
     row[lon] = base::exactText(stay.place.lon_deg);
     row[lat] = base::exactText(stay.place.lat_deg);
-    row[rods] = std::to_string(stay.rods);
+    row[rods] = stay.rods ? std::to_string(*stay.rods) : std::string();
     row[bait] = field(stay.bait);
     if (stay.conditions.windFrom) {
         row[windFrom] = base::exactText(stay.conditions.windFrom->inDegrees());

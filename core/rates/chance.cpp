@@ -24,6 +24,10 @@ double gammaQuantile(double shape, double p) {
     return shape > 0.0 ? boost::math::gamma_p_inv(shape, p, Quiet()) : 0.0;
 }
 
+double gammaBelow(double shape, double x) {
+    return boost::math::gamma_p(shape, x, Quiet());
+}
+
 double betaQuantile(double a, double b, double p) {
     if (!(a > 0.0)) {
         return 0.0;
@@ -31,14 +35,14 @@ double betaQuantile(double a, double b, double p) {
     return b > 0.0 ? boost::math::ibeta_inv(a, b, p, Quiet()) : 1.0;
 }
 
-double binomialAtMost(int most, int tries, double share) {
+double binomialAtMost(double most, double tries, double share) {
     if (most < 0) {
         return 0.0;
     }
     return most >= tries ? 1.0 : boost::math::ibetac(most + 1.0, tries - most, share, Quiet());
 }
 
-double binomialAtLeast(int least, int tries, double share) {
+double binomialAtLeast(double least, double tries, double share) {
     if (least <= 0) {
         return 1.0;
     }

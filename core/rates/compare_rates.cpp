@@ -14,7 +14,7 @@ base::Result<Comparison> compareRates(const Tally& first, const Tally& second) {
                           "rates cannot be compared where one has no effort", "",
                           "compare groups that were both fished");
     }
-    const int sum = first.fish + second.fish;
+    const double sum = first.fish + second.fish;
     const double share = first.rodHours / (first.rodHours + second.rodHours);
     const double atMost = binomialAtMost(first.fish, sum, share);
     const double atLeast = binomialAtLeast(first.fish, sum, share);

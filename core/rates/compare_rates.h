@@ -18,6 +18,7 @@ struct Comparison {
 
 /// Exact test given the sum of fish: fish of the first ~ Binomial(sum, its share of the effort).
 /// The central p is used, because it alone agrees with the interval (Fay 2010, R Journal 2:53).
+/// Of counts that scatter by more than chance, what they are worth is to be given (worthOf()).
 /// \return unusableInput where either has no effort.
 [[nodiscard]] base::Result<Comparison> compareRates(const Tally& first, const Tally& second);
 

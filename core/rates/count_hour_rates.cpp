@@ -56,7 +56,7 @@ void addEffort(Sums& sums, const logbook::Stay& stay, const units::Clock& clock,
         const milliseconds length = std::min(slice, stay.end - from);
         const double hour = clock.hourOfDay(from + length / 2);
         const double rodHours =
-            stay.rods * std::chrono::duration<double, std::ratio<3600>>(length).count();
+            stay.rods.value_or(0) * std::chrono::duration<double, std::ratio<3600>>(length).count();
         for (std::size_t i = 0; i < sums.rodHours.size(); ++i) {
             const double weight = kernel.at(i, hour);
             sums.rodHours[i] += rodHours * weight;
@@ -70,6 +70,9 @@ Sums sumsOf(const logbook::Trip& trip, const units::Clock& clock, const Kernel& 
     Sums sums(static_cast<std::size_t>(settings.points));
     const std::string species = base::lowerCase(base::trimmed(settings.species));
     for (const logbook::Stay* stay : trip.stays) {
+        if (!stay->rods) {
+            continue; // fish over an effort that nobody knows
+        }
         addEffort(sums, *stay, clock, kernel);
         for (const logbook::Fish& run : stay->runs) {
             if (!run.landed ||

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/rates/compare_rates.h"
+#include "core/rates/day_scatter.h"
 #include "core/rates/rate_notes.h"
 #include "core/rates/shrink_rates.h"
 
@@ -24,8 +25,12 @@ public:
     explicit Sieve(const RateSettings& settings)
         : settings_(settings), species_(base::lowerCase(base::trimmed(settings.species))) {}
 
+    /// A stay over midnight is one of the day on which it began.
+    [[nodiscard]] units::Day dayOf(const Stay& stay) const {
+        return settings_.clock.dayOf(stay.start);
+    }
     [[nodiscard]] bool takes(const Stay& stay) const {
-        const units::Day day = settings_.clock.dayOf(stay.start);
+        const units::Day day = dayOf(stay);
         return (!settings_.from || day >= *settings_.from) &&
                (!settings_.to || day <= *settings_.to);
     }
@@ -58,9 +63,18 @@ public:
         if (!sieve_.takes(*part.stay)) {
             return;
         }
+        if (!part.stay->rods) {
+            takeUnknown(*part.stay);
+            return;
+        }
         Group& group = groups_[part.group];
         group.row.rodHours += part.rodHours;
         overall_.rodHours += part.rodHours;
+        const units::Day day = sieve_.dayOf(*part.stay);
+        Tally& hereThatDay = group.days[day];
+        Tally& thatDay = days_[day];
+        hereThatDay.rodHours += part.rodHours;
+        thatDay.rodHours += part.rodHours;
         int& fishOfStay = fishOf_[part.stay];
         int& fishHere = group.fishOf[part.stay];
         for (const Fish* run : part.runs) {
@@ -75,11 +89,37 @@ public:
             }
             countFish(group.row, *run);
             countFish(overall_, *run);
+            hereThatDay.fish += 1.0;
+            thatDay.fish += 1.0;
             ++fishOfStay;
             ++fishHere;
         }
     }
 
+    /// How much days differ by what all their fish have in common.
+    [[nodiscard]] double dayVariance() const {
+        std::vector<ByDay> rows;
+        for (const auto& [name, group] : groups_) {
+            rows.push_back(group.days);
+        }
+        return rates::dayVariance(rows);
+    }
+    [[nodiscard]] const ByDay& daysOf(const std::string& name) const {
+        const auto found = groups_.find(name);
+        return found == groups_.end() ? none_ : found->second.days;
+    }
+    [[nodiscard]] const ByDay& days() const { return days_; }
+    /// Of all rows but this one.
+    [[nodiscard]] ByDay daysBeside(const std::string& name) const {
+        ByDay rest = days_;
+        for (const auto& [day, tally] : daysOf(name)) {
+            rest[day].fish -= tally.fish;
+            rest[day].rodHours -= tally.rodHours;
+        }
+        std::erase_if(rest, [](const auto& entry) { return !(entry.second.rodHours > 1e-9); });
+        return rest;
+    }
+    [[nodiscard]] std::size_t effortUnknown() const { return unknown_.size(); }
     [[nodiscard]] RateRow row(const std::string& name) const {
         const auto found = groups_.find(name);
         RateRow row =
@@ -110,23 +150,35 @@ public:
 
 private:
     using FishByStay = std::map<const Stay*, int>;
+
+    /// Fish over an effort that nobody knows would make any rate.
+    void takeUnknown(const Stay& stay) {
+        if (unknown_.insert(&stay).second) {
+            report_.fishWithoutEffort += static_cast<int>(std::ranges::count_if(
+                stay.runs, [this](const Fish& fish) { return sieve_.isAskedFor(fish); }));
+        }
+    }
+
     struct Group {
         RateRow row;
         FishByStay fishOf;
+        ByDay days;
     };
 
     static RateRow settled(RateRow row, const FishByStay& fishOf) {
         row.stays = static_cast<int>(fishOf.size());
         row.blanks = static_cast<int>(
             std::ranges::count_if(fishOf, [](const auto& entry) { return entry.second == 0; }));
-        row.rate = rateOf(row.tally());
         return row;
     }
 
     Sieve sieve_;
     std::map<std::string, Group> groups_;
     FishByStay fishOf_;
+    ByDay days_;
+    ByDay none_;
     RateRow overall_;
+    std::set<const Stay*> unknown_; ///< Stays whose effort nobody knows.
     CountingReport report_;
 };
 
@@ -146,38 +198,51 @@ std::vector<std::string> rowNames(const Counter& counter, const RateSettings& se
     return names;
 }
 
+/// The rate of a row with the scatter of its days in the interval.
+void settleScatter(RateRow& row, const ByDay& days, double perRodHour, double dayVariance) {
+    row.dispersion = dispersionOf(days, perRodHour, dayVariance);
+    row.rate = rateOf(worthOf(row.tally(), row.dispersion));
+}
+
+Tally worthOf(const RateRow& row) {
+    return worthOf(row.tally(), row.dispersion);
+}
+
 base::Result<void> shrinkRows(RateTable& table, base::Progress& progress) {
-    std::vector<Tally> tallies;
+    std::vector<Tally> worth;
     for (const RateRow& row : table.rows) {
-        tallies.push_back(row.tally());
+        worth.push_back(worthOf(row));
     }
-    const auto shrunk = shrinkRates(tallies, ShrinkSettings(), progress);
+    const auto shrunk = shrinkRates(worth, ShrinkSettings(), progress);
     if (!shrunk) {
         return std::unexpected(shrunk.error());
     }
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
-        table.rows[i].shrunk = shrunk->beliefs[i].rate();
+        table.rows[i].shrunk = rateAfter(shrunk->prior, worth[i]);
         table.rows[i].shrunkWidth = shrunk->beliefs[i].relativeWidth();
     }
     const Belief untried = beliefAfter(shrunk->prior, Tally{});
-    table.untried = untried.rate();
+    table.untried = rateAfter(shrunk->prior, Tally{});
     table.untriedWidth = untried.relativeWidth();
     // Jeffreys' prior for a Poisson mean: half a fish in no time.
-    const Belief whole = beliefAfter(GammaPrior{0.5, 0.0}, table.overall.tally());
+    const Belief whole = beliefAfter(GammaPrior{0.5, 0.0}, worthOf(table.overall));
     table.overall.shrunk = whole.rate();
     table.overall.shrunkWidth = whole.relativeWidth();
     return {};
 }
 
-base::Result<void> compareRows(RateTable& table) {
+base::Result<void> compareRows(RateTable& table, const Counter& counter, double perRodHour,
+                               double dayVariance) {
     std::vector<RateRow*> tested;
     std::vector<double> p;
     for (RateRow& row : table.rows) {
-        const Tally rest{table.overall.fish - row.fish, table.overall.rodHours - row.rodHours};
+        const Tally rest{static_cast<double>(table.overall.fish - row.fish),
+                         table.overall.rodHours - row.rodHours};
         if (!(row.rodHours > 0.0) || !(rest.rodHours > 1e-9)) {
             continue;
         }
-        const auto compared = compareRates(row.tally(), rest);
+        const double scatter = dispersionOf(counter.daysBeside(row.name), perRodHour, dayVariance);
+        const auto compared = compareRates(worthOf(row), worthOf(rest, scatter));
         if (!compared) {
             return std::unexpected(compared.error());
         }
@@ -190,6 +255,23 @@ base::Result<void> compareRows(RateTable& table) {
         tested[i]->pAgainstTheRest = adjusted[i];
     }
     return {};
+}
+
+/// What the counts can bear, once they are counted.
+base::Result<void> weighRows(RateTable& table, const Counter& counter, base::Progress& progress) {
+    const double dayVariance = counter.dayVariance();
+    // Half a fish more, so that a water of blanks expects something too.
+    const double perRodHour = (table.overall.fish + 0.5) / table.overall.rodHours;
+    settleScatter(table.overall, counter.days(), perRodHour, dayVariance);
+    for (RateRow& row : table.rows) {
+        row.shareOfEffort = row.rodHours / table.overall.rodHours;
+        settleScatter(row, counter.daysOf(row.name), perRodHour, dayVariance);
+    }
+    table.overall.shareOfEffort = 1.0;
+    if (auto done = shrinkRows(table, progress); !done) {
+        return done;
+    }
+    return compareRows(table, counter, perRodHour, dayVariance);
 }
 
 } // namespace
@@ -209,18 +291,12 @@ base::Result<RateTable> countRates(std::span<const GroupedStay> stays, const Rat
     }
     RateTable table;
     table.overall = counter.overall();
+    table.effortUnknown = counter.effortUnknown();
     for (const std::string& name : rowNames(counter, settings)) {
         table.rows.push_back(counter.row(name));
     }
     if (table.overall.rodHours > 0.0) {
-        for (RateRow& row : table.rows) {
-            row.shareOfEffort = row.rodHours / table.overall.rodHours;
-        }
-        table.overall.shareOfEffort = 1.0;
-        if (const auto done = shrinkRows(table, progress); !done) {
-            return std::unexpected(done.error());
-        }
-        if (const auto done = compareRows(table); !done) {
+        if (const auto done = weighRows(table, counter, progress); !done) {
             return std::unexpected(done.error());
         }
     }

@@ -29,8 +29,9 @@ struct RateSettings {
 
 /// Counts effort, runs and fish by group and says what the counts can bear. Catch rate is fish over
 /// effort of the whole group, never the mean of the stays' rates (completed trips: Pollock et al.
-/// 1994). A stay without fish counts by its effort. \return wrongUse where the first day is after
-/// the last; a log without stays gives a table without rows and a note.
+/// 1994). A stay without fish counts by its effort. Fish of one day come together, which intervals
+/// and comparisons of rows that span days allow for (day_scatter.h). \return wrongUse where the
+/// first day is after the last; a log without stays gives a table without rows and a note.
 [[nodiscard]] base::Result<RateTable> countRates(std::span<const GroupedStay> stays,
                                                  const RateSettings& settings,
                                                  base::Progress& progress);

@@ -92,7 +92,7 @@ std::string windGroup(const logbook::Conditions& conditions) {
 } // namespace
 
 GroupedStay wholeStay(const Stay& stay, std::string group) {
-    GroupedStay whole{&stay, std::move(group), stay.rodHours(), {}};
+    GroupedStay whole{&stay, std::move(group), stay.rodHours().value_or(0.0), {}};
     for (const Fish& run : stay.runs) {
         whole.runs.push_back(&run);
     }
@@ -114,7 +114,8 @@ std::vector<GroupedStay> byHour(std::span<const Stay> log, const units::Clock& c
         units::Moment from = stay.start;
         do {
             const units::Moment to = std::min(stay.end, endOfBlock(from, clock, hours));
-            parts.of(hourBlock(from, clock, hours)).rodHours += stay.rods * hoursIn(to - from);
+            parts.of(hourBlock(from, clock, hours)).rodHours +=
+                stay.rods.value_or(0) * hoursIn(to - from);
             from = to;
         } while (from < stay.end);
         for (const Fish& run : stay.runs) {
@@ -140,7 +141,8 @@ std::vector<GroupedStay> byBait(std::span<const Stay> log) {
         }
         Parts parts(stay);
         for (const std::string& bait : baits) {
-            parts.of(bait).rodHours = stay.rodHours() / static_cast<double>(baits.size());
+            parts.of(bait).rodHours =
+                stay.rodHours().value_or(0.0) / static_cast<double>(baits.size());
         }
         for (const Fish& run : stay.runs) {
             const std::string only = baits.size() == 1 ? baits.front() : notNoted;

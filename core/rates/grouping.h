@@ -13,7 +13,7 @@ namespace rates {
 struct GroupedStay {
     const logbook::Stay* stay = nullptr;
     std::string group;
-    double rodHours = 0.0;                  ///< Effort that falls in the group.
+    double rodHours = 0.0; ///< Effort that falls in the group; 0 where the rods are not known.
     std::vector<const logbook::Fish*> runs; ///< Runs that fall in it, landed and lost.
 };
 

@@ -3,6 +3,7 @@
 
 #include "core/units/weight.h"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,7 +12,7 @@ namespace rates {
 
 /// Fish counted over the effort they took.
 struct Tally {
-    int fish = 0;
+    double fish = 0.0; ///< Not whole where they are what fish of the same days are worth.
     double rodHours = 0.0;
     friend bool operator==(const Tally&, const Tally&) = default;
 };
@@ -48,7 +49,10 @@ struct RateRow {
     /// effort.
     std::optional<double> pAgainstTheRest;
 
-    [[nodiscard]] Tally tally() const { return {fish, rodHours}; }
+    /// How many times as much the count scatters as chance alone would make it: 1 within a day.
+    double dispersion = 1.0;
+
+    [[nodiscard]] Tally tally() const { return {static_cast<double>(fish), rodHours}; }
 };
 
 /// Rows of one grouping, in the order asked for.
@@ -58,6 +62,8 @@ struct RateTable {
     /// What to expect of a group that was never fished; nothing where nothing was fished at all.
     std::optional<Rate> untried;
     double untriedWidth = 0.0; ///< As shrunkWidth.
+    /// Stays of the time asked for that count in no row, since nobody noted their rods.
+    std::size_t effortUnknown = 0;
     /// What may be said, and what may not, in whole sentences.
     std::vector<std::string> notes;
 };

@@ -87,8 +87,17 @@ void addWithoutEffort(const RateTable& table, std::vector<std::string>& notes) {
 std::vector<std::string> notesOn(const RateTable& table, const CountingReport& report,
                                  const RateSettings& settings) {
     std::vector<std::string> notes;
+    if (table.effortUnknown > 0) {
+        notes.push_back(fmt::format("{} {} with {} fish left out: how many rods were out is not "
+                                    "noted.",
+                                    table.effortUnknown,
+                                    table.effortUnknown == 1 ? "stay" : "stays",
+                                    report.fishWithoutEffort));
+    }
     if (table.overall.stays == 0) {
-        notes.emplace_back("No stay was logged in this time.");
+        if (table.effortUnknown == 0) {
+            notes.emplace_back("No stay was logged in this time.");
+        }
         return notes;
     }
     if (!(table.overall.rodHours > 0.0)) {

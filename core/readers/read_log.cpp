@@ -9,8 +9,6 @@
 #include <array>
 #include <map>
 
-#include <fmt/format.h>
-
 namespace readers {
 
 namespace {
@@ -56,6 +54,21 @@ std::optional<double> amountIn(const TableRecords& records, std::string_view col
     return std::nullopt;
 }
 
+/// What a column can hold.
+struct Range {
+    std::string_view column;
+    double least;
+    double most;
+};
+constexpr std::array ranges{
+    Range{"rods", 0, 100},
+    Range{"weight_kg", 0, units::heaviestFish.inKilograms()},
+    Range{"length_mm", 0, 1000.0 * units::longestFish.inMetres()},
+    Range{"bait_depth_m", 0, 500},
+    Range{"wind_from_deg", 0, 360},
+    Range{"wind_speed_m_s", 0, 60},
+    Range{"water_temperature_c", units::coldestWater.inCelsius(), units::warmestWater.inCelsius()}};
+
 /// Makes a log of the rows of one table.
 class LogRows {
 public:
@@ -68,8 +81,6 @@ public:
             refuse("unknown_kind", records);
         } else if (!stay || *stay < 1) {
             refuse("no_stay_number", records);
-        } else if (!oddNumber(records).empty()) {
-            refuse(oddNumber(records), records);
         } else if (kind == "stay") {
             takeStay(*stay, records);
         } else {
@@ -105,29 +116,19 @@ private:
         read_->report.refuse(reason, records.line(), records.row());
     }
 
-    /// The reason for the first number that is none or cannot be; empty where all are well.
-    static std::string oddNumber(const TableRecords& records) {
-        struct Range {
-            const char* column;
-            double least;
-            double most;
-        };
-        const std::array ranges{Range{"rods", 0, 100},
-                                Range{"weight_kg", 0, units::heaviestFish.inKilograms()},
-                                Range{"length_mm", 0, 1000.0 * units::longestFish.inMetres()},
-                                Range{"bait_depth_m", 0, 500},
-                                Range{"wind_from_deg", 0, 360},
-                                Range{"wind_speed_m_s", 0, 60},
-                                Range{"water_temperature_c", units::coldestWater.inCelsius(),
-                                      units::warmestWater.inCelsius()}};
-        for (const Range& range : ranges) {
-            const auto number = amountIn(records, range.column);
-            const bool isNone = !number && !records.text(range.column).empty();
-            if (isNone || (number && (*number < range.least || *number > range.most))) {
-                return fmt::format("odd_{}", range.column);
-            }
+    /// The amount of a column; one that is none, or cannot be, is told and left out.
+    std::optional<double> amount(const TableRecords& records, std::string_view column) {
+        const std::string text = records.text(column);
+        if (text.empty()) {
+            return std::nullopt;
         }
-        return {};
+        const auto number = amountIn(records, column);
+        const auto range = std::ranges::find(ranges, column, &Range::column);
+        if (!number || *number < range->least || *number > range->most) {
+            read_->report.dropField(column, records.line(), text);
+            return std::nullopt;
+        }
+        return number;
     }
 
     void takeStay(std::int64_t number, const TableRecords& records) {
@@ -147,22 +148,25 @@ private:
         stay.start = *start;
         stay.end = *end;
         stay.place = *place;
-        stay.rods = std::max(1, static_cast<int>(records.number("rods").value_or(1.0)));
+        if (const auto rods = amount(records, "rods"); rods && *rods >= 1.0) {
+            stay.rods = static_cast<int>(*rods);
+        }
         stay.bait = records.text("bait");
         stay.note = records.text("note");
-        if (const auto from_deg = amountIn(records, "wind_from_deg")) {
+        if (const auto from_deg = amount(records, "wind_from_deg")) {
             stay.conditions.windFrom = units::Bearing::degrees(*from_deg);
         }
-        if (const auto speed_m_s = amountIn(records, "wind_speed_m_s")) {
+        if (const auto speed_m_s = amount(records, "wind_speed_m_s")) {
             stay.conditions.windSpeed = units::Speed::metresPerSecond(*speed_m_s);
         }
-        if (const auto water_c = amountIn(records, "water_temperature_c")) {
+        if (const auto water_c = amount(records, "water_temperature_c")) {
             stay.conditions.waterTemperature = units::Temperature::celsius(*water_c);
         }
         if (!stays_.try_emplace(number, std::move(stay)).second) {
             refuse("same_stay_twice", records);
             return;
         }
+        read_->lines[logbook::StayId(number)] = records.line();
         ++read_->report.used;
     }
 
@@ -178,13 +182,13 @@ private:
         fish.species = records.text("species");
         fish.bait = records.text("bait");
         fish.note = records.text("note");
-        if (const auto weight_kg = amountIn(records, "weight_kg")) {
+        if (const auto weight_kg = amount(records, "weight_kg")) {
             fish.weight = units::Weight::kilograms(*weight_kg);
         }
-        if (const auto length_mm = amountIn(records, "length_mm")) {
+        if (const auto length_mm = amount(records, "length_mm")) {
             fish.length = units::Length::metres(*length_mm / 1000.0);
         }
-        if (const auto bait_m = amountIn(records, "bait_depth_m")) {
+        if (const auto bait_m = amount(records, "bait_depth_m")) {
             fish.baitDepth = units::Depth::metres(*bait_m);
         }
         runs_.push_back({stay, std::move(fish), records.line(), std::string(records.row())});

@@ -29,6 +29,10 @@ void ReadingReport::refuse(std::string_view reason, std::size_t line, std::strin
     }
 }
 
+void ReadingReport::dropField(std::string_view column, std::size_t line, std::string_view text) {
+    badFields.push_back({line, std::string(column), printable(text)});
+}
+
 std::size_t ReadingReport::refusedCount() const {
     std::size_t count = 0;
     for (const auto& [reason, rows] : refused) {

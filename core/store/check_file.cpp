@@ -75,7 +75,7 @@ void checkLog(const water::Water& water, CheckReport& report) {
             note(report,
                  fmt::format("the stay of {} ends before it starts", units::isoText(stay.start)));
         }
-        if (stay.rods < 1) {
+        if (stay.rods && *stay.rods < 1) {
             note(report, fmt::format("the stay of {} has no rod", units::isoText(stay.start)));
         }
     }

@@ -51,7 +51,9 @@ logbook::Stay stayAt(Connection& connection, Statement& rows) {
     stay.id = logbook::StayId(rows.wholeNumber(2));
     stay.start = momentAt(connection, rows, 3);
     stay.end = momentAt(connection, rows, 4);
-    stay.rods = intAt(connection, rows, 5);
+    if (!rows.isEmpty(5)) {
+        stay.rods = intAt(connection, rows, 5);
+    }
     stay.bait = rows.text(6);
     stay.conditions.windFrom = quantityOf(rows.numberIfAny(7), &units::Bearing::degrees);
     stay.conditions.windSpeed = quantityOf(rows.numberIfAny(8), &units::Speed::metresPerSecond);

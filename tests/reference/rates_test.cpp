@@ -15,7 +15,7 @@ using rates::Tally;
 using support::given;
 
 struct GarwoodRow {
-    int fish = 0;
+    double fish = 0;
     double low = 0.0;
     double high = 0.0;
 };

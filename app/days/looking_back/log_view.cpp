@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/log_view.h"
 
+#include "app/wording/doubts.h"
+
 #include <algorithm>
 #include <cmath>
 #include <ranges>
@@ -16,13 +18,14 @@ QString clockTime(units::Moment moment, const units::Clock& clock) {
 }
 
 LogRow stayRow(const logbook::Stay& stay, const units::Clock& clock) {
-    QString how =
-        counted(static_cast<std::size_t>(stay.rods), QStringLiteral("rod"), QStringLiteral("rods"));
+    QString how = stay.rods ? counted(static_cast<std::size_t>(*stay.rods), QStringLiteral("rod"),
+                                      QStringLiteral("rods"))
+                            : QStringLiteral("rods not known");
     if (!stay.bait.empty()) {
         how += QStringLiteral(", ") + QString::fromStdString(stay.bait);
     }
     const int fish = stay.fishCount();
-    return {{stayTitle(stay, clock), how,
+    return {{wording::stayTitle(stay, clock), how,
              fish == 0 ? QStringLiteral("blank") : QStringLiteral("%1 fish").arg(fish)},
             stay.id,
             {}};
@@ -52,12 +55,6 @@ QString logLine(const logbook::LogSum& sum) {
         .arg(counted(whole.trips, QStringLiteral("trip"), QStringLiteral("trips")),
              counted(whole.stays, QStringLiteral("stay"), QStringLiteral("stays")),
              Words::count(whole.fish));
-}
-
-QString stayTitle(const logbook::Stay& stay, const units::Clock& clock) {
-    return QStringLiteral("%1, %2 to %3")
-        .arg(Words::day(clock.dayOf(stay.start)), clockTime(stay.start, clock),
-             clockTime(stay.end, clock));
 }
 
 LogRows::LogRows(logbook::KeptLog log, units::Clock clock, const Words& words)
@@ -147,26 +144,32 @@ QStringList speciesIn(const logbook::LogSum& sum) {
     return species;
 }
 
-logbook::Stay newStay(const logbook::KeptLog& log, const units::Clock& clock, units::Day day,
-                      std::chrono::seconds start) {
+logbook::Stay newStay(const water::Water& water, units::Moment now) {
     /// Long enough to be meant, short enough to be looked at and mended.
-    constexpr auto length = std::chrono::hours(2);
+    constexpr auto usual = std::chrono::hours(2);
+    constexpr auto shortest = std::chrono::minutes(5);
+    const units::Moment justNow = std::chrono::floor<std::chrono::minutes>(now);
+    const units::Day today = water.clock.dayOf(now);
     logbook::Stay stay;
-    stay.start = clock.at(day, start);
-    bool isLast = true;
-    for (const logbook::Stay& before : log | std::views::reverse) {
-        const units::Day its = clock.dayOf(before.start);
-        if (its < day) {
+    for (const logbook::Stay& before : water.log | std::views::reverse) {
+        const units::Day its = water.clock.dayOf(before.start);
+        if (its < today) {
             break;
         }
-        if (its == day) {
-            stay.start = std::max(stay.start, before.end);
-            stay.rods = isLast ? before.rods : stay.rods;
-            stay.bait = isLast ? before.bait : stay.bait;
-            isLast = false;
+        if (its > today) {
+            continue;
         }
+        if (stay.start == units::Moment()) {
+            const auto& limit = water.houseRules.rodLimit;
+            stay.rods = before.rods && limit ? std::min(*before.rods, *limit) : before.rods;
+            stay.bait = before.bait;
+        }
+        stay.start = std::max(stay.start, before.end);
     }
-    stay.end = stay.start + length;
+    if (stay.start == units::Moment()) {
+        stay.start = std::max(justNow - usual, water.clock.at(today, std::chrono::seconds(0)));
+    }
+    stay.end = std::max(stay.start + shortest, std::min(stay.start + usual, justNow));
     return stay;
 }
 

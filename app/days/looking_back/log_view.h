@@ -6,6 +6,7 @@
 #include "core/logbook/log_sum.h"
 #include "core/rates/hour_rates.h"
 #include "core/rates/rate.h"
+#include "core/water/document/water.h"
 
 #include <QString>
 #include <QStringList>
@@ -47,9 +48,6 @@ private:
     std::vector<std::size_t> before_; ///< Rows above those of each chunk, from the last one on.
     std::size_t size_ = 0;
 };
-/// "Sat 3 Oct 2026, 08:10 to 10:00".
-[[nodiscard]] QString stayTitle(const logbook::Stay& stay, const units::Clock& clock);
-
 /// Group, rod-hours, stays, blanks, runs, fish, best, shrunk rate.
 [[nodiscard]] std::vector<QStringList> producedRows(const rates::RateTable& table,
                                                     const wording::Words& words);
@@ -60,9 +58,10 @@ private:
 /// Every species in the log, by name.
 [[nodiscard]] QStringList speciesIn(const logbook::LogSum& sum);
 
-/// A blank with the conditions of the plan, after the last stay of the plan's day.
-[[nodiscard]] logbook::Stay newStay(const logbook::KeptLog& log, const units::Clock& clock,
-                                    units::Day day, std::chrono::seconds start);
+/// A blank of today, to be put right: after the last stay of the day, with its rods (as far as the
+/// house allows them) and bait; where it is the first, the two hours just gone by. What nobody has
+/// said is not known.
+[[nodiscard]] logbook::Stay newStay(const water::Water& water, units::Moment now);
 
 /// "best between 16:00 and 20:00, by 7 trips"; says where all hours are alike, or too little was
 /// fished.

@@ -2,9 +2,12 @@
 #include "app/days/looking_back/stay_form.h"
 
 #include "app/edits/change_stay.h"
+#include "app/open_water/now.h"
+#include "app/wording/doubts.h"
 #include "app/wording/typed_amount.h"
 #include "core/units/written_time.h"
 
+#include <QLabel>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -86,19 +89,37 @@ FieldOf<Thing> momentField(const QString& label, units::Moment Thing::*member) {
         }};
 }
 
+/// A stay put onto another day is as long as before, and its fish come along.
+FieldOf<Stay> startField() {
+    FieldOf<Stay> field = momentField(QObject::tr("From"), &Stay::start);
+    field.write = [write = field.write](Stay& stay, const QString& text, const Words& words,
+                                        const units::Clock& clock) {
+        const units::Moment before = stay.start;
+        if (!write(stay, text, words, clock)) {
+            return false;
+        }
+        if (clock.dayOf(stay.start) != clock.dayOf(before)) {
+            stay.end += stay.start - before;
+            for (Fish& run : stay.runs) {
+                run.time += stay.start - before;
+            }
+        }
+        return true;
+    };
+    return field;
+}
+
 std::vector<FieldOf<Stay>> stayFields() {
-    std::vector<FieldOf<Stay>> fields{momentField(QObject::tr("From"), &Stay::start),
-                                      momentField(QObject::tr("To"), &Stay::end)};
-    fields.push_back({QObject::tr("Rods"),
-                      QObject::tr("Rods in the water"),
-                      QObject::tr("a number from 1 to 8"),
-                      {},
+    std::vector<FieldOf<Stay>> fields{startField(), momentField(QObject::tr("To"), &Stay::end)};
+    fields.push_back({QObject::tr("Rods"), QObject::tr("Rods in the water"),
+                      QObject::tr("a number from 1 to 8, or nothing where it is not known"),
+                      QObject::tr("not known"),
                       [](const Stay& stay, const Words&, const units::Clock&) {
-                          return QString::number(stay.rods);
+                          return stay.rods ? QString::number(*stay.rods) : QString();
                       },
                       [](Stay& stay, const QString& text, const Words&, const units::Clock&) {
-                          stay.rods = text.toInt();
-                          return stay.rods >= 1 && stay.rods <= 8;
+                          stay.rods = text.isEmpty() ? std::nullopt : std::optional(text.toInt());
+                          return !stay.rods || (*stay.rods >= 1 && *stay.rods <= 8);
                       }});
     fields.push_back(
         textField(QObject::tr("Bait"), QObject::tr("What was on the hooks"), &Stay::bait));
@@ -149,9 +170,12 @@ std::vector<FieldOf<Fish>> runFields() {
             textField(QObject::tr("Note"), QObject::tr("In your own words"), &Fish::note)};
 }
 
-/// A stay is sound where it ends after it starts and its runs lie within it.
+constexpr auto longestStay = std::chrono::hours(24);
+
+/// A stay is sound where it ends after it starts, within a day, and its runs lie within it.
 bool isSound(const Stay& stay) {
-    return stay.start < stay.end && std::ranges::all_of(stay.runs, [&](const Fish& run) {
+    return stay.start < stay.end && stay.end - stay.start <= longestStay &&
+           std::ranges::all_of(stay.runs, [&](const Fish& run) {
                return stay.start <= run.time && run.time <= stay.end;
            });
 }
@@ -170,7 +194,9 @@ public:
                 {field.label, field.help,
                  [this, field](const QString& text) {
                      auto stay = copyOfStay();
-                     return stay && write(field, *stay, text) && isSound(*stay);
+                     // One that was brought in unsound can still be put right, field by field.
+                     const bool wasSound = stay && isSound(*stay);
+                     return stay && write(field, *stay, text) && (isSound(*stay) || !wasSound);
                  },
                  field.whenEmpty, field.hint},
                 [this, field](const QString& text) {
@@ -210,7 +236,7 @@ private:
 } // namespace
 
 StayForm::StayForm(DayContext context)
-    : context_(context),
+    : context_(context), doubts_(new QLabel),
       stayFields_(new Fields<Stay>(
           context, stay_, [this](Stay& stay) { return run_.isGiven() ? nullptr : &stay; },
           stayFields())),
@@ -223,6 +249,10 @@ StayForm::StayForm(DayContext context)
           runFields())) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
+    doubts_->setWordWrap(true);
+    doubts_->setProperty("voice", "wrong");
+    doubts_->setAccessibleName(tr("What can hardly be so"));
+    layout->addWidget(doubts_);
     layout->addWidget(stayFields_);
     layout->addWidget(runFields_);
 }
@@ -232,6 +262,22 @@ void StayForm::show(logbook::StayId stay, logbook::FishId run) {
     run_ = run;
     stayFields_->refresh();
     runFields_->refresh();
+    showDoubts();
+}
+
+void StayForm::showDoubts() {
+    const water::Water& water = *context_.open.water();
+    const auto position = logbook::positionOf(water.log, stay_);
+    QStringList said;
+    if (position) {
+        const wording::Words words(context_.preferences.units());
+        for (const water::StayDoubt& doubt : water::doubtsAbout(
+                 water.log[*position], water, context_.open.derived(), open_water::now())) {
+            said += wording::said(doubt, water.clock, words);
+        }
+    }
+    doubts_->setText(said.join('\n'));
+    doubts_->setVisible(!said.isEmpty());
 }
 
 } // namespace days::looking_back

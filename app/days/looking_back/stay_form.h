@@ -4,7 +4,7 @@
 #include "app/days/day_step.h"
 #include "core/logbook/stay.h"
 
-#include <vector>
+class QLabel;
 
 namespace days::looking_back {
 
@@ -18,7 +18,10 @@ public:
     void show(logbook::StayId stay, logbook::FishId run);
 
 private:
+    void showDoubts();
+
     DayContext context_;
+    QLabel* doubts_; ///< What can hardly be as it was noted.
     DayStep* stayFields_;
     DayStep* runFields_;
     logbook::StayId stay_;

@@ -7,7 +7,9 @@
 #include "app/edits/add_stays.h"
 #include "app/edits/change_stay.h"
 #include "app/edits/remove_stay.h"
+#include "app/open_water/now.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/log_words.h"
 #include "core/water/steps/bring_in.h"
 
 #include <QFileDialog>
@@ -89,11 +91,8 @@ private:
     }
 
     void addStayAt(geo::LonLat place) {
-        const marks::ExpectedDay& day = water().plan.day;
-        logbook::Stay stay = newStay(water().log, water().clock, day.day, day.start);
+        logbook::Stay stay = newStay(water(), open_water::now());
         stay.place = place;
-        stay.rods = std::min(stay.rods, water().houseRules.rodLimit.value_or(stay.rods));
-        stay.conditions = {day.wind.from, day.wind.speed, day.waterTemperature};
         stay_ = edits::addStays(context_.open, tr("Add stay"), {stay});
         run_ = {};
         context_.chart.selectStay(stay_);
@@ -176,11 +175,15 @@ private:
                     tell(read.error());
                     return;
                 }
-                const std::size_t count = read->stays.size();
+                const QString done = wording::broughtIn(*read);
+                const QString lost = wording::leftOutOf(*read, water());
                 edits::addStays(context_.open, tr("Bring in log"), std::move(read->stays));
-                emit context_.open.happened(tr("%1 brought in, %2 were known already.")
-                                                .arg(counted(count, tr("stay"), tr("stays")))
-                                                .arg(read->known));
+                if (lost.isEmpty()) {
+                    emit context_.open.happened(done);
+                } else {
+                    tell({base::ErrorKind::unusableInput, (done + ' ' + lost).toStdString(), "",
+                          "put the file right and bring it in once more"});
+                }
             });
     }
 

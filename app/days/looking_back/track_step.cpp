@@ -3,6 +3,7 @@
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/steps.h"
 #include "app/edits/add_stays.h"
+#include "app/wording/doubts.h"
 #include "core/water/steps/bring_in.h"
 
 #include <QFileDialog>
@@ -26,9 +27,10 @@ public:
         setWords(addWords(), tr("Bring in the track of a fishing day: where the boat lay still is "
                                 "offered as stays. Blanks count as much as catches."));
         rods_ = new QSpinBox(this);
-        rods_->setRange(1, 8);
-        rods_->setValue(context.open.water()->plan.tackle.rods);
-        addField(tr("Rods"), rods_, tr("Rods that were out"));
+        rods_->setRange(0, 8);
+        rods_->setSpecialValueText(tr("not known"));
+        addField(tr("Rods"), rods_,
+                 tr("Rods that were out. A stay whose rods are not known counts in no rate"));
         addRow({makeButton(tr("Bring in track…"), QStringLiteral("Ctrl+T"), tr("Read a GPX file"),
                            [this] { askFile(); })});
         list_ = new QListWidget(this);
@@ -62,7 +64,8 @@ private:
         startJob<TrackBroughtIn>(
             tr("Reading the track"),
             [water = context_.open.water(), path,
-             rods = rods_->value()](base::Progress& progress) -> base::Result<TrackBroughtIn> {
+             rods = rods_->value() > 0 ? std::optional(rods_->value()) : std::nullopt](
+                base::Progress& progress) -> base::Result<TrackBroughtIn> {
                 auto track = water::bringInTrack(*water, path, progress);
                 if (!track) {
                     return std::unexpected(track.error());
@@ -85,15 +88,22 @@ private:
                         tr("%1 of the track stand in the log already.")
                             .arg(counted(read->found.known, tr("stay"), tr("stays"))));
                 }
+                tellDoubtful(read->found.doubtful);
                 offer(std::move(read->found.stays));
             });
+    }
+
+    void tellDoubtful(const std::vector<water::LogBroughtIn::Doubtful>& doubtful) {
+        for (const water::LogBroughtIn::Doubtful& one : doubtful) {
+            emit context_.open.happened(wording::saidOfDoubtful(one.stay, one.meets, water()));
+        }
     }
 
     void offer(logbook::Log stays) {
         found_ = std::move(stays);
         list_->clear();
         for (const logbook::Stay& stay : found_) {
-            auto* item = new QListWidgetItem(stayTitle(stay, water().clock), list_);
+            auto* item = new QListWidgetItem(wording::stayTitle(stay, water().clock), list_);
             item->setFlags(item->flags() | Qt::ItemIsUserCheckable);
             item->setCheckState(Qt::Checked);
         }

@@ -10,6 +10,7 @@
 #include "app/edits/change_water.h"
 #include "app/edits/set_house_rules.h"
 #include "app/edits/set_shoreline.h"
+#include "app/wording/log_words.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
@@ -341,12 +342,15 @@ void FileTaker::takeLog(const QString& path) {
             return water::bringInLog(*water, path.toStdString(), progress);
         },
         [this, path](water::LogBroughtIn brought) {
-            const std::size_t count = brought.stays.size();
+            const QString said = tr("%1: %2").arg(fileName(path), wording::broughtIn(brought));
+            const QString lost = wording::leftOutOf(brought, *context_.open.water());
             edits::addStays(context_.open, tr("Bring in log"), std::move(brought.stays));
-            done(tr("%L1 stays from %2; %L3 were there already.")
-                     .arg(count)
-                     .arg(fileName(path))
-                     .arg(brought.known));
+            if (lost.isEmpty()) {
+                done(said);
+            } else {
+                fail({base::ErrorKind::unusableInput, (said + ' ' + lost).toStdString(), "",
+                      "put the file right and bring it in once more"});
+            }
         });
 }
 

@@ -6,6 +6,7 @@
 #include "core/water/questions/section_use.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace days::survey_day {
 
@@ -68,12 +69,17 @@ QString fishedLine(const water::SectionUse& use) {
                    : QStringLiteral("Never anchored in; %1 within a cast of a stay beside it")
                          .arg(Words::share(use.fishedShare));
     }
-    return QStringLiteral("%1 in %2 rod-hours (%3, %4 without a fish); %5 of it within a cast")
-        .arg(QStringLiteral("%1 fish").arg(use.tally.fish),
+    const QString unknown =
+        use.effortUnknown == 0
+            ? QString()
+            : QStringLiteral(", the rods of %1 not known").arg(use.effortUnknown);
+    return QStringLiteral("%1 in %2 rod-hours (%3%6, %4 without a fish); %5 of it within a cast")
+        .arg(QStringLiteral("%1 fish").arg(std::lround(use.tally.fish)),
              QString::number(use.tally.rodHours, 'f', 0),
              counted(static_cast<std::size_t>(use.stays), QStringLiteral("stay"),
                      QStringLiteral("stays")),
-             Words::count(static_cast<std::size_t>(use.blanks)), Words::share(use.fishedShare));
+             Words::count(static_cast<std::size_t>(use.blanks)), Words::share(use.fishedShare),
+             unknown);
 }
 
 QString windLine(const water::SectionUse& use, const logbook::Wind& wind, const Words& words) {
@@ -88,7 +94,7 @@ QString windLine(const water::SectionUse& use, const logbook::Wind& wind, const 
 QString fishedCell(const water::SectionUse& use) {
     return use.stays == 0 ? QStringLiteral("never")
                           : QStringLiteral("%1 in %2 h")
-                                .arg(use.tally.fish)
+                                .arg(std::lround(use.tally.fish))
                                 .arg(QString::number(use.tally.rodHours, 'f', 0));
 }
 

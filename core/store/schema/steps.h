@@ -30,5 +30,6 @@ using Step = void (*)(Connection&);
 /// The steps themselves, each in a file of its own.
 void layStep1(Connection& connection);
 void layStep2(Connection& connection);
+void layStep3(Connection& connection);
 
 } // namespace store::schema

@@ -30,7 +30,7 @@ struct StaysElsewhere {
     std::size_t stays = 0; ///< Of the whole log.
     friend bool operator==(const StaysElsewhere&, const StaysElsewhere&) = default;
 };
-/// Stays that lasted no time, or longer than any can.
+/// Stays whose rods nobody noted, or that lasted no time, or longer than any can.
 struct StaysWithoutEffort {
     std::size_t withoutEffort = 0;
     std::size_t stays = 0; ///< Of the whole log.

@@ -58,7 +58,7 @@ void takeStay(Stamp& stamp, const logbook::Stay& stay) {
     takeMoment(stamp, start);
     takeMoment(stamp, end);
     takePlace(stamp, place);
-    stamp.takeWord(static_cast<std::uint64_t>(rods));
+    stamp.take(rods.has_value()).takeWord(static_cast<std::uint64_t>(rods.value_or(0)));
     stamp.takeWord(runs.size());
     for (const logbook::Fish& fish : runs) {
         takeFish(stamp, fish);

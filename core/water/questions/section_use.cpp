@@ -18,7 +18,11 @@ void countStay(const logbook::Stay& stay, SectionUse& use) {
         std::ranges::count_if(whole.runs, [](const logbook::Fish* fish) { return fish->landed; });
     ++use.stays;
     use.blanks += landed == 0 ? 1 : 0;
-    use.tally.fish += static_cast<int>(landed);
+    if (!stay.rods) {
+        ++use.effortUnknown; // fish over no effort would make any rate
+        return;
+    }
+    use.tally.fish += static_cast<double>(landed);
     use.tally.rodHours += whole.rodHours;
 }
 

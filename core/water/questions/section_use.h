@@ -15,6 +15,7 @@ struct SectionUse {
     int stays = 0;
     int blanks = 0;           ///< Stays without a landed fish.
     rates::Tally tally;       ///< Landed fish and rod-hours of the stays in it.
+    int effortUnknown = 0;    ///< Stays that are not in the tally: nobody noted their rods.
     double fishedShare = 0.0; ///< Share of its water within a cast of any stay.
     units::Length fetch;      ///< Effective fetch at its middle.
     units::Length waves;      ///< Significant height there, as on deep water.

@@ -46,22 +46,54 @@ std::string nameOf(const soundings::SurveyDay& day, const std::filesystem::path&
                                         : units::isoText(clock.dayOf(*dated->time));
 }
 
-/// Whether the log holds a stay that overlaps it in time and lay within a cast of it: the user has
-/// the track in already, and may have filled in the fish since.
-bool isInLog(const Water& water, const rates::TrackStay& seen) {
-    return std::ranges::any_of(water.log, [&](const logbook::Stay& known) {
-        return known.start < seen.end && seen.start < known.end &&
-               geo::distance_m(water.frame->toWater(known.place), seen.place) <=
-                   water.plan.tackle.cast.inMetres();
-    });
-}
+/// Sorts stays by how they stand to the log and to those before them.
+class Sorter {
+public:
+    enum class From {
+        table,
+        track, ///< Says nothing but times and place, which the user may have put right since.
+    };
+    Sorter(const Water& water, From from) : known_(water), from_(from), next_(freshId(water)) {}
 
-void giveIds(logbook::Stay& stay, std::int64_t& next) {
-    stay.id = logbook::StayId(next++);
-    for (logbook::Fish& fish : stay.runs) {
-        fish.id = logbook::FishId(next++);
+    void take(logbook::Stay stay, std::size_t row, LogBroughtIn& brought) {
+        const StayStanding standing = known_.standingOf(stay);
+        switch (standing.is) {
+        case StayStanding::Is::known:
+            ++brought.known;
+            return;
+        case StayStanding::Is::doubtful:
+            brought.doubtful.push_back({std::move(stay), *standing.of, row});
+            return;
+        case StayStanding::Is::update:
+            ++(from_ == From::track ? brought.known : brought.updates);
+            if (from_ == From::track) {
+                return;
+            }
+            break;
+        case StayStanding::Is::fresh:
+            break;
+        }
+        giveIds(stay);
+        if (standing.of) {
+            known_.take(updatedBy(*known_.find(*standing.of), stay));
+        } else {
+            known_.take(stay);
+        }
+        brought.stays.push_back(std::move(stay));
     }
-}
+
+private:
+    void giveIds(logbook::Stay& stay) {
+        stay.id = logbook::StayId(next_++);
+        for (logbook::Fish& fish : stay.runs) {
+            fish.id = logbook::FishId(next_++);
+        }
+    }
+
+    KnownStays known_;
+    From from_;
+    std::int64_t next_;
+};
 
 } // namespace
 
@@ -205,16 +237,13 @@ Result<LogBroughtIn> bringInLog(const Water& water, const std::filesystem::path&
     }
     LogBroughtIn brought;
     brought.report = std::move(read->report);
-    KnownStays known(water.log);
-    std::int64_t next = freshId(water);
+    Sorter sorter(water, Sorter::From::table);
     for (logbook::Stay& stay : read->log) {
-        if (known.holds(stay)) {
-            ++brought.known;
-            continue;
+        if (progress.stopAsked()) {
+            return std::unexpected(base::cancelled());
         }
-        known.take(stay); // a row that stands twice in the file is one stay
-        giveIds(stay, next);
-        brought.stays.push_back(std::move(stay));
+        const auto line = read->lines.find(stay.id);
+        sorter.take(std::move(stay), line == read->lines.end() ? 0 : line->second, brought);
     }
     return brought;
 }
@@ -237,7 +266,7 @@ Result<rates::Track> bringInTrack(const Water& water, const std::filesystem::pat
 }
 
 Result<LogBroughtIn> bringInTrackStays(const Water& water, const std::filesystem::path& path,
-                                       int rods, Progress& progress) {
+                                       std::optional<int> rods, Progress& progress) {
     const auto track = bringInTrack(water, path, progress);
     if (!track) {
         return std::unexpected(track.error());
@@ -247,19 +276,14 @@ Result<LogBroughtIn> bringInTrackStays(const Water& water, const std::filesystem
         return std::unexpected(found.error());
     }
     LogBroughtIn brought;
-    std::int64_t next = freshId(water);
+    Sorter sorter(water, Sorter::From::track);
     for (const rates::TrackStay& seen : *found) {
-        if (isInLog(water, seen)) {
-            ++brought.known;
-            continue;
-        }
         logbook::Stay stay;
         stay.start = seen.start;
         stay.end = seen.end;
         stay.place = water.frame->toEarth(seen.place);
         stay.rods = rods;
-        giveIds(stay, next);
-        brought.stays.push_back(std::move(stay));
+        sorter.take(std::move(stay), 0, brought);
     }
     return brought;
 }

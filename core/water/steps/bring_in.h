@@ -72,10 +72,18 @@ bringInLeadLine(const Water& water, const std::filesystem::path& path, base::Pro
 [[nodiscard]] base::Result<logbook::HouseRules>
 bringInHouseRules(const std::filesystem::path& path);
 
-/// Stays, runs and fish from a LOG.csv, with fresh ids.
+/// Stays, runs and fish from a LOG.csv or a track, told by what the log holds already.
 struct LogBroughtIn {
-    logbook::Log stays;    ///< Only those that the water's log does not hold yet.
-    std::size_t known = 0; ///< Stays in the file that the log holds already.
+    /// A stay at a time at which the log has the boat elsewhere.
+    struct Doubtful {
+        logbook::Stay stay;
+        logbook::StayId meets;
+        std::size_t row = 0; ///< Line of the file; 0 for a track.
+    };
+    logbook::Log stays;      ///< To be added: those that are new, and those that update one.
+    std::size_t updates = 0; ///< How many of them update a stay of the log.
+    std::size_t known = 0;   ///< Stays in the file that the log holds already.
+    std::vector<Doubtful> doubtful;
     readers::ReadingReport report;
 };
 [[nodiscard]] base::Result<LogBroughtIn>
@@ -87,9 +95,11 @@ bringInLog(const Water& water, const std::filesystem::path& path, base::Progress
 bringInTrack(const Water& water, const std::filesystem::path& path, base::Progress& progress);
 
 /// Blank stays found in a day's track; the user fills in the fish. Known are those that overlap one
-/// of the log in time and lay within a cast of it.
+/// of the log in time and lay within a cast of it. \param rods that were out; nothing where nobody
+/// says.
 [[nodiscard]] base::Result<LogBroughtIn> bringInTrackStays(const Water& water,
                                                            const std::filesystem::path& path,
-                                                           int rods, base::Progress& progress);
+                                                           std::optional<int> rods,
+                                                           base::Progress& progress);
 
 } // namespace water

@@ -129,7 +129,7 @@ base::Result<FittedLog> fitLog(const Water& water, const marks::MarkInput& input
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
-        const double effort = stay.rodHours();
+        const double effort = stay.rodHours().value_or(0.0);
         const bool hasEffort = effort > 0.0 && effort <= longestStay_rodHours;
         auto place = hasEffort ? stays.lookAt(stay) : std::nullopt;
         out.withoutEffort += hasEffort ? 0U : 1U;

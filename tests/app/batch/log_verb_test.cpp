@@ -54,12 +54,13 @@ TEST_F(LogVerb, EveryColumnReachesTheLogWithItsUnit) {
             "stay,3,2026-10-01T08:00Z,2026-10-01T09:00Z,,3.1,55.2,,,,,,,,,,\n");
     const Call added = log("--add", table);
     ASSERT_EQ(added.exitCode, 0) << added.error;
-    EXPECT_EQ(added.report(), Json::parse(R"({"added_stays": 2, "known_stays": 0, "bad_rows": {},
-                                              "notes": []})"));
+    EXPECT_EQ(added.report(), Json::parse(R"({"added": 2, "updated": 0, "known": 0, "questions": [],
+                              "added_stays": 2, "known_stays": 0, "bad_fields": [],
+                              "bad_rows": {}, "notes": []})"));
     const logbook::Log kept = loadedWater(path).log.copied();
     ASSERT_EQ(kept.size(), 2U);
     EXPECT_EQ(kept[0].start, at("2026-10-01T08:00:00Z")) << "the log is in the order of time";
-    EXPECT_EQ(kept[0].rods, 1);
+    EXPECT_FALSE(kept[0].rods) << "nobody said how many";
     const logbook::Stay& stay = kept[1];
     EXPECT_EQ(stay.start, at("2026-10-03T07:10:00Z")) << "summer time";
     EXPECT_EQ(stay.end, at("2026-10-03T10:40:00Z"));
@@ -194,9 +195,51 @@ TEST_F(LogVerb, TheSameTrackTwiceDoublesNoStay) {
     EXPECT_EQ(loadedWater(path).log, once.log);
 }
 
-TEST_F(LogVerb, StaysOfATrackHaveTwoRodsWhereNoneAreSaid) {
-    ASSERT_EQ(log("--from-track", folder.write("track.gpx", trackText())).exitCode, 0);
-    EXPECT_EQ(loadedWater(path).log.front().rods, 2);
+TEST_F(LogVerb, RodsOfATrackThatNobodySaysAreNotKnown) {
+    const Call found = log("--from-track", folder.write("track.gpx", trackText()));
+    ASSERT_EQ(found.exitCode, 0);
+    EXPECT_FALSE(loadedWater(path).log.front().rods);
+    EXPECT_TRUE(found.report()["stays"][0]["rods"].is_null());
+    ASSERT_EQ(log("--out", folder.at("out.csv")).exitCode, 0);
+    const std::string text = support::ScratchFolder::textOf(folder.at("out.csv"));
+    ASSERT_EQ(log("--add", folder.at("out.csv")).report()["known"], 2) << text;
+}
+
+TEST_F(LogVerb, AStayThatSaysMoreUpdatesTheKnownOneAndOneElsewhereIsAsked) {
+    const auto row = [](const char* times, const char* place, const char* rest) {
+        return std::string("stay,1,") + times + ",," + place + "," + rest + "\n";
+    };
+    const char* times = "2026-10-03T08:00,2026-10-03T10:00";
+    ASSERT_EQ(log("--add", folder.write("a.csv", std::string(header) +
+                                                     row(times, "3.1002,55.2003", ",,,,,,,,,")))
+                  .exitCode,
+              0);
+    const Call again =
+        log("--add",
+            folder.write("b.csv", std::string(header) +
+                                      row("2026-10-03T08:10,2026-10-03T10:00", "3.1002,55.2003",
+                                          "3,roach,,,,,,,,") +
+                                      "fish,1,,,2026-10-03T09:15,,,,,pike,21-4x,,,,,,\n" +
+                                      "stay,2,2026-10-03T08:30,2026-10-03T09:30,,3.1102,55.2003,2,,"
+                                      ",,,,,,,\n"));
+    ASSERT_EQ(again.exitCode, 0) << again.error;
+    const Json report = again.report();
+    EXPECT_EQ(report["added"], 0);
+    EXPECT_EQ(report["updated"], 1);
+    ASSERT_EQ(report["questions"].size(), 1U);
+    EXPECT_EQ(report["questions"][0]["row"], 4);
+    EXPECT_EQ(report["questions"][0]["what"],
+              "Sat 3 Oct 2026, 08:30 to 09:30: the log has the boat in another stay then, 08:10 to "
+              "10:00. Which one is right?");
+    EXPECT_EQ(report["bad_fields"],
+              Json::parse(R"([{"row": 3, "column": "weight_kg", "text": "21-4x"}])"));
+    const logbook::Log kept = loadedWater(path).log.copied();
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_EQ(kept[0].rods, 3);
+    EXPECT_EQ(kept[0].bait, "roach");
+    ASSERT_EQ(kept[0].runs.size(), 1U);
+    EXPECT_EQ(kept[0].runs[0].species, "pike");
+    EXPECT_FALSE(kept[0].runs[0].weight);
 }
 
 TEST_F(LogVerb, WrongUseAndUnusableFilesAreRefusedByName) {

@@ -101,17 +101,29 @@ TEST_F(ReviewVerb, RowsAreCountedByHand) {
     EXPECT_GT(roach["shrunk_rate"].get<double>(), 1.0);
     EXPECT_LT(roach["shrunk_rate"].get<double>(), 1.5) << "drawn towards the other row";
     EXPECT_EQ(roach["steadied_rate"], roach["shrunk_rate"]);
-    roach.erase("steadied_rate");
-    roach.erase("shrunk_rate");
-    EXPECT_EQ(roach, Json::parse(R"({"name": "roach", "rod_hours": 20.0, "stays": 2, "blanks": 0,
-        "runs": 4, "fish": 3, "best_kg": 9.625, "rate_per_10_rod_hours": 1.5, "rate_low": 0.3093,
-        "rate_high": 4.3836, "share_of_effort": 0.6667})"));
+    // Two days each: their scatter widens the exact intervals of a day's count.
+    EXPECT_GT(report["dispersion"].get<double>(), 1.0);
+    EXPECT_LT(roach["rate_low"].get<double>(), 0.3093);
+    EXPECT_GT(roach["rate_high"].get<double>(), 4.3836);
+    EXPECT_LT(roach["steadied_low"].get<double>(), roach["steadied_rate"].get<double>());
+    EXPECT_GT(roach["steadied_high"].get<double>(), roach["steadied_rate"].get<double>());
+    EXPECT_EQ(roach["shrunk_low"], roach["steadied_low"]);
+    EXPECT_EQ(roach["shrunk_high"], roach["steadied_high"]);
+    const auto counts = [](Json row) {
+        for (const char* key : {"steadied_rate", "steadied_low", "steadied_high", "shrunk_rate",
+                                "shrunk_low", "shrunk_high", "rate_low", "rate_high"}) {
+            row.erase(key);
+        }
+        return row;
+    };
+    EXPECT_EQ(counts(roach),
+              Json::parse(R"({"name": "roach", "rod_hours": 20.0, "stays": 2, "blanks": 0,
+        "runs": 4, "fish": 3, "best_kg": 9.625, "rate_per_10_rod_hours": 1.5,
+        "share_of_effort": 0.6667})"));
     Json smelt = rowNamed(report, "smelt");
-    smelt.erase("shrunk_rate");
-    smelt.erase("steadied_rate");
-    EXPECT_EQ(smelt, Json::parse(R"({"name": "smelt", "rod_hours": 10.0, "stays": 2, "blanks": 1,
-        "runs": 1, "fish": 1, "best_kg": 1.25, "rate_per_10_rod_hours": 1.0, "rate_low": 0.0253,
-        "rate_high": 5.5716, "share_of_effort": 0.3333})"));
+    EXPECT_EQ(counts(smelt),
+              Json::parse(R"({"name": "smelt", "rod_hours": 10.0, "stays": 2, "blanks": 1,
+        "runs": 1, "fish": 1, "best_kg": 1.25, "rate_per_10_rod_hours": 1.0, "share_of_effort": 0.3333})"));
     const Json& overall = report["overall"];
     EXPECT_EQ(overall["rod_hours"], 30.0);
     EXPECT_EQ(overall["stays"], 4);

@@ -182,11 +182,11 @@ TEST_F(FileKinds, ALogBecomesStaysAndWhatIsThereAlreadyIsCounted) {
         "stay,7,2024-09-18T08:11:00+01:00,2024-09-18T10:09:00+01:00,,3.1,55.2,3,,,,,,,,,\n"
         "fish,7,,,2024-09-18T09:20:00+01:00,,,,,pike,2.34,695,,,,,\n";
     EXPECT_EQ(taken({file("log.csv", log)}),
-              (QStringList{"1 stays from log.csv; 0 were there already."}));
+              (QStringList{"log.csv: 1 stay brought in."}));
     ASSERT_EQ(water().log.size(), 1U);
     EXPECT_EQ(water().log[0].rods, 3);
     EXPECT_EQ(taken({file("log.csv", log)}),
-              (QStringList{"0 stays from log.csv; 1 were there already."}));
+              (QStringList{"log.csv: 0 stays brought in, 1 known already."}));
     EXPECT_EQ(water().log.size(), 1U);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Rows and labels of Looking back, to the figure.
 #include "app/days/looking_back/log_view.h"
+#include "app/wording/doubts.h"
 #include "tests/app/days/autumn_log.h"
 
 #include <gtest/gtest.h>
@@ -41,7 +42,7 @@ TEST(LookingBackRows, SayEachStayAndRunToTheFigure) {
     EXPECT_EQ(looking_back::LogRows(log, {}, wording::Words())[1].cells[2], "0.50 kg");
     // By the water's clock.
     const auto london = units::Clock::inZone("Europe/London").value();
-    EXPECT_EQ(looking_back::stayTitle(log[1], london), "Sat 3 Oct 2026, 09:10 to 11:00");
+    EXPECT_EQ(wording::stayTitle(log[1], london), "Sat 3 Oct 2026, 09:10 to 11:00");
 }
 
 TEST(LookingBackRows, AddUpTripsStaysBlanksAndFish) {
@@ -77,21 +78,37 @@ TEST(LookingBackRows, SayWhatProducedToTheFigure) {
     EXPECT_EQ(looking_back::rateWords({}), "");
 }
 
-TEST(NewStay, BeginsAfterTheLastOfThePlannedDayWithItsRodsAndBait) {
-    const auto on = [](const char* day, std::chrono::seconds start) {
-        return looking_back::newStay(autumn::log(), {}, units::dayFrom(day).value(), start);
+TEST(NewStay, IsOfTodayAndBeginsAfterTheLastStayOfTheDayWithItsRodsAndBait) {
+    water::Water water;
+    water.log = autumn::log();
+    const auto onDay = [&](const std::string& now) {
+        return looking_back::newStay(water, at(now));
     };
-    using namespace std::chrono_literals;
-    const logbook::Stay after = on("2026-10-03", 8h);
+    const logbook::Stay after = onDay("2026-10-03 22:10");
     EXPECT_EQ(after.start, at("2026-10-03 13:00"));
     EXPECT_EQ(after.end, at("2026-10-03 15:00"));
     EXPECT_EQ(after.rods, 3);
     EXPECT_EQ(after.bait, "");
-    EXPECT_EQ(on("2026-10-03", 14h).start, at("2026-10-03 14:00"));
-    const logbook::Stay alone = on("2026-10-04", 7h);
-    EXPECT_EQ(alone.start, at("2026-10-04 07:00"));
-    EXPECT_EQ(alone.rods, 1);
-    EXPECT_EQ(on("2026-09-30", 8h).bait, "roach");
+    EXPECT_EQ(onDay("2026-10-03 14:20").end, at("2026-10-03 14:20")) << "not in the future";
+    EXPECT_EQ(onDay("2026-10-03 13:01").end, at("2026-10-03 13:05"));
+    EXPECT_EQ(onDay("2026-09-30 18:00").bait, "roach");
+    water.houseRules.rodLimit = 2;
+    EXPECT_EQ(onDay("2026-10-03 22:10").rods, 2) << "never more than the house allows";
+    EXPECT_EQ(onDay("2026-09-30 18:00").rods, 1);
+}
+
+TEST(NewStay, MakesUpNothingWhereNobodyHasSaidAnything) {
+    water::Water water;
+    water.plan.tackle.rods = 4;
+    water.plan.day.day = units::dayFrom("2026-10-05").value();
+    const logbook::Stay first = looking_back::newStay(water, at("2026-10-04 22:10"));
+    EXPECT_EQ(first.start, at("2026-10-04 20:10"));
+    EXPECT_EQ(first.end, at("2026-10-04 22:10"));
+    EXPECT_FALSE(first.rods);
+    EXPECT_EQ(first.bait, "");
+    EXPECT_EQ(first.conditions, logbook::Conditions());
+    EXPECT_EQ(looking_back::newStay(water, at("2026-10-04 00:30")).start, at("2026-10-04 00:00"))
+        << "not of the day before";
 }
 
 TEST(BestHoursSaid, TheStretchAndHowManyTripsItComesFrom) {

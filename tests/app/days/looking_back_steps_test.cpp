@@ -6,9 +6,11 @@
 #include "app/days/looking_back/looking_back_day.h"
 #include "app/days/step_panel.h"
 #include "app/edits/add_stays.h"
+#include "app/edits/change_stay.h"
 #include "app/edits/change_water.h"
 #include "app/edits/set_plan.h"
 #include "app/edits/set_shoreline.h"
+#include "app/open_water/now.h"
 #include "app/widgets/amount_field.h"
 #include "app/widgets/plain_table.h"
 #include "core/water/questions/review_log.h"
@@ -167,10 +169,9 @@ TEST_F(LookingBack, AddsAFishOrALostRunToTheChosenStay) {
     }
 }
 
-TEST_F(LookingBack, AddsABlankWhereTheUserPointsWithThePlansConditions) {
+TEST_F(LookingBack, AddsABlankOfTodayWhereTheUserPointsOfWhichNothingIsMadeUp) {
     edits::setPlan(open_, "Set day", [](marks::Plan& plan) {
-        plan.day.day = units::dayFrom("2026-10-03").value();
-        plan.day.wind = {units::Bearing::degrees(300), units::Speed::metresPerSecond(6)};
+        plan.day.day = units::dayFrom("2037-10-03").value();
         plan.day.waterTemperature = units::Temperature::celsius(9);
     });
     const logbook::Log before = log();
@@ -179,16 +180,15 @@ TEST_F(LookingBack, AddsABlankWhereTheUserPointsWithThePlansConditions) {
     chart_.give(chart::PointMade{point});
     ASSERT_EQ(log().size(), 4U);
     const logbook::Stay added = log()[3];
-    EXPECT_EQ(added.start, at("2026-10-03 13:00"));
-    EXPECT_EQ(added.end, at("2026-10-03 15:00"));
-    EXPECT_EQ(added.rods, 3);
+    EXPECT_LE(added.end, open_water::now() + std::chrono::minutes(5));
+    EXPECT_GT(added.end, open_water::now() - std::chrono::hours(1));
+    EXPECT_FALSE(added.rods);
     EXPECT_TRUE(added.isBlank());
     const geo::WaterPoint found = open_.water()->frame->toWater(added.place);
     EXPECT_NEAR(found.x_m, 40.0, 1e-6);
     EXPECT_NEAR(found.y_m, -30.0, 1e-6);
-    EXPECT_EQ(added.conditions,
-              (logbook::Conditions{units::Bearing::degrees(300), units::Speed::metresPerSecond(6),
-                                   units::Temperature::celsius(9)}));
+    EXPECT_EQ(added.conditions, logbook::Conditions());
+    EXPECT_EQ(cellsOf(*table("Stay"))[0][1], "rods not known");
     EXPECT_FALSE(chart_.isAsking());
     EXPECT_EQ(chart_.content().selection.stay, added.id);
     EXPECT_EQ(table("Stay")->chosen(), 0);
@@ -196,17 +196,27 @@ TEST_F(LookingBack, AddsABlankWhereTheUserPointsWithThePlansConditions) {
     EXPECT_EQ(log(), before);
 }
 
-TEST_F(LookingBack, AddsAStayOfNoMoreRodsThanTheHouseAllows) {
-    edits::setPlan(open_, "Set day", [](marks::Plan& plan) {
-        plan.day.day = units::dayFrom("2026-10-03").value();
-    });
+TEST_F(LookingBack, SaysBesideTheFieldsWhatOfAStayCanHardlyBe) {
+    const auto said = [this] {
+        for (QLabel* label : day_->findChildren<QLabel*>()) {
+            if (label->accessibleName() == "What can hardly be so") {
+                return label->isHidden() ? QString() : label->text();
+            }
+        }
+        return QString("no such line");
+    };
+    table("Stay")->selectRow(6);
+    EXPECT_EQ(said(), "");
     edits::change(open_, "Set rules", {water::Part::houseRules},
                   [](water::Water& w) { w.houseRules.rodLimit = 2; });
-    button("Add stay")->click();
-    chart_.give(chart::PointMade{{40.0, -30.0}});
-    ASSERT_EQ(log().size(), 4U);
-    EXPECT_EQ(log()[2].rods, 3) << "what was noted stays";
-    EXPECT_EQ(log()[3].rods, 2) << "as on the stay before, but for the rule";
+    table("Stay")->clearSelection();
+    table("Stay")->selectRow(0);
+    EXPECT_EQ(said(), "3 rods, where the house allows 2.");
+    edits::changeStay(open_, "Change", log()[1].id,
+                      [](logbook::Stay& stay) { stay.end = at("2026-10-03 11:30"); });
+    table("Stay")->clearSelection();
+    table("Stay")->selectRow(0);
+    EXPECT_TRUE(said().contains("Another stay lasted from 08:10 to 11:30")) << said().toStdString();
 }
 
 TEST_F(LookingBack, MovesTheChosenStayAndNoOther) {

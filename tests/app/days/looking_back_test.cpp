@@ -60,13 +60,6 @@ TEST(LogView, AddsUpTheMonths) {
     EXPECT_EQ(rows[0], (QStringList{"2026-10", "1", "2", "1", "1"}));
 }
 
-TEST(LogView, StartsANewStayAfterTheLastOfThatDay) {
-    const logbook::Stay stay = looking_back::newStay(smallLog(), {}, october3, 7h);
-    EXPECT_EQ(units::timeOfDayText(stay.start, {}), "13:00");
-    EXPECT_EQ(stay.rods, 4);
-    EXPECT_TRUE(stay.isBlank());
-}
-
 TEST(LogEdits, CanAllBeUndone) {
     const QTemporaryDir folder;
     open_water::OpenWater open;

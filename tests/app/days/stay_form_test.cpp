@@ -28,6 +28,7 @@ logbook::Log twoStays() {
     log[0].start = at("2026-10-03 08:00");
     log[0].end = at("2026-10-03 09:00");
     log[0].place = {3.1, 55.2};
+    log[0].rods = 1;
     log[0].bait = "roach";
     logbook::Stay& stay = log[1];
     stay.start = at("2026-10-03 10:05");
@@ -152,7 +153,15 @@ std::vector<TypedRow> typedRows() {
     return {
         {false, "From", "9:20", "9:20", [](Stay& s) { s.start = at("2026-10-03 09:20"); }},
         {false, "From", "2026-10-02 23:50", "2026-10-02 23:50",
-         [](Stay& s) { s.start = at("2026-10-02 23:50"); }},
+         [](Stay& s) { // onto another day: as long as before, its fish with it
+             s.start = at("2026-10-02 23:50");
+             s.end = at("2026-10-03 02:15");
+             s.runs[0].time = at("2026-10-03 00:15");
+             s.runs[1].time = at("2026-10-03 01:05");
+         }},
+        {false, "To", "2026-10-04 10:05", "2026-10-04 10:05",
+         [](Stay& s) { s.end = at("2026-10-04 10:05"); }},
+        {false, "To", "2026-10-04 10:06", "2026-10-04 10:06", nullptr}, // over a day
         {false, "From", "10:31", "10:31", nullptr}, // The first run came at half past ten.
         {false, "From", "10:30", "10:30", [](Stay& s) { s.start = at("2026-10-03 10:30"); }},
         {false, "From", "", "", nullptr},
@@ -165,7 +174,7 @@ std::vector<TypedRow> typedRows() {
         {false, "Rods", "9", "9", nullptr},
         {false, "Rods", "0", "0", nullptr},
         {false, "Rods", "1.5", "1.5", nullptr},
-        {false, "Rods", "", "", nullptr},
+        {false, "Rods", "", "", [](Stay& s) { s.rods.reset(); }},
         {false, "Bait", "perch, roach", "perch, roach", [](Stay& s) { s.bait = "perch, roach"; }},
         {false, "Bait", "", "", [](Stay& s) { s.bait.clear(); }},
         {false, "Wind from", "45", "45°",

@@ -400,8 +400,7 @@ soundings::SurveyDay dayOfLatePositions(const geo::WaterFrame& frame, double del
         day.passStarts.edit().push_back(day.soundings.size());
         const double off_m = -127.0 + 40.0 * (line % lines);
         const auto at = [&](double along_m) {
-            const double turned_m =
-                (line % 2 == 0 ? along_m : length_m - along_m) - 0.5 * length_m;
+            const double turned_m = (line % 2 == 0 ? along_m : length_m - along_m) - 0.5 * length_m;
             return line < lines ? WaterPoint{turned_m, off_m} : WaterPoint{off_m, turned_m};
         };
         for (int second = 0; second <= static_cast<int>(length_m / speed_m_s); ++second) {

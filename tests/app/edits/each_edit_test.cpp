@@ -185,6 +185,7 @@ TEST_F(Edits, OfTheLog) {
     between.runs[1].time = between.start;
     logbook::Stay first = between;
     first.start = units::Moment(std::chrono::hours(5));
+    first.end = first.start + std::chrono::hours(1);
     first.runs.resize(1);
     check({"Bring in log",
            {Part::log},

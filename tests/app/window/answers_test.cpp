@@ -127,9 +127,10 @@ TEST_F(Answers, WhileALongLogIsTypedInto) {
                               EXPECT_EQ(logbook::LogSum::of(copy, {}).whole().stays, 100'000U);
                           }));
         typed = std::min(typed, timed([&] {
-                             edits::changeStay(
-                                 open(), "Change rods", log.back().id,
-                                 [](logbook::Stay& stay) { stay.rods = stay.rods % 3 + 1; });
+                             edits::changeStay(open(), "Change rods", log.back().id,
+                                               [](logbook::Stay& stay) {
+                                                   stay.rods = stay.rods.value_or(0) % 3 + 1;
+                                               });
                              QCoreApplication::sendPostedEvents(nullptr, QEvent::MetaCall);
                          }));
     }

@@ -153,8 +153,8 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
             "None of the 7 stays of the log counts: by your beliefs alone.",
             "2 of 7 stays of the log lie on no water of this chart today and say nothing of "
             "it.",
-            "3 of 7 stays of the log lasted no time, or longer than any can, and count in no "
-            "rate.",
+            "3 of 7 stays of the log count in no rate: nobody noted their rods, or they lasted no "
+            "time, or longer than any can.",
             "2 of 8 marks found. Left out: 0.1 ha closed, 1.0 ha too shallow, 120.1 ha deeper "
             "than the limit, 2.0 ha too near the bank to swing, 3.0 ha too deep for the "
             "ropes, 4.0 ha too rough for an open boat at anchor."}));

@@ -181,9 +181,39 @@ TEST(Stays, BroughtInTwiceDoubleNoCatch) {
     EXPECT_EQ(once->log[0].runs[0].id, logbook::FishId(34));
     EXPECT_EQ(acts::addStays(*once, file).value(), *once);
     early.runs[0].weight = units::Weight::pounds(6.0);
-    EXPECT_EQ(acts::addStays(*once, {early})->log.size(), 3U) << "another fish: another stay";
+    early.conditions.waterTemperature.reset();
+    const auto more = acts::addStays(*once, {early});
+    ASSERT_EQ(more->log.size(), 2U) << "one time and place: one stay";
+    logbook::Stay updated = once->log[0];
+    updated.runs[0].weight = units::Weight::pounds(6.0);
+    EXPECT_EQ(more->log[0], updated) << "what is left open stays as it was noted";
     early.runs.clear();
-    EXPECT_EQ(acts::addStays(*once, {early})->log.size(), 3U) << "a blank: another stay";
+    EXPECT_EQ(acts::addStays(*once, {early})->log, once->log) << "nor does a blank take a fish";
+}
+
+TEST(Stays, OfOneFileUpdateEachOtherAndThoseInDoubtAreLeftOut) {
+    logbook::Stay first = support::fullStay();
+    first.start += std::chrono::hours(48);
+    first.end += std::chrono::hours(48);
+    for (logbook::Fish& run : first.runs) {
+        run.time += std::chrono::hours(48);
+    }
+    logbook::Stay more = first;
+    more.runs.resize(1);
+    more.runs[0].time = first.start + std::chrono::minutes(7);
+    more.runs[0].species = "ide";
+    logbook::Stay elsewhere = first;
+    elsewhere.place.lat_deg += 0.01; // a kilometre off at the same time
+    const auto after = acts::addStays(full(), {first, more, elsewhere});
+    ASSERT_TRUE(after);
+    ASSERT_EQ(after->log.size(), 2U);
+    EXPECT_EQ(after->log[1].runs.size(), first.runs.size() + 1);
+    EXPECT_EQ(after->log[1].place, first.place);
+    std::set<std::int64_t> ids;
+    for (const logbook::Fish& run : after->log[1].runs) {
+        EXPECT_TRUE(run.id.isGiven());
+        EXPECT_TRUE(ids.insert(run.id.number()).second) << "each fish has a number of its own";
+    }
 }
 
 TEST(Shore, KeepsTheFrameUnlessItLiesOutOfItsReach) {

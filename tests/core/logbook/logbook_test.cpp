@@ -21,14 +21,16 @@ Stay stayAt(std::int64_t id, units::Moment start) {
 const units::Moment october{std::chrono::sys_days(std::chrono::year(2026) / 10 / 3) + 8h};
 
 TEST(Stay, EffortIsRodsTimesHours) {
-    EXPECT_DOUBLE_EQ(stayAt(1, october).rodHours(), 6.0);
+    EXPECT_DOUBLE_EQ(stayAt(1, october).rodHours().value(), 6.0);
 }
 
-TEST(Stay, OfUnsaidRodsIsTheEffortOfOne) {
+TEST(Stay, OfRodsThatNobodyNotedHasNoKnownEffort) {
     Stay stay;
     stay.start = october;
     stay.end = october + 90min;
-    EXPECT_DOUBLE_EQ(stay.rodHours(), 1.5);
+    EXPECT_FALSE(stay.rodHours());
+    stay.rods = 1;
+    EXPECT_DOUBLE_EQ(stay.rodHours().value(), 1.5);
 }
 
 TEST(Stay, LostRunsAreNoFish) {

@@ -194,7 +194,7 @@ TEST_F(TableColumns, OfTheLogAreThoseOfTheContractInItsUnits) {
               "fish,41,,,2026-09-27T10:40:00.500+01:00,,,,smelt,\"pike, big\",9.625,1021.5,3.5,,,,"
               "at the edge\n"
               "run,41,,,2026-11-27T10:00:00+00:00,,,,,,,,,,,,\n"
-              "stay,7,2026-12-01T09:00:00+00:00,2026-12-01T10:00:00+00:00,,-3.5,-55.25,1,,,,,,,,,"
+              "stay,7,2026-12-01T09:00:00+00:00,2026-12-01T10:00:00+00:00,,-3.5,-55.25,,,,,,,,,,"
               "\n");
     bare.id =
         logbook::StayId(41); // One number for two stays tells nothing: both are numbered anew.

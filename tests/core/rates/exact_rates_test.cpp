@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every figure of a table of rates, its notes to the letter, and what the record makes of it.
 #include "core/rates/count_rates.h"
+#include "core/rates/day_scatter.h"
 #include "core/rates/rate_notes.h"
 #include "core/rates/shrink_rates.h"
 
@@ -41,6 +42,28 @@ RateTable counted(const logbook::Log& log, const RateSettings& settings) {
         parts.push_back(rates::wholeStay(stay, "all"));
     }
     return rates::countRates(parts, settings, progress).value();
+}
+
+TEST(CountedRow, LeavesOutStaysWhoseRodsNobodyNotedAndSaysSo) {
+    logbook::Log log = threeStays();
+    log[2].rods.reset();
+    const RateTable table = counted(log, {});
+    EXPECT_EQ(table.effortUnknown, 1U);
+    EXPECT_EQ(table.overall.stays, 2);
+    EXPECT_EQ(table.overall.fish, 2) << "fish over no effort would make any rate";
+    EXPECT_DOUBLE_EQ(table.overall.rodHours, 7.0);
+    EXPECT_EQ(table.notes.front(),
+              "1 stay with 2 fish left out: how many rods were out is not noted.");
+    for (logbook::Stay& stay : log) {
+        stay.rods.reset();
+    }
+    const RateTable none = counted(log, {});
+    EXPECT_EQ(none.effortUnknown, 3U);
+    EXPECT_EQ(none.notes, (std::vector<std::string>{"3 stays with 4 fish left out: how many rods "
+                                                    "were out is not noted."}));
+    RateSettings later;
+    later.from = units::dayFrom("2026-10-04");
+    EXPECT_EQ(counted(log, later).effortUnknown, 1U) << "of the days asked for";
 }
 
 struct Counted {
@@ -107,18 +130,20 @@ TEST(CountedRow, HoldsJustWhatIsAskedFor) {
         }
         EXPECT_EQ(table.overall.name, "whole water");
         // The whole is drawn towards nothing: half a fish in no time (Jeffreys).
+        const double phi = table.overall.dispersion;
+        EXPECT_EQ(phi > 1.0, row.stays > 1) << row.what << ": days scatter";
         EXPECT_NEAR(given(table.overall.shrunk).per10RodHours,
-                    10.0 * (row.fish + 0.5) / row.rodHours, 1e-9);
-        EXPECT_NEAR(table.overall.shrunkWidth, 1.0 / std::sqrt(row.fish + 0.5), 1e-9);
+                    10.0 * (row.fish / phi + 0.5) / (row.rodHours / phi), 1e-9);
+        EXPECT_NEAR(table.overall.shrunkWidth, 1.0 / std::sqrt(row.fish / phi + 0.5), 1e-9);
     }
 }
 
-TEST(CountedRows, HaveTheirSharesAndThePThatHolmMakesOfThem) {
+TEST(CountedRows, OfOneDayHaveTheirSharesAndThePThatHolmMakesOfThem) {
     logbook::Log log{logs::stay("2026-10-01", "00:00", "20:00"),
-                     logs::stay("2026-10-02", "00:00", "20:00"),
-                     logs::stay("2026-10-03", "00:00", "10:00")};
+                     logs::stay("2026-10-01", "00:00", "20:00"),
+                     logs::stay("2026-10-01", "00:00", "10:00")};
     log[0].runs.resize(8, logs::fish("2026-10-01 09:00", 3.0));
-    log[1].runs.resize(1, logs::fish("2026-10-02 09:00", 3.0));
+    log[1].runs.resize(1, logs::fish("2026-10-01 09:00", 3.0));
     base::Progress progress;
     std::vector<GroupedStay> parts{rates::wholeStay(log[0], "bar"), rates::wholeStay(log[1], "dam"),
                                    rates::wholeStay(log[2], "neck")};
@@ -139,15 +164,34 @@ TEST(CountedRows, HaveTheirSharesAndThePThatHolmMakesOfThem) {
     EXPECT_NEAR(given(three.rows[2].pAgainstTheRest), std::max(2.0 * dam, neck), 1e-9);
 }
 
-TEST(CountedRow, HasTheExactLimitsOfItsRate) {
-    // Garwood 1936, Biometrika 28:437: 4 fish 1.0899 to 10.2416, none 0 to 3.6889; in 9 rod-hours.
-    const RateTable four = counted(threeStays(), {});
-    EXPECT_NEAR(given(four.rows[0].rate).low, 1.0899 / 0.9, 1e-4);
-    EXPECT_NEAR(given(four.rows[0].rate).high, 10.2416 / 0.9, 1e-4);
-    RateSettings trout;
-    trout.species = "trout";
-    EXPECT_NEAR(given(counted(threeStays(), trout).overall.rate).low, 0.0, 1e-12);
-    EXPECT_NEAR(given(counted(threeStays(), trout).overall.rate).high, 3.6889 / 0.9, 1e-4);
+TEST(CountedRow, OfOneDayHasTheExactLimitsOfItsRate) {
+    // Garwood 1936, Biometrika 28:437: 2 fish 0.2422 to 7.2247, none 0 to 3.6889; in 4 rod-hours.
+    RateSettings first;
+    first.to = units::dayFrom("2026-10-01");
+    const RateTable two = counted(threeStays(), first);
+    EXPECT_EQ(two.rows[0].dispersion, 1.0);
+    EXPECT_NEAR(given(two.rows[0].rate).low, 0.2422 / 0.4, 1e-4);
+    EXPECT_NEAR(given(two.rows[0].rate).high, 7.2247 / 0.4, 1e-4);
+    first.species = "trout";
+    EXPECT_NEAR(given(counted(threeStays(), first).overall.rate).low, 0.0, 1e-12);
+    EXPECT_NEAR(given(counted(threeStays(), first).overall.rate).high, 3.6889 / 0.4, 1e-4);
+}
+
+TEST(CountedRow, OfSeveralDaysHasLimitsThatAllowForTheirScatter) {
+    const RateTable table = counted(threeStays(), {});
+    const double phi = table.rows[0].dispersion;
+    // The days' own scatter by the formula of day_scatter.h, half a fish more in the whole.
+    const rates::ByDay days{{units::dayFrom("2026-10-01").value(), {2, 4}},
+                            {units::dayFrom("2026-10-02").value(), {0, 3}},
+                            {units::dayFrom("2026-10-04").value(), {2, 2}}};
+    const std::vector<rates::ByDay> rows{days};
+    EXPECT_DOUBLE_EQ(phi, rates::dispersionOf(days, 4.5 / 9.0, rates::dayVariance(rows)));
+    EXPECT_GT(phi, 1.2);
+    const auto worth = rates::rateOf(Tally{4.0 / phi, 9.0 / phi});
+    EXPECT_DOUBLE_EQ(given(table.rows[0].rate).low, given(worth).low);
+    EXPECT_LT(given(table.rows[0].rate).low, 1.0899 / 0.9);
+    EXPECT_GT(given(table.rows[0].rate).high, 10.2416 / 0.9);
+    EXPECT_NEAR(given(table.rows[0].rate).per10RodHours, 40.0 / 9.0, 1e-12);
 }
 
 struct ShrunkRow {
@@ -218,7 +262,7 @@ RateRow rowOf(const std::string& name, int fish, double rodHours, std::optional<
     row.name = name;
     row.fish = fish;
     row.rodHours = rodHours;
-    row.rate = rates::rateOf({fish, rodHours});
+    row.rate = rates::rateOf({static_cast<double>(fish), rodHours});
     row.pAgainstTheRest = p;
     return row;
 }

@@ -62,7 +62,7 @@ TEST(ByHour, LosesNoEffortAndNoRun) {
         logbook::Fish run;
         run.time = made.start + (made.end - made.start) / 2;
         made.runs = {run};
-        effort += made.rodHours();
+        effort += made.rodHours().value();
         log.push_back(made);
     }
     for (const int hours : {1, 2, 3, 4, 6, 8, 12}) {

@@ -74,7 +74,7 @@ TEST(ShrinkRates, ComesNearerToTheTruthThanTheBareRatesAndCoversIt) {
             truths.push_back(truth(chance));
             const double rodHours = 4.0 + static_cast<double>(chance() % 40);
             std::poisson_distribution<int> fish(truths.back() * rodHours);
-            rows.push_back({fish(chance), rodHours});
+            rows.push_back({static_cast<double>(fish(chance)), rodHours});
         }
         const auto out = shrink(rows);
         for (std::size_t i = 0; i < rows.size(); ++i) {

@@ -257,15 +257,16 @@ TEST_F(KeptColumns, OfTheLog) {
     water.log = {blank, stay};
     water.log.edit(1).runs = {fish, lost};
     save(water);
-    EXPECT_EQ(rows("fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, "
-                   "wind_speed_m_s, water_temperature_c, note",
-                   "stays ORDER BY fid"),
-              (Rows{"1|" + hexOf(there) +
-                        "|6|'2026-10-03T10:40:30.500Z'|'2026-10-03T10:40:30.500Z'|1|''|NULL|NULL|"
-                        "NULL|''",
-                    "2|" + hexOf(here) +
-                        "|4|'2026-10-03T08:10:00.000Z'|'2026-10-03T10:40:30.500Z'|3|'roach'|230.5|"
-                        "4.5|9.5|'calm'"}));
+    EXPECT_EQ(
+        rows("fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, "
+             "wind_speed_m_s, water_temperature_c, note",
+             "stays ORDER BY fid"),
+        (Rows{"1|" + hexOf(there) +
+                  "|6|'2026-10-03T10:40:30.500Z'|'2026-10-03T10:40:30.500Z'|NULL|''|NULL|NULL|"
+                  "NULL|''",
+              "2|" + hexOf(here) +
+                  "|4|'2026-10-03T08:10:00.000Z'|'2026-10-03T10:40:30.500Z'|3|'roach'|230.5|"
+                  "4.5|9.5|'calm'"}));
     EXPECT_EQ(rows("geom, stay_fid, number, time, landed, species, bait, weight_kg, length_m, "
                    "bait_depth_m, note",
                    "fish ORDER BY fid"),

@@ -284,6 +284,7 @@ const std::array logMembers{
                w.log.edit(0).place = {3.1, 55.2};
            }},
     Member{"rods", Part::log, [](Water& w) { w.log.edit(1).rods = 3; }},
+    Member{"rods of another stay", Part::log, [](Water& w) { w.log.edit(0).rods = 1; }},
     Member{"bait", Part::log, [](Water& w) { w.log.edit(1).bait = "roach"; }},
     Member{"note", Part::log, [](Water& w) { w.log.edit(0).note = "two\nlines"; }},
     Member{"wind from", Part::log,

@@ -288,8 +288,11 @@ TEST(BringInTrack, LeavesOutAStayThatTheLogHoldsWithItsFishFilledIn) {
     w.log.edit(w.log.size() - 1).end = utc(9, 5, 8h); // over before the halt began
     EXPECT_EQ(bringInTrackStays(w, path, 3, silent)->stays.size(), 1U);
     w.log.edit(w.log.size() - 1).end = stay.end;
-    w.log.edit(w.log.size() - 1).place.lat_deg += 0.01; // a kilometre off: another stay
-    EXPECT_EQ(bringInTrackStays(w, path, 3, silent)->stays.size(), 1U);
+    w.log.edit(w.log.size() - 1).place.lat_deg += 0.01; // a kilometre off: one of them is wrong
+    const auto elsewhere = bringInTrackStays(w, path, 3, silent);
+    EXPECT_TRUE(elsewhere->stays.empty());
+    ASSERT_EQ(elsewhere->doubtful.size(), 1U);
+    EXPECT_EQ(elsewhere->doubtful[0].meets, stay.id);
 }
 
 TEST(BringInRules, AndPreviewsComeFromTheirReaders) {

@@ -60,6 +60,7 @@ inline constexpr std::array logRows{
     StampRow{"stay.end", [](Water& w) { w.log.edit(0).end += std::chrono::hours(1); }, onlyPlan},
     StampRow{"stay.place", [](Water& w) { w.log.edit(0).place.lon_deg += 1e-3; }, onlyPlan},
     StampRow{"stay.rods", [](Water& w) { w.log.edit(0).rods = 3; }, onlyPlan},
+    StampRow{"stay without rods", [](Water& w) { w.log.edit(0).rods.reset(); }, onlyPlan},
     StampRow{"stay.bait", [](Water& w) { w.log.edit(0).bait = "corn"; }, noStep},
     StampRow{"stay.conditions.windFrom",
              [](Water& w) { w.log.edit(0).conditions.windFrom.reset(); }, onlyPlan},

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/wording/doubts.h"
+
+#include "app/wording/by_kind.h"
+
+namespace wording {
+
+namespace {
+
+QString timesOf(units::Moment start, units::Moment end, const units::Clock& clock) {
+    return QStringLiteral("%1 to %2")
+        .arg(QString::fromStdString(units::timeOfDayText(start, clock)),
+             QString::fromStdString(units::timeOfDayText(end, clock)));
+}
+
+} // namespace
+
+QString said(const water::StayDoubt& doubt, const units::Clock& clock, const Words& words) {
+    return std::visit(
+        ByKind{[](const water::StayInTheFuture&) {
+                   return QStringLiteral("This stay has not ended yet.");
+               },
+               [](const water::StayOverADay& d) {
+                   return QStringLiteral("This stay is %1 hours long.").arg(d.hours.count());
+               },
+               [](const water::StayOutOfSeason&) {
+                   return QStringLiteral("The fishery is closed at this time of the year.");
+               },
+               [](const water::StayOfManyRods& d) {
+                   return (d.isRule ? QStringLiteral("%1 rods, where the house allows %2.")
+                                    : QStringLiteral("%1 rods, where %2 ride in the boat."))
+                       .arg(d.rods)
+                       .arg(d.usual);
+               },
+               [](const water::FishBesideStay& d) {
+                   return d.fish == 1
+                              ? QStringLiteral("One fish was taken before or after this stay.")
+                              : QStringLiteral("%1 fish were taken before or after this stay.")
+                                    .arg(d.fish);
+               },
+               [&](const water::StayOffTheWater& d) {
+                   return QStringLiteral("This place is not on the water: %1 from its shore.")
+                       .arg(words.length(d.distance));
+               },
+               [&](const water::StayOverOther& d) {
+                   return QStringLiteral("Another stay lasted from %1: one boat cannot be in both.")
+                       .arg(timesOf(d.start, d.end, clock));
+               }},
+        doubt);
+}
+
+QString stayTitle(const logbook::Stay& stay, const units::Clock& clock) {
+    return QStringLiteral("%1, %2").arg(Words::day(clock.dayOf(stay.start)),
+                                        timesOf(stay.start, stay.end, clock));
+}
+
+QString saidOfDoubtful(const logbook::Stay& stay, logbook::StayId meets,
+                       const water::Water& water) {
+    const auto position = logbook::positionOf(water.log, meets);
+    const QString title = stayTitle(stay, water.clock);
+    if (!position) {
+        return QStringLiteral("%1: overlaps another stay brought in with it.").arg(title);
+    }
+    const logbook::Stay& other = water.log[*position];
+    return QStringLiteral("%1: the log has the boat in another stay then, %2. Which one is right?")
+        .arg(title, timesOf(other.start, other.end, water.clock));
+}
+
+} // namespace wording
