@@ -8,6 +8,7 @@
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
+#include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
 #include "core/acts/facts.h"
 #include "core/acts/plan.h"
@@ -19,6 +20,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iostream>
 #include <memory>
 
 namespace batch {
@@ -30,12 +32,10 @@ namespace {
 
 struct MarksOptions {
     path water, report, gpx, sheet, picture;
-    double windFrom_deg = 0.0;
-    double windSpeed_m_s = 0.0;
     std::string date, start, end, ashoreBy, launch, weights, paper;
     std::vector<std::string> keep;
-    std::optional<double> boatSpeed_m_s, levelChange_m, limit_m, cast_m, bowRope_m, sternRope_m,
-        scope, temperature_c, tryNew, stay_h, overDepth_m;
+    std::optional<double> windFrom_deg, windSpeed_m_s, boatSpeed_m_s, levelChange_m, limit_m,
+        cast_m, bowRope_m, sternRope_m, scope, temperature_c, tryNew, stay_h, overDepth_m;
     std::optional<int> rods, count;
     bool pictures = false;
 };
@@ -108,8 +108,14 @@ void applyTackle(const MarksOptions& o, marks::Tackle& tackle) {
 
 Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
     marks::Plan plan = water.plan;
-    plan.day.wind = {units::Bearing::degrees(o.windFrom_deg),
-                     units::Speed::metresPerSecond(o.windSpeed_m_s)};
+    // What is not said is not known; a wind that the file holds is of another day.
+    plan.day.wind = {};
+    if (o.windFrom_deg) {
+        plan.day.wind.from = units::Bearing::degrees(*o.windFrom_deg);
+    }
+    if (o.windSpeed_m_s) {
+        plan.day.wind.speed = units::Speed::metresPerSecond(*o.windSpeed_m_s);
+    }
     plan.day.levelChange = units::Length::metres(o.levelChange_m.value_or(0.0));
     if (o.temperature_c) {
         plan.day.waterTemperature = units::Temperature::celsius(*o.temperature_c);
@@ -211,17 +217,20 @@ Result<void> marksVerb(const MarksOptions& o) {
     if (!planned) {
         return std::unexpected(planned.error());
     }
+    if (const QString said = wording::windNotSaid(*planned, wording::Words()); !said.isEmpty()) {
+        std::cerr << "meremark-batch: " << said.toStdString() << '\n';
+    }
     return writeOutputs(o, *opened, std::make_shared<const water::PlannedDay>(std::move(*planned)));
 }
 
 void layConditions(CLI::App& verb, MarksOptions& o) {
     verb.add_option("water", o.water, "Water file")->required()->type_name("WATER.gpkg");
-    verb.add_option("--wind-from", o.windFrom_deg, "Where the wind comes from, degrees true")
-        ->required()
+    verb.add_option("--wind-from", o.windFrom_deg,
+                    "Where the wind comes from, degrees true; without it: from any side")
         ->type_name("DEG")
         ->check(numberBetween(0.0, 360.0));
-    verb.add_option("--wind-speed", o.windSpeed_m_s, "Metres per second")
-        ->required()
+    verb.add_option("--wind-speed", o.windSpeed_m_s,
+                    "Metres per second; without it waves and shelter are not counted")
         ->type_name("M/S")
         ->check(numberBetween(0.0, 60.0));
     verb.add_option("--date", o.date, "Day (default tomorrow)")->type_name("DATE");

@@ -90,8 +90,9 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     part["expected_high"] = expected ? Json(expected->high) : Json(nullptr);
     part["to_learn"] = mark.toLearn;
     part["factors"] = factorsPart(mark.factors);
-    part["fetch_m"] = rounded(mark.fetch.inMetres(), 0);
-    part["wave_height_m"] = rounded(mark.waveHeight.inMetres(), 2);
+    part["fetch_m"] = mark.fetch ? Json(rounded(mark.fetch->inMetres(), 0)) : Json(nullptr);
+    part["wave_height_m"] =
+        mark.waveHeight ? Json(rounded(mark.waveHeight->inMetres(), 2)) : Json(nullptr);
     part["cautions"] = linesPart(wording::cautionsOf(mark, inMetres));
     part["anchors"] = {{"heading_deg", rounded(mark.anchors.lie.heading.inDegrees(), 1)},
                        {"bow", anchorPart(water, mark.anchors.bow)},
@@ -101,6 +102,16 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
         part["rods"].push_back(rodPart(water, rod));
     }
     return part;
+}
+
+/// Null for what nobody said.
+Json windPart(const logbook::Wind& wind) {
+    if (!wind.from && !wind.speed) {
+        return nullptr;
+    }
+    return {{"from_deg", wind.from ? Json(rounded(wind.from->inDegrees(), 1)) : Json(nullptr)},
+            {"speed_m_s",
+             wind.speed ? Json(rounded(wind.speed->inMetresPerSecond(), 2)) : Json(nullptr)}};
 }
 
 Json beliefsPart(const std::vector<marks::BeliefRecord>& records) {
@@ -136,8 +147,7 @@ Json timeOrNull(const std::optional<units::Moment>& moment, const units::Clock& 
 Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     Json report;
     report["date"] = units::isoText(planned.plan.day.day);
-    report["wind"] = {{"from_deg", rounded(planned.plan.day.wind.from.inDegrees(), 1)},
-                      {"speed_m_s", rounded(planned.plan.day.wind.speed.inMetresPerSecond(), 2)}};
+    report["wind"] = windPart(planned.plan.day.wind);
     report["level_change_m"] = rounded(planned.plan.day.levelChange.inMetres(), 3);
     report["clock"] = water.clock.zone();
     const auto& stay = planned.plan.day.stay;

@@ -24,7 +24,7 @@ std::optional<FurniturePiece> ashoreBanner(const LayerContext& on) {
     if (!content.water || content.isGrey || !content.shown.contains(LayerKind::marks)) {
         return std::nullopt;
     }
-    const auto ashore = water::ashoreCaution(content.water->plan.day.wind.speed);
+    const auto ashore = water::ashoreCaution(content.water->plan.day);
     if (!ashore) {
         return std::nullopt;
     }

@@ -69,7 +69,10 @@ void drawNorth(LayerContext& on, const QRectF& box) {
 }
 
 QString windLine(const logbook::Wind& wind) {
-    const int force = wind::beaufortForce(wind.speed);
+    if (!wind.speed) {
+        return QStringLiteral("look at the forecast");
+    }
+    const int force = wind::beaufortForce(*wind.speed);
     const auto name = wind::beaufortName(force);
     return QStringLiteral("force %1, %2")
         .arg(force)
@@ -80,8 +83,10 @@ void drawWind(LayerContext& on, const QRectF& box) {
     const logbook::Wind& wind = on.content.planned->plan.day.wind;
     const double s = on.scale;
     drawCard(on, box);
-    drawWindArrow(on.painter, box.topLeft() + QPointF(28.0 * s, 0.5 * box.height()), 36.0 * s,
-                  wind.from, on.palette.ink, 2.0 * s);
+    if (wind.from) {
+        drawWindArrow(on.painter, box.topLeft() + QPointF(28.0 * s, 0.5 * box.height()), 36.0 * s,
+                      *wind.from, on.palette.ink, 2.0 * s);
+    }
     const QFont font = typeface(TypeSize::small, s);
     const QPointF left = box.topLeft() + QPointF(56.0 * s, 0.0);
     drawFrom(on, font, left + QPointF(0.0, 17.0 * s), on.content.words.wind(wind), on.palette.ink);

@@ -102,13 +102,18 @@ DayWords wordsOf(const chart::ChartContent& content, const std::vector<MarkOfDay
     const water::PlannedDay& planned = *content.planned;
     DayWords out;
     out.cautions = wording::cautionsOf(planned, content.words);
-    if (const auto ashore = water::ashoreCaution(planned.plan.day.wind.speed)) {
+    out.ofThisPlan = wording::basisOf(planned, content.words) + wording::notesOf(planned);
+    if (const auto ashore = water::ashoreCaution(planned.plan.day)) {
         out.ashore = wording::said(*ashore, content.words);
         out.cautions.removeAll(out.ashore);
+    } else if (QString grave = wording::windNotSaid(planned, content.words); !grave.isEmpty()) {
+        const auto isInIt = [&grave](const QString& line) { return grave.contains(line); };
+        out.cautions.removeIf(isInIt);
+        out.ofThisPlan.removeIf(isInIt);
+        out.ashore = std::move(grave);
     }
     out.atEveryMark = commonCautions(ordered, content.words);
     out.moves = movesOf(planned.day, content.words);
-    out.ofThisPlan = wording::basisOf(planned, content.words) + wording::notesOf(planned);
     out.rules = wording::rulesOf(planned);
     out.forTheFish = wording::fishCareOf(planned, content.words);
     out.smallPrint = QStringLiteral("All times by the clock of %1. Ropes are worked out from depth "
@@ -165,11 +170,14 @@ void writeHead(SheetWriter& sheet, const chart::ChartContent& content) {
             y += 18.0;
         }
         painter.setFont(normal);
-        chart::drawWindArrow(painter, {wind.right() - 24.0, wind.center().y()}, 40.0, day.wind.from,
-                             palette.ink, 2.4);
+        if (day.wind.from) {
+            chart::drawWindArrow(painter, {wind.right() - 24.0, wind.center().y()}, 40.0,
+                                 *day.wind.from, palette.ink, 2.4);
+        }
         painter.drawText(wind.adjusted(0.0, 0.0, -54.0, 0.0),
                          Qt::AlignRight | Qt::AlignVCenter | Qt::TextWordWrap,
-                         QStringLiteral("wind from\n") + content.words.wind(day.wind));
+                         (day.wind.from ? QStringLiteral("wind from\n") : QString()) +
+                             content.words.wind(day.wind));
     });
 }
 

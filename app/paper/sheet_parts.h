@@ -14,7 +14,7 @@ namespace paper {
 
 /// What the sheet says of the whole day, in the user's units, each once.
 struct DayWords {
-    QString ashore; ///< To stay there; empty below the wind that asks for it.
+    QString ashore; ///< To stay there, or that the wind is not known; empty where neither is so.
     QStringList cautions;
     QStringList atEveryMark; ///< Cautions that all marks share.
     QString moves; ///< How far the boat goes, and which marks it does not; empty without a day.

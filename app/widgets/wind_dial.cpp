@@ -38,6 +38,15 @@ WindDial::WindDial(QWidget* parent) : QWidget(parent) {
 void WindDial::setFrom(double degrees) {
     if (!isDragged_) {
         from_deg_ = wrapped(degrees);
+        isKnown_ = true;
+        update();
+    }
+}
+
+void WindDial::setUnknown() {
+    if (!isDragged_) {
+        from_deg_ = 0.0;
+        isKnown_ = false;
         update();
     }
 }
@@ -49,6 +58,7 @@ void WindDial::turnTo(QPointF place) {
     }
     const double degrees = std::atan2(away.x(), -away.y()) * 180.0 / std::numbers::pi;
     from_deg_ = wrapped(std::round(degrees / step_deg) * step_deg);
+    isKnown_ = true;
     update();
     emit turning(from_deg_);
 }
@@ -84,6 +94,7 @@ void WindDial::keyPressEvent(QKeyEvent* event) {
         return;
     }
     from_deg_ = wrapped(from_deg_ + (isForward ? step_deg : -step_deg));
+    isKnown_ = true;
     update();
     emit turned(from_deg_);
 }
@@ -111,6 +122,9 @@ void WindDial::paintEvent(QPaintEvent* event) {
     for (std::size_t i = 0; i < names.size(); ++i) {
         const QPointF place = onRose(middle, radius + 7.0, 90.0 * static_cast<double>(i));
         painter.drawText(QRectF(place - QPointF(8, 7), QSizeF(16, 14)), Qt::AlignCenter, names[i]);
+    }
+    if (!isKnown_) {
+        return;
     }
     const QPointF tail = onRose(middle, radius - 8.0, from_deg_);
     const QPointF tip = onRose(middle, radius - 10.0, from_deg_ + 180.0);

@@ -14,7 +14,10 @@ public:
 
     /// Degrees true that the wind comes from; leaves the arrow alone while it is dragged.
     void setFrom(double degrees);
+    /// Nobody knows where the wind comes from: there is no arrow until it is turned.
+    void setUnknown();
     [[nodiscard]] double from() const { return from_deg_; }
+    [[nodiscard]] bool isKnown() const { return isKnown_; }
 
     [[nodiscard]] QSize sizeHint() const override { return {112, 112}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {96, 96}; }
@@ -34,7 +37,8 @@ protected:
 
 private:
     void turnTo(QPointF place);
-    double from_deg_ = 0.0;
+    double from_deg_ = 0.0; ///< Nought while it is not known.
+    bool isKnown_ = false;
     bool isDragged_ = false;
 };
 

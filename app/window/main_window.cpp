@@ -11,6 +11,7 @@
 #include "app/window/start_list.h"
 #include "app/window/top_line.h"
 #include "app/wording/cautions.h"
+#include "app/wording/planned_words.h"
 #include "core/water/steps/day_cautions.h"
 
 #include <QDragEnterEvent>
@@ -265,15 +266,16 @@ void MainWindow::tellDrawn() {
 
 void MainWindow::tellPlanned() {
     if (const auto planned = open_.planned()) {
-        const auto ashore = water::ashoreCaution(planned->plan.day.wind.speed);
-        const QString said =
-            tr("Marks ranked for %1: %L2 places looked at, the best %L3 kept. %4")
-                .arg(wording::Words::day(planned->plan.day.day))
-                .arg(planned->looked)
-                .arg(planned->marks.size())
-                .arg(ashore ? wording::said(*ashore, wording::Words(preferences_.units()))
-                            : tr("Next: the sheet."));
-        bottom_->say(said, ashore.has_value());
+        const auto ashore = water::ashoreCaution(planned->plan.day);
+        const wording::Words words(preferences_.units());
+        const QString grave =
+            ashore ? wording::said(*ashore, words) : wording::windNotSaid(*planned, words);
+        const QString said = tr("Marks ranked for %1: %L2 places looked at, the best %L3 kept. %4")
+                                 .arg(wording::Words::day(planned->plan.day.day))
+                                 .arg(planned->looked)
+                                 .arg(planned->marks.size())
+                                 .arg(grave.isEmpty() ? tr("Next: the sheet.") : grave);
+        bottom_->say(said, !grave.isEmpty());
     }
 }
 

@@ -87,6 +87,11 @@ QString said(const anchoring::Caution& caution) {
                    return QStringLiteral(
                               "Turned %1° off the wind so that neither anchor lands ashore.")
                        .arg(fixed(c.turn_deg, 0));
+               },
+               [](anchoring::BowToOpenWater) {
+                   return QStringLiteral(
+                       "Where the wind will come from is not known: anchors are drawn with the bow "
+                       "to the longest open water. Lay her to the wind that blows.");
                }},
         caution);
 }
@@ -134,6 +139,10 @@ QString said(const water::DayCaution& caution, const Words& words) {
                    return QStringLiteral("Force %1: white horses. Keep to sheltered water, pay out "
                                          "more rope, and go in if it freshens.")
                        .arg(c.force);
+               },
+               [](water::WindNotSaid) {
+                   return QStringLiteral("The wind of this day is not known: look at the forecast "
+                                         "before you go out.");
                },
                [&](const water::FallingIn& c) { return said(c, words); },
                [](water::Thunder) {

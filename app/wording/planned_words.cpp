@@ -4,6 +4,8 @@
 #include "app/wording/by_kind.h"
 #include "app/wording/cautions.h"
 
+#include <algorithm>
+
 namespace wording {
 
 namespace {
@@ -60,8 +62,15 @@ QString said(const water::PlanNote& note, const Words& words) {
                        .arg(n.withoutEffort)
                        .arg(n.stays);
                },
-               [&](const water::WaterLeftOut& n) { return said(n, words); }},
+               [&](const water::WaterLeftOut& n) { return said(n, words); },
+               [](water::WavesNotCounted) {
+                   return QStringLiteral("Wind: not said; waves and shelter are not counted.");
+               }},
         note);
+}
+
+bool isOfTheWind(const water::PlanNote& note) {
+    return std::holds_alternative<water::WavesNotCounted>(note);
 }
 
 QString leftOutWords(const marks::DayPlan& day) {
@@ -109,6 +118,13 @@ QStringList basisOf(const water::PlannedDay& day, const Words& words) {
         lines += said(note, words);
     }
     return lines;
+}
+
+QString windNotSaid(const water::PlannedDay& day, const Words& words) {
+    const auto note = std::ranges::find_if(day.basis, isOfTheWind);
+    return note == day.basis.end()
+               ? QString()
+               : said(*note, words) + ' ' + said(water::DayCaution(water::WindNotSaid{}), words);
 }
 
 QStringList notesOf(const water::PlannedDay& day) {

@@ -18,6 +18,9 @@ namespace wording {
 [[nodiscard]] QStringList fishCareOf(const water::PlannedDay& day, const Words& words);
 /// What the list of marks stands on.
 [[nodiscard]] QStringList basisOf(const water::PlannedDay& day, const Words& words);
+/// What nobody must overlook on a day whose wind nobody said: the line of it in basisOf() and the
+/// caution, in one; empty where the wind is known.
+[[nodiscard]] QString windNotSaid(const water::PlannedDay& day, const Words& words);
 /// What became of own marks and of those for which there is no time.
 [[nodiscard]] QStringList notesOf(const water::PlannedDay& day);
 

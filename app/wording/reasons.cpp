@@ -102,6 +102,13 @@ QString said(const marks::Reason& reason, const Words& words) {
                [&](const marks::FeaturesNear& r) { return said(r, words); },
                [&](const marks::WindOnSlope& r) { return said(r, words); },
                [](marks::NoWind) { return QStringLiteral("no wind"); },
+               [](marks::WindNotKnown) {
+                   return QStringLiteral(
+                       "how the wind blows on to it is not known and not counted");
+               },
+               [](marks::WavesNotKnown) {
+                   return QStringLiteral("the wind is not said: waves and shelter are not counted");
+               },
                [&](const marks::WaveState& r) { return said(r, words); },
                [](const marks::CatchHere& r) { return said(r); },
                [](marks::LogIsSilent) { return QStringLiteral("the log does not tell yet"); },

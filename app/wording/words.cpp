@@ -204,8 +204,16 @@ QString Words::windPoint(units::Bearing from) {
 }
 
 QString Words::wind(const logbook::Wind& wind) const {
-    return QStringLiteral("%1 %2 %3")
-        .arg(windPoint(wind.from), bearing(wind.from), speed(wind.speed));
+    if (!wind.from && !wind.speed) {
+        return QStringLiteral("wind not said");
+    }
+    if (!wind.from) {
+        return *wind.speed > units::Speed() ? QStringLiteral("variable %1").arg(speed(*wind.speed))
+                                            : QStringLiteral("calm");
+    }
+    const QString from = QStringLiteral("%1 %2").arg(windPoint(*wind.from), bearing(*wind.from));
+    return wind.speed ? QStringLiteral("%1 %2").arg(from, speed(*wind.speed))
+                      : from + QStringLiteral(", strength not said");
 }
 
 QString Words::place(geo::LonLat place) {

@@ -62,14 +62,15 @@ public:
     [[nodiscard]] QString wholeTemperature(units::Temperature t) const; ///< "15 °C", "59 °F"
     [[nodiscard]] static QString bearing(units::Bearing bearing);       ///< "300°"
     [[nodiscard]] static QString windPoint(units::Bearing from);        ///< "WNW"
-    [[nodiscard]] QString wind(const logbook::Wind& wind) const;        ///< "WNW 300° 6 m/s"
-    [[nodiscard]] static QString place(geo::LonLat place);              ///< "55.20341 N 3.11272 E"
-    [[nodiscard]] static QString share(double share);                   ///< "42 %"
-    [[nodiscard]] static QString slope(double percent);                 ///< "14 %", "8.5 %"
-    [[nodiscard]] static QString count(std::size_t things);             ///< "41,208"
-    [[nodiscard]] static QString rate(double per10RodHours);            ///< "1.4"
-    [[nodiscard]] static QString hours(double hours);                   ///< "7 h 10"
-    [[nodiscard]] static QString day(units::Day day);                   ///< "Fri 27 Nov 2026"
+    /// "WNW 300° 6 m/s", "variable 3 m/s", "calm", "WNW 300°, strength not said", "wind not said"
+    [[nodiscard]] QString wind(const logbook::Wind& wind) const;
+    [[nodiscard]] static QString place(geo::LonLat place);   ///< "55.20341 N 3.11272 E"
+    [[nodiscard]] static QString share(double share);        ///< "42 %"
+    [[nodiscard]] static QString slope(double percent);      ///< "14 %", "8.5 %"
+    [[nodiscard]] static QString count(std::size_t things);  ///< "41,208"
+    [[nodiscard]] static QString rate(double per10RodHours); ///< "1.4"
+    [[nodiscard]] static QString hours(double hours);        ///< "7 h 10"
+    [[nodiscard]] static QString day(units::Day day);        ///< "Fri 27 Nov 2026"
 
     [[nodiscard]] QString depthUnit() const {
         return isMetric() ? QStringLiteral("m") : QStringLiteral("ft");

@@ -5,6 +5,7 @@
 #include "core/anchoring/lie.h"
 #include "core/units/depth.h"
 
+#include <optional>
 #include <vector>
 
 namespace anchoring {
@@ -26,7 +27,9 @@ struct AnchorSet {
     Lie lie;
     units::Length fallBackRope;  ///< Bow rope out when the stern is above the stern anchor's place.
     double offTheWind_deg = 0.0; ///< How far the bow points away from the wind, -180 to 180.
-    double beamPull_N = 0.0;     ///< Pull on the ropes should the wind go round to the beam.
+    /// Pull on the ropes should the wind go round to the beam; nothing where nobody knows how
+    /// strong it is.
+    std::optional<double> beamPull_N;
     std::vector<Caution> cautions; ///< The gravest first.
     friend bool operator==(const AnchorSet&, const AnchorSet&) = default;
 };

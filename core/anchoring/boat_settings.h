@@ -40,9 +40,11 @@ struct BoatSettings {
 
 /// What the wind and the water do while the boat lies there.
 struct Weather {
+    /// The bow is laid to it: where the wind comes from, or what is taken for that.
     units::Bearing windFrom;
-    units::Speed windSpeed;
+    std::optional<units::Speed> windSpeed;   ///< Nothing where nobody said.
     std::optional<units::Length> waveHeight; ///< Significant height at the mark, where known.
+    bool isFromKnown = true; ///< False where windFrom is only taken for where the wind comes from.
 };
 
 } // namespace anchoring

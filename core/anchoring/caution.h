@@ -27,7 +27,12 @@ struct TurnedOffTheWind {
     double turn_deg = 0.0; ///< 0 to 180, to either side.
     friend bool operator==(const TurnedOffTheWind&, const TurnedOffTheWind&) = default;
 };
+/// Nobody knows where the wind will come from: the bow is laid to the longest open water.
+struct BowToOpenWater {
+    friend bool operator==(const BowToOpenWater&, const BowToOpenWater&) = default;
+};
 
-using Caution = std::variant<HighWaves, ShortForTheWind, ShortOfRoom, TurnedOffTheWind>;
+using Caution =
+    std::variant<HighWaves, ShortForTheWind, ShortOfRoom, TurnedOffTheWind, BowToOpenWater>;
 
 } // namespace anchoring

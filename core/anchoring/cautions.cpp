@@ -18,13 +18,17 @@ std::vector<Caution> cautionsFor(const AnchorSet& set, const Weather& weather,
     if (weather.waveHeight && *weather.waveHeight > highWave) {
         out.emplace_back(HighWaves{});
     }
-    if (weather.windSpeed >= freshBreeze && set.bow.scope < seamanlikeScope - sameScope) {
+    if (!weather.isFromKnown) {
+        out.emplace_back(BowToOpenWater{});
+    }
+    if (weather.windSpeed && *weather.windSpeed >= freshBreeze &&
+        set.bow.scope < seamanlikeScope - sameScope) {
         out.emplace_back(ShortForTheWind{set.bow.scope});
     }
     if (set.bow.scope < boat.scope - sameScope) {
         out.emplace_back(ShortOfRoom{set.bow.scope});
     }
-    if (std::fabs(set.offTheWind_deg) > worthSaying_deg) {
+    if (weather.isFromKnown && std::fabs(set.offTheWind_deg) > worthSaying_deg) {
         out.emplace_back(TurnedOffTheWind{std::fabs(set.offTheWind_deg)});
     }
     return out;

@@ -142,7 +142,7 @@ Lying tryOut(const Room& room, const Lie& lie, const Trial& trial, const BoatSet
     if (!stern.anchor) {
         return {std::nullopt, stern.hindrance};
     }
-    AnchorSet set{*bow.anchor, *stern.anchor, lie, {}, trial.turn_deg, 0.0, {}};
+    AnchorSet set{*bow.anchor, *stern.anchor, lie, {}, trial.turn_deg, {}, {}};
     const Length back = geo::distance(set.bow.place, set.stern.place) - boat.length;
     set.fallBackRope = Length::metres(
         std::hypot(back.inMetres(), riseOf(set.bow.depth, boat.bowHeight).inMetres()));
@@ -198,7 +198,8 @@ base::Result<void> checkSettings(const BoatSettings& boat, const Weather& weathe
           Limit{"the least scope", boat.leastScope, leastSternScope, 10.0},
           Limit{"the windage", boat.windage.inSquareMetres(), 0.5, 20.0},
           Limit{"the turn off the wind", boat.mostTurn_deg, 0.0, 60.0},
-          Limit{"the wind", weather.windSpeed.inMetresPerSecond(), 0.0, 60.0}}) {
+          Limit{"the wind", weather.windSpeed.value_or(units::Speed()).inMetresPerSecond(), 0.0,
+                60.0}}) {
         if (!(limit.value >= limit.least && limit.value <= limit.most)) {
             return base::fail(ErrorKind::wrongUse, std::string(limit.name) + " is out of its range",
                               "", "set it between the limits that its setting names");
@@ -229,7 +230,9 @@ base::Result<AnchorSet> placeAnchors(const grid::DepthGrid& depth,
         const Lie lie{mark, weather.windFrom.turnedBy(trial.turn_deg)};
         Lying lying = tryOut(room, lie, trial, boat);
         if (lying.set) {
-            lying.set->beamPull_N = windPull_N(weather.windSpeed, boat.windage, beamDrag);
+            if (weather.windSpeed) {
+                lying.set->beamPull_N = windPull_N(*weather.windSpeed, boat.windage, beamDrag);
+            }
             lying.set->cautions = cautionsFor(*lying.set, weather, boat);
             return std::move(*lying.set);
         }

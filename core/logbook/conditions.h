@@ -9,10 +9,10 @@
 
 namespace logbook {
 
-/// Wind, named by where it comes from.
+/// Wind, named by where it comes from, as far as it is known.
 struct Wind {
-    units::Bearing from;
-    units::Speed speed;
+    std::optional<units::Bearing> from; ///< Nothing: nobody said, or it is variable.
+    std::optional<units::Speed> speed;  ///< Nothing: nobody said. 0 is a calm.
     friend bool operator==(const Wind&, const Wind&) = default;
 };
 

@@ -19,12 +19,15 @@ constexpr double noMatter_m_s = 0.05;
 
 Reason windwardReason(const logbook::Wind& wind, const Surroundings& around, units::Speed upSlope) {
     using Way = WindOnSlope::Way;
-    const double v = upSlope.inMetresPerSecond();
-    if (std::fabs(v) < noMatter_m_s && wind.speed.inMetresPerSecond() < noMatter_m_s) {
+    if (wind.speed && wind.speed->inMetresPerSecond() < noMatter_m_s) {
         return NoWind{};
     }
+    if (!wind.speed || !wind.from) {
+        return WindNotKnown{};
+    }
+    const double v = upSlope.inMetresPerSecond();
     const Way way = std::fabs(v) < noMatter_m_s ? Way::neither : v > 0.0 ? Way::up : Way::down;
-    return WindOnSlope{wind.speed, way, std::hypot(around.riseEast, around.riseNorth)};
+    return WindOnSlope{*wind.speed, way, std::hypot(around.riseEast, around.riseNorth)};
 }
 
 Reason trustReason(units::Length halfWidth) {
@@ -53,12 +56,12 @@ double windwardValue(units::Speed upSlope) {
 
 units::Speed windUpSlope(const logbook::Wind& wind, double riseEast, double riseNorth) {
     const double slope = std::hypot(riseEast, riseNorth);
-    if (!(slope > 0.0)) {
+    if (!(slope > 0.0) || !wind.from || !wind.speed) {
         return {};
     }
-    const units::Bearing goes = wind.from.opposite();
+    const units::Bearing goes = wind.from->opposite();
     const double cosine = (goes.east() * riseEast + goes.north() * riseNorth) / slope;
-    return wind.speed * (cosine * std::min(1.0, slope / steepEnough));
+    return *wind.speed * (cosine * std::min(1.0, slope / steepEnough));
 }
 
 double shelterValue(units::Length waveHeight) {
@@ -123,6 +126,8 @@ std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around, co
     add(FactorKind::windward, windwardValue(upSlope), windwardReason(wind, around, upSlope));
     if (waves) {
         add(FactorKind::shelter, shelterValue(waves->height), *waves);
+    } else if (!wind.speed) {
+        add(FactorKind::shelter, unknown, WavesNotKnown{});
     }
     add(FactorKind::record, recordValue(log), recordReason(log));
     add(FactorKind::lessTried, lessTriedValue(log), lessTriedReason(log));

@@ -26,7 +26,7 @@ namespace marks {
 /// v = wind speed x cosine of the angle to the way uphill x the slope's share of 5 %, at most 1.
 /// Value: (1 + v / (|v| + 3 m/s)) / 2; a half where there is no wind or no slope.
 [[nodiscard]] double windwardValue(units::Speed upSlope);
-/// That speed.
+/// That speed; 0 for a wind of which direction or speed is not known.
 [[nodiscard]] units::Speed windUpSlope(const logbook::Wind& wind, double riseEast,
                                        double riseNorth);
 /// Significant wave height H: 1 / (1 + (H / 0.25 m)^2). A quarter of a metre is where an anchored
@@ -52,7 +52,8 @@ struct LogSays {
 
 /// Every factor of one place that can be weighed, in the order of allFactorKinds, with its value,
 /// its weight and its reason. What they multiply by is not filled in.
-/// \param waves absent: not yet worked out; then there is no factor for shelter.
+/// \param waves absent: not yet worked out, or not known. There is no factor for shelter then,
+/// but where nobody said how strong the wind is: that is a half, and its reason says so.
 [[nodiscard]] std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around,
                                             const Plan& plan, const std::optional<WaveState>& waves,
                                             const std::optional<LogSays>& log);

@@ -60,9 +60,10 @@ struct Mark {
     double score = 0.0;
     std::vector<Factor> factors;
     std::optional<ExpectedCatch> expected; ///< Nothing while the log has no stay on this water.
-    bool toLearn = false;     ///< On the list to find out, and not for what it promises.
-    units::Length fetch;      ///< Effective.
-    units::Length waveHeight; ///< Significant.
+    bool toLearn = false; ///< On the list to find out, and not for what it promises.
+    /// Effective, and significant; nothing where nobody said how strong the wind is.
+    std::optional<units::Length> fetch;
+    std::optional<units::Length> waveHeight;
     anchoring::AnchorSet anchors;
     rods::RodSpread spread;
     std::vector<Caution> cautions; ///< Of the place; those of the anchors are with them.

@@ -154,8 +154,9 @@ std::vector<Caution> cautionsFor(const MarkInput& input, const Plan& plan, const
     } else if (one.around.guessShare > mostlyGuess) {
         out.emplace_back(GuessedAround{});
     }
-    if (one.worked.waves.height.inMetres() >= highWave_m) {
-        out.emplace_back(WavesHere{one.worked.waves.height});
+    const auto& waves = one.worked.waves;
+    if (waves && waves->height.inMetres() >= highWave_m) {
+        out.emplace_back(WavesHere{waves->height});
     }
     const auto rods = static_cast<int>(one.worked.spread.rods.size());
     if (rods < plan.tackle.rods) {
@@ -192,8 +193,10 @@ Mark markOf(const MarkInput& input, const Plan& plan, Scored one, int rank) {
     mark.score = one.judgement.score;
     mark.expected = expectedOf(one.judgement);
     mark.factors = std::move(one.judgement.factors);
-    mark.fetch = one.worked.waves.fetch;
-    mark.waveHeight = one.worked.waves.height;
+    if (const auto& waves = one.worked.waves) {
+        mark.fetch = waves->fetch;
+        mark.waveHeight = waves->height;
+    }
     mark.anchors = std::move(one.worked.anchors);
     mark.spread = std::move(one.worked.spread);
     return mark;

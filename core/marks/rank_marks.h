@@ -19,7 +19,7 @@ struct WorkedCandidate {
     anchoring::AnchorSet anchors;
     /// Empty where rods are to be laid for the marks chosen alone.
     rods::RodSpread spread;
-    WaveState waves;
+    std::optional<WaveState> waves; ///< Nothing where the wind is not known.
 };
 
 /// Lays the rods of a boat between its anchors.

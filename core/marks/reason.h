@@ -53,6 +53,14 @@ struct WindOnSlope {
 struct NoWind {
     friend bool operator==(const NoWind&, const NoWind&) = default;
 };
+/// Nobody said where the wind will come from, or how strong it will be: it counts neither way.
+struct WindNotKnown {
+    friend bool operator==(const WindNotKnown&, const WindNotKnown&) = default;
+};
+/// Nobody said how strong the wind will be: waves and shelter are not counted.
+struct WavesNotKnown {
+    friend bool operator==(const WavesNotKnown&, const WavesNotKnown&) = default;
+};
 /// What is known of the waves at a place.
 struct WaveState {
     units::Length fetch;  ///< Effective.
@@ -100,7 +108,8 @@ struct BestOfMany {
 
 /// First: nothing is told.
 using Reason = std::variant<std::monostate, FishableWater, DropOffNear, WeedEdgeNear, FeaturesNear,
-                            WindOnSlope, NoWind, WaveState, CatchHere, LogIsSilent, RateBetween,
-                            NeverTried, DepthsKnownTo, UnderTheBoat, HoursPlanned, BestOfMany>;
+                            WindOnSlope, NoWind, WindNotKnown, WavesNotKnown, WaveState, CatchHere,
+                            LogIsSilent, RateBetween, NeverTried, DepthsKnownTo, UnderTheBoat,
+                            HoursPlanned, BestOfMany>;
 
 } // namespace marks

@@ -132,6 +132,10 @@ void keepSections(Connection& connection, const sections::SectionMap& map,
     setExtent(connection, "sections", box);
 }
 
+std::optional<double> metresIfAny(const std::optional<units::Length>& length) {
+    return length ? std::optional(length->inMetres()) : std::nullopt;
+}
+
 void keepMarks(Connection& connection, const marks::ToldMarks& told) {
     Statement insert(connection, "INSERT INTO marks (geom, rank, depth_m, trust_m, section, score, "
                                  "fetch_m, wave_height_m, reasons) VALUES (?,?,?,?,?,?,?,?,?)");
@@ -139,8 +143,8 @@ void keepMarks(Connection& connection, const marks::ToldMarks& told) {
     for (const marks::Mark& mark : told.marks) {
         box.take(mark.lonLat);
         insert.run(Blob(blobOf(mark.lonLat)), mark.rank, mark.depth.inMetres(),
-                   mark.trust.inMetres(), mark.sectionName, mark.score, mark.fetch.inMetres(),
-                   mark.waveHeight.inMetres(), told.reasonsOf(mark.factors));
+                   mark.trust.inMetres(), mark.sectionName, mark.score, metresIfAny(mark.fetch),
+                   metresIfAny(mark.waveHeight), told.reasonsOf(mark.factors));
     }
     setExtent(connection, "marks", box);
 }

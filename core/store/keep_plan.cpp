@@ -14,8 +14,12 @@ void putDay(KeyValues& values, const marks::ExpectedDay& day) {
     values.put("day", units::isoText(day.day));
     values.put("start_s", static_cast<std::int64_t>(day.start.count()));
     values.put("end_s", static_cast<std::int64_t>(day.end.count()));
-    values.put("wind_from_deg", day.wind.from.inDegrees());
-    values.put("wind_speed_m_s", day.wind.speed.inMetresPerSecond());
+    if (day.wind.from) {
+        values.put("wind_from_deg", day.wind.from->inDegrees());
+    }
+    if (day.wind.speed) {
+        values.put("wind_speed_m_s", day.wind.speed->inMetresPerSecond());
+    }
     values.put("level_change_m", day.levelChange.inMetres());
     if (day.waterTemperature) {
         values.put("water_temperature_c", day.waterTemperature->inCelsius());
@@ -64,9 +68,13 @@ void takeDay(Connection& connection, KeyValues& values, marks::ExpectedDay& day)
     }
     take(values, "start_s", day.start);
     take(values, "end_s", day.end);
-    day.wind.from =
-        units::Bearing::degrees(values.number("wind_from_deg").value_or(day.wind.from.inDegrees()));
-    take(values, "wind_speed_m_s", day.wind.speed);
+    // A wind that is not there is not known: it is no calm from the north.
+    if (const auto from_deg = values.number("wind_from_deg")) {
+        day.wind.from = units::Bearing::degrees(*from_deg);
+    }
+    if (const auto speed_m_s = values.number("wind_speed_m_s")) {
+        day.wind.speed = units::Speed::metresPerSecond(*speed_m_s);
+    }
     take(values, "level_change_m", day.levelChange);
     if (const auto temperature_c = values.number("water_temperature_c")) {
         day.waterTemperature = units::Temperature::celsius(*temperature_c);

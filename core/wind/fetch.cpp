@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/wind/fetch.h"
 
+#include <cmath>
+
 namespace wind {
 
 namespace {
 
 constexpr int radialsEachWay = 7;
 constexpr double radialStep_deg = 6.0;
+constexpr int radialsAllRound = 60;
 
 /// Calls `take(turn_deg, weight)` for the 15 radials; weights sum to 1.
 template <class Take>
@@ -36,6 +39,27 @@ Fetch fetchAt(const geo::Outline& outline, geo::WaterPoint place, units::Bearing
     forRadials(
         [&](double turn_deg, double weight) { fetch.effective += weight * radial(turn_deg); });
     return fetch;
+}
+
+std::vector<FetchFrom> fetchAllRound(const geo::Outline& outline, geo::WaterPoint place) {
+    std::vector<FetchFrom> all;
+    if (!outline.contains(place)) {
+        return all;
+    }
+    for (int k = 0; k < radialsAllRound; ++k) {
+        const auto side = units::Bearing::degrees(k * radialStep_deg);
+        all.push_back(
+            {side,
+             {units::Length::metres(outline.firstShoreAhead_m(place, side).value_or(0.0)), {}}});
+    }
+    for (int k = 0; k < radialsAllRound; ++k) {
+        forRadials([&](double turn_deg, double weight) {
+            const int turned = k + static_cast<int>(std::lround(turn_deg / radialStep_deg));
+            const auto at = static_cast<std::size_t>((turned + radialsAllRound) % radialsAllRound);
+            all[static_cast<std::size_t>(k)].fetch.effective += weight * all[at].fetch.straight;
+        });
+    }
+    return all;
 }
 
 } // namespace wind

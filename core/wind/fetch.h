@@ -5,6 +5,8 @@
 #include "core/units/bearing.h"
 #include "core/units/length.h"
 
+#include <vector>
+
 namespace wind {
 
 /// Open water upwind of a place.
@@ -19,5 +21,16 @@ struct Fetch {
 /// Source: Saville 1954 (BEB TM 70), in the form of USGS UMESC PSR 97-08: sum F cos a / sum cos a.
 [[nodiscard]] Fetch fetchAt(const geo::Outline& outline, geo::WaterPoint place,
                             units::Bearing windFrom);
+
+/// The fetch of one place in a wind from one side.
+struct FetchFrom {
+    units::Bearing side;
+    Fetch fetch;
+};
+
+/// The fetch of `place` in winds from all round, every 6 degrees from north: what fetchAt() says of
+/// each, by the same radials. Empty for a place that is not in the water.
+[[nodiscard]] std::vector<FetchFrom> fetchAllRound(const geo::Outline& outline,
+                                                   geo::WaterPoint place);
 
 } // namespace wind

@@ -102,7 +102,7 @@ TEST(MarksProperty, AWeightOfNoughtTakesAllInfluenceFromItsFactor) {
             half_m *= static_cast<float>(any(random));
         }
         for (marks::WorkedCandidate& candidate : candidates) {
-            candidate.waves.height = units::Length::metres(any(random));
+            candidate.waves->height = units::Length::metres(any(random));
         }
         const marks::MarkInput& day = plainDay().input();
         const marks::MarkInput other{.frame = day.frame,

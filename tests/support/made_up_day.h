@@ -53,17 +53,18 @@ public:
     [[nodiscard]] std::optional<marks::WorkedCandidate>
     workedOut(const marks::Candidate& candidate) const {
         base::Progress progress;
-        const wind::Fetch fetch = wind::fetchAt(water.outline, candidate.place, plan.day.wind.from);
-        const wind::Waves waves = wind::wavesOnDeepWater(plan.day.wind.speed, fetch.effective);
-        const auto anchors = anchoring::placeAnchors(
-            water.depth, &closed, candidate.place,
-            {plan.day.wind.from, plan.day.wind.speed, waves.significantHeight}, {}, progress);
+        const auto& [from, speed] = plan.day.wind;
+        const wind::Fetch fetch = wind::fetchAt(water.outline, candidate.place, from.value());
+        const wind::Waves waves = wind::wavesOnDeepWater(speed.value(), fetch.effective);
+        const auto anchors =
+            anchoring::placeAnchors(water.depth, &closed, candidate.place,
+                                    {from.value(), speed, waves.significantHeight}, {}, progress);
         if (!anchors) {
             return std::nullopt;
         }
         const auto spread = rods::spreadRods(ground, *anchors, {}, progress);
-        return marks::WorkedCandidate{
-            candidate, *anchors, spread.value(), {fetch.effective, waves.significantHeight}};
+        return marks::WorkedCandidate{candidate, *anchors, spread.value(),
+                                      marks::WaveState{fetch.effective, waves.significantHeight}};
     }
 
     [[nodiscard]] std::vector<marks::Candidate> proposed() const {

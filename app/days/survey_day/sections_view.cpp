@@ -83,12 +83,16 @@ QString fishedLine(const water::SectionUse& use) {
 }
 
 QString windLine(const water::SectionUse& use, const logbook::Wind& wind, const Words& words) {
-    if (wind.speed.inMetresPerSecond() <= 0.0) {
-        return QStringLiteral("no wind is set under Tomorrow");
+    if (!use.waves) {
+        return QStringLiteral("%1 under Tomorrow: what it raises here is not known")
+            .arg(words.wind(wind));
+    }
+    if (*wind.speed <= units::Speed()) {
+        return QStringLiteral("calm");
     }
     return QStringLiteral("%1: %2 of open water upwind, waves about %3")
-        .arg(words.wind(wind), words.length(use.fetch),
-             words.fineDepth(units::Depth::fromLength(use.waves)));
+        .arg(words.wind(wind), words.length(*use.fetch),
+             words.fineDepth(units::Depth::fromLength(*use.waves)));
 }
 
 QString fishedCell(const water::SectionUse& use) {

@@ -11,6 +11,7 @@
 
 #include <QDateEdit>
 #include <QLabel>
+#include <QPushButton>
 #include <QSignalBlocker>
 
 namespace days::tomorrow {
@@ -63,14 +64,11 @@ public:
             day.stay ? wording::Words::hours(
                            std::chrono::duration<double, std::ratio<3600>>(*day.stay).count())
                      : QString());
-        dial_->setFrom(day.wind.from.inDegrees());
-        from_->showAmount(wording::Words::bearing(day.wind.from));
-        speed_->showAmount(words().speed(day.wind.speed));
+        showWind(day.wind);
         level_->showAmount(words().levelChange(day.levelChange));
         temperature_->showAmount(day.waterTemperature ? words().temperature(*day.waterTemperature)
                                                       : QString());
-        setWords(beaufort_, beaufortWords(day.wind.speed));
-        const auto strong = water::windCaution(day.wind.speed);
+        const auto strong = water::windCaution(day);
         setWords(windWarning_, strong ? wording::said(*strong, words()) : QString());
         const auto cold =
             day.waterTemperature ? water::coldCaution(day.waterTemperature) : std::nullopt;
@@ -83,6 +81,21 @@ private:
         edits::setPlan(context_.open, name, [&](marks::Plan& plan) { change(plan.day); });
         refresh();
     }
+
+    void showWind(const logbook::Wind& wind) {
+        if (wind.from) {
+            dial_->setFrom(wind.from->inDegrees());
+        } else {
+            dial_->setUnknown();
+        }
+        from_->setPlaceholderText(wind.speed ? tr("variable") : notSaid());
+        from_->showAmount(wind.from ? wording::Words::bearing(*wind.from) : QString());
+        speed_->showAmount(wind.speed ? words().speed(*wind.speed) : QString());
+        setWords(beaufort_, wind.speed ? beaufortWords(*wind.speed) : QString());
+        clearWind_->setEnabled(wind.from || wind.speed);
+    }
+
+    [[nodiscard]] static QString notSaid() { return tr("not said"); }
 
     void addDay() {
         day_ = new QDateEdit(this);
@@ -148,24 +161,30 @@ private:
         connect(dial_, &widgets::WindDial::turning, this, [this](double degrees) {
             from_->showAmount(wording::Words::bearing(units::Bearing::degrees(degrees)));
         });
-        connect(dial_, &widgets::WindDial::turned, this, &ConditionsStep::setFrom);
+        connect(dial_, &widgets::WindDial::turned, this,
+                [this](double degrees) { setFrom(units::Bearing::degrees(degrees)); });
         from_ = addAmount(
-            {tr("Wind from"),
-             tr("Degrees true"),
-             [](const QString& text) { return wording::bearingTyped(text).has_value(); },
-             {},
-             tr("degrees from 0 to 360, or a point such as SW")},
-            [this](const QString& text) { setFrom(wording::bearingTyped(text)->inDegrees()); });
-        speed_ = addAmount({tr("Wind speed"),
-                            tr("Mean speed: 6 m/s, 13 mph, 12 kn, F4"),
-                            [this](const QString& text) { return speedOf(text).has_value(); },
-                            {},
-                            tr("a speed from 0 to 40 m/s, such as 13 mph, 12 kn or F4")},
-                           [this](const QString& text) {
-                               set(tr("Set wind speed"), [&](marks::ExpectedDay& day) {
-                                   day.wind.speed = *speedOf(text);
-                               });
-                           });
+            {tr("Wind from"), tr("Degrees true; empty where it is variable or nobody knows"),
+             [](const QString& text) { return wording::bearingTyped(text).has_value(); }, notSaid(),
+             tr("degrees from 0 to 360, or a point such as SW; empty: not known")},
+            [this](const QString& text) { setFrom(wording::bearingTyped(text)); });
+        speed_ =
+            addAmount({tr("Wind speed"),
+                       tr("Mean speed: 6 m/s, 13 mph, 12 kn, F4; 0 is a calm, empty is not "
+                          "known"),
+                       [this](const QString& text) { return speedOf(text).has_value(); }, notSaid(),
+                       tr("a speed from 0 to 40 m/s, such as 13 mph, 12 kn or F4; empty: not "
+                          "known")},
+                      [this](const QString& text) {
+                          set(tr("Set wind speed"),
+                              [&](marks::ExpectedDay& day) { day.wind.speed = speedOf(text); });
+                      });
+        clearWind_ =
+            makeButton(tr("Wind not known"), QStringLiteral("Ctrl+Shift+W"),
+                       tr("Clear direction and speed of the wind"), [this] {
+                           set(tr("Clear wind"), [](marks::ExpectedDay& day) { day.wind = {}; });
+                       });
+        addRow({clearWind_});
         beaufort_ = addWords();
         windWarning_ = addWarning();
     }
@@ -205,9 +224,8 @@ private:
         return isInRange ? speed : std::nullopt;
     }
 
-    void setFrom(double degrees) {
-        set(tr("Set wind"),
-            [&](marks::ExpectedDay& day) { day.wind.from = units::Bearing::degrees(degrees); });
+    void setFrom(std::optional<units::Bearing> from) {
+        set(tr("Set wind"), [&](marks::ExpectedDay& day) { day.wind.from = from; });
     }
 
     QDateEdit* day_ = nullptr;
@@ -219,6 +237,7 @@ private:
     widgets::WindDial* dial_ = nullptr;
     AmountField* from_ = nullptr;
     AmountField* speed_ = nullptr;
+    QPushButton* clearWind_ = nullptr;
     AmountField* level_ = nullptr;
     AmountField* temperature_ = nullptr;
     QLabel* beaufort_ = nullptr;

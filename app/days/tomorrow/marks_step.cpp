@@ -27,6 +27,7 @@ constexpr int rowsShown = 10;
 class MarksStep : public DayStep {
 public:
     explicit MarksStep(DayContext context) : DayStep(context) {
+        windNotSaid_ = addWarning();
         empty_ = addWords();
         count_ = new QSpinBox(this);
         count_->setRange(1, 40);
@@ -62,7 +63,11 @@ public:
         const bool isOld = planned && !context_.open.isPlanCurrent();
         const QSignalBlocker quiet(count_);
         count_->setValue(water().plan.count);
-        setWords(empty_, planned ? wording::basisOf(*planned, words()).join('\n')
+        const QString grave = planned ? wording::windNotSaid(*planned, words()) : QString();
+        QStringList basis = planned ? wording::basisOf(*planned, words()) : QStringList();
+        basis.removeIf([&grave](const QString& line) { return grave.contains(line); });
+        setWords(windNotSaid_, grave);
+        setWords(empty_, planned ? basis.join('\n')
                                  : tr("No marks yet. Draw the water on the survey day, then find "
                                       "marks."));
         setWords(old_, oldPlanWords(context_));
@@ -146,6 +151,7 @@ private:
             });
     }
 
+    QLabel* windNotSaid_ = nullptr;
     QLabel* empty_ = nullptr;
     QLabel* old_ = nullptr;
     QSpinBox* count_ = nullptr;

@@ -74,8 +74,7 @@ private:
     /// user wants the sheet all the same.
     [[nodiscard]] bool isWantedAllTheSame() {
         const auto planned = context_.open.planned();
-        const auto ashore =
-            planned ? water::ashoreCaution(planned->plan.day.wind.speed) : std::nullopt;
+        const auto ashore = planned ? water::ashoreCaution(planned->plan.day) : std::nullopt;
         if (!ashore) {
             return true;
         }

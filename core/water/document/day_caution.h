@@ -22,6 +22,10 @@ struct WhiteHorses {
     int force = 0; ///< On Beaufort's scale.
     friend bool operator==(const WhiteHorses&, const WhiteHorses&) = default;
 };
+/// Nobody said how strong the wind will be.
+struct WindNotSaid {
+    friend bool operator==(const WindNotSaid&, const WindNotSaid&) = default;
+};
 /// Water below coldWater, or that nobody has measured.
 struct ColdWater {
     bool isMeasured = false;
@@ -51,8 +55,8 @@ struct TellSomebody {
     friend bool operator==(const TellSomebody&, const TellSomebody&) = default;
 };
 
-using DayCaution = std::variant<StayAshore, WhiteHorses, FallingIn, Thunder, marks::DarkHours,
-                                WindOnTheBeam, Ropes, TellSomebody>;
+using DayCaution = std::variant<StayAshore, WhiteHorses, WindNotSaid, FallingIn, Thunder,
+                                marks::DarkHours, WindOnTheBeam, Ropes, TellSomebody>;
 
 /// The day lies outside the fishery's season.
 struct OutsideSeason {

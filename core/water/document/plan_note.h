@@ -43,9 +43,13 @@ struct WaterLeftOut {
     std::vector<std::pair<marks::Exclusion, units::Area>> parts;
     friend bool operator==(const WaterLeftOut&, const WaterLeftOut&) = default;
 };
+/// Nobody said how strong the wind will be: waves and shelter are not counted.
+struct WavesNotCounted {
+    friend bool operator==(const WavesNotCounted&, const WavesNotCounted&) = default;
+};
 
-using PlanNote =
-    std::variant<NothingCaught, NoStayCounts, StaysElsewhere, StaysWithoutEffort, WaterLeftOut>;
+using PlanNote = std::variant<NothingCaught, NoStayCounts, StaysElsewhere, StaysWithoutEffort,
+                              WaterLeftOut, WavesNotCounted>;
 
 /// A mark of the user's own that cannot be anchored on.
 struct RefusedMark {

@@ -90,9 +90,9 @@ void take(Stamp& stamp, const marks::ExpectedDay& expected) {
     stamp.take(std::chrono::sys_days(day).time_since_epoch().count())
         .take(start.count())
         .take(end.count())
-        .take(from.inDegrees())
-        .take(speed.inMetresPerSecond())
         .take(levelChange.inMetres());
+    takeIfAny(stamp, from, &units::Bearing::inDegrees);
+    takeIfAny(stamp, speed, &units::Speed::inMetresPerSecond);
     takeIfAny(stamp, waterTemperature, &units::Temperature::inCelsius);
     takeIfAny(stamp, stay, &std::chrono::seconds::count);
 }

@@ -73,8 +73,12 @@ std::vector<SectionUse> useOfSections(const Water& water, const Derived& derived
     for (std::size_t i = 0; i < uses.size(); ++i) {
         const sections::Section& section = map.sections[i];
         uses[i].fishedShare = reachedShare(section, reached, derived.drawn->mask);
-        uses[i].fetch = wind::fetchAt(*derived.outline, section.middle, wind.from).effective;
-        uses[i].waves = wind::wavesOnDeepWater(wind.speed, uses[i].fetch).significantHeight;
+        if (wind.from) {
+            uses[i].fetch = wind::fetchAt(*derived.outline, section.middle, *wind.from).effective;
+        }
+        if (wind.speed && uses[i].fetch) {
+            uses[i].waves = wind::wavesOnDeepWater(*wind.speed, *uses[i].fetch).significantHeight;
+        }
     }
     return uses;
 }

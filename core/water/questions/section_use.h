@@ -6,6 +6,7 @@
 #include "core/water/document/derived.h"
 #include "core/water/document/water.h"
 
+#include <optional>
 #include <vector>
 
 namespace water {
@@ -17,8 +18,10 @@ struct SectionUse {
     rates::Tally tally;       ///< Landed fish and rod-hours of the stays in it.
     int effortUnknown = 0;    ///< Stays that are not in the tally: nobody noted their rods.
     double fishedShare = 0.0; ///< Share of its water within a cast of any stay.
-    units::Length fetch;      ///< Effective fetch at its middle.
-    units::Length waves;      ///< Significant height there, as on deep water.
+    /// Effective fetch at its middle; nothing where nobody knows where the wind comes from.
+    std::optional<units::Length> fetch;
+    /// Significant height there, as on deep water; nothing where the wind is not known.
+    std::optional<units::Length> waves;
 };
 
 /// One for each section, in the order of the map. \param derived made up to Step::sections; empty

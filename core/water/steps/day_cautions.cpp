@@ -6,16 +6,19 @@
 
 namespace water {
 
-std::optional<StayAshore> ashoreCaution(units::Speed wind) {
-    const int force = wind::beaufortForce(wind);
+std::optional<StayAshore> ashoreCaution(const marks::ExpectedDay& day) {
+    const int force = day.wind.speed ? wind::beaufortForce(*day.wind.speed) : 0;
     return force >= ashoreFrom_beaufort ? std::optional(StayAshore{force}) : std::nullopt;
 }
 
-std::optional<DayCaution> windCaution(units::Speed wind) {
-    if (const auto ashore = ashoreCaution(wind)) {
+std::optional<DayCaution> windCaution(const marks::ExpectedDay& day) {
+    if (!day.wind.speed) {
+        return WindNotSaid{};
+    }
+    if (const auto ashore = ashoreCaution(day)) {
         return *ashore;
     }
-    const int force = wind::beaufortForce(wind);
+    const int force = wind::beaufortForce(*day.wind.speed);
     return force == ashoreFrom_beaufort - 1 ? std::optional<DayCaution>(WhiteHorses{force})
                                             : std::nullopt;
 }
@@ -29,7 +32,7 @@ std::optional<ColdWater> coldCaution(const std::optional<units::Temperature>& wa
 
 std::vector<DayCaution> dayCautions(const PlannedDay& planned) {
     std::vector<DayCaution> out;
-    if (const auto wind = windCaution(planned.plan.day.wind.speed)) {
+    if (const auto wind = windCaution(planned.plan.day)) {
         out.push_back(*wind);
     }
     const auto& water = planned.plan.day.waterTemperature;

@@ -28,20 +28,56 @@ units::Depth depthUpwind(const grid::DepthGrid& today, geo::WaterPoint place, un
     return units::Depth::metres(count > 0 ? sum_m / count : 0.0);
 }
 
+Exposure exposedTo(const wind::FetchFrom& from, const grid::DepthGrid& today, geo::WaterPoint place,
+                   const std::optional<units::Speed>& speed) {
+    Exposure out{from.side, std::nullopt};
+    if (speed) {
+        const units::Depth depth = depthUpwind(today, place, from.side, from.fetch.straight);
+        out.waves = {from.fetch.effective,
+                     wind::wavesOverDepth(*speed, from.fetch.effective, depth).significantHeight};
+    }
+    return out;
+}
+
 } // namespace
 
-marks::WaveState wavesAt(const geo::Outline& outline, const grid::DepthGrid& today,
-                         geo::WaterPoint place, const logbook::Wind& wind) {
-    const wind::Fetch fetch = wind::fetchAt(outline, place, wind.from);
-    const units::Depth depth = depthUpwind(today, place, wind.from, fetch.straight);
-    return {fetch.effective,
-            wind::wavesOverDepth(wind.speed, fetch.effective, depth).significantHeight};
+Exposure exposureAt(const geo::Outline& outline, const grid::DepthGrid& today,
+                    geo::WaterPoint place, const logbook::Wind& wind) {
+    if (wind.from) {
+        return exposedTo({*wind.from, wind::fetchAt(outline, place, *wind.from)}, today, place,
+                         wind.speed);
+    }
+    const auto sides = wind::fetchAllRound(outline, place);
+    if (sides.empty()) {
+        return exposedTo({}, today, place, wind.speed);
+    }
+    // In a calm no side is higher than another: then by the fetch, as where nobody knows the speed.
+    const bool isByWaves = wind.speed && *wind.speed > units::Speed();
+    std::optional<Exposure> worst;
+    double most_m = 0.0;
+    for (const wind::FetchFrom& from : sides) {
+        const Exposure one = exposedTo(from, today, place, wind.speed);
+        const double one_m = (isByWaves ? one.waves->height : from.fetch.effective).inMetres();
+        if (!worst || one_m > most_m) {
+            worst = one;
+            most_m = one_m;
+        }
+    }
+    return *worst;
 }
 
 bool DayWaves::mayExceed(units::Length height) const {
+    if (!wind_.speed) {
+        return false;
+    }
     const geo::Box box = outline_.box();
     const units::Length longest = units::Length::metres(std::hypot(box.width_m(), box.height_m()));
-    return wind::wavesOnDeepWater(wind_.speed, longest).significantHeight > height;
+    return wind::wavesOnDeepWater(*wind_.speed, longest).significantHeight > height;
+}
+
+units::Length DayWaves::heightAt(geo::WaterPoint place) const {
+    const auto waves = exposureAt(outline_, today_, place, wind_).waves;
+    return waves ? waves->height : units::Length();
 }
 
 units::Length DayWaves::heightNear(geo::WaterPoint place) {
@@ -53,9 +89,9 @@ units::Length DayWaves::heightNear(geo::WaterPoint place) {
     }
     const geo::WaterPoint middle{(square.first + 0.5) * square_m, (square.second + 0.5) * square_m};
     if (!outline_.contains(middle)) {
-        return wavesAt(outline_, today_, place, wind_).height;
+        return heightAt(place);
     }
-    const units::Length height = wavesAt(outline_, today_, middle, wind_).height;
+    const units::Length height = heightAt(middle);
     known_.emplace(square, height);
     return height;
 }

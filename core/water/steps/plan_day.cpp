@@ -65,16 +65,20 @@ struct PlanWork {
 Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
     const rods::Ground& ground = work.day.ground();
     const marks::Plan& plan = work.plan;
-    const marks::WaveState waves =
-        wavesAt(work.day.outline(), ground.today(), candidate.place, plan.day.wind);
-    const anchoring::Weather weather{plan.day.wind.from, plan.day.wind.speed, waves.height};
+    const Exposure lies =
+        exposureAt(work.day.outline(), ground.today(), candidate.place, plan.day.wind);
+    anchoring::Weather weather{lies.side, plan.day.wind.speed, std::nullopt,
+                               plan.day.wind.from.has_value()};
+    if (lies.waves) {
+        weather.waveHeight = lies.waves->height;
+    }
     auto anchors = anchoring::placeAnchors(
         ground.today(), ground.isClosed(candidate.place) ? nullptr : &work.day.closed(),
         candidate.place, weather, boatOf(plan.tackle), work.progress);
     if (!anchors) {
         return std::unexpected(anchors.error());
     }
-    return marks::WorkedCandidate{candidate, std::move(*anchors), {}, waves};
+    return marks::WorkedCandidate{candidate, std::move(*anchors), {}, lies.waves};
 }
 
 /// The same from what is kept, if it is there. What the user calls a place, and whether he put it
@@ -111,11 +115,11 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
         }
         work.progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
         auto one = workedOut(candidates[i], work);
-        const bool isTooRough =
-            one && !candidates[i].isPinned && one->waves.height > marks::ProposeSettings().roughest;
+        const bool isTooRough = one && !candidates[i].isPinned && one->waves &&
+                                one->waves->height > marks::ProposeSettings().roughest;
         if (isTooRough) {
             ++worked.refused;
-            worked.lastReason = fmt::format("waves of {:.2f} m", one->waves.height.inMetres());
+            worked.lastReason = fmt::format("waves of {:.2f} m", one->waves->height.inMetres());
         } else if (one) {
             worked.candidates.push_back(std::move(*one));
         } else if (one.error().kind == base::ErrorKind::unusableInput) {

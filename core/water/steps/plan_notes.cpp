@@ -40,6 +40,9 @@ void tellOfTheLog(const Water& water, const LearnedLog& log, const marks::MarkIn
     if (log.learned) {
         planned.meanPer10RodHours = 10.0 * log.learned->model.mean().rate();
     }
+    if (!planned.plan.day.wind.speed) {
+        planned.basis.emplace_back(WavesNotCounted{});
+    }
     planned.beliefs = marks::beliefRecordsOf(planned.plan.weights, input.learned);
     noteTheLog(water, log, planned.basis);
     if (planned.marks.size() < static_cast<std::size_t>(planned.plan.count)) {

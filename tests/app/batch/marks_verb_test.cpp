@@ -206,6 +206,38 @@ TEST_F(MarksVerb, WithoutADateTheDayIsTomorrow) {
     EXPECT_EQ(report["level_change_m"], 0.0);
 }
 
+/// Where no wind is given none is made up: neither a calm, nor that of another day in the file.
+TEST_F(MarksVerb, AWindThatNobodySaidIsNoCalm) {
+    const std::vector<std::string> bare{
+        "marks", folder->at("dish.gpkg"), "--date", "2026-10-03", "--count", "2"};
+    const std::string sentence =
+        "Wind: not said; waves and shelter are not counted. The wind of this day is not known: "
+        "look at the forecast before you go out.";
+    Plan asked = plan();
+    asked.day.wind = {};
+    const Call none = call(bare);
+    ASSERT_EQ(none.exitCode, 0) << none.error;
+    EXPECT_EQ(none.error, "meremark-batch: " + sentence + "\n");
+    const Json report = none.report();
+    EXPECT_EQ(report, wanted(asked, opened->water));
+    EXPECT_EQ(report["wind"], Json(nullptr));
+    EXPECT_EQ(report["notes"].front(), "Wind: not said; waves and shelter are not counted.");
+    EXPECT_EQ(report["marks"][0]["wave_height_m"], Json(nullptr));
+    EXPECT_EQ(none.out.find("Force"), std::string::npos) << none.out;
+
+    auto half = bare;
+    half.insert(half.end(), {"--wind-from", "225"});
+    const Call from = call(half);
+    EXPECT_NE(from.error.find(sentence), std::string::npos) << from.error;
+    EXPECT_EQ(from.report()["wind"], Json({{"from_deg", 225.0}, {"speed_m_s", nullptr}}));
+
+    auto variable = bare;
+    variable.insert(variable.end(), {"--wind-speed", "5"});
+    const Json open = reportOf(call(variable));
+    EXPECT_EQ(open["wind"], Json({{"from_deg", nullptr}, {"speed_m_s", 5.0}}));
+    EXPECT_GT(open["marks"][0]["wave_height_m"], 0.0);
+}
+
 TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
     struct Row {
         const char* option;
@@ -238,9 +270,6 @@ TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
         }
     }
     expectRefused(call(words({"--start", "10:00", "--end", "10:00"})), 2, {"--end", "--start"});
-    const std::string path = folder->at("dish.gpkg");
-    expectRefused(call({"marks", path, "--wind-speed", "3"}), 2, {"--wind-from"});
-    expectRefused(call({"marks", path, "--wind-from", "3"}), 2, {"--wind-speed"});
     expectRefused(call({"marks", "--wind-from", "3", "--wind-speed", "3"}), 2, {"water"});
 }
 

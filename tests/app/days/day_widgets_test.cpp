@@ -69,9 +69,9 @@ TEST_F(DayWidgets, FitTheirPanelStepByStep) {
 
 TEST_F(DayWidgets, TakeAWindTypedInAnotherUnitAndCanUndoIt) {
     days::tomorrow::TomorrowDay day(context_);
-    const units::Speed before = open_.water()->plan.day.wind.speed;
+    const std::optional<units::Speed> before = open_.water()->plan.day.wind.speed;
     type(named<AmountField>(day, "Wind speed"), "12 kn");
-    EXPECT_NEAR(open_.water()->plan.day.wind.speed.inKnots(), 12.0, 1e-9);
+    EXPECT_NEAR(open_.water()->plan.day.wind.speed.value().inKnots(), 12.0, 1e-9);
     open_.undoStack().undo();
     EXPECT_EQ(open_.water()->plan.day.wind.speed, before);
 }

@@ -325,7 +325,7 @@ TEST(SectionsView, HasACardForEveryRow) {
 
 TEST(SectionsView, TellsEffortAndFishOfASectionAndWhichWereNeverFished) {
     water::Water water = support::starWater();
-    water.plan.day.wind.speed = units::Speed::metresPerSecond(6.0);
+    water.plan.day.wind = {units::Bearing(), units::Speed::metresPerSecond(6.0)};
     water::Derived derived = support::starDerived();
     // The cell under each middle is enough to know a section by.
     auto map = std::make_shared<sections::SectionMap>(*derived.sections);

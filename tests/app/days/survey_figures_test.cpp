@@ -341,7 +341,10 @@ TEST(SectionFigures, ACardHasEveryFigureOfItsSection) {
     EXPECT_EQ(view.state, "8 sections of about 4.0 ha");
     star.water.plan.launch.reset();
     EXPECT_EQ(fact(metric, "Launch"), "(nothing)");
-    EXPECT_EQ(fact(metric, "Tomorrow"), "no wind is set under Tomorrow");
+    EXPECT_EQ(fact(metric, "Tomorrow"),
+              "wind not said under Tomorrow: what it raises here is not known");
+    star.water.plan.day.wind = {units::Bearing(), units::Speed()};
+    EXPECT_EQ(fact(metric, "Tomorrow"), "calm");
 }
 
 } // namespace

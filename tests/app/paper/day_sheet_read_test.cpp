@@ -268,6 +268,20 @@ TEST(DaySheetRead, FromForceSixTheFirstThingOnTheSheetIsToStayAshore) {
     EXPECT_TRUE(five.contains("Cautions\n•  Force 5: white horses."));
 }
 
+TEST(DaySheetRead, AWindThatNobodySaidIsTheFirstThingOnTheSheet) {
+    const QString sheet = sheetAfter([](water::PlannedDay& planned, water::Water&) {
+        planned.plan.day.wind = {};
+        planned.cautions = water::dayCautions(planned);
+        planned.basis = {water::NothingCaught{}, water::WavesNotCounted{}};
+    });
+    EXPECT_EQ(sheet.section("page 1\n", 1).section('\n', 0, 2).replace('\n', ' ').left(122),
+              "Wind: not said; waves and shelter are not counted. The wind of this day is not "
+              "known: look at the forecast before you go out.");
+    EXPECT_EQ(sheet.count("look at the forecast"), 1) << "said once";
+    EXPECT_FALSE(sheet.contains("wind from")) << sheet.toStdString();
+    EXPECT_TRUE(sheet.contains("wind not said"));
+}
+
 TEST(DaySheetRead, NoCautionStandsTwiceAndColdWaterIsTheFirstOnACalmDay) {
     const QString sheet = sheetInForce(8.0, 4.5);
     EXPECT_TRUE(sheet.contains("Cautions\n•  The water is cold (below 15 °C)"));

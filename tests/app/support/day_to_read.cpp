@@ -67,7 +67,7 @@ marks::Mark pinnedMark() {
     mark.fetch = Length::metres(420.0);
     mark.waveHeight = Length::metres(0.13);
     mark.factors = {
-        {FactorKind::shelter, 0.72, 0.4, marks::WaveState{mark.fetch, mark.waveHeight}},
+        {FactorKind::shelter, 0.72, 0.4, marks::WaveState{*mark.fetch, *mark.waveHeight}},
         {FactorKind::feature, 0.21, 0.6,
          marks::FeaturesNear{units::Area::squareMetres(310.0), ZoneKind::hump}},
         {FactorKind::trust, 0.44, 0.0, marks::DepthsKnownTo{Length::metres(0.56)}},

@@ -11,9 +11,9 @@ units::Depth depthAt(geo::WaterPoint p) {
 
 anchoring::AnchorSet anchorsAt(geo::WaterPoint place, const logbook::Wind& wind) {
     anchoring::AnchorSet set;
-    set.lie = {place, wind.from};
-    set.bow.place = geo::moved(place, wind.from, units::Length::metres(21.0));
-    set.stern.place = geo::moved(place, wind.from.opposite(), units::Length::metres(10.0));
+    set.lie = {place, wind.from.value()};
+    set.bow.place = geo::moved(place, wind.from.value(), units::Length::metres(21.0));
+    set.stern.place = geo::moved(place, wind.from->opposite(), units::Length::metres(10.0));
     for (anchoring::Anchor* anchor : {&set.bow, &set.stern}) {
         anchor->depth = depthAt(anchor->place);
         anchor->scope = anchor == &set.bow ? 3.0 : 1.5;
@@ -27,7 +27,7 @@ rods::RodSpread rodsAt(geo::WaterPoint place, const logbook::Wind& wind) {
     rods::RodSpread spread;
     for (const double turn : {40.0, 110.0, 215.0, 310.0}) {
         rods::RodPlace rod;
-        rod.bearing = wind.from.turnedBy(turn);
+        rod.bearing = wind.from->turnedBy(turn);
         rod.distance = units::Length::metres(20.0 + turn / 30.0);
         rod.place = geo::moved(place, rod.bearing, rod.distance);
         rod.depth = depthAt(rod.place);
@@ -58,7 +58,7 @@ marks::Mark markAt(int rank, geo::WaterPoint place, const char* section, const w
         {marks::FactorKind::dropOff, 0.81, 1.0,
          marks::DropOffNear{units::Length::metres(58.0), units::Depth::metres(4.0),
                             units::Depth::metres(9.0)}},
-        {marks::FactorKind::shelter, 0.72, 0.4, marks::WaveState{mark.fetch, mark.waveHeight}}};
+        {marks::FactorKind::shelter, 0.72, 0.4, marks::WaveState{*mark.fetch, *mark.waveHeight}}};
     mark.anchors = anchorsAt(place, wind);
     mark.spread = rodsAt(place, wind);
     if (rank % 3 == 0) {

@@ -19,6 +19,22 @@ TEST(WindDial, PointsToWhereItIsDragged) {
     EXPECT_NEAR(turned.front().front().toDouble(), 90.0, 1e-9);
 }
 
+TEST(WindDial, HasNoArrowUntilSomebodySaysWhereTheWindComesFrom) {
+    widgets::WindDial dial;
+    dial.resize(120, 120);
+    EXPECT_FALSE(dial.isKnown());
+    const QImage none = dial.grab().toImage();
+    dial.setFrom(0.0);
+    EXPECT_TRUE(dial.isKnown());
+    EXPECT_NE(dial.grab().toImage(), none);
+    dial.setUnknown();
+    EXPECT_FALSE(dial.isKnown());
+    EXPECT_EQ(dial.grab().toImage(), none);
+    QTest::keyClick(&dial, Qt::Key_Right);
+    EXPECT_TRUE(dial.isKnown());
+    EXPECT_NEAR(dial.from(), 5.0, 1e-9);
+}
+
 TEST(WindDial, TurnsThroughNorthByKeys) {
     widgets::WindDial dial;
     dial.setFrom(0.0);

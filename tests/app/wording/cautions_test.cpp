@@ -31,7 +31,10 @@ TEST(Cautions, OfAnchorsSayEachInItsSentence) {
         {anchoring::ShortOfRoom{2.94},
          "Room or rope for scope 2.9 only: take a bearing ashore and watch whether she drags."},
         {anchoring::TurnedOffTheWind{25.0},
-         "Turned 25° off the wind so that neither anchor lands ashore."}};
+         "Turned 25° off the wind so that neither anchor lands ashore."},
+        {anchoring::BowToOpenWater{},
+         "Where the wind will come from is not known: anchors are drawn with the bow to the "
+         "longest open water. Lay her to the wind that blows."}};
     ASSERT_EQ(rows.size(), std::variant_size_v<anchoring::Caution>);
     for (const auto& [caution, sentence] : rows) {
         EXPECT_EQ(said(caution), sentence);
@@ -65,6 +68,8 @@ TEST(Cautions, OfTheDaySayEachInItsSentence) {
         {water::StayAshore{8}, "Force 8 is no weather for a small open boat: stay ashore."},
         {water::WhiteHorses{5}, "Force 5: white horses. Keep to sheltered water, pay out more "
                                 "rope, and go in if it freshens."},
+        {water::WindNotSaid{},
+         "The wind of this day is not known: look at the forecast before you go out."},
         {FallingIn{}, lifejacket},
         {FallingIn{ColdWater{true}, false}, "The water is cold (below 15 °C)" + shock + lifejacket},
         {FallingIn{ColdWater{true}, true},
@@ -135,7 +140,9 @@ TEST(Cautions, OfAMarkAreThoseOfThePlaceThenThoseOfTheAnchorsEachOnce) {
 
 TEST(PlannedWords, SayWhatTheListStandsOn) {
     water::PlannedDay day;
-    day.basis = {water::NothingCaught{}, water::NoStayCounts{7}, water::StaysElsewhere{2, 7},
+    day.basis = {water::NothingCaught{},
+                 water::NoStayCounts{7},
+                 water::StaysElsewhere{2, 7},
                  water::StaysWithoutEffort{3, 7},
                  water::WaterLeftOut{2,
                                      8,
@@ -144,7 +151,8 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
                                       {marks::Exclusion::tooDeep, units::Area::hectares(120.06)},
                                       {marks::Exclusion::noRoom, units::Area::hectares(2.0)},
                                       {marks::Exclusion::ropesTooShort, units::Area::hectares(3.0)},
-                                      {marks::Exclusion::tooRough, units::Area::hectares(4.0)}}}};
+                                      {marks::Exclusion::tooRough, units::Area::hectares(4.0)}}},
+                 water::WavesNotCounted{}};
     ASSERT_EQ(day.basis.size(), std::variant_size_v<water::PlanNote>);
     EXPECT_EQ(
         wording::basisOf(day, metric),
@@ -157,8 +165,14 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
             "time, or longer than any can.",
             "2 of 8 marks found. Left out: 0.1 ha closed, 1.0 ha too shallow, 120.1 ha deeper "
             "than the limit, 2.0 ha too near the bank to swing, 3.0 ha too deep for the "
-            "ropes, 4.0 ha too rough for an open boat at anchor."}));
-    EXPECT_TRUE(wording::basisOf(day, imperial).back().contains("296.7 ac deeper"));
+            "ropes, 4.0 ha too rough for an open boat at anchor.",
+            "Wind: not said; waves and shelter are not counted."}));
+    EXPECT_TRUE(wording::basisOf(day, imperial)[4].contains("296.7 ac deeper"));
+    EXPECT_EQ(wording::windNotSaid(day, metric),
+              "Wind: not said; waves and shelter are not counted. The wind of this day is not "
+              "known: look at the forecast before you go out.");
+    day.basis.pop_back();
+    EXPECT_EQ(wording::windNotSaid(day, metric), "");
 }
 
 TEST(PlannedWords, SayWhatBecameOfOwnMarksAndOfThoseWithoutTime) {

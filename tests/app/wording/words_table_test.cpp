@@ -195,6 +195,15 @@ TEST(WordsTable, WindHasAPointEveryTwentyTwoAndAHalfDegrees) {
     EXPECT_EQ(imperial.wind(wind), "NE 047° 13 mph");
 }
 
+TEST(WordsTable, WindThatNobodySaidIsNoCalm) {
+    const auto from = Bearing::degrees(47.0);
+    EXPECT_EQ(metric.wind({}), "wind not said");
+    EXPECT_EQ(metric.wind({from, {}}), "NE 047°, strength not said");
+    EXPECT_EQ(metric.wind({{}, units::Speed::metresPerSecond(3.0)}), "variable 3 m/s");
+    EXPECT_EQ(metric.wind({{}, units::Speed()}), "calm");
+    EXPECT_EQ(metric.wind({from, units::Speed()}), "NE 047° 0 m/s");
+}
+
 TEST(WordsTable, PlaceInEveryQuarterOfTheEarth) {
     EXPECT_EQ(Words::place({3.112724, 55.203406}), "55.20341 N  3.11272 E");
     EXPECT_EQ(Words::place({-3.112724, 55.203406}), "55.20341 N  3.11272 W");

@@ -75,6 +75,9 @@ const std::vector<Row>& rows() {
         {"less scope than wanted", is(ShortOfRoom{2.94}), scopes(2.94, 3.0, 5.0),
          scopes(2.96, 3.0, 5.0)},
         {"a turn", is(TurnedOffTheWind{2.6}), turned(2.6), turned(2.5)},
+        {"a wind of which nobody knows where from", is(anchoring::BowToOpenWater{}),
+         [](Lying& l) { l.weather.isFromKnown = false; },
+         [](Lying& l) { l.weather.isFromKnown = true; }},
         {"a turn to port", is(TurnedOffTheWind{25.0}), turned(-25.0), turned(-2.4)},
     };
     return all;
@@ -91,6 +94,15 @@ TEST(AnchorCautions, BeginEachAtItsThresholdAndNotJustBelow) {
         EXPECT_TRUE(saysIt(row.at)) << row.name;
         EXPECT_FALSE(saysIt(row.justShort)) << row.name;
     }
+}
+
+TEST(AnchorCautions, NobodysWindIsNeitherFreshNorTurnedOff) {
+    Lying lying;
+    scopes(3.0, 3.0, 0.0)(lying);
+    turned(10.0)(lying);
+    lying.weather.windSpeed.reset();
+    lying.weather.isFromKnown = false;
+    EXPECT_EQ(lying.cautions(), std::vector<Caution>{anchoring::BowToOpenWater{}});
 }
 
 TEST(AnchorCautions, ComeTheGravestFirst) {

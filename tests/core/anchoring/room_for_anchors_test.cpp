@@ -130,7 +130,7 @@ int expectLeastRegret(const grid::DepthGrid& depth, const grid::Grid<std::uint8_
         EXPECT_NEAR(found->fallBackRope.inMetres(),
                     std::hypot(back_m, depth_m + boat.bowHeight.inMetres()), 0.001);
         // 3 m2 of drag 1 in a wind of 5 m/s.
-        EXPECT_NEAR(found->beamPull_N, 0.5 * 1.225 * 3.0 * 25.0, 1e-9);
+        EXPECT_NEAR(found->beamPull_N.value(), 0.5 * 1.225 * 3.0 * 25.0, 1e-9);
     }
     return 1;
 }

@@ -178,7 +178,7 @@ TEST_F(ToldFactors, KnowOfAWindThatHardlyBlowsWhereItBlowsTo) {
 }
 
 TEST_F(ToldFactors, KnowWhenTheWindBlowsDownTheSlope) {
-    wind_.from = wind_.from.opposite();
+    wind_.from = wind_.from->opposite();
     EXPECT_EQ(wayOfWind(), Way::down);
     EXPECT_LT(of(FactorKind::windward).value, 0.2);
 }

@@ -71,6 +71,38 @@ std::vector<marks::Factor> factorsOf(const support::MadeUpDay& day,
     return marks::factorsOf(day.ground.limit(), around, day.plan, waves, std::nullopt);
 }
 
+const marks::Factor* factorIn(const std::vector<marks::Factor>& factors, marks::FactorKind kind) {
+    const auto found = std::ranges::find(factors, kind, &marks::Factor::kind);
+    return found == factors.end() ? nullptr : &*found;
+}
+
+TEST(WindNotSaid, IsAHalfWithItsReasonForWindwardAndShelter) {
+    support::MadeUpDay day;
+    const auto around = marks::surroundingsOf(day.input(), {10.0, 0.0}, Length::metres(30.0));
+    day.plan.day.wind = {};
+    const auto nothing = factorsOf(day, around, std::nullopt);
+    EXPECT_EQ(factorIn(nothing, marks::FactorKind::windward)->value, 0.5);
+    EXPECT_EQ(factorIn(nothing, marks::FactorKind::windward)->because,
+              marks::Reason(marks::WindNotKnown{}));
+    EXPECT_EQ(factorIn(nothing, marks::FactorKind::shelter)->value, 0.5);
+    EXPECT_EQ(factorIn(nothing, marks::FactorKind::shelter)->because,
+              marks::Reason(marks::WavesNotKnown{}));
+    day.plan.day.wind.from = Bearing::degrees(270.0);
+    EXPECT_EQ(factorIn(factorsOf(day, around, std::nullopt), marks::FactorKind::windward)->because,
+              marks::Reason(marks::WindNotKnown{}))
+        << "a direction alone blows on to nothing";
+    day.plan.day.wind = {std::nullopt, Speed::metresPerSecond(6.0)};
+    const auto variable = factorsOf(day, around, std::nullopt);
+    EXPECT_EQ(factorIn(variable, marks::FactorKind::windward)->value, 0.5);
+    EXPECT_EQ(factorIn(variable, marks::FactorKind::windward)->because,
+              marks::Reason(marks::WindNotKnown{}));
+    EXPECT_EQ(factorIn(variable, marks::FactorKind::shelter), nullptr) << "not yet worked out";
+    day.plan.day.wind.speed = Speed();
+    EXPECT_EQ(factorIn(factorsOf(day, around, std::nullopt), marks::FactorKind::windward)->because,
+              marks::Reason(marks::NoWind{}))
+        << "a calm comes from nowhere";
+}
+
 TEST(Record, IsAHalfForThePlaceThatIsLikeTheWholeWater) {
     EXPECT_DOUBLE_EQ(marks::recordValue(saying(1.4, 1.4, 0.3)), 0.5);
     EXPECT_DOUBLE_EQ(marks::recordValue(saying(1.4, 0.7, 0.3)), 2.0 / 3.0);

@@ -35,6 +35,7 @@ protected:
         worked.candidate.place = place;
         worked.anchors.lie.centre = place;
         worked.spread.rods.resize(4);
+        worked.waves = marks::WaveState();
         return worked;
     }
 };
@@ -96,8 +97,8 @@ TEST_F(RankedMarks, CarryTheirPlaceSectionWavesAnchorsAndRods) {
         const WaterPoint back = plainDay().water.frame.toWater(mark.lonLat);
         EXPECT_NEAR(geo::distance_m(back, mark.place), 0.0, 1e-3);
         EXPECT_EQ(mark.sectionName.substr(0, 8), "Quarter ");
-        EXPECT_GT(mark.fetch.inMetres(), 0.0);
-        EXPECT_GT(mark.waveHeight.inMetres(), 0.0);
+        EXPECT_GT(mark.fetch.value().inMetres(), 0.0);
+        EXPECT_GT(mark.waveHeight.value().inMetres(), 0.0);
         EXPECT_GT(mark.anchors.bow.rope.inMetres(), 0.0);
         EXPECT_GT(mark.spread.rods.size(), 0U);
         EXPECT_GT(mark.trust.inMetres(), 0.0);
@@ -157,7 +158,7 @@ TEST_F(RankedMarks, WarnOfAGuessedDepth) {
 
 TEST_F(RankedMarks, WarnOfClosedWaterWithinACastOfWavesAndOfMissingRods) {
     auto candidate = at({-160, 100});
-    candidate.waves.height = units::Length::metres(0.42);
+    candidate.waves->height = units::Length::metres(0.42);
     candidate.spread.rods.resize(2);
     const auto marks = plainDay().ranked({candidate});
     EXPECT_TRUE(support::holds<marks::ClosedWaterNear>(marks.front().cautions));

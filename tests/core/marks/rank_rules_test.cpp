@@ -23,6 +23,7 @@ WorkedCandidate at(WaterPoint place, std::size_t rods = 4) {
     worked.candidate.place = place;
     worked.anchors.lie.centre = place;
     worked.spread.rods.resize(rods);
+    worked.waves = marks::WaveState();
     return worked;
 }
 
@@ -40,7 +41,7 @@ TEST_F(RankRules, CautionsBeginEachAtItsThresholdAndNotJustBelow) {
     const WaterPoint plain{-100.0, -50.0};
     const auto withWaves = [&](double height_m) {
         WorkedCandidate one = at(plain);
-        one.waves.height = Length::metres(height_m);
+        one.waves->height = Length::metres(height_m);
         return only(one).cautions;
     };
     EXPECT_EQ(withWaves(0.3), Cautions{marks::WavesHere{Length::metres(0.3)}});
@@ -90,7 +91,7 @@ TEST_F(RankRules, MarksCarryWhatTheirCandidateHas) {
     WorkedCandidate one = at({-100.0, -50.0});
     one.candidate.name = "Post";
     one.candidate.isPinned = true;
-    one.waves = {Length::metres(321.0), Length::metres(0.21)};
+    one.waves = marks::WaveState{Length::metres(321.0), Length::metres(0.21)};
     one.anchors.bow.rope = Length::metres(17.0);
     one.anchors.cautions = {anchoring::TurnedOffTheWind{7.0}};
     one.spread.rods[2].distance = Length::metres(12.0);
@@ -154,7 +155,7 @@ TEST_F(RankRules, CapASectionAtAThirdOfTheListButTwoAtLeast) {
             all.push_back(at({-20.0 - 62.0 * (k % 3), 60.0 + 62.0 * static_cast<int>(k / 3)}));
         }
         for (WorkedCandidate& one : all) {
-            one.waves.height = Length::metres(one.candidate.place.y_m < 0.0 ? 0.0 : 9.0);
+            one.waves->height = Length::metres(one.candidate.place.y_m < 0.0 ? 0.0 : 9.0);
         }
         for (const marks::FactorKind kind : marks::allFactorKinds) {
             day_.plan.weights.set(kind, kind == marks::FactorKind::shelter ? 1.0 : 0.0);
@@ -176,7 +177,7 @@ TEST_F(RankRules, TakeTheBestSumOfASmallListAndTheBestFirstOfALargeOne) {
     }
     auto west = at({-150.0, -50.0});
     auto east = at({-50.0, -50.0});
-    west.waves.height = east.waves.height = Length::metres(0.1);
+    west.waves->height = east.waves->height = Length::metres(0.1);
     const std::vector all{at({-100.0, -50.0}), west, east};
     marks::RankSettings settings;
     settings.exactUpTo = 3;

@@ -112,6 +112,14 @@ TEST_F(FoundColumns, HoldEachFigureUnderItsName) {
         (Rows{"1|6.625|0.375|'Heron Bay'|0.6875|420.5|0.0625|'2 reasons'"}));
 }
 
+TEST_F(FoundColumns, HoldNoWavesOfAWindThatNobodySaid) {
+    known_.marks[0].fetch.reset();
+    known_.marks[0].waveHeight.reset();
+    ASSERT_TRUE(isSaved(known_.found));
+    EXPECT_EQ(rows("rank, fetch_m, wave_height_m, section", "marks"),
+              (Rows{"1|NULL|NULL|'Heron Bay'"}));
+}
+
 TEST_F(FoundColumns, HoldEachGeometryOnTheEarth) {
     ASSERT_TRUE(isSaved(known_.found));
     const auto& form = *known_.found.form;

@@ -246,6 +246,7 @@ const std::array planMembers{
            [](Water& w) { w.plan.day.wind.from = units::Bearing::degrees(237.5); }},
     Member{"wind speed", Part::plan,
            [](Water& w) { w.plan.day.wind.speed = units::Speed::metresPerSecond(6.25); }},
+    Member{"calm", Part::plan, [](Water& w) { w.plan.day.wind.speed = units::Speed(); }},
     Member{"level", Part::plan, [](Water& w) { w.plan.day.levelChange = length(-0.35); }},
     Member{"water's temperature", Part::plan,
            [](Water& w) { w.plan.day.waterTemperature = units::Temperature::celsius(0.0); }},

@@ -23,6 +23,7 @@ using water::FishCare;
 /// A day on which nothing is to be said but what is said every day.
 struct Day {
     Day() {
+        planned.plan.day.wind.speed = Speed::metresPerSecond(3.0);
         planned.plan.day.waterTemperature = Temperature::celsius(17.0);
         planned.plan.day.day = std::chrono::year(2026) / 10 / 14;
         planned.plan.tackle.scope = 6.0;
@@ -122,9 +123,26 @@ TEST(DayCautions, BeginEachAtItsThresholdAndNotJustBelow) {
 }
 
 TEST(DayCautions, SayAshoreByItselfFromForceSixOn) {
-    EXPECT_EQ(water::ashoreCaution(Speed::knots(21.49)), std::nullopt);
-    EXPECT_EQ(water::ashoreCaution(Speed::knots(21.51)), water::StayAshore{6});
-    EXPECT_EQ(water::windCaution(Speed::knots(16.49)), std::nullopt);
+    const auto dayOf = [](double knots) {
+        marks::ExpectedDay day;
+        day.wind.speed = Speed::knots(knots);
+        return day;
+    };
+    EXPECT_EQ(water::ashoreCaution(dayOf(21.49)), std::nullopt);
+    EXPECT_EQ(water::ashoreCaution(dayOf(21.51)), water::StayAshore{6});
+    EXPECT_EQ(water::windCaution(dayOf(16.49)), std::nullopt);
+}
+
+TEST(DayCautions, OfAWindThatNobodySaidSendToTheForecastAndNameNoForce) {
+    Day day;
+    day.planned.plan.day.wind = {};
+    EXPECT_EQ(water::ashoreCaution(day.planned.plan.day), std::nullopt);
+    EXPECT_EQ(day.cautions().front(), water::DayCaution(water::WindNotSaid{}));
+    day.planned.plan.day.wind.from = units::Bearing::degrees(240.0);
+    EXPECT_EQ(day.cautions().front(), water::DayCaution(water::WindNotSaid{}))
+        << "a direction says nothing of the force";
+    setWind(day, 0.0);
+    EXPECT_EQ(day.cautions().front(), water::DayCaution(FallingIn{})) << "a calm is said";
 }
 
 TEST(DayCautions, RulesNameEveryClosedWaterAndEveryNoteOfTheHouse) {

@@ -187,8 +187,9 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
             // As the plan found it, for the marks that it kept; else nothing depends on it.
             const auto mark =
                 std::ranges::find(planned.marks, candidate.place, &marks::Mark::place);
-            return mark == planned.marks.end() ? marks::WaveState()
-                                               : marks::WaveState{mark->fetch, mark->waveHeight};
+            return mark == planned.marks.end()
+                       ? marks::WaveState()
+                       : marks::WaveState{given(mark->fetch), given(mark->waveHeight)};
         }();
         const auto anchors = anchoring::placeAnchors(
             hand.today, ground.isClosed(candidate.place) ? nullptr : &hand.closed, candidate.place,
@@ -218,9 +219,9 @@ TEST(PlanDay, HighWavesAreToldOfTheMarkAndOfItsAnchors) {
     made.water.plan.count = 1;
     const water::PlannedDay day = planOf(made);
     for (const marks::Mark& mark : day.marks) {
-        EXPECT_GT(mark.waveHeight.inMetres(), 0.31);
+        EXPECT_GT(given(mark.waveHeight).inMetres(), 0.31);
         EXPECT_THAT(mark.cautions,
-                    testing::Contains(marks::Caution(marks::WavesHere{mark.waveHeight})));
+                    testing::Contains(marks::Caution(marks::WavesHere{given(mark.waveHeight)})));
         EXPECT_TRUE(support::holds<anchoring::HighWaves>(mark.anchors.cautions));
     }
     EXPECT_EQ(day.cautions.front(), water::DayCaution(water::StayAshore{11}));
@@ -275,7 +276,7 @@ TEST(PlanDay, ProposesNoMarkInWavesTooRoughForAnOpenBoatAtAnchor) {
     made.water.pinnedMarks.clear();
     const water::PlannedDay day = planOf(made);
     for (const marks::Mark& mark : day.marks) {
-        EXPECT_LE(mark.waveHeight.inMetres(), 0.35);
+        EXPECT_LE(given(mark.waveHeight).inMetres(), 0.35);
     }
     EXPECT_GT(day.excluded[static_cast<std::size_t>(marks::Exclusion::tooRough)].inHectares(), 1.0);
 }

@@ -159,7 +159,7 @@ TEST(PlanDay, TellsPlaceSectionZonesAndTrustOfEachMark) {
 
 TEST(PlanDay, FetchIsMeasuredToWhereTheWindComesFrom) {
     for (const Mark& mark : marksOfIt()) {
-        EXPECT_NEAR(mark.fetch.inMetres(), effectiveFetch_m(mark.place), 0.05);
+        EXPECT_NEAR(mark.fetch.value().inMetres(), effectiveFetch_m(mark.place), 0.05);
     }
 }
 
@@ -167,9 +167,9 @@ TEST(PlanDay, WavesGrowWithTheEffectiveFetchAndAreHeldByTheDepthUpwind) {
     for (const Mark& mark : marksOfIt()) {
         const double expected_m =
             waveHeight_m(effectiveFetch_m(mark.place), depthUpwind_m(mark.place));
-        EXPECT_NEAR(mark.waveHeight.inMetres(), expected_m, 0.005 * expected_m);
+        EXPECT_NEAR(mark.waveHeight.value().inMetres(), expected_m, 0.005 * expected_m);
         EXPECT_NEAR(valueOf(mark, FactorKind::shelter),
-                    1.0 / (1.0 + std::pow(mark.waveHeight.inMetres() / 0.25, 2.0)), 1e-9);
+                    1.0 / (1.0 + std::pow(mark.waveHeight.value().inMetres() / 0.25, 2.0)), 1e-9);
     }
 }
 
@@ -230,7 +230,7 @@ TEST(PlanDay, RopesRunStraightFromTheirOwnCleatToTheirAnchor) {
         EXPECT_LT(geo::bearing(set.stern.place, stern).angleTo_deg(set.lie.heading), 1e-6);
         const double back_m = geo::distance_m(set.bow.place, set.stern.place) - 4.5;
         EXPECT_NEAR(set.fallBackRope.inMetres(), std::hypot(back_m, bowRise_m), 1e-3);
-        EXPECT_NEAR(set.beamPull_N, 0.5 * 1.225 * 3.0 * 49.0, 1e-9);
+        EXPECT_NEAR(set.beamPull_N.value(), 0.5 * 1.225 * 3.0 * 49.0, 1e-9);
     }
 }
 

@@ -86,8 +86,20 @@ TEST(UseOfSections, LieOpenToTheWindThatBlowsAlongTheWaterTowardsThem) {
     const SectionUse open = useOfSections(water, derived).at(west);
     water.plan.day.wind.from = units::Bearing::degrees(270.0);
     const SectionUse sheltered = useOfSections(water, derived).at(west);
-    EXPECT_GT(open.fetch.inMetres(), 2.0 * sheltered.fetch.inMetres());
-    EXPECT_GT(open.waves.inMetres(), sheltered.waves.inMetres());
+    EXPECT_GT(open.fetch.value().inMetres(), 2.0 * sheltered.fetch.value().inMetres());
+    EXPECT_GT(open.waves.value(), sheltered.waves.value());
+}
+
+TEST(UseOfSections, KnowNoWavesOfAWindThatNobodySaid) {
+    Water water = square();
+    const Derived derived = derivedOf(water);
+    EXPECT_EQ(useOfSections(water, derived)[0].fetch, std::nullopt);
+    EXPECT_EQ(useOfSections(water, derived)[0].waves, std::nullopt);
+    water.plan.day.wind.from = units::Bearing::degrees(90.0);
+    EXPECT_GT(useOfSections(water, derived)[0].fetch.value().inMetres(), 0.0);
+    EXPECT_EQ(useOfSections(water, derived)[0].waves, std::nullopt);
+    water.plan.day.wind.speed = units::Speed();
+    EXPECT_EQ(useOfSections(water, derived)[0].waves, units::Length()) << "a calm is said";
 }
 
 TEST(UseOfSections, OfAWaterNotYetDividedIsEmpty) {

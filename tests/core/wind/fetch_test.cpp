@@ -44,4 +44,19 @@ TEST(Fetch, LooksToWhereTheWindComesFrom) {
                 1e-6);
 }
 
+TEST(Fetch, OfAllRoundIsThatOfEachSide) {
+    const geo::Outline lake = lakeWithIsland();
+    for (const geo::WaterPoint place : {geo::WaterPoint{200, 500}, geo::WaterPoint{700, 320}}) {
+        const auto all = wind::fetchAllRound(lake, place);
+        ASSERT_EQ(all.size(), 60U);
+        for (std::size_t k = 0; k < all.size(); ++k) {
+            EXPECT_NEAR(all[k].side.inDegrees(), 6.0 * static_cast<double>(k), 1e-9);
+            const wind::Fetch one = wind::fetchAt(lake, place, all[k].side);
+            EXPECT_NEAR(all[k].fetch.straight.inMetres(), one.straight.inMetres(), 1e-6);
+            EXPECT_NEAR(all[k].fetch.effective.inMetres(), one.effective.inMetres(), 1e-6);
+        }
+    }
+    EXPECT_TRUE(wind::fetchAllRound(lake, {500, 300}).empty()) << "on the island";
+}
+
 } // namespace

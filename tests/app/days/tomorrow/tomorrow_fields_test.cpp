@@ -269,8 +269,8 @@ TEST_F(TomorrowFields, EachTakesItsWholeRangeAndNothingBeyond) {
     };
     for (const Row& row : {Row{"From", {"0:00", "23:59"}, {"24:00", "7", "7:61", "early", ""}},
                            {"To", {"0:00", "23:59"}, {"24:00", "late", ""}},
-                           {"Wind from", {"0", "360", "N"}, {"-1", "360.1", "north", ""}},
-                           {"Wind speed", {"0", "40 m/s"}, {"-0.1", "40.1 m/s", "6 m", ""}},
+                           {"Wind from", {"0", "360", "N", ""}, {"-1", "360.1", "north"}},
+                           {"Wind speed", {"0", "40 m/s", ""}, {"-0.1", "40.1 m/s", "6 m"}},
                            {"Level", {"-3 m", "3 m"}, {"high", "3 kg", ""}},
                            {"Water", {"-1", "4", "40", ""}, {"warm", "4 m", "-1.1", "40.1"}},
                            {"Cast", {"5 m", "100 m"}, {"4.99 m", "100.01 m", "far", ""}},
@@ -312,7 +312,8 @@ TEST_F(TomorrowFields, HintsNameTheRangeThatIsTaken) {
     EXPECT_EQ(hintOf("Boat length"), "a length from 2.0 m to 12.0 m, such as 12ft or 3.6 m");
     EXPECT_EQ(hintOf("Over-depth"), "a length from 0.0 m to 3.0 m, such as 12ft or 3.6 m");
     EXPECT_EQ(hintOf("Scope"), "a number from 1.5 to 10");
-    EXPECT_EQ(hintOf("Wind from"), "degrees from 0 to 360, or a point such as SW");
+    EXPECT_EQ(hintOf("Wind from"),
+              "degrees from 0 to 360, or a point such as SW; empty: not known");
     EXPECT_EQ(hintOf("Boat speed"), "a speed from 0.3 to 8 m/s, such as 3 kn");
     EXPECT_EQ(named<QSpinBox>("Rods")->minimum(), 1);
     EXPECT_EQ(named<QSpinBox>("Rods")->maximum(), 8);
@@ -398,11 +399,41 @@ TEST_F(TomorrowFields, WindFromForceFiveAndColdWaterAreToldInTheColourOfWarnings
     EXPECT_TRUE(warningsOf(*day_)[0].startsWith("The water is cold (below 15 °C)"));
 }
 
+TEST_F(TomorrowFields, AWindThatNobodySaidIsEmptyAndSendsToTheForecast) {
+    const QString notKnown =
+        "The wind of this day is not known: look at the forecast before you go out.";
+    type("Water", "16");
+    for (auto* button : day_->findChildren<QPushButton*>()) {
+        if (button->text() == "Wind not known") {
+            button->click();
+            EXPECT_FALSE(button->isEnabled());
+        }
+    }
+    EXPECT_EQ(plan().day.wind, logbook::Wind());
+    EXPECT_EQ(named<AmountField>("Wind from")->text(), "");
+    EXPECT_EQ(named<AmountField>("Wind speed")->text(), "");
+    EXPECT_EQ(named<AmountField>("Wind speed")->placeholderText(), "not said");
+    EXPECT_FALSE(day_->findChild<widgets::WindDial*>()->isKnown());
+    EXPECT_EQ(warningsOf(*day_), QStringList{notKnown});
+    type("Wind from", "SW");
+    EXPECT_EQ(plan().day.wind.speed, std::nullopt) << "a direction makes no calm";
+    EXPECT_EQ(warningsOf(*day_), QStringList{notKnown});
+    type("Wind speed", "3");
+    EXPECT_EQ(warningsOf(*day_), QStringList());
+    type("Wind from", "");
+    EXPECT_EQ(plan().day.wind.from, std::nullopt);
+    EXPECT_EQ(named<AmountField>("Wind from")->placeholderText(), "variable");
+    type("Wind speed", "");
+    EXPECT_EQ(plan().day.wind, logbook::Wind());
+    open_.undoStack().undo();
+    EXPECT_NEAR(plan().day.wind.speed.value().inMetresPerSecond(), 3.0, 1e-9);
+}
+
 TEST_F(TomorrowFields, TakeWindsAndTimesAsPeopleWriteThem) {
     type("Wind from", "SW");
-    EXPECT_EQ(plan().day.wind.from.inDegrees(), 225.0);
+    EXPECT_EQ(plan().day.wind.from.value().inDegrees(), 225.0);
     type("Wind speed", "12 kn");
-    EXPECT_NEAR(plan().day.wind.speed.inKnots(), 12.0, 1e-9);
+    EXPECT_NEAR(plan().day.wind.speed.value().inKnots(), 12.0, 1e-9);
     type("From", "0630");
     EXPECT_EQ(plan().day.start, std::chrono::minutes(390));
     type("To", "5pm");

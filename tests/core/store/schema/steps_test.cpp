@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/schema/steps.h"
 
+#include "core/store/geometry_blob.h"
 #include "core/store/keep_parts.h"
 #include "core/store/statement.h"
 #include "core/store/transaction.h"
 #include "core/store/water_store.h"
+#include "tests/core/store/file_rows.h"
 #include "tests/support/random_water.h"
 #include "tests/support/scratch_folder.h"
 
@@ -36,12 +38,19 @@ std::vector<store::schema::Step> withBehind(std::initializer_list<store::schema:
     return steps;
 }
 
+constexpr geo::LonLat markOfOld{3.1, 55.2};
+
 /// A file as the first published version left it: nothing behind step 1 is in it.
 void writeByTheFirstVersion(const std::filesystem::path& path, const water::Water& water) {
     const auto connection = Connection::open(path, Connection::Access::create).value();
     const std::array<store::schema::Step, 1> first{store::schema::layStep1};
     ASSERT_TRUE(store::schema::bringUpToDate(*connection, 0, first).has_value());
     store::Transaction transaction(*connection);
+    store::Statement mark(*connection,
+                          "INSERT INTO marks (geom, rank, depth_m, trust_m, section, score, "
+                          "fetch_m, wave_height_m, reasons) VALUES (?, 1, 4.5, 0.25, 'Heron Bay', "
+                          "1.5, 420.5, 0.125, 'weed')");
+    mark.run(store::Blob(store::blobOf(markOfOld)));
     store::keepDays(*connection, water, nullptr, quiet);
     for (const auto keep :
          {store::keepFacts, store::keepShoreline, store::keepLeadLine, store::keepWeedNotes,
@@ -120,6 +129,12 @@ TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
         old.sectionChanges = {{sections::SectionChange::Kind::split, {}, {{3.1, 55.2}, {3.2, 55}}}};
         ASSERT_TRUE((*store)->save(old, std::array{water::Part::sections}, quiet).has_value());
     }
+    EXPECT_EQ(support::rowsOf(oldPath,
+                              "rank, depth_m, trust_m, section, score, fetch_m, wave_height_m, "
+                              "reasons, length(geom)",
+                              "marks"),
+              std::vector<std::string>{"1|4.5|0.25|'Heron Bay'|1.5|420.5|0.125|'weed'|" +
+                                       std::to_string(store::blobOf(markOfOld).size())});
     EXPECT_EQ(store::stateOf(oldPath), store::FileState::current);
     auto again = store::open(oldPath);
     ASSERT_TRUE(again.has_value()) << again.error().sentence();
