@@ -10,8 +10,10 @@
 #include "app/batch/water_file.h"
 #include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
+#include "core/acts/bans.h"
 #include "core/acts/facts.h"
 #include "core/acts/plan.h"
+#include "core/acts/profiles.h"
 #include "core/outputs/write_gpx.h"
 #include "core/water/steps/plan_day.h"
 
@@ -32,8 +34,8 @@ namespace {
 
 struct MarksOptions {
     path water, report, gpx, sheet, picture;
-    std::string date, start, end, ashoreBy, launch, weights, paper;
-    std::vector<std::string> keep;
+    std::string date, start, end, ashoreBy, launch, weights, profile, paper;
+    std::vector<std::string> keep, ban;
     std::optional<double> windFrom_deg, windSpeed_m_s, boatSpeed_m_s, levelChange_m, limit_m,
         cast_m, bowRope_m, sternRope_m, scope, temperature_c, tryNew, stay_h, overDepth_m;
     std::optional<int> rods, count;
@@ -133,6 +135,13 @@ Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
         }
         plan.launch = *launch;
     }
+    if (!o.profile.empty()) {
+        const auto believed = acts::takeProfile(water, o.profile);
+        if (!believed) {
+            return std::unexpected(believed.error());
+        }
+        plan.weights = believed->plan.weights;
+    }
     const auto weights = o.weights.empty() ? Result<marks::Weights>(plan.weights)
                                            : weightsFrom(o.weights, plan.weights);
     if (!weights) {
@@ -140,6 +149,34 @@ Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
     }
     plan.weights = *weights;
     return plan;
+}
+
+/// With the bans and the own marks of this plan; an own mark that is named goes before a ban.
+Result<water::Water> withOwnPlaces(const MarksOptions& o, water::Water water) {
+    Result<water::Water> asked = std::move(water);
+    for (const std::string& banned : o.ban) {
+        const auto ban = banFrom("--ban", banned);
+        if (!ban) {
+            return std::unexpected(ban.error());
+        }
+        asked =
+            acts::banRound(*asked, ban->place,
+                           ban->radius.value_or(asked->plan.tackle.cast * water::castsBanned), {});
+        if (!asked) {
+            return asked;
+        }
+    }
+    for (const std::string& kept : o.keep) {
+        const auto mark = keptMarkFrom("--keep", kept);
+        if (!mark) {
+            return std::unexpected(mark.error());
+        }
+        asked = acts::pinMark(*asked, mark->place, *mark);
+        if (!asked) {
+            return asked;
+        }
+    }
+    return asked;
 }
 
 Result<void> writeOutputs(const MarksOptions& o, const OpenedWater& opened,
@@ -195,14 +232,8 @@ Result<void> marksVerb(const MarksOptions& o) {
     if (asked) {
         asked = acts::setPlan(*asked, *plan);
     }
-    for (const std::string& kept : o.keep) {
-        const auto mark = keptMarkFrom("--keep", kept);
-        if (!mark) {
-            return std::unexpected(mark.error());
-        }
-        if (asked) {
-            asked = acts::pinMark(*asked, mark->place, *mark);
-        }
+    if (asked) {
+        asked = withOwnPlaces(o, std::move(*asked));
     }
     if (!asked) {
         return std::unexpected(asked.error());
@@ -277,8 +308,14 @@ void layBoat(CLI::App& verb, MarksOptions& o) {
     verb.add_option("--keep", o.keep, "A mark of your own for this plan, ranked and never dropped")
         ->type_name("LON,LAT[,NAME]")
         ->take_all();
+    verb.add_option("--ban", o.ban,
+                    "No mark in this plan so near to here; the radius is two casts if not given")
+        ->type_name("LON,LAT[,RADIUS_M]")
+        ->take_all();
     verb.add_option("--count", o.count, "Marks wanted")->type_name("N")->check(CLI::Range(1, 40));
     verb.add_option("--weights", o.weights, "What matters to you")->type_name("factor=W,...");
+    verb.add_option("--profile", o.profile, "Beliefs that lie in the water under this name")
+        ->type_name("NAME");
     verb.add_option("--try", o.tryNew, "From 0, fish what is known, to 1, try new water")
         ->type_name("0..1")
         ->check(numberBetween(0.0, 1.0));

@@ -2,11 +2,13 @@
 #include "app/batch/marks_report.h"
 
 #include "app/batch/report.h"
+#include "app/wording/belief_words.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <nlohmann/json.hpp>
 
@@ -114,14 +116,18 @@ Json windPart(const logbook::Wind& wind) {
              wind.speed ? Json(rounded(wind.speed->inMetresPerSecond(), 2)) : Json(nullptr)}};
 }
 
-Json beliefsPart(const std::vector<marks::BeliefRecord>& records) {
+Json beliefsPart(const water::PlannedDay& planned) {
     Json rows = Json::array();
-    for (const marks::BeliefRecord& record : records) {
-        Json row{{"name", marks::nameOf(record.kind)}, {"said", record.said}};
+    for (const marks::BeliefRecord& record : planned.beliefs) {
+        Json row{{"name", marks::nameOf(record.kind)},
+                 {"said", record.said},
+                 {"said_times", record.saidTimes}};
         row["log_says"] = record.log ? Json{{"times", record.log->times},
                                             {"low", record.log->low},
                                             {"high", record.log->high}}
                                      : Json(nullptr);
+        row["in_words"] =
+            wording::said(record, planned.meanPer10RodHours.has_value()).toStdString();
         rows.push_back(std::move(row));
     }
     return rows;
@@ -134,6 +140,20 @@ Json excludedPart(const water::PlannedDay& planned) {
             rounded(planned.excluded[k].inSquareMetres(), 0);
     }
     return part;
+}
+
+Json bannedPart(const water::Water& water) {
+    Json rows = Json::array();
+    for (const water::BannedWater& banned : water.banned) {
+        const double area_m2 = std::fabs(geo::signedArea_m2(water.frame->toWater(banned.ring)));
+        rows.push_back({{"name", banned.name.empty() ? Json(nullptr) : Json(banned.name)},
+                        {"area_m2", rounded(area_m2, 0)}});
+    }
+    return rows;
+}
+
+Json hoursOf(std::chrono::seconds span) {
+    return rounded(static_cast<double>(span.count()) / 3600.0, 3);
 }
 
 Json timeOrNull(const std::optional<units::Moment>& moment, const units::Clock& clock) {
@@ -152,7 +172,7 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     report["clock"] = water.clock.zone();
     const auto& stay = planned.plan.day.stay;
     report["stay_hours"] =
-        stay ? Json(rounded(static_cast<double>(stay->count()) / 3600.0, 3)) : Json(nullptr);
+        stay ? hoursOf(*stay) : Json(nullptr);
     report["try"] = planned.plan.tryNew;
     report["mean_per_10_rod_hours"] =
         planned.meanPer10RodHours ? Json(*planned.meanPer10RodHours) : Json(nullptr);
@@ -166,16 +186,20 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
         report["day"].push_back({{"rank", stop.rank},
                                  {"arrive", timeOrNull(stop.arrive, water.clock)},
                                  {"leave", timeOrNull(stop.leave, water.clock)},
-                                 {"move_m", rounded(stop.move.inMetres(), 0)}});
+                                 {"move_m", rounded(stop.move.inMetres(), 0)},
+                                 {"stay_hours", hoursOf(stop.stay)},
+                                 {"stay_by_hand", stop.isStayByHand}});
     }
+    report["order_by_hand"] = planned.day.isOrderByHand;
     report["light"] = {{"sunrise", timeOrNull(planned.light.sunrise, water.clock)},
                        {"sunset", timeOrNull(planned.light.sunset, water.clock)},
                        {"civil_dusk", timeOrNull(planned.light.civilDusk, water.clock)}};
     report["cautions"] = linesPart(wording::cautionsOf(planned, inMetres));
     report["rules"] = linesPart(wording::rulesOf(planned));
     report["fish_care"] = linesPart(wording::fishCareOf(planned, inMetres));
-    report["beliefs"] = beliefsPart(planned.beliefs);
+    report["beliefs"] = beliefsPart(planned);
     report["excluded_m2"] = excludedPart(planned);
+    report["banned"] = bannedPart(water);
     report["places_looked_at"] = planned.looked;
     report["places_that_hold_no_anchors"] = planned.unanchorable;
     return report;

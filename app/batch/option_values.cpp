@@ -127,6 +127,22 @@ Result<water::PinnedMark> keptMarkFrom(const std::string& option, const std::str
     return water::PinnedMark{std::string(base::trimmed(name)), *place};
 }
 
+Result<BanAsked> banFrom(const std::string& option, const std::string& text) {
+    const std::size_t second = text.find(',', std::min(text.size(), text.find(',') + 1));
+    const auto place = placeFrom(option, text.substr(0, second));
+    if (!place) {
+        return std::unexpected(place.error());
+    }
+    if (second == std::string::npos) {
+        return BanAsked{*place, std::nullopt};
+    }
+    const auto radius_m = base::numberFrom(base::trimmed(text.substr(second + 1)));
+    if (!radius_m) {
+        return wrong(option, text, "longitude,latitude,radius, the radius in metres");
+    }
+    return BanAsked{*place, units::Length::metres(*radius_m)};
+}
+
 Result<units::Day> dayFrom(const std::string& option, const std::string& text) {
     const auto day = units::dayFrom(text);
     if (!day) {

@@ -31,6 +31,12 @@ bandsFrom(const std::string& edges, std::optional<double> limit_m, const contour
 /// "LON,LAT" or "LON,LAT,NAME"; the name may hold commas.
 [[nodiscard]] base::Result<water::PinnedMark> keptMarkFrom(const std::string& option,
                                                            const std::string& text);
+/// "LON,LAT" or "LON,LAT,RADIUS_M".
+struct BanAsked {
+    geo::LonLat place;
+    std::optional<units::Length> radius;
+};
+[[nodiscard]] base::Result<BanAsked> banFrom(const std::string& option, const std::string& text);
 /// "2026-11-27".
 [[nodiscard]] base::Result<units::Day> dayFrom(const std::string& option, const std::string& text);
 /// "07:40".

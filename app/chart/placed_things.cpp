@@ -43,6 +43,9 @@ PlacedThings placed(const water::Water& water) {
         }
         things.closed.push_back(std::move(made));
     }
+    for (const water::BannedWater& banned : water.banned) {
+        things.banned.push_back({banned.name, {{frame.toWater(banned.ring), {}}}});
+    }
     for (const water::NamedPlace& place : water.places) {
         things.places.push_back({place.name, frame.toWater(place.place)});
     }

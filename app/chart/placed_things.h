@@ -22,6 +22,7 @@ struct PlacedThings {
         geo::WaterPoint at;
     };
     std::vector<Closed> closed;
+    std::vector<Closed> banned; ///< By the user.
     std::vector<Place> places;
     std::optional<geo::WaterPoint> launch;
     /// One for each stay, by the chunks of the log.

@@ -6,8 +6,9 @@
 namespace edits {
 
 ChangeWater::ChangeWater(open_water::OpenWater& open, const QString& name,
-                         std::vector<water::Part> parts, water::Water after)
-    : QUndoCommand(name), open_(open), parts_(std::move(parts)), other_(std::move(after)) {}
+                         std::vector<water::Part> parts, water::Water after, Gesture gesture)
+    : QUndoCommand(name), open_(open), gesture_(gesture), parts_(std::move(parts)),
+      other_(std::move(after)) {}
 
 void ChangeWater::redo() {
     open_.swapParts(other_, parts_);
@@ -17,7 +18,23 @@ void ChangeWater::undo() {
     open_.swapParts(other_, parts_);
 }
 
-base::Result<void> tryAct(open_water::OpenWater& open, const QString& name, const Act& act) {
+bool ChangeWater::mergeWith(const QUndoCommand* next) {
+    const auto* later = static_cast<const ChangeWater*>(next); // Qt asks only those of one id.
+    if (later->parts_ != parts_) {
+        return false;
+    }
+    // What the water was before the first of them is what it is to be again.
+    setObsolete(water::copyOfParts(*open_.water(), parts_) == other_);
+    return true;
+}
+
+Gesture newGesture() {
+    static int last = 0;
+    return static_cast<Gesture>(++last);
+}
+
+base::Result<void> tryAct(open_water::OpenWater& open, const QString& name, const Act& act,
+                          Gesture gesture) {
     const auto before = open.water();
     const base::Result<water::Water> after = act(*before);
     if (!after) {
@@ -26,13 +43,14 @@ base::Result<void> tryAct(open_water::OpenWater& open, const QString& name, cons
     std::vector<water::Part> touched = water::differingParts(*before, *after);
     if (!touched.empty()) {
         water::Water kept = water::copyOfParts(*after, touched);
-        open.undoStack().push(new ChangeWater(open, name, std::move(touched), std::move(kept)));
+        open.undoStack().push(
+            new ChangeWater(open, name, std::move(touched), std::move(kept), gesture));
     }
     return {};
 }
 
-void act(open_water::OpenWater& open, const QString& name, const Act& act) {
-    if (const auto done = tryAct(open, name, act); !done) {
+void act(open_water::OpenWater& open, const QString& name, const Act& act, Gesture gesture) {
+    if (const auto done = tryAct(open, name, act, gesture); !done) {
         emit open.failed(done.error());
     }
 }

@@ -11,6 +11,11 @@
 
 namespace edits {
 
+/// Edits that one movement of the hand makes, a slider dragged along: they are undone as one.
+enum class Gesture : int { none = -1 };
+/// One that no edit belongs to yet.
+[[nodiscard]] Gesture newGesture();
+
 /// One act of the user on the open water: does, undoes and does again by swapping the parts that it
 /// touches. The other files here each give one act of core/acts its name.
 class ChangeWater : public QUndoCommand {
@@ -18,13 +23,17 @@ public:
     /// \param name what the act is called: "Name section". \param after the parts as it leaves
     /// them.
     ChangeWater(open_water::OpenWater& open, const QString& name, std::vector<water::Part> parts,
-                water::Water after);
+                water::Water after, Gesture gesture = Gesture::none);
 
     void redo() override;
     void undo() override;
+    [[nodiscard]] int id() const override { return static_cast<int>(gesture_); }
+    /// Takes in the next one of its gesture, and is gone where the hand came back to its start.
+    bool mergeWith(const QUndoCommand* next) override;
 
 private:
     open_water::OpenWater& open_;
+    Gesture gesture_;
     std::vector<water::Part> parts_;
     water::Water other_; ///< The parts as they are not at the moment.
 };
@@ -36,9 +45,10 @@ using Act = std::function<base::Result<water::Water>(const water::Water&)>;
 /// happens where it leaves the water as it was. \return why it cannot be done; nothing is changed
 /// then.
 [[nodiscard]] base::Result<void> tryAct(open_water::OpenWater& open, const QString& name,
-                                        const Act& act);
+                                        const Act& act, Gesture gesture = Gesture::none);
 /// The same; OpenWater::failed() tells what cannot be done.
-void act(open_water::OpenWater& open, const QString& name, const Act& act);
+void act(open_water::OpenWater& open, const QString& name, const Act& act,
+         Gesture gesture = Gesture::none);
 
 /// Makes a change that no act of core makes. \param parts what may come out otherwise; of the rest
 /// nothing is taken.

@@ -7,12 +7,15 @@
 namespace edits {
 
 void setPlan(open_water::OpenWater& open, const QString& name,
-             const std::function<void(marks::Plan&)>& changePlan) {
-    act(open, name, [&](const water::Water& water) {
-        marks::Plan plan = water.plan;
-        changePlan(plan);
-        return acts::setPlan(water, plan);
-    });
+             const std::function<void(marks::Plan&)>& changePlan, Gesture gesture) {
+    act(
+        open, name,
+        [&](const water::Water& water) {
+            marks::Plan plan = water.plan;
+            changePlan(plan);
+            return acts::setPlan(water, plan);
+        },
+        gesture);
 }
 
 } // namespace edits

@@ -72,7 +72,11 @@ QVariant PlainRows::headerData(int section, Qt::Orientation orientation, int rol
 }
 
 Qt::ItemFlags PlainRows::flags(const QModelIndex& at) const {
-    const Qt::ItemFlags all = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+    if (!at.isValid()) { // Between the rows.
+        return areMovable_ ? Qt::ItemIsDropEnabled : Qt::NoItemFlags;
+    }
+    const Qt::ItemFlags all = Qt::ItemIsEnabled | Qt::ItemIsSelectable |
+                              (areMovable_ ? Qt::ItemIsDragEnabled : Qt::NoItemFlags);
     return at.column() == editable_ ? all | Qt::ItemIsEditable : all;
 }
 

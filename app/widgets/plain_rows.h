@@ -25,6 +25,8 @@ public:
     void setRows(int count, WordsOf wordsOf);
     /// The one column whose words may be typed over.
     void setEditableColumn(int column) { editable_ = column; }
+    /// Whether rows may be dragged to another place among themselves.
+    void setMovable(bool areMovable) { areMovable_ = areMovable; }
     /// Empty where the row has no such word.
     [[nodiscard]] QString words(int row, int column) const;
 
@@ -34,6 +36,7 @@ public:
     [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
                                       int role = Qt::DisplayRole) const override;
     [[nodiscard]] Qt::ItemFlags flags(const QModelIndex& at) const override;
+    [[nodiscard]] Qt::DropActions supportedDropActions() const override { return Qt::MoveAction; }
     bool setData(const QModelIndex& at, const QVariant& value, int role = Qt::EditRole) override;
 
 signals:
@@ -42,6 +45,7 @@ signals:
 private:
     QStringList columns_;
     int editable_ = -1;
+    bool areMovable_ = false;
     int count_ = 0;
     WordsOf wordsOf_;
     mutable std::optional<std::pair<int, QStringList>> lookedAt_; ///< A row and its words.

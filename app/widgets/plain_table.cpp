@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/plain_table.h"
 
+#include <QDropEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMimeData>
 #include <QScrollBar>
 #include <QSignalBlocker>
 #include <QStyle>
@@ -55,6 +57,13 @@ void PlainTable::setEditableColumn(int column) {
     rows_->setEditableColumn(column);
     setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                     QAbstractItemView::AnyKeyPressed);
+}
+
+void PlainTable::setRowsMovable() {
+    rows_->setMovable(true);
+    setDragDropMode(QAbstractItemView::InternalMove);
+    setDragDropOverwriteMode(false);
+    setDefaultDropAction(Qt::MoveAction);
 }
 
 void PlainTable::setFaint(bool isFaint) {
@@ -113,6 +122,32 @@ QSize PlainTable::sizeHint() const {
     const int head = horizontalHeader()->isVisibleTo(this) ? headPixels : 0;
     const int rows = std::clamp(rowCount(), 1, mostRows_);
     return {240, head + rows * rowPixels + 2};
+}
+
+int PlainTable::rowBelow(int y) const {
+    const int row = rowAt(y);
+    if (row < 0) {
+        return rowCount();
+    }
+    return y - rowViewportPosition(row) > rowHeight(row) / 2 ? row + 1 : row;
+}
+
+void PlainTable::dropEvent(QDropEvent* event) {
+    const int from = chosen();
+    const bool isOfAnother = event->source() != nullptr && event->source() != this;
+    const QStringList ofRows = rows_->mimeTypes();
+    if (isOfAnother || from < 0 || !event->mimeData()->hasFormat(ofRows.front())) {
+        event->ignore();
+        return;
+    }
+    const int before = rowBelow(static_cast<int>(event->position().y()));
+    const int to = before > from ? before - 1 : before;
+    // The rows are laid anew by whoever hears of it; nothing is to be taken out here.
+    event->setDropAction(Qt::IgnoreAction);
+    event->accept();
+    if (to != from) {
+        emit rowMoved(from, to);
+    }
 }
 
 void PlainTable::keyPressEvent(QKeyEvent* event) {

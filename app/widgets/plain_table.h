@@ -21,6 +21,8 @@ public:
     void setHeadings(const QStringList& headings) { rows_->setHeadings(headings); }
     /// The one column whose words may be typed over.
     void setEditableColumn(int column);
+    /// Rows may be dragged to another place; rowMoved() asks for it.
+    void setRowsMovable();
     /// Shows other rows; the chosen one and how far it was scrolled stay.
     void setRows(std::vector<QStringList> rows);
     /// The same for rows whose words are asked for when they come into sight.
@@ -44,11 +46,17 @@ signals:
     void rowChosen(int row);
     void typedOver(int row, const QString& words);
     void removeAsked(int row);
+    /// The user wants the row to stand where the other one stands now.
+    void rowMoved(int from, int to);
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
+    /// Before which row something is let go; the number of rows below the last one.
+    [[nodiscard]] int rowBelow(int y) const;
+
     PlainRows* rows_;
     int mostRows_;
 };

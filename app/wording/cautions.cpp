@@ -100,6 +100,12 @@ QString said(const marks::Caution& caution, const Words& words) {
     return std::visit(
         ByKind{
             [](marks::InClosedWater) { return QStringLiteral("Your mark lies in closed water."); },
+            [](const marks::InBannedWater& c) {
+                return c.name.empty()
+                           ? QStringLiteral("Your mark lies in water that you banned.")
+                           : QStringLiteral("Your mark lies in water that you banned: %1.")
+                                 .arg(QString::fromStdString(c.name));
+            },
             [](marks::DeeperThanLimit) {
                 return QStringLiteral("Your mark is deeper than the limit.");
             },

@@ -24,6 +24,8 @@ QString spoken(marks::Exclusion exclusion) {
         return QStringLiteral("too deep for the ropes");
     case marks::Exclusion::tooRough:
         return QStringLiteral("too rough for an open boat at anchor");
+    case marks::Exclusion::banned:
+        return QStringLiteral("that you banned");
     }
     return {};
 }
@@ -71,6 +73,16 @@ QString said(const water::PlanNote& note, const Words& words) {
 
 bool isOfTheWind(const water::PlanNote& note) {
     return std::holds_alternative<water::WavesNotCounted>(note);
+}
+
+QStringList ranksWithStays(const marks::DayPlan& day) {
+    QStringList ranks;
+    for (const marks::DayStop& stop : day.stops) {
+        if (stop.isStayByHand) {
+            ranks += QString::number(stop.rank);
+        }
+    }
+    return ranks;
 }
 
 QString leftOutWords(const marks::DayPlan& day) {
@@ -129,11 +141,23 @@ QString windNotSaid(const water::PlannedDay& day, const Words& words) {
 
 QStringList notesOf(const water::PlannedDay& day) {
     QStringList lines;
+    if (day.day.isOrderByHand) {
+        lines += QStringLiteral("The order of the day is yours.");
+    } else if (day.isOrderOfOtherMarks) {
+        lines += QStringLiteral("The order that you gave is for other marks: this is the "
+                                "program's.");
+    }
+    if (const QStringList ranks = ranksWithStays(day.day); !ranks.isEmpty()) {
+        lines += QStringLiteral("Stays that you set: on %1 %2.")
+                     .arg(ranks.size() == 1 ? QStringLiteral("mark") : QStringLiteral("marks"),
+                          ranks.join(QStringLiteral(", ")));
+    }
     for (const water::RefusedMark& mark : day.refused) {
+        const QString called =
+            mark.name.empty() ? QStringLiteral("at ") + Words::place(mark.place)
+                              : QString::fromStdString(mark.name);
         lines += QStringLiteral("your mark %1 cannot be anchored on: %2")
-                     .arg(mark.name.empty() ? "at " + Words::place(mark.place)
-                                            : QString::fromStdString(mark.name),
-                          QString::fromStdString(mark.why.what));
+                     .arg(called, QString::fromStdString(mark.why.what));
     }
     if (!day.day.leftOut.empty()) {
         lines += leftOutWords(day.day);

@@ -21,7 +21,7 @@ namespace wording {
 /// What nobody must overlook on a day whose wind nobody said: the line of it in basisOf() and the
 /// caution, in one; empty where the wind is known.
 [[nodiscard]] QString windNotSaid(const water::PlannedDay& day, const Words& words);
-/// What became of own marks and of those for which there is no time.
+/// Whose order the day has, and what became of own marks and of those for which there is no time.
 [[nodiscard]] QStringList notesOf(const water::PlannedDay& day);
 
 } // namespace wording

@@ -42,21 +42,21 @@ units::Bearing toEighths(units::Bearing bearing) {
 
 } // namespace
 
-QString calledBy(const marks::Mark& mark, const Words& words) {
+QString said(const marks::NearPlace& near, const Words& words) {
     // So near the place itself is meant. Our choice (no source).
     constexpr units::Length onThePlace = units::Length::metres(40.0);
+    const QString name = QString::fromStdString(near.name);
+    return near.distance <= onThePlace ? name
+                                       : QStringLiteral("%1, %2 %3")
+                                             .arg(name, words.roughLength(near.distance),
+                                                  Words::windPoint(toEighths(near.bearing)));
+}
+
+QString calledBy(const marks::Mark& mark, const Words& words) {
     if (!mark.name.empty()) {
         return QString::fromStdString(mark.name);
     }
-    if (!mark.near) {
-        return QString::fromStdString(mark.sectionName);
-    }
-    const QString name = QString::fromStdString(mark.near->name);
-    return mark.near->distance <= onThePlace
-               ? name
-               : QStringLiteral("%1, %2 %3")
-                     .arg(name, words.roughLength(mark.near->distance),
-                          Words::windPoint(toEighths(mark.near->bearing)));
+    return mark.near ? said(*mark.near, words) : QString::fromStdString(mark.sectionName);
 }
 
 } // namespace wording

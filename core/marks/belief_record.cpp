@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/belief_record.h"
 
+#include "core/marks/beliefs.h"
 #include "core/structure/zone_kinds.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace marks {
 
@@ -60,8 +62,11 @@ Features typicalOf(FactorKind kind) {
 std::vector<BeliefRecord> beliefRecordsOf(const Weights& weights, const LearnedCatch* learned) {
     std::vector<BeliefRecord> records;
     for (const FactorKind kind : allFactorKinds) {
-        BeliefRecord record{kind, weights.of(kind), std::nullopt};
         const Features features = typicalOf(kind);
+        const double said = learned != nullptr ? believedBesideLog(weights, kind, 1.0)
+                                               : believedAlone(weights, kind, 1.0);
+        BeliefRecord record{kind, weights.of(kind), std::nullopt, std::exp(said),
+                            !features.empty()};
         const bool isTouched =
             learned != nullptr && std::ranges::any_of(features, [&](const learning::Feature& one) {
                 return learned->model.positionOf(one.group, one.key).has_value();

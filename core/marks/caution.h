@@ -3,6 +3,7 @@
 
 #include "core/units/length.h"
 
+#include <string>
 #include <variant>
 
 namespace marks {
@@ -13,6 +14,11 @@ namespace marks {
 /// The user's own mark lies in closed water.
 struct InClosedWater {
     friend bool operator==(const InClosedWater&, const InClosedWater&) = default;
+};
+/// The user's own mark lies in water that he banned.
+struct InBannedWater {
+    std::string name; ///< Of the ban; may be empty.
+    friend bool operator==(const InBannedWater&, const InBannedWater&) = default;
 };
 /// The user's own mark is deeper than the limit.
 struct DeeperThanLimit {
@@ -42,7 +48,7 @@ struct RoomForRods {
     friend bool operator==(const RoomForRods&, const RoomForRods&) = default;
 };
 
-using Caution = std::variant<InClosedWater, DeeperThanLimit, ClosedWaterNear, GuessedHere,
-                             GuessedAround, WavesHere, RoomForRods>;
+using Caution = std::variant<InClosedWater, InBannedWater, DeeperThanLimit, ClosedWaterNear,
+                             GuessedHere, GuessedAround, WavesHere, RoomForRods>;
 
 } // namespace marks

@@ -72,6 +72,8 @@ std::string_view nameOf(Exclusion exclusion) {
         return "ropes_too_short";
     case Exclusion::tooRough:
         return "too_rough";
+    case Exclusion::banned:
+        return "banned";
     }
     return "";
 }
@@ -100,6 +102,9 @@ std::optional<Exclusion> exclusionAt(const MarkInput& input, geo::WaterPoint pla
     }
     if (input.waveHeightAt && input.waveHeightAt(place) > settings.roughest) {
         return Exclusion::tooRough;
+    }
+    if (input.bannedAt && input.bannedAt(place) != nullptr) {
+        return Exclusion::banned;
     }
     return std::nullopt;
 }

@@ -77,6 +77,8 @@ struct DayStop {
     units::Length move; ///< Over water from the stop before, or from the launch.
     /// The same as a line to steer, its ends included; empty where no way is known.
     geo::Path way;
+    std::chrono::seconds stay{}; ///< Of it, without the time at the ropes.
+    bool isStayByHand = false;   ///< As the user wants it just here.
 };
 
 /// What of the day is spent in the dark.
@@ -96,6 +98,7 @@ struct DayPlan {
     geo::Path wayHome;        ///< From the last stop to the launch; empty where none is known.
     std::vector<int> leftOut; ///< Ranks of marks that the boat cannot reach or has no time for.
     std::chrono::seconds leastStay{}; ///< On a mark, for which there was no time.
+    bool isOrderByHand = false;       ///< The user's; else the program's.
     DarkHours dark;
 };
 

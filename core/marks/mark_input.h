@@ -10,6 +10,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <string>
 
 namespace marks {
 
@@ -30,6 +31,9 @@ struct MarkInput {
     const LearnedCatch* learned = nullptr;
     /// Significant wave height of the day at a place. Absent: waves exclude nothing.
     std::function<units::Length(geo::WaterPoint)> waveHeightAt;
+    /// What the user calls the water that he banned at a place; null where he banned none. Absent:
+    /// he banned nothing.
+    std::function<const std::string*(geo::WaterPoint)> bannedAt = nullptr;
 };
 
 } // namespace marks

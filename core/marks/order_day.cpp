@@ -37,8 +37,10 @@ base::Result<void> check(const DayInput& input, const DaySettings& settings) {
         settings.atTheRopes > std::chrono::hours(2)) {
         return refuse("the time at the ropes is out of its range", "choose 0 to 2 hours");
     }
-    if (input.stay &&
-        (*input.stay < std::chrono::minutes(5) || *input.stay > std::chrono::hours(12))) {
+    const auto isWrong = [](const std::optional<std::chrono::seconds>& stay) {
+        return stay && (*stay < std::chrono::minutes(5) || *stay > std::chrono::hours(12));
+    };
+    if (isWrong(input.stay) || std::ranges::any_of(input.stops, isWrong, &DayInput::Stop::stay)) {
         return refuse("the stay is out of its range", "choose 5 minutes to 12 hours");
     }
     if (settings.exactUpTo < 0 || settings.exactUpTo > 14) {
@@ -50,6 +52,11 @@ base::Result<void> check(const DayInput& input, const DaySettings& settings) {
         std::ranges::all_of(input.between_m, [n](const auto& row) { return row.size() == n; });
     if (!isSquare || !(input.fromLaunch_m.empty() || input.fromLaunch_m.size() == n)) {
         return refuse("the distances do not fit the marks", "give one for each pair of marks");
+    }
+    std::vector<std::size_t> all(input.byHand.empty() ? 0 : n);
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    if (!std::ranges::is_permutation(input.byHand, all)) {
+        return refuse("the order by hand does not fit the marks", "give each mark once");
     }
     return {};
 }
@@ -92,31 +99,60 @@ double movesOf_m(const DayInput& input, const std::vector<std::size_t>& order) {
     return sum_m;
 }
 
-/// What each stop of the order may take, if the day is shared out among them.
-double shareOf_s(const DayInput& input, const std::vector<std::size_t>& order) {
-    const double moves_s = movesOf_m(input, order) / input.boatSpeed.inMetresPerSecond();
-    return (secondsBetween(input.start, input.end) - moves_s) / static_cast<double>(order.size());
+std::optional<std::chrono::seconds> wantedAt(const DayInput& input, std::size_t stop) {
+    return input.stops[stop].stay ? input.stops[stop].stay : input.stay;
 }
 
-std::chrono::seconds leastStayOf(const DayInput& input, const DaySettings& settings) {
-    return input.stay.value_or(settings.leastStay);
-}
+/// The time of a day for its stops.
+struct Shares {
+    double wanted_s = 0.0; ///< Of those whose stay is wanted so, the time at the ropes with it.
+    double left_s = 0.0;   ///< For the others, once the moves are made as well.
+    std::size_t others = 0;
 
-/// What each stop takes, from the first anchor down to the last one up.
-double stopOf_s(const DayInput& input, const DaySettings& settings,
-                const std::vector<std::size_t>& order) {
-    return input.stay ? static_cast<double>((*input.stay + settings.atTheRopes).count())
-                      : shareOf_s(input, order);
-}
+    Shares(const DayInput& input, const DaySettings& settings,
+           const std::vector<std::size_t>& order) {
+        for (const std::size_t stop : order) {
+            const auto wanted = wantedAt(input, stop);
+            others += wanted ? 0U : 1U;
+            wanted_s += wanted ? static_cast<double>((*wanted + settings.atTheRopes).count()) : 0.0;
+        }
+        left_s = secondsBetween(input.start, input.end) - wanted_s -
+                 movesOf_m(input, order) / input.boatSpeed.inMetresPerSecond();
+    }
+    [[nodiscard]] bool suffice(std::chrono::seconds leastStop) const {
+        return left_s >= static_cast<double>(others) * static_cast<double>(leastStop.count());
+    }
+    [[nodiscard]] double each_s() const { return left_s / static_cast<double>(others); }
+};
 
-/// The day as long as so many stops of the length wanted take, whose hours are then weighed.
-DayInput heldToStays(const DayInput& input, const DaySettings& settings, std::size_t stops) {
+/// The day as long as its stops take where the length of all is wanted so; their hours are then
+/// weighed.
+DayInput heldToStays(const DayInput& input, const DaySettings& settings,
+                     const std::vector<std::size_t>& stops) {
     DayInput held = input;
-    if (input.stay) {
-        const auto wanted = (*input.stay + settings.atTheRopes) * static_cast<int>(stops);
-        held.end = std::min(held.end, held.start + wanted);
+    const Shares shares(input, settings, stops);
+    if (shares.others == 0) {
+        held.end = std::min(held.end, later(held.start, shares.wanted_s));
     }
     return held;
+}
+
+/// Those of the user's order that the boat goes to.
+std::vector<std::size_t> byHandAmong(const std::vector<std::size_t>& byHand,
+                                     const std::vector<std::size_t>& going) {
+    std::vector<std::size_t> order;
+    std::ranges::copy_if(byHand, std::back_inserter(order), [&going](std::size_t stop) {
+        return std::ranges::find(going, stop) != going.end();
+    });
+    return order;
+}
+
+std::vector<std::size_t> orderFound(const DayInput& input, const DaySettings& settings,
+                                    const std::vector<std::size_t>& going) {
+    const DayInput held = heldToStays(input, settings, going);
+    const Turns turns(held, going);
+    return going.size() <= static_cast<std::size_t>(settings.exactUpTo) ? turns.bestOrder(going)
+                                                                        : turns.goodOrder(going);
 }
 
 DayPlan planOf(const DayInput& input, const DaySettings& settings,
@@ -126,7 +162,7 @@ DayPlan planOf(const DayInput& input, const DaySettings& settings,
     if (order.empty()) {
         return plan;
     }
-    const double stop_s = stopOf_s(input, settings, order);
+    const Shares shares(input, settings, order);
     const double speed = input.boatSpeed.inMetresPerSecond();
     double clock_s = 0.0;
     for (std::size_t k = 0; k < order.size(); ++k) {
@@ -140,9 +176,15 @@ DayPlan planOf(const DayInput& input, const DaySettings& settings,
         }
         stop.move = units::Length::metres(move_m);
         clock_s += move_m / speed;
+        const auto wanted = wantedAt(input, order[k]);
+        const double ropes_s = static_cast<double>(settings.atTheRopes.count());
+        const double stop_s =
+            wanted ? static_cast<double>(wanted->count()) + ropes_s : shares.each_s();
         stop.arrive = later(input.start, clock_s);
         clock_s += stop_s;
         stop.leave = later(input.start, clock_s);
+        stop.stay = std::chrono::seconds(std::llround(std::max(0.0, stop_s - ropes_s)));
+        stop.isStayByHand = input.stops[order[k]].stay.has_value();
         plan.stops.push_back(stop);
     }
     return plan;
@@ -187,13 +229,9 @@ base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& setting
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
-        const DayInput held = heldToStays(input, settings, going.size());
-        const Turns turns(held, going);
-        order = going.size() <= static_cast<std::size_t>(settings.exactUpTo)
-                    ? turns.bestOrder(going)
-                    : turns.goodOrder(going);
-        const auto least = leastStayOf(input, settings) + settings.atTheRopes;
-        if (shareOf_s(input, order) >= static_cast<double>(least.count())) {
+        order = input.byHand.empty() ? orderFound(input, settings, going)
+                                     : byHandAmong(input.byHand, going);
+        if (Shares(input, settings, order).suffice(settings.leastStay + settings.atTheRopes)) {
             break;
         }
         going.pop_back();
@@ -206,7 +244,8 @@ base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& setting
         }
     }
     std::ranges::sort(plan.leftOut);
-    plan.leastStay = leastStayOf(input, settings);
+    plan.leastStay = input.stay.value_or(settings.leastStay);
+    plan.isOrderByHand = !input.byHand.empty();
     noteDarkHours(input, plan);
     return plan;
 }

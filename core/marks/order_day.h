@@ -17,8 +17,12 @@ struct DayInput {
     struct Stop {
         int rank = 0;
         double score = 0.0; ///< 0 to 1.
+        /// Just here; goes before what is wanted of every stay.
+        std::optional<std::chrono::seconds> stay = std::nullopt;
     };
     std::vector<Stop> stops;
+    /// Positions in `stops`, each once, as the user wants to go; empty: the best order is found.
+    std::vector<std::size_t> byHand;
     /// Metres over water from stop i to stop j at [i][j]; symmetric; infinite where there is no
     /// way.
     std::vector<std::vector<double>> between_m;
@@ -55,10 +59,12 @@ struct DaySettings {
 /// once, unless stays would be shorter than the least: then the lowest scores are left out, and
 /// the plan says so, and so they are where the user wants longer stays than fit. The order is the
 /// best by worthOf() up to `exactUpTo` stops (dynamic programming over subsets, Held and Karp
-/// 1962), above it improved by 2-opt and by moving single stops. All stays are equally long: as the
-/// user wants them, or else so that they fill the day with the moves; a stop lasts from the first
-/// anchor down to the last one up. Times to the second. \return wrongUse for settings out of range,
-/// distances that do not fit the stops, or a day that ends before it starts; cancelled.
+/// 1962), above it improved by 2-opt and by moving single stops; or it is the user's own, of which
+/// only the stops are left out that there is no way or no time for. Stays are as long as the user
+/// wants them, each or all; the others are equally long, so that they fill the day with the moves.
+/// A stop lasts from the first anchor down to the last one up. Times to the second. \return
+/// wrongUse for settings or stays out of range, distances or an order that do not fit the stops, or
+/// a day that ends before it starts; cancelled.
 [[nodiscard]] base::Result<DayPlan> orderDay(const DayInput& input, const DaySettings& settings,
                                              base::Progress& progress);
 

@@ -100,6 +100,11 @@ base::Result<std::vector<Candidate>> nowhere(const MarkInput& input, const Plan&
                                              const ProposeSettings& settings) {
     const auto excluded = excludedAreas(input, plan, settings);
     const auto areaOf = [&](Exclusion why) { return excluded[static_cast<std::size_t>(why)]; };
+    if (areaOf(Exclusion::banned) > units::Area()) {
+        return base::fail(base::ErrorKind::unusableInput,
+                          "wherever the boat could lie you have banned the water", "marks",
+                          "lift a ban");
+    }
     if (areaOf(Exclusion::tooRough) > units::Area()) {
         return base::fail(
             base::ErrorKind::unusableInput,

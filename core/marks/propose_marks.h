@@ -48,13 +48,15 @@ enum class Exclusion {
     ropesTooShort, ///< To reach the bottom with the least scope, by the depth at the place: a bound
                    ///< that leaves a fifth for anchors on higher ground.
     tooRough,
+    banned, ///< By the user; last, so that its area is what comes back when the ban is lifted.
 };
 
-inline constexpr std::array allExclusions{Exclusion::closed,        Exclusion::tooShallow,
-                                          Exclusion::tooDeep,       Exclusion::noRoom,
-                                          Exclusion::ropesTooShort, Exclusion::tooRough};
+inline constexpr std::array allExclusions{
+    Exclusion::closed,        Exclusion::tooShallow, Exclusion::tooDeep, Exclusion::noRoom,
+    Exclusion::ropesTooShort, Exclusion::tooRough,   Exclusion::banned};
 
-/// "closed", "too_shallow", "too_deep", "no_room_to_swing", "ropes_too_short", "too_rough".
+/// "closed", "too_shallow", "too_deep", "no_room_to_swing", "ropes_too_short", "too_rough",
+/// "banned".
 [[nodiscard]] std::string_view nameOf(Exclusion exclusion);
 
 /// Nothing where the boat may lie. \param place on water today.
@@ -68,7 +70,7 @@ inline constexpr std::array allExclusions{Exclusion::closed,        Exclusion::t
 excludedAreas(const MarkInput& input, const Plan& plan, const ProposeSettings& settings);
 
 /// True where a boat may lie: water today, open, no deeper than the limit, deep enough, with room
-/// to swing, within reach of the ropes, and not too rough.
+/// to swing, within reach of the ropes, not too rough, and not banned by the user.
 [[nodiscard]] bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
                             const ProposeSettings& settings);
 

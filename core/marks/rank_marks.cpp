@@ -144,6 +144,9 @@ std::vector<Caution> cautionsFor(const MarkInput& input, const Plan& plan, const
     } else if (!input.ground.isFishable(place)) {
         out.emplace_back(DeeperThanLimit{});
     }
+    if (const std::string* ban = input.bannedAt ? input.bannedAt(place) : nullptr) {
+        out.emplace_back(InBannedWater{*ban});
+    }
     if (one.around.isClosedNear && !input.ground.isClosed(place)) {
         out.emplace_back(ClosedWaterNear{});
     }

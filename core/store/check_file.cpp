@@ -126,7 +126,7 @@ base::Result<CheckReport> checkFile(Connection& connection, base::Progress& prog
     }
     noteFailure(connection, report);
     for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallSectionChanges, recallPlan, recallLog}) {
+                              recallSectionChanges, recallPlan, recallWishes, recallLog}) {
         recall(connection, water);
         noteFailure(connection, report);
     }

@@ -44,6 +44,10 @@ void recallSectionChanges(Connection& connection, water::Water& water);
 void keepPlan(Connection& connection, const water::Water& water);
 void recallPlan(Connection& connection, water::Water& water);
 
+/// What else the user wants of the plan: banned water, profiles of beliefs, the day by hand.
+void keepWishes(Connection& connection, const water::Water& water);
+void recallWishes(Connection& connection, water::Water& water);
+
 void keepLog(Connection& connection, const water::Water& water);
 /// The same at the cost of what changed: stays of chunks that the log shares with what the file
 /// holds are left as they are. \param inFile the log that was last kept in this file or recalled.

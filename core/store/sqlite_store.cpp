@@ -137,7 +137,8 @@ void SqliteStore::keepPart(const water::Water& water, water::Part part,
         keepSectionNames(*connection_, water);
         return keepSectionChanges(*connection_, water);
     case water::Part::plan:
-        return keepPlan(*connection_, water);
+        keepPlan(*connection_, water);
+        return keepWishes(*connection_, water);
     case water::Part::log:
         return logInFile_ ? keepLogChanges(*connection_, water, *logInFile_)
                           : keepLog(*connection_, water);
@@ -153,7 +154,7 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     recallShoreline(*connection_, water);
     recallDays(*connection_, water, progress);
     for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallSectionChanges, recallPlan, recallLog}) {
+                              recallSectionChanges, recallPlan, recallWishes, recallLog}) {
         recall(*connection_, water);
     }
     if (auto outcome = connection_->outcome(); !outcome) {

@@ -107,6 +107,11 @@ inline water::Water fullWater() {
          {{3.0985, 55.1995}, {3.1015, 55.1995}},
          {{3.1, 55.1970}, {3.1, 55.2030}}}};
     full.pinnedMarks = {{"mine", {3.0995, 55.2002}}};
+    full.banned = {{"snags", {{3.1005, 55.2003}, {3.1009, 55.2003}, {3.1009, 55.2006}}}};
+    full.beliefProfiles = {{"autumn", {}}};
+    full.beliefProfiles[0].weights.set(marks::FactorKind::shelter, 1.5);
+    full.dayByHand = {{{3.0995, 55.2002}, {3.1, 55.2}},
+                      {{{3.0995, 55.2002}, std::chrono::minutes(40)}}};
     full.plan.day = {std::chrono::year(2026) / 10 / 3,
                      std::chrono::hours(7),
                      std::chrono::hours(15),

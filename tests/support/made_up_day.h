@@ -41,7 +41,8 @@ public:
                 .trust_m = trust_m,
                 .isGuess = &isGuess,
                 .learned = learned ? &*learned : nullptr,
-                .waveHeightAt = waveHeightAt};
+                .waveHeightAt = waveHeightAt,
+                .bannedAt = bannedAt};
     }
 
     /// Back to where the place lies on the water before it was turned.
@@ -202,6 +203,7 @@ public:
     std::vector<marks::Candidate> pinned;
     std::optional<marks::LearnedCatch> learned;
     std::function<units::Length(geo::WaterPoint)> waveHeightAt;
+    std::function<const std::string*(geo::WaterPoint)> bannedAt;
 };
 
 } // namespace support

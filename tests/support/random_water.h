@@ -165,8 +165,16 @@ private:
             water.places.push_back({text(), place()});
             water.sectionNames.push_back({place(), text()});
             water.pinnedMarks.push_back({text(), place()});
+            addWishes(water);
             water.sectionChanges.push_back(sectionChange());
         }
+    }
+    void addWishes(water::Water& water) {
+        water.banned.push_back({text(), ring()});
+        water.beliefProfiles.push_back({text(), {}});
+        water.beliefProfiles.back().weights.set(marks::FactorKind::shelter, number(0.0, 2.0));
+        water.dayByHand.order.push_back(place());
+        water.dayByHand.stays.push_back({place(), std::chrono::seconds(300 + upTo(40'000))});
     }
     [[nodiscard]] std::chrono::month_day dayOfYear() {
         return {std::chrono::month(static_cast<unsigned>(1 + upTo(11))),

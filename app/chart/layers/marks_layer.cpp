@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/layers/marks_layer.h"
 
+#include "app/chart/banned_drawing.h"
 #include "app/chart/mark_drawing.h"
 #include "app/chart/way_drawing.h"
 
@@ -41,6 +42,7 @@ void MarksLayer::reserve(LayerContext& on) const {
 }
 
 void MarksLayer::paint(LayerContext& on) const {
+    drawBanned(on);
     if (!on.content.planned) {
         return;
     }
@@ -62,6 +64,7 @@ void MarksLayer::paint(LayerContext& on) const {
 }
 
 void MarksLayer::letter(LayerContext& on) const {
+    letterBanned(on);
     if (!on.content.planned) {
         return;
     }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/log_view.h"
 
-#include "app/wording/doubts.h"
-
 #include <algorithm>
 #include <cmath>
 #include <ranges>
@@ -17,6 +15,14 @@ QString clockTime(units::Moment moment, const units::Clock& clock) {
     return QString::fromStdString(units::timeOfDayText(moment, clock));
 }
 
+/// "3 Oct 2026, 08:10–10:00": as much as the column shows at once.
+QString rowTitle(const logbook::Stay& stay, const units::Clock& clock) {
+    const QString day = Words::day(clock.dayOf(stay.start));
+    return QStringLiteral("%1, %2–%3")
+        .arg(day.mid(day.indexOf(' ') + 1), clockTime(stay.start, clock),
+             clockTime(stay.end, clock));
+}
+
 LogRow stayRow(const logbook::Stay& stay, const units::Clock& clock) {
     QString how = stay.rods ? counted(static_cast<std::size_t>(*stay.rods), QStringLiteral("rod"),
                                       QStringLiteral("rods"))
@@ -25,7 +31,7 @@ LogRow stayRow(const logbook::Stay& stay, const units::Clock& clock) {
         how += QStringLiteral(", ") + QString::fromStdString(stay.bait);
     }
     const int fish = stay.fishCount();
-    return {{wording::stayTitle(stay, clock), how,
+    return {{rowTitle(stay, clock), how,
              fish == 0 ? QStringLiteral("blank") : QStringLiteral("%1 fish").arg(fish)},
             stay.id,
             {}};

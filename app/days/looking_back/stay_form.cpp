@@ -265,6 +265,14 @@ void StayForm::show(logbook::StayId stay, logbook::FishId run) {
     showDoubts();
 }
 
+void StayForm::focusFirst() {
+    DayStep* shown = run_.isGiven() ? runFields_ : stayFields_;
+    if (auto* first = shown->findChild<widgets::AmountField*>()) {
+        first->setFocus();
+        first->selectAll();
+    }
+}
+
 void StayForm::showDoubts() {
     const water::Water& water = *context_.open.water();
     const auto position = logbook::positionOf(water.log, stay_);

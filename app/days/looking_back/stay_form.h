@@ -16,6 +16,8 @@ public:
 
     /// Shows a run where one is given, else the stay; nothing where there is no such stay.
     void show(logbook::StayId stay, logbook::FishId run);
+    /// The hand goes on in the first field of what is shown.
+    void focusFirst();
 
 private:
     void showDoubts();

@@ -97,6 +97,7 @@ private:
         run_ = {};
         context_.chart.selectStay(stay_);
         emit lineChanged();
+        form_->focusFirst(); // its times are to be put right
     }
 
     void addStay() {
@@ -132,6 +133,7 @@ private:
             run_ = std::ranges::max(water().log[*position].runs, {}, &logbook::Fish::id).id;
         }
         emit lineChanged();
+        form_->focusFirst();
     }
 
     void remove() {

@@ -3,7 +3,6 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/cautions.h"
-#include "app/wording/planned_words.h"
 
 #include <QLabel>
 
@@ -59,60 +58,10 @@ private:
     QLabel* cautions_ = nullptr;
 };
 
-class OrderStep : public DayStep {
-public:
-    explicit OrderStep(DayContext context) : DayStep(context) {
-        light_ = addWords();
-        table_ =
-            new widgets::PlainTable({tr("Mark"), tr("Arrive"), tr("Leave"), tr("Move")}, 12, this);
-        addWide(table_);
-        notes_ = addWords();
-        cautionsHeading_ = addHeading(tr("Cautions"));
-        cautions_ = addWarning();
-        rulesHeading_ = addHeading(tr("Rules of this water"));
-        rules_ = addWords();
-    }
-
-    DayStepLine refresh() override {
-        const auto planned = context_.open.planned();
-        for (QWidget* widget :
-             std::initializer_list<QWidget*>{table_, cautionsHeading_, rulesHeading_}) {
-            widget->setVisible(planned != nullptr);
-        }
-        if (!planned) {
-            setWords(light_, tr("The order of the day stands here once marks are found."));
-            for (QLabel* label : {notes_, cautions_, rules_}) {
-                setWords(label, {});
-            }
-            return {tr("none yet"), false};
-        }
-        setWords(light_, lightWords(planned->light, water().clock));
-        table_->setRows(dayRows(*planned, water().clock, words()));
-        setWords(notes_, wording::notesOf(*planned).join('\n'));
-        setWords(cautions_, wording::cautionsOf(*planned, words()).join('\n'));
-        setWords(rules_,
-                 (wording::rulesOf(*planned) + wording::fishCareOf(*planned, words())).join('\n'));
-        return {dayLine(*planned, words()), !context_.open.isPlanCurrent()};
-    }
-
-private:
-    QLabel* light_ = nullptr;
-    widgets::PlainTable* table_ = nullptr;
-    QLabel* notes_ = nullptr;
-    QLabel* cautionsHeading_ = nullptr;
-    QLabel* cautions_ = nullptr;
-    QLabel* rulesHeading_ = nullptr;
-    QLabel* rules_ = nullptr;
-};
-
 } // namespace
 
 DayStep* makeAnchorsStep(DayContext context) {
     return new AnchorsStep(context);
-}
-
-DayStep* makeOrderStep(DayContext context) {
-    return new OrderStep(context);
 }
 
 } // namespace days::tomorrow

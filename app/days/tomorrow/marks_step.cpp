@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/palette.h"
 #include "app/days/chart_link.h"
+#include "app/days/tomorrow/banned_part.h"
+#include "app/days/tomorrow/own_marks_part.h"
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/edits/pin_mark.h"
@@ -49,13 +51,14 @@ public:
         pin_ =
             makeButton(tr("Keep"), QStringLiteral("Ctrl+P"),
                        tr("Keep this mark where it is, whatever changes"), [this] { turnPin(); });
-        addRow(
-            {makeButton(tr("Find marks"), QStringLiteral("Ctrl+M"),
-                        tr("Work out tomorrow's marks again"),
-                        [this] { context_.open.planTomorrow(); }),
-             pin_,
-             makeButton(tr("Add own mark"), QStringLiteral("Ctrl+Shift+P"),
-                        tr("Point on the chart at a place of your own"), [this] { askPlace(); })});
+        addRow({makeButton(tr("Find marks"), QStringLiteral("Ctrl+M"),
+                           tr("Work out tomorrow's marks again"),
+                           [this] { context_.open.planTomorrow(); }),
+                pin_});
+        own_ = new OwnMarksPart(context);
+        addWide(own_);
+        banned_ = new BannedPart(context);
+        addWide(banned_);
     }
 
     DayStepLine refresh() override {
@@ -75,6 +78,8 @@ public:
         table_->setFaint(isOld);
         table_->setRows(planned ? markRows(*planned, words()) : std::vector<QStringList>());
         showChosen();
+        own_->refresh();
+        banned_->refresh();
         if (!planned) {
             return {tr("none yet"), false};
         }
@@ -140,17 +145,6 @@ private:
         }
     }
 
-    void askPlace() {
-        context_.chart.ask<chart::PointMade>(
-            tr("Point at the place to pin"), chart::ToolKind::note,
-            [this](const chart::PointMade& made) {
-                if (water().frame) {
-                    const geo::LonLat lonLat = water().frame->toEarth(made.at);
-                    edits::pinMark(context_.open, lonLat, {{}, lonLat});
-                }
-            });
-    }
-
     QLabel* windNotSaid_ = nullptr;
     QLabel* empty_ = nullptr;
     QLabel* old_ = nullptr;
@@ -161,6 +155,8 @@ private:
     QLabel* reasons_ = nullptr;
     QLabel* cautions_ = nullptr;
     QPushButton* pin_ = nullptr;
+    OwnMarksPart* own_ = nullptr;
+    BannedPart* banned_ = nullptr;
 };
 
 } // namespace

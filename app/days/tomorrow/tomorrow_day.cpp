@@ -17,6 +17,8 @@ namespace days::tomorrow {
 namespace {
 /// Long enough to gather the moves of a hand, short enough to seem at once.
 constexpr int planDelay_ms = 300;
+/// Where only the list is ranked anew, it follows the hand.
+constexpr int rankDelay_ms = 15;
 constexpr int firstOpenStep = 3;
 } // namespace
 
@@ -42,12 +44,7 @@ TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
     add(tr("The day"), makeOrderStep(context));
     add(tr("The sheet"), makeSheetStep(context));
     planTimer_.setSingleShot(true);
-    planTimer_.setInterval(planDelay_ms);
-    connect(&planTimer_, &QTimer::timeout, this, [this] {
-        if (context_.open.isOpen() && !context_.open.isPlanCurrent()) {
-            context_.open.planTomorrow();
-        }
-    });
+    connect(&planTimer_, &QTimer::timeout, this, &TomorrowDay::planNow);
     using open_water::OpenWater;
     connect(&context_.open, &OpenWater::opened, this, &TomorrowDay::planSoon);
     connect(&context_.open, &OpenWater::changed, this, &TomorrowDay::planSoon);
@@ -66,9 +63,36 @@ void TomorrowDay::refresh() {
 
 void TomorrowDay::planSoon() {
     const water::Water& water = *context_.open.water();
-    if (isVisible() && water.frame && !water.days.empty()) {
-        planTimer_.start();
+    if (!isVisible() || !water.frame || water.days.empty()) {
+        return;
     }
+    if (!isRankingEnough()) {
+        planTimer_.start(planDelay_ms);
+    } else if (!planTimer_.isActive() || planTimer_.remainingTime() > rankDelay_ms) {
+        planTimer_.start(rankDelay_ms);
+    }
+}
+
+void TomorrowDay::planNow() {
+    if (!context_.open.isOpen() || context_.open.isPlanCurrent()) {
+        return;
+    }
+    if (isRankingEnough() && context_.open.isBeingMade()) {
+        // Stopped with every tick of a slider, it would never come home while the hand moves.
+        planTimer_.start(rankDelay_ms);
+        return;
+    }
+    context_.open.planTomorrow();
+}
+
+bool TomorrowDay::isRankingEnough() const {
+    const auto planned = context_.open.planned();
+    if (!planned || !context_.open.isCurrent(water::Step::sections)) {
+        return false;
+    }
+    const marks::Plan& before = planned->plan;
+    const marks::Plan& now = context_.open.water()->plan;
+    return before.day == now.day && before.tackle == now.tackle && before.launch == now.launch;
 }
 
 void TomorrowDay::showEvent(QShowEvent* event) {

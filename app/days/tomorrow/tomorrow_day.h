@@ -33,6 +33,10 @@ protected:
 private:
     void refresh();
     void planSoon();
+    void planNow();
+    /// True where ground, log and ropes of the last plan still hold: a plan made anew is one of a
+    /// moment.
+    [[nodiscard]] bool isRankingEnough() const;
 
     DayContext context_;
     StepPanel* panel_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/tomorrow/tomorrow_view.h"
 
+#include "app/wording/belief_words.h"
 #include "app/wording/reasons.h"
 #include "app/wording/spoken_names.h"
 #include "app/wording/zone_words.h"
@@ -158,6 +159,11 @@ QString factorMeaning(FactorKind kind) {
     return {};
 }
 
+QString beliefRow(const marks::BeliefRecord& record, bool hasLog) {
+    return capitalised(factorTitle(record.kind)) + QStringLiteral(". ") +
+           wording::said(record, hasLog);
+}
+
 QString weightsLine(const marks::Weights& weights) {
     std::vector<FactorKind> kinds(marks::allFactorKinds.begin(), marks::allFactorKinds.end());
     std::ranges::stable_sort(kinds, std::greater{},
@@ -271,10 +277,12 @@ std::vector<QStringList> dayRows(const water::PlannedDay& day, const units::Cloc
     std::vector<QStringList> rows;
     for (const marks::DayStop& stop : day.day.stops) {
         const marks::Mark* mark = markRanked(day, stop.rank);
-        rows.push_back({QStringLiteral("%1  %2").arg(stop.rank).arg(mark ? markTitle(*mark, words)
-                                                                         : QString()),
-                        clockTime(stop.arrive, clock), clockTime(stop.leave, clock),
-                        words.length(stop.move)});
+        rows.push_back(
+            {QStringLiteral("%1  %2").arg(stop.rank).arg(mark ? markTitle(*mark, words)
+                                                              : QString()),
+             clockTime(stop.arrive, clock), clockTime(stop.leave, clock),
+             Words::hours(std::chrono::duration<double, std::ratio<3600>>(stop.stay).count()),
+             words.length(stop.move)});
     }
     return rows;
 }

@@ -37,6 +37,8 @@ namespace days::tomorrow {
 [[nodiscard]] QString factorTitle(marks::FactorKind kind);
 /// What it means, in a sentence.
 [[nodiscard]] QString factorMeaning(marks::FactorKind kind);
+/// "Drop-off in reach. You count it as usual; your log speaks for it: ..."
+[[nodiscard]] QString beliefRow(const marks::BeliefRecord& record, bool hasLog);
 /// The three that weigh most: "depth, drop-off, record".
 [[nodiscard]] QString weightsLine(const marks::Weights& weights);
 
@@ -62,7 +64,7 @@ namespace days::tomorrow {
 [[nodiscard]] std::vector<QStringList> rodRows(const marks::Mark& mark,
                                                const wording::Words& words);
 
-/// Mark, arrive, leave, move; in the order of the day.
+/// Mark, arrive, leave, stay, move; in the order of the day.
 [[nodiscard]] std::vector<QStringList>
 dayRows(const water::PlannedDay& day, const units::Clock& clock, const wording::Words& words);
 /// "5 marks, 7 h 10, 2.9 km".

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/tomorrow/beliefs_part.h"
+#include "app/days/tomorrow/profiles_part.h"
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/edits/set_plan.h"
@@ -10,6 +12,7 @@
 #include <QSlider>
 #include <QTimer>
 
+#include <algorithm>
 #include <cmath>
 
 namespace days::tomorrow {
@@ -33,26 +36,30 @@ public:
         }
         settle_.setSingleShot(true);
         settle_.setInterval(settle_ms);
-        connect(&settle_, &QTimer::timeout, this, &WeightsStep::keep);
+        connect(&settle_, &QTimer::timeout, this, [this] { gesture_ = edits::Gesture::none; });
         addRow({makeButton(tr("Usual weights"), QString(), tr("Put every weight back to the usual"),
                            [this] {
                                edits::setPlan(context_.open, tr("Usual weights"),
                                               [](marks::Plan& plan) { plan.weights = {}; });
                            })});
+        profiles_ = new ProfilesPart(context);
+        addWide(profiles_);
+        beliefs_ = new BeliefsPart(context);
+        addWide(beliefs_);
     }
 
     DayStepLine refresh() override {
         const marks::Weights& weights = water().plan.weights;
-        if (!settle_.isActive()) {
-            for (std::size_t i = 0; i < sliders_.size(); ++i) {
-                const QSignalBlocker quiet(sliders_[i]);
-                const double weight = weights.of(marks::allFactorKinds[i]);
-                sliders_[i]->setValue(static_cast<int>(std::lround(weight * ticksPerWeight)));
-                numbers_[i]->setText(QString::number(weight, 'f', 2));
-            }
-            const QSignalBlocker quiet(try_);
-            try_->setValue(static_cast<int>(std::lround(water().plan.tryNew * ticksOfTry)));
+        for (std::size_t i = 0; i < sliders_.size(); ++i) {
+            const QSignalBlocker quiet(sliders_[i]);
+            const double weight = weights.of(marks::allFactorKinds[i]);
+            sliders_[i]->setValue(static_cast<int>(std::lround(weight * ticksPerWeight)));
+            numbers_[i]->setText(QString::number(weight, 'f', 2));
         }
+        const QSignalBlocker quiet(try_);
+        try_->setValue(static_cast<int>(std::lround(water().plan.tryNew * ticksOfTry)));
+        profiles_->refresh();
+        beliefs_->refresh();
         return {weightsLine(weights), false};
     }
 
@@ -64,7 +71,7 @@ private:
         try_->setAccessibleName(tr("Try new water"));
         addField(tr("Known to new"), try_,
                  tr("Left: fish what is known. Right: try new water, and learn from it."));
-        connect(try_, &QSlider::valueChanged, this, [this] { settle_.start(); });
+        connect(try_, &QSlider::valueChanged, this, [this] { keep(); });
     }
 
     void addWeight(marks::FactorKind kind) {
@@ -86,24 +93,47 @@ private:
         numbers_.push_back(number);
         connect(slider, &QSlider::valueChanged, this, [this, number](int ticks) {
             number->setText(QString::number(static_cast<double>(ticks) / ticksPerWeight, 'f', 2));
-            settle_.start();
+            keep();
         });
     }
 
+    /// With every tick, so that the list follows the hand; until it rests, as one act.
     void keep() {
-        edits::setPlan(context_.open, tr("Weigh reasons"), [this](marks::Plan& plan) {
-            plan.tryNew = static_cast<double>(try_->value()) / ticksOfTry;
-            for (std::size_t i = 0; i < sliders_.size(); ++i) {
-                plan.weights.set(marks::allFactorKinds[i],
-                                 static_cast<double>(sliders_[i]->value()) / ticksPerWeight);
-            }
-        });
+        if (gesture_ == edits::Gesture::none) {
+            gesture_ = edits::newGesture();
+        }
+        settle_.start();
+        edits::setPlan(
+            context_.open, tr("Weigh reasons"),
+            [this](marks::Plan& plan) {
+                takeMoved(plan.tryNew, *try_, ticksOfTry);
+                for (std::size_t i = 0; i < sliders_.size(); ++i) {
+                    double weight = plan.weights.of(marks::allFactorKinds[i]);
+                    takeMoved(weight, *sliders_[i], ticksPerWeight);
+                    plan.weights.set(marks::allFactorKinds[i], weight);
+                }
+            },
+            gesture_);
+    }
+
+    /// What lies between two ticks, or beyond the last, stays as it is until its own slider is
+    /// moved.
+    static void takeMoved(double& amount, const QSlider& slider, int ticksPerOne) {
+        const long shown =
+            std::clamp(std::lround(amount * ticksPerOne), static_cast<long>(slider.minimum()),
+                       static_cast<long>(slider.maximum()));
+        if (shown != slider.value()) {
+            amount = static_cast<double>(slider.value()) / ticksPerOne;
+        }
     }
 
     QSlider* try_ = nullptr;
     std::vector<QSlider*> sliders_;
     std::vector<QLabel*> numbers_;
     QTimer settle_;
+    edits::Gesture gesture_ = edits::Gesture::none;
+    ProfilesPart* profiles_ = nullptr;
+    BeliefsPart* beliefs_ = nullptr;
 };
 
 } // namespace

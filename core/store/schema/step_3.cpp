@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/store/geopackage.h"
 #include "core/store/schema/steps.h"
 
 namespace store::schema {
@@ -27,10 +28,27 @@ DROP TABLE marks;
 ALTER TABLE marks_of_step_3 RENAME TO marks;
 )sql";
 
+// What the user wants of the list and of the day: water that is never proposed, beliefs under
+// names, the order of the day and stays by his own hand.
+constexpr const char* whatTheUserWants = R"sql(
+CREATE TABLE banned_water (fid INTEGER PRIMARY KEY NOT NULL, geom POLYGON NOT NULL,
+  name TEXT NOT NULL);
+CREATE TABLE belief_profiles (id INTEGER PRIMARY KEY NOT NULL, number INTEGER NOT NULL,
+  name TEXT NOT NULL, factor TEXT NOT NULL, weight DOUBLE NOT NULL);
+CREATE TABLE day_by_hand (fid INTEGER PRIMARY KEY NOT NULL, geom POINT NOT NULL, turn INTEGER,
+  stay_s INTEGER);
+)sql";
+
 } // namespace
 
 void layStep3(Connection& connection) {
     connection.execute(whatMayBeUnknown);
+    connection.execute(whatTheUserWants);
+    registerFeatures(connection, "banned_water", "POLYGON",
+                     "where the user wants no mark proposed");
+    registerAttributes(connection, "belief_profiles", "what the user holds to matter, by name");
+    registerFeatures(connection, "day_by_hand", "POINT",
+                     "marks in the order that the user gave, and how long he wants to stay on them");
 }
 
 } // namespace store::schema

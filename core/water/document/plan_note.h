@@ -54,8 +54,8 @@ using PlanNote = std::variant<NothingCaught, NoStayCounts, StaysElsewhere, Stays
 /// A mark of the user's own that cannot be anchored on.
 struct RefusedMark {
     std::string name; ///< May be empty.
-    geo::LonLat place;
     base::Error why;
+    geo::LonLat place{};
 };
 
 } // namespace water

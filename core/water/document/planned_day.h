@@ -21,6 +21,8 @@ struct PlannedDay {
     marks::Plan plan;               ///< What was asked.
     std::vector<marks::Mark> marks; ///< Best first.
     marks::DayPlan day;
+    /// The user gave an order once, but for other marks than these: it does not hold.
+    bool isOrderOfOtherMarks = false;
     light::SunTimes light;
     std::size_t looked = 0;           ///< Candidates that got ropes and rods.
     std::size_t unanchorable = 0;     ///< Of them, where no two anchors would hold the boat.

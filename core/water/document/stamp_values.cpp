@@ -208,6 +208,26 @@ void take(Stamp& stamp, const logbook::HouseRules& rules) {
     }
 }
 
+void take(Stamp& stamp, const std::vector<BannedWater>& banned) {
+    stamp.take(banned.size());
+    for (const BannedWater& one : banned) {
+        const auto& [name, ring] = one;
+        stamp.take(std::string_view(name));
+        take(stamp, ring);
+    }
+}
+
+void take(Stamp& stamp, const DayByHand& day) {
+    const auto& [order, stays] = day;
+    take(stamp, order);
+    stamp.take(stays.size());
+    for (const DayByHand::Stay& stay : stays) {
+        const auto& [place, length] = stay;
+        take(stamp, place);
+        stamp.take(length.count());
+    }
+}
+
 void take(Stamp& stamp, const marks::Plan& plan) {
     const auto& [day, tackle, weights, launch, count, tryNew] = plan;
     take(stamp, day);

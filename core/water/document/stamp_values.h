@@ -37,6 +37,8 @@ void take(Stamp& stamp, const sections::SectionName& name);
 void take(Stamp& stamp, const sections::SectionChange& change);
 void take(Stamp& stamp, const contours::Bands& bands);
 void take(Stamp& stamp, const logbook::HouseRules& rules);
+void take(Stamp& stamp, const std::vector<BannedWater>& banned);
+void take(Stamp& stamp, const DayByHand& day);
 void take(Stamp& stamp, const marks::Plan& plan);
 
 /// What the drawing takes of the lead line: where, and how deep.

@@ -42,6 +42,9 @@ void forMembers(A& a, B& b, Part part, const Take& take) {
     case Part::plan:
         take(a.plan, b.plan);
         take(a.pinnedMarks, b.pinnedMarks);
+        take(a.banned, b.banned);
+        take(a.beliefProfiles, b.beliefProfiles);
+        take(a.dayByHand, b.dayByHand);
         return;
     case Part::log:
         take(a.log, b.log);

@@ -13,6 +13,9 @@
 #include "core/soundings/survey_day.h"
 #include "core/units/level.h"
 #include "core/units/moment.h"
+#include "core/water/document/banned_water.h"
+#include "core/water/document/belief_profile.h"
+#include "core/water/document/day_by_hand.h"
 #include "core/water/document/settings.h"
 #include "core/weed/weed_note.h"
 
@@ -54,6 +57,9 @@ struct Water {
     std::vector<sections::SectionName> sectionNames;
     std::vector<sections::SectionChange> sectionChanges; ///< In the order in which they are made.
     std::vector<PinnedMark> pinnedMarks;
+    std::vector<BannedWater> banned;           ///< In the order in which it was banned.
+    std::vector<BeliefProfile> beliefProfiles; ///< In the order in which they were saved.
+    DayByHand dayByHand;
     marks::Plan plan;
     logbook::KeptLog log; ///< By start.
     friend bool operator==(const Water&, const Water&) = default;
@@ -68,7 +74,7 @@ enum class Part {
     weedNotes,
     houseRules,
     sections, ///< Section names, and what the user changed about the division.
-    plan,     ///< Plan and pinned marks.
+    plan,     ///< Plan, pinned marks, banned water, profiles of beliefs, the day by hand.
     log,
 };
 

@@ -43,7 +43,8 @@ marks::MarkInput DayGround::input(const Water& water) const {
             .trust_m = derived_.drawn->trust.halfWidths_m(),
             .isGuess = &isGuess_,
             .learned = nullptr,
-            .waveHeightAt = {}};
+            .waveHeightAt = {},
+            .bannedAt = {}};
 }
 
 } // namespace water

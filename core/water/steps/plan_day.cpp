@@ -2,18 +2,14 @@
 #include "core/water/steps/plan_day.h"
 
 #include "core/anchoring/place_anchors.h"
-#include "core/marks/order_day.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
 #include "core/rods/spread_rods.h"
 #include "core/water/document/stamp_values.h"
-#include "core/water/steps/day_cautions.h"
-#include "core/water/steps/day_distances.h"
+#include "core/water/steps/banned_places.h"
 #include "core/water/steps/day_waves.h"
-#include "core/water/steps/day_ways.h"
-#include "core/water/steps/hour_weight.h"
+#include "core/water/steps/lay_out_day.h"
 #include "core/water/steps/learn_log.h"
-#include "core/water/steps/near_place.h"
 #include "core/water/steps/plan_notes.h"
 #include "core/water/steps/stamps.h"
 #include "core/wind/fetch.h"
@@ -81,6 +77,21 @@ Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const 
     return marks::WorkedCandidate{candidate, std::move(*anchors), {}, lies.waves};
 }
 
+/// Own marks that lie on no water today: nothing can be worked out for them.
+std::vector<RefusedMark> offTheWater(const PlanWork& work) {
+    std::vector<RefusedMark> off;
+    for (const PinnedMark& mark : work.water.pinnedMarks) {
+        if (!work.day.ground().depthAt(work.water.frame->toWater(mark.place))) {
+            off.push_back(
+                {mark.name,
+                 {base::ErrorKind::unusableInput, "it lies on no water of this chart today",
+                  "marks", "put it on the water, or let it go"},
+                 mark.place});
+        }
+    }
+    return off;
+}
+
 /// The same from what is kept, if it is there. What the user calls a place, and whether he put it
 /// there, may have changed since.
 Result<marks::WorkedCandidate> workedOut(const marks::Candidate& candidate, const PlanWork& work) {
@@ -126,9 +137,8 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
             ++worked.refused;
             worked.lastReason = one.error().sentence();
             if (candidates[i].isPinned) {
-                worked.pinned.push_back({candidates[i].name,
-                                         work.water.frame->toEarth(candidates[i].place),
-                                         one.error()});
+                worked.pinned.push_back({candidates[i].name, one.error(),
+                                         work.water.frame->toEarth(candidates[i].place)});
             }
         } else {
             return std::unexpected(one.error());
@@ -149,47 +159,6 @@ std::vector<marks::Candidate> pinnedOf(const Water& water) {
         pinned.push_back({water.frame->toWater(mark.place), 1.0, true, mark.name});
     }
     return pinned;
-}
-
-/// Own marks that today's level leaves without water.
-std::vector<RefusedMark> ashoreOf(const Water& water, const rods::Ground& ground) {
-    std::vector<RefusedMark> ashore;
-    for (const PinnedMark& mark : water.pinnedMarks) {
-        if (!ground.depthAt(water.frame->toWater(mark.place))) {
-            ashore.push_back({mark.name, mark.place,
-                              base::Error{base::ErrorKind::unusableInput,
-                                          "there is no water at the level of that day", "",
-                                          "move the mark, or plan for another level"}});
-        }
-    }
-    return ashore;
-}
-
-Result<marks::DayPlan> orderOf(const Water& water, const Derived& derived, const marks::Plan& plan,
-                               const PlannedDay& planned,
-                               const std::optional<marks::LearnedCatch>& learned,
-                               Progress& progress) {
-    marks::DayInput input;
-    std::vector<geo::WaterPoint> places;
-    for (const marks::Mark& mark : planned.marks) {
-        input.stops.push_back({mark.rank, mark.score});
-        places.push_back(mark.place);
-    }
-    auto distances = dayDistances(water, *derived.outline, places,
-                                  plan.launch ? std::optional(water.frame->toWater(*plan.launch))
-                                              : std::nullopt);
-    if (!distances) {
-        return std::unexpected(distances.error());
-    }
-    input.between_m = std::move(distances->between_m);
-    input.fromLaunch_m = std::move(distances->fromLaunch_m);
-    input.start = water.clock.at(plan.day.day, plan.day.start);
-    input.end = water.clock.at(plan.day.day, plan.day.end);
-    input.boatSpeed = plan.tackle.boatSpeed;
-    input.stay = plan.day.stay;
-    input.hourWeight = hourWeightOf(learned, water.clock);
-    input.light = planned.light;
-    return marks::orderDay(input, {}, progress);
 }
 
 Result<void> checkBefore(const Water& water, const Derived& derived) {
@@ -279,6 +248,14 @@ std::optional<Stamp> stampOfPlaces(const marks::Plan& plan, std::optional<Stamp>
     return ground;
 }
 
+/// The same, and where the user wants no mark: ropes hold there as well as elsewhere.
+std::optional<Stamp> withBans(std::optional<Stamp> places, const Water& water) {
+    if (places) {
+        take(*places, water.banned);
+    }
+    return places;
+}
+
 Result<std::vector<marks::Candidate>>
 candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<Stamp> ground) {
     const auto stamp = stampOfPlaces(work.plan, ground);
@@ -286,13 +263,14 @@ candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<
         work.kept.worked.clear();
         work.kept.workedFrom = stamp.value_or(Stamp());
     }
-    const auto looked = keptOr(work.kept.looked, stamp, [&] {
+    const auto open = withBans(stamp, work.water);
+    const auto looked = keptOr(work.kept.looked, open, [&] {
         return sharedOf(marks::lookRound(input, work.plan, {}, work.progress));
     });
     if (!looked) {
         return std::unexpected(looked.error());
     }
-    const auto prospects = keptOr(work.kept.prospects, withLog(stamp, work.kept.log), [&] {
+    const auto prospects = keptOr(work.kept.prospects, withLog(open, work.kept.log), [&] {
         return sharedOf(marks::prospectsOf(input, work.plan, **looked, work.progress));
     });
     if (!prospects) {
@@ -302,35 +280,22 @@ candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<
                                work.progress);
 }
 
+Result<std::vector<marks::Mark>> rankedOf(const PlanWork& work, const marks::MarkInput& input,
+                                          std::vector<marks::WorkedCandidate> candidates) {
+    return marks::rankMarks(input, work.plan, std::move(candidates), {}, work.progress,
+                            [&work](const anchoring::AnchorSet& anchors) {
+                                return rods::spreadRods(work.day.ground(), anchors,
+                                                        rodsOf(work.plan.tackle), work.progress);
+                            });
+}
+
 /// How much water each condition leaves out.
 Workings::Excluded excludedOf(const PlanWork& work, const marks::MarkInput& input,
                               std::optional<Stamp> ground) {
-    return **keptOr(work.kept.excluded, stampOfPlaces(work.plan, ground), [&] {
+    const auto stamp = withBans(stampOfPlaces(work.plan, ground), work.water);
+    return **keptOr(work.kept.excluded, stamp, [&] {
         return sharedOf(Result<Workings::Excluded>(marks::excludedAreas(input, work.plan, {})));
     });
-}
-
-/// Order, ways, light and cautions of the day, once its marks stand.
-Result<void> layOutDay(const PlanWork& work, const Derived& derived,
-                       const std::optional<marks::LearnedCatch>& learned, PlannedDay& planned) {
-    const Water& water = work.water;
-    const std::optional<geo::LonLat>& launch = work.plan.launch;
-    for (marks::Mark& mark : planned.marks) {
-        mark.near = nearestNamedPlace(water, mark.place);
-    }
-    planned.light =
-        light::sunTimesOn(work.plan.day.day, launch.value_or(water.frame->centre()), water.clock);
-    auto day = orderOf(water, derived, work.plan, planned, learned, work.progress);
-    if (!day) {
-        return std::unexpected(day.error());
-    }
-    planned.day = std::move(*day);
-    layWays(planned.day, planned.marks, openWaterOf(work.day.today(), work.day.closed()),
-            launch ? std::optional(water.frame->toWater(*launch)) : std::nullopt);
-    planned.cautions = dayCautions(planned);
-    planned.rules = rulesOfTheDay(water, planned);
-    planned.fishCare = fishCare(planned);
-    return {};
 }
 
 } // namespace
@@ -355,9 +320,16 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     if (!ground) {
         return std::unexpected(ground.error());
     }
+    const auto banned = BannedPlaces::of(water);
+    if (!banned) {
+        return std::unexpected(banned.error());
+    }
     const PlanWork work{water, plan, **ground, kept, progress};
     DayWaves waves(*derived.outline, work.day.today(), plan.day.wind);
     marks::MarkInput input = work.day.input(water);
+    if (banned->areAny()) {
+        input.bannedAt = [&banned](geo::WaterPoint p) { return banned->at(p); };
+    }
     if (waves.mayExceed(marks::ProposeSettings().roughest)) {
         input.waveHeightAt = [&waves](geo::WaterPoint p) { return waves.heightNear(p); };
     }
@@ -381,21 +353,17 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     planned.looked = candidates->size();
     planned.unanchorable = worked->refused;
     progress.begin("Ranking the marks and laying out rods");
-    auto ranked = marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress,
-                                   [&](const anchoring::AnchorSet& anchors) {
-                                       return rods::spreadRods(work.day.ground(), anchors,
-                                                               rodsOf(plan.tackle), progress);
-                                   });
+    auto ranked = rankedOf(work, input, std::move(worked->candidates));
     if (!ranked) {
         return std::unexpected(ranked.error());
     }
     planned.marks = std::move(*ranked);
     planned.excluded = excludedOf(work, input, stamp);
     tellOfTheLog(water, *log, input, planned);
-    if (auto laid = layOutDay(work, derived, log->learned, planned); !laid) {
+    if (auto laid = layOutDay(water, work.day, log->learned, planned, progress); !laid) {
         return std::unexpected(laid.error());
     }
-    planned.refused = ashoreOf(water, work.day.ground());
+    planned.refused = offTheWater(work);
     std::ranges::move(worked->pinned, std::back_inserter(planned.refused));
     return planned;
 }

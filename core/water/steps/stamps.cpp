@@ -42,10 +42,10 @@ void takeEach(Stamp& stamp, const std::vector<T>& items) {
 
 Stamps Stamps::of(const Water& water) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
-                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, plan, log] =
-        water;
-    leaveOut(name);
-    leaveOut(clock, places, pinnedMarks, log); // of the plan alone
+                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, banned,
+                 beliefProfiles, dayByHand, plan, log] = water;
+    leaveOut(name, beliefProfiles);
+    leaveOut(clock, places, pinnedMarks, banned, dayByHand, log); // of the plan alone
     const auto& [cell, bands, sectionArea, secchi, weedLeft, structureChoice] = settings;
     const auto& [day, tackle, weights, launch, count, tryNew] = plan;
     leaveOut(tackle, weights, count, tryNew);
@@ -92,9 +92,9 @@ Stamps Stamps::of(const Water& water) {
 
 Stamp stampOfPlan(const Water& water, const marks::Plan& plan, Stamp sections) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
-                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, ownPlan, log] =
-        water;
-    leaveOut(name, ownPlan);
+                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, banned,
+                 beliefProfiles, dayByHand, ownPlan, log] = water;
+    leaveOut(name, beliefProfiles, ownPlan);
     // These the sections stand on.
     leaveOut(chartLevel, frame, shoreline, days, leadLine, weedNotes, settings, sectionNames,
              sectionChanges);
@@ -113,6 +113,8 @@ Stamp stampOfPlan(const Water& water, const marks::Plan& plan, Stamp sections) {
         stamp.take(std::string_view(markName));
         take(stamp, place);
     }
+    take(stamp, banned);
+    take(stamp, dayByHand);
     take(stamp, plan);
     return stamp.take(effortOf(log));
 }

@@ -77,7 +77,14 @@ struct MadeUpPlan {
              at("2026-09-27T10:00:00.900Z"),
              Length::metres(345.4),
              {}},
-            {1, at("2026-09-27T10:30:00Z"), at("2026-09-27T14:00:00Z"), Length::metres(77.5), {}}};
+            {1,
+             at("2026-09-27T10:30:00Z"),
+             at("2026-09-27T14:00:00Z"),
+             Length::metres(77.5),
+             {},
+             std::chrono::minutes(200),
+             true}};
+        planned.day.isOrderByHand = true;
         planned.light.sunrise = at("2026-09-27T05:55:12.345Z");
         planned.light.sunset = at("2026-09-27T17:47:59.999Z");
         planned.light.civilDawn = at("2026-09-27T05:00:00Z");
@@ -95,10 +102,16 @@ struct MadeUpPlan {
         planned.meanPer10RodHours = 2.0;
         planned.basis = {water::WaterLeftOut{
             2, 8, {{marks::Exclusion::tooDeep, units::Area::hectares(120.06)}}}};
-        planned.beliefs = {{marks::FactorKind::dropOff, 1.5, {{1.25, 0.75, 2.0}}},
-                           {marks::FactorKind::trust, 0.3, std::nullopt}};
+        planned.beliefs = {{marks::FactorKind::dropOff, 1.5, {{1.25, 0.75, 2.0}}, 1.105, true},
+                           {marks::FactorKind::trust, 0.3, std::nullopt, 1.0, false}};
         planned.excluded[0] = units::Area::squareMetres(120.4);
         planned.excluded[5] = units::Area::squareMetres(64.0);
+        planned.excluded[6] = units::Area::squareMetres(32.0);
+        water.banned = {{"snags", onEarth({{0, 0}, {0, 20}, {40, 20}, {40, 0}})},
+                        {"", onEarth({{0, 0}, {10, 0}, {10, 10}})}};
+    }
+    geo::LonLatRing onEarth(const geo::Ring& ring) const {
+        return water.frame->toEarth(std::span(ring));
     }
     Json report() const { return batch::marksReport(water, planned); }
     Json place(double x_m, double y_m, Json with) const {
@@ -159,19 +172,27 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
         "date": "2026-09-27", "wind": {"from_deg": 231.5, "speed_m_s": 6.13},
         "level_change_m": -0.457, "clock": "Europe/London", "stay_hours": 1.25, "try": 0.75,
         "mean_per_10_rod_hours": 2.0, "notes": ["2 of 8 marks found. Left out: 120.1 ha deeper than the limit.",
+            "The order of the day is yours.", "Stays that you set: on mark 1.",
             "your mark Hole cannot be anchored on: the ropes are too short",
             "There is no time or no way for marks 3, 5 with stays of 30 minutes."],
         "beliefs": [
-            {"name": "drop_off", "said": 1.5,
-             "log_says": {"times": 1.25, "low": 0.75, "high": 2.0}},
-            {"name": "trust", "said": 0.3, "log_says": null}],
+            {"name": "drop_off", "said": 1.5, "said_times": 1.105,
+             "log_says": {"times": 1.25, "low": 0.75, "high": 2.0},
+             "in_words": "You count it more than usual, ×1.11; your log cannot tell yet: ×1.25, with 80 % between ×0.75 and ×2.00."},
+            {"name": "trust", "said": 0.3, "said_times": 1.0, "log_says": null,
+             "in_words": "You count it as usual; no fish can speak for it: it is of the chart."}],
         "excluded_m2": {"closed": 120.0, "too_shallow": 0.0, "too_deep": 0.0,
-                        "no_room_to_swing": 0.0, "ropes_too_short": 0.0, "too_rough": 64.0},
+                        "no_room_to_swing": 0.0, "ropes_too_short": 0.0, "too_rough": 64.0,
+                        "banned": 32.0},
+        "banned": [{"name": "snags", "area_m2": 800.0}, {"name": null, "area_m2": 50.0}],
         "day": [
             {"rank": 2, "arrive": "2026-09-27T08:10:00+01:00",
-             "leave": "2026-09-27T11:00:00+01:00", "move_m": 345.0},
+             "leave": "2026-09-27T11:00:00+01:00", "move_m": 345.0, "stay_hours": 0.0,
+             "stay_by_hand": false},
             {"rank": 1, "arrive": "2026-09-27T11:30:00+01:00",
-             "leave": "2026-09-27T15:00:00+01:00", "move_m": 78.0}],
+             "leave": "2026-09-27T15:00:00+01:00", "move_m": 78.0, "stay_hours": 3.333,
+             "stay_by_hand": true}],
+        "order_by_hand": true,
         "light": {"sunrise": "2026-09-27T06:55:12+01:00", "sunset": "2026-09-27T18:47:59+01:00",
                   "civil_dusk": null},
         "cautions": ["Force 7 is no weather for a small open boat: stay ashore.",

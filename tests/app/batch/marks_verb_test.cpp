@@ -13,6 +13,9 @@
 
 #include <functional>
 
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+
 namespace {
 
 using batch_tests::call;
@@ -132,6 +135,58 @@ TEST_F(MarksVerb, EachOptionReachesTheValueThatItNamesWithSignAndUnit) {
         EXPECT_EQ(report, wanted(asked, opened->water));
         EXPECT_NE(report, plain) << "it changes nothing";
     }
+}
+
+TEST_F(MarksVerb, NoMarkLiesWhereItIsBannedForThisPlanAndTheFileStaysAsItWas) {
+    const Json plain = reportOf(call(words()));
+    const Json& best = plain["marks"][0];
+    const geo::LonLat place{best["lon"].get<double>(), best["lat"].get<double>()};
+    const std::string at = fmt::format("{},{}", place.lon_deg, place.lat_deg);
+    const auto nearest_m = [place](const Json& report) {
+        double least = 1e9;
+        for (const Json& mark : report["marks"]) {
+            const geo::LonLat other{mark["lon"].get<double>(), mark["lat"].get<double>()};
+            least = std::min(least, geo::courseBetween(place, other).distance.inMetres());
+        }
+        return least;
+    };
+    EXPECT_LT(nearest_m(plain), 0.1);
+    EXPECT_EQ(plain["excluded_m2"]["banned"], 0.0);
+    EXPECT_EQ(plain["banned"], Json::array());
+    const Json usual = reportOf(call(words({"--ban", at})));
+    EXPECT_GE(nearest_m(usual), 59.9) << "two casts of 30 m";
+    EXPECT_GT(usual["excluded_m2"]["banned"].get<double>(), 3000.0);
+    ASSERT_EQ(usual["banned"].size(), 1U);
+    EXPECT_NEAR(usual["banned"][0]["area_m2"].get<double>(), 3600.0 * 3.1416, 60.0);
+    const Json near = reportOf(call(words({"--ban", at + ",10"})));
+    EXPECT_GE(nearest_m(near), 9.9);
+    EXPECT_NEAR(near["banned"][0]["area_m2"].get<double>(), 314.2, 3.0);
+    EXPECT_EQ(reportOf(call(words())), plain) << "a ban of one plan is not kept";
+    expectRefused(call(words({"--ban", at + ",0.5"})), 2, {"1 m to 2 km"});
+}
+
+TEST_F(MarksVerb, AnOwnMarkInBannedWaterIsKeptAndSaysSo) {
+    const Json plain = reportOf(call(words()));
+    const Json& best = plain["marks"][0];
+    const std::string at =
+        fmt::format("{},{}", best["lon"].get<double>(), best["lat"].get<double>());
+    std::vector<std::string> both = words({"--ban", at});
+    both.insert(both.end(), {"--keep", at + ",Mine"});
+    const Json report = reportOf(call(both));
+    std::vector<std::string> cautions;
+    for (const Json& mark : report["marks"]) {
+        for (const Json& caution : mark["cautions"]) {
+            cautions.push_back(caution.get<std::string>());
+        }
+    }
+    EXPECT_THAT(cautions, testing::Contains("Your mark lies in water that you banned."));
+}
+
+TEST_F(MarksVerb, AnOwnMarkOffTheWaterIsNotDroppedInSilence) {
+    const Json report = reportOf(call(words({"--keep", "3.2,55.2,Far"})));
+    EXPECT_THAT(report["notes"].get<std::vector<std::string>>(),
+                testing::Contains("your mark Far cannot be anchored on: it lies on no water of "
+                                  "this chart today"));
 }
 
 TEST_F(MarksVerb, LimitDepthDividesTheWaterAnew) {
@@ -262,6 +317,7 @@ TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
                            {"--stay-hours", {"0.09", "12.1", "long", "nan"}},
                            {"--over-depth", {"-0.1", "3.1", "x", "nan"}},
                            {"--keep", {"3.1", "3.1;55.2", "3.1,95"}},
+                           {"--ban", {"3.1", "3.1;55.2", "3.1,95", "3.1,55.2,wide", "3.1,55.2,"}},
                            {"--launch", {"3.1", "3.1;55.2", "3.1,95"}},
                            {"--weights", {"depth", "luck=1", "depth=-1"}}}) {
         for (const char* bad : row.bad) {

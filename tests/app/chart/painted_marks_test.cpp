@@ -43,6 +43,32 @@ ChartContent oneMark() {
     return content;
 }
 
+TEST(BannedPainted, LiesUnderTheMarksWithItsNameWhetherTomorrowIsPlannedOrNot) {
+    ChartContent content = oneMark();
+    auto water = std::make_shared<water::Water>(*content.water);
+    const geo::Ring ring{{-40, -30}, {60, -30}, {60, 50}, {-40, 50}};
+    water->banned = {
+        {"snags", water->frame->toEarth(std::span(ring))},
+        {"", water->frame->toEarth(std::span(geo::Ring{{80, 0}, {110, 0}, {95, 40}}))}};
+    content.water = water;
+    content.planned.reset();
+    const ViewFrame view = near({10, 10}, 3.0);
+    Recorded drawn(page);
+    support::paintOn(drawn, content, view);
+    const QColor line = chart::withAlpha(Palette::screen().rust, 0.9);
+    const auto lines = drawn.strokes(line, 1.6);
+    ASSERT_EQ(lines.size(), 2U);
+    const QRectF box = lines[0].path.boundingRect();
+    EXPECT_LT(apart(box.topLeft(), view.toScreen({-40, 50})), 0.5);
+    EXPECT_LT(apart(box.bottomRight(), view.toScreen({60, -30})), 0.5);
+    EXPECT_EQ(drawn.texts("banned: snags").size(), 1U);
+    EXPECT_EQ(drawn.texts("banned").size(), 1U);
+    content.shown = {};
+    Recorded without(page);
+    support::paintOn(without, content, view);
+    EXPECT_FALSE(without.says("banned: snags")) << "it goes with the marks";
+}
+
 TEST(MarkPainted, RopesRunFromBowAndSternToTheirOwnAnchors) {
     const ChartContent content = oneMark();
     const marks::Mark& mark = content.planned->marks[0];

@@ -14,14 +14,13 @@ using preferences::UnitSystem;
 namespace {
 
 TEST(LookingBackRows, SayEachStayAndRunToTheFigure) {
-    const std::vector<QStringList> expected{
-        {"Sat 3 Oct 2026, 11:00 to 13:00", "3 rods", "1 fish"},
-        {"      12:00  perch", "", "1 lb 2 oz"},
-        {"Sat 3 Oct 2026, 08:10 to 10:00", "2 rods, smelt", "2 fish"},
-        {"      08:30  pike", "smelt", "12 lb 8 oz"},
-        {"      09:00  lost run", "smelt", ""},
-        {"      09:30  fish", "eel", ""},
-        {"Wed 30 Sep 2026, 08:00 to 10:00", "1 rod, roach", "blank"}};
+    const std::vector<QStringList> expected{{"3 Oct 2026, 11:00–13:00", "3 rods", "1 fish"},
+                                            {"      12:00  perch", "", "1 lb 2 oz"},
+                                            {"3 Oct 2026, 08:10–10:00", "2 rods, smelt", "2 fish"},
+                                            {"      08:30  pike", "smelt", "12 lb 8 oz"},
+                                            {"      09:00  lost run", "smelt", ""},
+                                            {"      09:30  fish", "eel", ""},
+                                            {"30 Sep 2026, 08:00–10:00", "1 rod, roach", "blank"}};
     const logbook::Log log = autumn::log();
     const auto rows = looking_back::LogRows(log, {}, wording::Words(UnitSystem::imperial));
     ASSERT_EQ(rows.size(), expected.size());

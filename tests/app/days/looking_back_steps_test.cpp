@@ -189,6 +189,9 @@ TEST_F(LookingBack, AddsABlankOfTodayWhereTheUserPointsOfWhichNothingIsMadeUp) {
     EXPECT_NEAR(found.y_m, -30.0, 1e-6);
     EXPECT_EQ(added.conditions, logbook::Conditions());
     EXPECT_EQ(cellsOf(*table("Stay"))[0][1], "rods not known");
+    const auto* next = qobject_cast<widgets::AmountField*>(day_->focusWidget());
+    ASSERT_NE(next, nullptr) << "the next key belongs to its times";
+    EXPECT_EQ(next->accessibleName(), "From");
     EXPECT_FALSE(chart_.isAsking());
     EXPECT_EQ(chart_.content().selection.stay, added.id);
     EXPECT_EQ(table("Stay")->chosen(), 0);

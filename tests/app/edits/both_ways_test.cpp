@@ -7,6 +7,8 @@
 #include "app/edits/add_weed_notes.h"
 #include "app/edits/agree_delay.h"
 #include "app/edits/agree_offset.h"
+#include "app/edits/ban_water.h"
+#include "app/edits/belief_profiles.h"
 #include "app/edits/change_facts.h"
 #include "app/edits/change_lead_line.h"
 #include "app/edits/change_sections.h"
@@ -15,6 +17,7 @@
 #include "app/edits/change_survey_day.h"
 #include "app/edits/change_water.h"
 #include "app/edits/name_section.h"
+#include "app/edits/order_day.h"
 #include "app/edits/pin_mark.h"
 #include "app/edits/remove_lead_line.h"
 #include "app/edits/remove_stay.h"
@@ -27,9 +30,12 @@
 #include "app/edits/set_shoreline.h"
 #include "app/edits/take_back_soundings.h"
 #include "app/edits/unpin_mark.h"
+#include "core/acts/bans.h"
+#include "core/acts/day_by_hand.h"
 #include "core/acts/facts.h"
 #include "core/acts/notes.h"
 #include "core/acts/plan.h"
+#include "core/acts/profiles.h"
 #include "core/acts/sections.h"
 #include "core/acts/shore.h"
 #include "core/acts/stays.h"
@@ -221,6 +227,34 @@ TEST_F(BothWays, OfPlanFactsAndRules) {
              }});
     compare({"unpin", [&](OpenWater& open) { edits::unpinMark(open, pinned); },
              [&](const Water& water) { return acts::unpinMark(water, pinned); }});
+    const units::Length radius = units::Length::metres(60.0);
+    compare({"ban a mark", [&](OpenWater& open) { edits::banRound(open, pinned, radius, "Snags"); },
+             [&](const Water& water) { return acts::banRound(water, pinned, radius, "Snags"); }});
+    const water::BannedWater area{"roots", {{3.101, 55.201}, {3.102, 55.201}, {3.102, 55.202}}};
+    compare({"ban an area", [&](OpenWater& open) { edits::banWater(open, area); },
+             [&](const Water& water) { return acts::banWater(water, area); }});
+    compare({"lift a ban", [](OpenWater& open) { edits::liftBan(open, 0); },
+             [](const Water& water) { return acts::liftBan(water, 0); }});
+    compare({"name a ban", [](OpenWater& open) { edits::nameBan(open, 1, "roots"); },
+             [](const Water& water) { return acts::nameBan(water, 1, "roots"); }});
+    compare({"save beliefs", [](OpenWater& open) { edits::saveProfile(open, "summer"); },
+             [](const Water& water) { return acts::saveProfile(water, "summer"); }});
+    compare({"take beliefs", [](OpenWater& open) { edits::takeProfile(open, "spring"); },
+             [](const Water& water) { return acts::takeProfile(water, "spring"); }});
+    compare({"name beliefs", [](OpenWater& open) { edits::nameProfile(open, "spring", "May"); },
+             [](const Water& water) { return acts::nameProfile(water, "spring", "May"); }});
+    compare({"remove beliefs", [](OpenWater& open) { edits::removeProfile(open, "autumn"); },
+             [](const Water& water) { return acts::removeProfile(water, "autumn"); }});
+    const std::vector<geo::LonLat> order{{3.107, 55.202}, {3.106, 55.202}};
+    compare({"order", [&](OpenWater& open) { edits::orderDay(open, order); },
+             [&](const Water& water) { return acts::orderDay(water, order); }});
+    compare({"give back", [](OpenWater& open) { edits::freeOrder(open); },
+             [](const Water& water) { return acts::freeOrder(water); }});
+    compare({"stay",
+             [&](OpenWater& open) { edits::setStayAt(open, pinned, std::chrono::minutes(35)); },
+             [&](const Water& water) {
+                 return acts::setStayAt(water, pinned, std::chrono::minutes(35));
+             }});
     water::Settings settings = open_.water()->settings;
     settings.cell = units::Length::metres(2.5);
     compare({"settings",
@@ -248,6 +282,25 @@ TEST_F(BothWays, WhatCannotBeDoneIsSaidByBoth) {
             false);
     compare({"no such pin", [](OpenWater& open) { edits::unpinMark(open, newPlace); },
              [](const Water& water) { return acts::unpinMark(water, newPlace); }},
+            false);
+    compare({"no such ban", [](OpenWater& open) { edits::liftBan(open, 2); },
+             [](const Water& water) { return acts::liftBan(water, 2); }},
+            false);
+    const water::BannedWater bow{"", {{3.1, 55.2}, {3.102, 55.202}, {3.102, 55.2}, {3.1, 55.202}}};
+    compare({"a line that crosses itself", [&](OpenWater& open) { edits::banWater(open, bow); },
+             [&](const Water& water) { return acts::banWater(water, bow); }},
+            false);
+    compare({"no such beliefs", [](OpenWater& open) { edits::takeProfile(open, "summer"); },
+             [](const Water& water) { return acts::takeProfile(water, "summer"); }},
+            false);
+    compare({"no order", [](OpenWater& open) { edits::orderDay(open, {}); },
+             [](const Water& water) { return acts::orderDay(water, {}); }},
+            false);
+    compare({"too long a stay",
+             [](OpenWater& open) { edits::setStayAt(open, newPlace, std::chrono::hours(13)); },
+             [](const Water& water) {
+                 return acts::setStayAt(water, newPlace, std::chrono::hours(13));
+             }},
             false);
     compare({"no such sounding",
              [](OpenWater& open) {

@@ -7,11 +7,14 @@
 #include "app/edits/add_weed_notes.h"
 #include "app/edits/agree_delay.h"
 #include "app/edits/agree_offset.h"
+#include "app/edits/ban_water.h"
+#include "app/edits/belief_profiles.h"
 #include "app/edits/change_facts.h"
 #include "app/edits/change_lead_line.h"
 #include "app/edits/change_settings.h"
 #include "app/edits/change_stay.h"
 #include "app/edits/change_survey_day.h"
+#include "app/edits/order_day.h"
 #include "app/edits/pin_mark.h"
 #include "app/edits/remove_lead_line.h"
 #include "app/edits/remove_stay.h"
@@ -330,6 +333,142 @@ TEST_F(Edits, OfPinnedMarks) {
            [&](OpenWater& open) { edits::unpinMark(open, second); },
            [](Water& water) { water.pinnedMarks.pop_back(); }});
     checkIdle("none", [](OpenWater& open) { edits::unpinMark(open, newPlace); });
+}
+
+TEST_F(Edits, OfBannedWater) {
+    const geo::LonLat second = open_.water()->pinnedMarks[1].place;
+    const units::Length radius = units::Length::metres(60.0);
+    check({"Ban mark",
+           {Part::plan},
+           [&](OpenWater& open) { edits::banRound(open, newPlace, radius, "Snags"); },
+           [&](Water& water) {
+               water.banned.push_back(water::bannedRound(newPlace, radius, "Snags"));
+           }});
+    check({"Ban mark",
+           {Part::plan},
+           [&](OpenWater& open) { edits::banRound(open, second, radius, {}); },
+           [&](Water& water) {
+               water.banned.push_back(water::bannedRound(second, radius, {}));
+               water.pinnedMarks.pop_back();
+           }});
+    const geo::LonLatRing ring{{3.101, 55.201}, {3.102, 55.201}, {3.102, 55.202}};
+    check({"Ban water",
+           {Part::plan},
+           [&](OpenWater& open) {
+               edits::banWater(open, {"roots", ring});
+           },
+           [&](Water& water) {
+               water.banned.push_back({"roots", ring});
+           }});
+    check({"Lift ban",
+           {Part::plan},
+           [](OpenWater& open) { edits::liftBan(open, 0); },
+           [](Water& water) { water.banned.erase(water.banned.begin()); }});
+    check({"Name banned water",
+           {Part::plan},
+           [](OpenWater& open) { edits::nameBan(open, 1, "roots"); },
+           [](Water& water) { water.banned[1].name = "roots"; }});
+    checkIdle("none", [](OpenWater& open) { edits::liftBan(open, 2); });
+    checkIdle("none to name", [](OpenWater& open) { edits::nameBan(open, 2, "roots"); });
+    checkIdle("too wide", [](OpenWater& open) {
+        edits::banRound(open, newPlace, units::Length::kilometres(2.1), {});
+    });
+}
+
+TEST_F(Edits, OfProfilesOfBeliefs) {
+    check({"Save beliefs",
+           {Part::plan},
+           [](OpenWater& open) { edits::saveProfile(open, "summer"); },
+           [](Water& water) {
+               water.beliefProfiles.push_back({"summer", water.plan.weights});
+           }});
+    check({"Use saved beliefs",
+           {Part::plan},
+           [](OpenWater& open) { edits::takeProfile(open, "spring"); },
+           [](Water& water) { water.plan.weights.set(marks::FactorKind::shelter, 1.75); }});
+    check({"Name saved beliefs",
+           {Part::plan},
+           [](OpenWater& open) { edits::nameProfile(open, "spring", "May"); },
+           [](Water& water) { water.beliefProfiles[1].name = "May"; }});
+    check({"Remove saved beliefs",
+           {Part::plan},
+           [](OpenWater& open) { edits::removeProfile(open, "autumn"); },
+           [](Water& water) { water.beliefProfiles.erase(water.beliefProfiles.begin()); }});
+    checkIdle("as it is", [](OpenWater& open) { edits::takeProfile(open, "autumn"); });
+    checkIdle("none", [](OpenWater& open) { edits::takeProfile(open, "summer"); });
+}
+
+TEST_F(Edits, OfTheDayByHand) {
+    const geo::LonLat a{3.106, 55.202};
+    const geo::LonLat b{3.107, 55.202};
+    check({"Order the day",
+           {Part::plan},
+           [&](OpenWater& open) {
+               edits::orderDay(open, {b, a});
+           },
+           [&](Water& water) {
+               water.dayByHand.order = {b, a};
+           }});
+    check({"Give the order back",
+           {Part::plan},
+           [](OpenWater& open) { edits::freeOrder(open); },
+           [](Water& water) { water.dayByHand.order.clear(); }});
+    check({"Set stay",
+           {Part::plan},
+           [&](OpenWater& open) { edits::setStayAt(open, a, std::chrono::minutes(25)); },
+           [&](Water& water) {
+               water.dayByHand.stays.push_back({a, std::chrono::minutes(25)});
+           }});
+    check({"Set stay",
+           {Part::plan},
+           [&](OpenWater& open) { edits::setStayAt(open, b, std::nullopt); },
+           [](Water& water) { water.dayByHand.stays.clear(); }});
+    checkIdle("the same order", [&](OpenWater& open) { edits::orderDay(open, {a, b}); });
+}
+
+TEST_F(Edits, OfOneGestureAreUndoneAsOneAndOfAnotherAreNot) {
+    const Water before = *open_.water();
+    const int steps = open_.undoStack().index();
+    const auto weigh = [this](double weight, edits::Gesture gesture) {
+        edits::setPlan(
+            open_, "Weigh",
+            [weight](marks::Plan& plan) { plan.weights.set(marks::FactorKind::depth, weight); },
+            gesture);
+    };
+    const edits::Gesture first = edits::newGesture();
+    weigh(1.1, first);
+    weigh(1.2, first);
+    weigh(1.3, first);
+    EXPECT_EQ(open_.undoStack().index(), steps + 1);
+    const edits::Gesture second = edits::newGesture();
+    weigh(1.4, second);
+    weigh(1.5, second);
+    weigh(1.6, edits::Gesture::none);
+    weigh(1.7, edits::Gesture::none);
+    EXPECT_EQ(open_.undoStack().index(), steps + 4);
+    for (const double weight : {1.6, 1.5, 1.3}) {
+        open_.undoStack().undo();
+        EXPECT_EQ(open_.water()->plan.weights.of(marks::FactorKind::depth), weight);
+    }
+    open_.undoStack().undo();
+    EXPECT_TRUE(*open_.water() == before);
+    open_.undoStack().redo();
+    EXPECT_EQ(open_.water()->plan.weights.of(marks::FactorKind::depth), 1.3);
+    open_.undoStack().undo();
+    EXPECT_TRUE(inFile() == before);
+}
+
+TEST_F(Edits, OfAGestureThatCameBackToItsStartLeaveNothingToUndo) {
+    const Water before = *open_.water();
+    const int steps = open_.undoStack().index();
+    const edits::Gesture gesture = edits::newGesture();
+    for (const double tryNew : {0.7, 0.9, before.plan.tryNew}) {
+        edits::setPlan(
+            open_, "Weigh", [tryNew](marks::Plan& plan) { plan.tryNew = tryNew; }, gesture);
+    }
+    EXPECT_EQ(open_.undoStack().index(), steps);
+    EXPECT_TRUE(*open_.water() == before);
+    EXPECT_TRUE(inFile() == before);
 }
 
 TEST_F(Edits, AreUndoneOneByOneInTheOrderInWhichTheyWereMade) {

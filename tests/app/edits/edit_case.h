@@ -114,6 +114,12 @@ inline Water Edits::full() {
     water.houseRules.rodLimit = 4;
     water.sectionNames = {{{3.105, 55.202}, "Heron Bay"}};
     water.pinnedMarks = {{"first", {3.106, 55.202}}, {"second", {3.107, 55.202}}};
+    water.banned = {{"snags", {{3.101, 55.2}, {3.102, 55.2}, {3.102, 55.201}}},
+                    {"", {{3.103, 55.2}, {3.104, 55.2}, {3.104, 55.201}}}};
+    water.beliefProfiles = {{"autumn", {}}, {"spring", {}}};
+    water.beliefProfiles[1].weights.set(marks::FactorKind::shelter, 1.75);
+    water.dayByHand = {{{3.106, 55.202}, {3.107, 55.202}},
+                       {{{3.107, 55.202}, std::chrono::minutes(50)}}};
     water.log = logbook::Log(2);
     for (std::size_t i = 0; i < 2; ++i) {
         water.log.edit(i).id = logbook::StayId(41 + static_cast<std::int64_t>(i));

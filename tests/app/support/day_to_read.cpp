@@ -140,8 +140,14 @@ water::PlannedDay dayToRead() {
     const units::Day day = planned.plan.day.day;
     planned.marks = {pinnedMark(), sectionMark(), markLeftOut()};
     // British Summer Time: 07:55 on the clock at the water is 06:55 UTC.
-    planned.day.stops = {{2, at(day, 6, 55), at(day, 9, 5), Length::metres(312.0), {}},
-                         {1, at(day, 9, 26), at(day, 13, 38), Length::metres(1240.0), {}}};
+    planned.day.stops = {
+        {2, at(day, 6, 55), at(day, 9, 5), Length::metres(312.0), {}, std::chrono::minutes(120)},
+        {1,
+         at(day, 9, 26),
+         at(day, 13, 38),
+         Length::metres(1240.0),
+         {},
+         std::chrono::minutes(242)}};
     planned.day.moves = Length::metres(2480.0);
     planned.day.leftOut = {3};
     planned.day.leastStay = std::chrono::minutes(30);

@@ -4,10 +4,14 @@
 
 #include <gtest/gtest.h>
 
+#include <QDropEvent>
 #include <QHeaderView>
+#include <QMimeData>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
+
+#include <memory>
 
 namespace {
 
@@ -53,6 +57,51 @@ TEST_F(PlainTableTest, TellsWhichRowWasChosen) {
     QTest::keyClick(&table_, Qt::Key_Escape);
     EXPECT_EQ(chosen_, QList<int>({1, -1}));
     EXPECT_EQ(table_.chosen(), -1);
+}
+
+/// A table on which something can be let go without a hand that drags.
+class Dropped : public PlainTable {
+public:
+    using PlainTable::dropEvent;
+    using PlainTable::PlainTable;
+};
+
+TEST_F(PlainTableTest, ARowLetGoElsewhereAsksToStandThere) {
+    Dropped table({"Mark", "Arrive"}, 5);
+    table.setRows({{"first"}, {"second"}, {"third"}});
+    table.resize(300, 200);
+    table.show();
+    const auto firstRow = [&table] { return table.model()->index(0, 0); };
+    EXPECT_FALSE(table.model()->flags(firstRow()) & Qt::ItemIsDragEnabled);
+    table.setRowsMovable();
+    EXPECT_TRUE(table.model()->flags(firstRow()) & Qt::ItemIsDragEnabled);
+    QSignalSpy moved(&table, &PlainTable::rowMoved);
+    const auto letGo = [&table](int row, double share, const QMimeData& held) {
+        const QRect box = table.visualRect(table.model()->index(row, 0));
+        const QPointF at(10.0, box.top() + share * box.height());
+        QDropEvent drop(at, Qt::MoveAction, &held, Qt::LeftButton, Qt::NoModifier);
+        table.dropEvent(&drop);
+    };
+    const std::unique_ptr<QMimeData> row(table.model()->mimeData({firstRow()}));
+    table.selectRow(0);
+    letGo(1, 0.9, *row); // Between the second and the third.
+    letGo(1, 0.1, *row); // Where it is already.
+    letGo(2, 0.9, *row);
+    table.selectRow(2);
+    letGo(0, 0.1, *row);
+    letGo(0, 0.9, *row);
+    letGo(2, 0.1, *row); // Where it is already.
+    const QList<QList<int>> wanted{{0, 1}, {0, 2}, {2, 0}, {2, 1}};
+    ASSERT_EQ(moved.count(), wanted.size());
+    for (qsizetype i = 0; i < wanted.size(); ++i) {
+        EXPECT_EQ(moved[i][0].toInt(), wanted[i][0]) << i;
+        EXPECT_EQ(moved[i][1].toInt(), wanted[i][1]) << i;
+    }
+    EXPECT_EQ(table.rowCount(), 3) << "the rows are laid by whoever hears of it";
+    QMimeData text;
+    text.setText("words from elsewhere");
+    letGo(0, 0.1, text);
+    EXPECT_EQ(moved.count(), wanted.size());
 }
 
 TEST_F(PlainTableTest, OtherRowsKeepTheChoiceAndTellNobody) {

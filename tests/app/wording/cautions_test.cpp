@@ -44,6 +44,7 @@ TEST(Cautions, OfAnchorsSayEachInItsSentence) {
 TEST(Cautions, OfAPlaceSayEachInItsSentence) {
     const std::vector<std::pair<marks::Caution, QString>> rows{
         {marks::InClosedWater{}, "Your mark lies in closed water."},
+        {marks::InBannedWater{"Snags"}, "Your mark lies in water that you banned: Snags."},
         {marks::DeeperThanLimit{}, "Your mark is deeper than the limit."},
         {marks::ClosedWaterNear{}, "Closed water lies within a cast."},
         {marks::GuessedHere{}, "The depth here is a guess: sound it before you anchor."},
@@ -55,6 +56,7 @@ TEST(Cautions, OfAPlaceSayEachInItsSentence) {
     for (const auto& [caution, sentence] : rows) {
         EXPECT_EQ(said(caution, metric), sentence);
     }
+    EXPECT_EQ(said(marks::InBannedWater{}, metric), "Your mark lies in water that you banned.");
     EXPECT_EQ(said(marks::RoomForRods{0, 4}, metric), "No room for a rod within the cast.");
     EXPECT_EQ(said(marks::WavesHere{Length::metres(0.74)}, imperial),
               "Waves of about 2.4 ft here.");
@@ -151,7 +153,8 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
                                       {marks::Exclusion::tooDeep, units::Area::hectares(120.06)},
                                       {marks::Exclusion::noRoom, units::Area::hectares(2.0)},
                                       {marks::Exclusion::ropesTooShort, units::Area::hectares(3.0)},
-                                      {marks::Exclusion::tooRough, units::Area::hectares(4.0)}}},
+                                       {marks::Exclusion::tooRough, units::Area::hectares(4.0)},
+                                       {marks::Exclusion::banned, units::Area::hectares(5.0)}}},
                  water::WavesNotCounted{}};
     ASSERT_EQ(day.basis.size(), std::variant_size_v<water::PlanNote>);
     EXPECT_EQ(
@@ -165,7 +168,7 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
             "time, or longer than any can.",
             "2 of 8 marks found. Left out: 0.1 ha closed, 1.0 ha too shallow, 120.1 ha deeper "
             "than the limit, 2.0 ha too near the bank to swing, 3.0 ha too deep for the "
-            "ropes, 4.0 ha too rough for an open boat at anchor.",
+            "ropes, 4.0 ha too rough for an open boat at anchor, 5.0 ha that you banned.",
             "Wind: not said; waves and shelter are not counted."}));
     EXPECT_TRUE(wording::basisOf(day, imperial)[4].contains("296.7 ac deeper"));
     EXPECT_EQ(wording::windNotSaid(day, metric),
@@ -175,21 +178,45 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
     EXPECT_EQ(wording::windNotSaid(day, metric), "");
 }
 
+TEST(PlannedWords, SayWhoseOrderTheDayHas) {
+    water::PlannedDay day;
+    day.day.isOrderByHand = true;
+    EXPECT_EQ(wording::notesOf(day), QStringList{"The order of the day is yours."});
+    day.day.isOrderByHand = false;
+    day.isOrderOfOtherMarks = true;
+    EXPECT_EQ(wording::notesOf(day),
+              QStringList{"The order that you gave is for other marks: this is the program's."});
+}
+
+TEST(PlannedWords, SayOnWhichMarksTheUserSetTheStay) {
+    water::PlannedDay day;
+    day.day.stops.resize(3);
+    for (std::size_t k = 0; k < 3; ++k) {
+        day.day.stops[k].rank = static_cast<int>(3 - k);
+    }
+    day.day.stops[0].isStayByHand = true;
+    EXPECT_EQ(wording::notesOf(day), QStringList{"Stays that you set: on mark 3."});
+    day.day.stops[2].isStayByHand = true;
+    EXPECT_EQ(wording::notesOf(day), QStringList{"Stays that you set: on marks 3, 1."});
+}
+
 TEST(PlannedWords, SayWhatBecameOfOwnMarksAndOfThoseWithoutTime) {
     water::PlannedDay day;
     EXPECT_TRUE(wording::notesOf(day).isEmpty());
     day.refused = {
         {"Hole",
-         {3.1, 55.2},
          {base::ErrorKind::unusableInput, "the ropes are too short for the depth here", {}, {}}},
-        {"", {3.11272, 55.20341}, {base::ErrorKind::unusableInput, "there is no water", {}, {}}}};
+        {"",
+         {base::ErrorKind::unusableInput, "it lies on no water of this chart today", {}, {}},
+         {3.1, 55.2}}};
     day.day.leftOut = {2};
     day.day.leastStay = std::chrono::minutes(30);
     EXPECT_EQ(
         wording::notesOf(day),
         (QStringList{
             "your mark Hole cannot be anchored on: the ropes are too short for the depth here",
-            "your mark at 55.20341 N  3.11272 E cannot be anchored on: there is no water",
+            "your mark at 55.20000 N  3.10000 E cannot be anchored on: it lies on no water of this "
+            "chart today",
             "There is no time or no way for mark 2 with stays of 30 minutes."}));
     day.day.leftOut = {1, 2};
     day.day.leastStay = std::chrono::hours(3);

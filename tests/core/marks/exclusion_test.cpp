@@ -56,6 +56,33 @@ TEST_F(Exclusions, HoldWhereItIsTooRough) {
     }
 }
 
+TEST_F(Exclusions, HoldWhereTheUserBannedTheWaterAndNothingElseDoes) {
+    const std::string snags = "Snags";
+    day_.bannedAt = [&snags](WaterPoint p) { return p.x_m < -100.0 ? &snags : nullptr; };
+    EXPECT_EQ(at({-150, -50}), Exclusion::banned);
+    EXPECT_EQ(at({-50, -50}), std::nullopt);
+    EXPECT_EQ(at({-250, 100}), Exclusion::closed) << "lifting the ban would not open it";
+    for (const marks::Candidate& candidate : day_.proposed()) {
+        EXPECT_GE(candidate.place.x_m, -100.0);
+    }
+    const double banned_m2 = areaOf(Exclusion::banned);
+    day_.bannedAt = {};
+    EXPECT_EQ(areaOf(Exclusion::banned), 0.0);
+    day_.bannedAt = [&snags](WaterPoint) { return &snags; };
+    EXPECT_GT(areaOf(Exclusion::banned), banned_m2 + 10'000.0);
+}
+
+TEST_F(Exclusions, SayWhereAllThatCouldBeFishedIsBanned) {
+    const std::string all;
+    day_.bannedAt = [&all](WaterPoint) { return &all; };
+    day_.waveHeightAt = [](WaterPoint p) { return Length::metres(p.x_m < 0.0 ? 0.5 : 0.1); };
+    base::Progress quiet;
+    const auto none = marks::proposeMarks(day_.input(), day_.plan, {}, {}, quiet);
+    ASSERT_FALSE(none);
+    EXPECT_NE(none.error().what.find("you have banned"), std::string::npos);
+    EXPECT_EQ(none.error().whatToDo, "lift a ban");
+}
+
 TEST_F(Exclusions, SayWhereNowhereIsCalmEnough) {
     day_.waveHeightAt = [](WaterPoint) { return Length::metres(0.5); };
     base::Progress quiet;
@@ -90,7 +117,8 @@ TEST_F(Exclusions, HaveTheirNames) {
     for (const Exclusion exclusion : marks::allExclusions) {
         names += std::string(marks::nameOf(exclusion)) + ' ';
     }
-    EXPECT_EQ(names, "closed too_shallow too_deep no_room_to_swing ropes_too_short too_rough ");
+    EXPECT_EQ(names,
+              "closed too_shallow too_deep no_room_to_swing ropes_too_short too_rough banned ");
 }
 
 } // namespace

@@ -93,6 +93,13 @@ const std::array damages{
            "the value of rods is no number"},
     Damage{"a pinned mark without a place", "UPDATE pinned_marks SET geom=x'4750'",
            "a geometry cannot be read"},
+    Damage{"banned water that is none", "UPDATE banned_water SET geom=x'4750'",
+           "a geometry cannot be read"},
+    Damage{"a belief that nobody knows", "UPDATE belief_profiles SET factor='luck'",
+           "there is no belief named 'luck'"},
+    Damage{"a stay of the day that is no time",
+           "UPDATE day_by_hand SET stay_s='long' WHERE turn IS NULL",
+           "column stay_s holds something that is no whole number"},
     Damage{"more rods than there are numbers", "UPDATE stays SET rods=9000000000 WHERE fid=1",
            "9000000000 is too great a number"},
     Damage{"a stay backwards", "UPDATE stays SET end_time='2026-09-27T09:06:39.000Z' WHERE fid=1",
@@ -114,6 +121,9 @@ protected:
     void SetUp() override {
         known_.water.sectionChanges = {
             {sections::SectionChange::Kind::split, {}, {known_.at(0, 0), known_.at(90, 0)}}};
+        known_.water.banned = {{"snags", {known_.at(0, 0), known_.at(90, 0), known_.at(90, 50)}}};
+        known_.water.beliefProfiles = {{"autumn", {}}};
+        known_.water.dayByHand = {{known_.at(0, 0)}, {{known_.at(0, 0), std::chrono::minutes(40)}}};
         auto store = store::create(whole_).value();
         ASSERT_TRUE(store->saveWhole(known_.water, known_.found, known_.told(), quiet).has_value());
     }

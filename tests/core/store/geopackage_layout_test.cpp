@@ -46,9 +46,12 @@ protected:
 TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
     write();
     EXPECT_EQ(rows("table_name, data_type, srs_id", "gpkg_contents ORDER BY table_name"),
-              (Rows{"'bands'|'features'|4326",
+              (Rows{"'banned_water'|'features'|4326",
+                    "'bands'|'features'|4326",
+                    "'belief_profiles'|'attributes'|0",
                     "'closed_water'|'features'|4326",
                     "'contours'|'features'|4326",
+                    "'day_by_hand'|'features'|4326",
                     "'depth'|'2d-gridded-coverage'|900001",
                     "'drawing'|'attributes'|0",
                     "'fish'|'features'|4326",
@@ -79,12 +82,12 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
     EXPECT_EQ(
         rows("table_name, column_name, geometry_type_name, srs_id, z, m",
              "gpkg_geometry_columns ORDER BY table_name"),
-        (Rows{"'bands'|'geom'|'MULTIPOLYGON'|4326|0|0",
+        (Rows{"'banned_water'|'geom'|'POLYGON'|4326|0|0", "'bands'|'geom'|'MULTIPOLYGON'|4326|0|0",
               "'closed_water'|'geom'|'MULTIPOLYGON'|4326|0|0",
-              "'contours'|'geom'|'LINESTRING'|4326|0|0", "'fish'|'geom'|'POINT'|4326|0|0",
-              "'lead_line'|'geom'|'POINT'|4326|0|0", "'marks'|'geom'|'POINT'|4326|0|0",
-              "'pinned_marks'|'geom'|'POINT'|4326|0|0", "'places'|'geom'|'POINT'|4326|0|0",
-              "'section_change_points'|'geom'|'POINT'|4326|0|0",
+              "'contours'|'geom'|'LINESTRING'|4326|0|0", "'day_by_hand'|'geom'|'POINT'|4326|0|0",
+              "'fish'|'geom'|'POINT'|4326|0|0", "'lead_line'|'geom'|'POINT'|4326|0|0",
+              "'marks'|'geom'|'POINT'|4326|0|0", "'pinned_marks'|'geom'|'POINT'|4326|0|0",
+              "'places'|'geom'|'POINT'|4326|0|0", "'section_change_points'|'geom'|'POINT'|4326|0|0",
               "'section_names'|'geom'|'POINT'|4326|0|0",
               "'sections'|'geom'|'MULTIPOLYGON'|4326|0|0", "'shoreline'|'geom'|'POLYGON'|4326|0|0",
               "'soundings'|'geom'|'POINT'|4326|0|0", "'stays'|'geom'|'POINT'|4326|0|0",
@@ -208,7 +211,8 @@ TEST_F(GeoPackageLayout, TellsWhichLayersASaveHasChanged) {
         {Part::weedNotes, {"'weed_notes'"}},
         {Part::houseRules, {"'closed_water'", "'house_rules'"}},
         {Part::sections, {"'section_change_points'", "'section_changes'", "'section_names'"}},
-        {Part::plan, {"'pinned_marks'", "'plan'"}},
+        {Part::plan,
+         {"'banned_water'", "'belief_profiles'", "'day_by_hand'", "'pinned_marks'", "'plan'"}},
         {Part::log, {"'fish'", "'stays'"}}};
     auto store = store::create(path_).value();
     const auto age = [&] {

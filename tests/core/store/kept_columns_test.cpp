@@ -189,6 +189,22 @@ TEST_F(KeptColumns, OfThePlan) {
     EXPECT_EQ(rows("name, geom", "pinned_marks"), (Rows{"'faithful'|" + hexOf(here)}));
 }
 
+TEST_F(KeptColumns, OfWhatTheUserWantsOfThePlan) {
+    water::Water water;
+    water.banned = {{"snags", {here, there, {3.5, 55.5}}}};
+    water.beliefProfiles = {{"autumn", {}}, {"spring", {}}};
+    water.beliefProfiles[1].weights.set(marks::FactorKind::depth, 0.25);
+    water.dayByHand = {{there, here}, {{here, std::chrono::minutes(50)}}};
+    save(water);
+    EXPECT_EQ(rows("name", "banned_water"), (Rows{"'snags'"}));
+    EXPECT_EQ(rows("number, name, weight", "belief_profiles WHERE factor='depth' ORDER BY id"),
+              (Rows{"1|'autumn'|1.0", "2|'spring'|0.25"}));
+    EXPECT_EQ(rows("count(*)", "belief_profiles"), (Rows{"18"}));
+    EXPECT_EQ(
+        rows("geom, turn, stay_s", "day_by_hand ORDER BY fid"),
+        (Rows{hexOf(there) + "|1|NULL", hexOf(here) + "|2|NULL", hexOf(here) + "|NULL|3000"}));
+}
+
 TEST_F(KeptColumns, OfNotesRulesAndSections) {
     water::Water water;
     using std::chrono::day;

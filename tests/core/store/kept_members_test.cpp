@@ -49,6 +49,10 @@ Water plain() {
     water.sectionNames.resize(2);
     water.sectionChanges.resize(2);
     water.pinnedMarks.resize(2);
+    water.banned.assign(2, {{}, {{3.1, 55.2}, {3.11, 55.2}, {3.1, 55.21}}});
+    water.beliefProfiles = {{"autumn", {}}, {"spring", {}}};
+    water.dayByHand.order.resize(2);
+    water.dayByHand.stays.assign(2, {{}, std::chrono::minutes(30)});
     water.log = logbook::Log(2);
     water.log.edit(1).runs.resize(2);
     return water;
@@ -273,6 +277,30 @@ const std::array planMembers{
                w.pinnedMarks[0].place = {3.1, 55.2};
            }},
     Member{"no pinned mark", Part::plan, [](Water& w) { w.pinnedMarks.clear(); }},
+    Member{"banned name", Part::plan, [](Water& w) { w.banned[1].name = "snags"; }},
+    Member{"banned ring", Part::plan,
+           [](Water& w) {
+               w.banned[0].ring = {{3.1, 55.2}, {3.1234567, 55.2}, {3.1, 55.2111111}};
+           }},
+    Member{"no banned water", Part::plan, [](Water& w) { w.banned.clear(); }},
+    Member{"profile's name", Part::plan, [](Water& w) { w.beliefProfiles[1].name = "autumn two"; }},
+    Member{"profile's weight", Part::plan,
+           [](Water& w) { w.beliefProfiles[0].weights.set(marks::FactorKind::trust, 1.75); }},
+    Member{"profiles of one name", Part::plan,
+           [](Water& w) { w.beliefProfiles[1].name = w.beliefProfiles[0].name; }},
+    Member{"a profile less", Part::plan, [](Water& w) { w.beliefProfiles.pop_back(); }},
+    Member{"order by hand", Part::plan,
+           [](Water& w) {
+               w.dayByHand.order[1] = {3.1, 55.2};
+           }},
+    Member{"no order by hand", Part::plan, [](Water& w) { w.dayByHand.order.clear(); }},
+    Member{"stay's place by hand", Part::plan,
+           [](Water& w) {
+               w.dayByHand.stays[0].place = {3.1, 55.2};
+           }},
+    Member{"stay by hand", Part::plan,
+           [](Water& w) { w.dayByHand.stays[1].length = std::chrono::seconds(5'401); }},
+    Member{"no stay by hand", Part::plan, [](Water& w) { w.dayByHand.stays.clear(); }},
 };
 
 const std::array logMembers{

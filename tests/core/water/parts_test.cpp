@@ -54,6 +54,9 @@ Water onlyPart(Part part) {
     case Part::plan:
         w.plan = full.plan;
         w.pinnedMarks = full.pinnedMarks;
+        w.banned = full.banned;
+        w.beliefProfiles = full.beliefProfiles;
+        w.dayByHand = full.dayByHand;
         break;
     case Part::log:
         w.log = full.log;

@@ -331,7 +331,7 @@ TEST(PlanDay, TellsOfAnOwnMarkThatTheLevelHasLeftDry) {
     const water::PlannedDay dry = planOf(made);
     ASSERT_EQ(dry.refused.size(), 1U);
     EXPECT_EQ(dry.refused[0].place, made.water.pinnedMarks[0].place);
-    EXPECT_EQ(dry.refused[0].why.what, "there is no water at the level of that day");
+    EXPECT_EQ(dry.refused[0].why.what, "it lies on no water of this chart today");
     // 0.16 m under chart level there, so half a metre of fall is what took the water.
     made.water.plan.day.levelChange = Length::metres(0.3);
     for (const water::RefusedMark& refused : planOf(made).refused) {

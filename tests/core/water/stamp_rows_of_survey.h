@@ -144,6 +144,28 @@ inline constexpr std::array factRows{
     StampRow{"pinnedMark.name", [](Water& w) { w.pinnedMarks[0].name = "yours"; }, onlyPlan},
     StampRow{"pinnedMark.place", [](Water& w) { w.pinnedMarks[0].place.lat_deg += 1e-4; },
              onlyPlan},
-    StampRow{"no pinned mark", [](Water& w) { w.pinnedMarks.clear(); }, onlyPlan}};
+    StampRow{"no pinned mark", [](Water& w) { w.pinnedMarks.clear(); }, onlyPlan},
+    StampRow{"banned.name", [](Water& w) { w.banned[0].name = "roots"; }, onlyPlan},
+    StampRow{"banned.ring, east", [](Water& w) { w.banned[0].ring[1].lon_deg += 1e-4; }, onlyPlan},
+    StampRow{"banned.ring, north", [](Water& w) { w.banned[0].ring[2].lat_deg += 1e-4; }, onlyPlan},
+    StampRow{"one banned water more",
+             [](Water& w) {
+                 w.banned.push_back({"", {{3.0990, 55.1997}, {3.0994, 55.1997}, {3.0994, 55.2}}});
+             },
+             onlyPlan},
+    StampRow{"no banned water", [](Water& w) { w.banned.clear(); }, onlyPlan},
+    StampRow{"profile.name", [](Water& w) { w.beliefProfiles[0].name = "spring"; }, noStep},
+    StampRow{"profile.weights",
+             [](Water& w) { w.beliefProfiles[0].weights.set(marks::FactorKind::depth, 2.0); },
+             noStep},
+    StampRow{"no profile", [](Water& w) { w.beliefProfiles.clear(); }, noStep},
+    StampRow{"dayByHand.order",
+             [](Water& w) { std::swap(w.dayByHand.order[0], w.dayByHand.order[1]); }, onlyPlan},
+    StampRow{"dayByHand.order, none", [](Water& w) { w.dayByHand.order.clear(); }, onlyPlan},
+    StampRow{"dayByHand.stay.place", [](Water& w) { w.dayByHand.stays[0].place.lon_deg += 1e-3; },
+             onlyPlan},
+    StampRow{"dayByHand.stay.length",
+             [](Water& w) { w.dayByHand.stays[0].length = std::chrono::minutes(41); }, onlyPlan},
+    StampRow{"dayByHand.stays, none", [](Water& w) { w.dayByHand.stays.clear(); }, onlyPlan}};
 
 } // namespace water

@@ -37,7 +37,12 @@ TEST(StampTable, KnowsAllMembers) {
     const Water w = support::fullWater();
     [[maybe_unused]] const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine,
                                   weedNotes, places, houseRules, settings, sectionNames,
-                                  sectionChanges, pinnedMarks, plan, log] = w;
+                                  sectionChanges, pinnedMarks, banned, beliefProfiles, dayByHand,
+                                  plan, log] = w;
+    [[maybe_unused]] const auto& [bannedName, bannedRing] = banned[0];
+    [[maybe_unused]] const auto& [profileName, profileWeights] = beliefProfiles[0];
+    [[maybe_unused]] const auto& [handOrder, handStays] = dayByHand;
+    [[maybe_unused]] const auto& [handPlace, handLength] = handStays[0];
     [[maybe_unused]] const auto& [id, dayName, source, sounder, gauge, temperature, offset, delay,
                                   soundings, passStarts, setAside, kept] = days[1];
     [[maybe_unused]] const auto& [draft, soundSpeed, bySound] = sounder;

@@ -92,6 +92,22 @@ TEST_F(Plans, AreTheSameWithWorkingsWhateverWasAskedBefore) {
     expectTheSamePlan("all open");
     made_.water.pinnedMarks.clear();
     expectTheSamePlan("no own marks");
+    const geo::WaterPoint best = planned(nullptr).marks[0].place;
+    made_.water.banned = {water::bannedRound(made_.onEarth(best), units::Length::metres(40.0), {})};
+    expectTheSamePlan("the best banned");
+    made_.water.banned.clear();
+    expectTheSamePlan("the ban lifted");
+}
+
+TEST_F(Plans, KeepTheRopesWhereWaterIsBanned) {
+    static_cast<void>(planned(&workings_));
+    const auto log = workings_.log.what;
+    const std::size_t worked = workings_.worked.size();
+    made_.water.banned = {
+        water::bannedRound(made_.onEarth({0, 0}), units::Length::metres(40.0), {})};
+    static_cast<void>(planned(&workings_));
+    EXPECT_EQ(workings_.log.what, log);
+    EXPECT_GE(workings_.worked.size(), worked) << "what is known of a place stays known";
 }
 
 TEST_F(Plans, KeepTheFitTheLookRoundAndTheRopesWhileASliderMoves) {

@@ -343,6 +343,8 @@ TEST_F(TomorrowFields, EachSliderShowsItsOwnWeight) {
 
 TEST_F(TomorrowFields, EachSliderWeighsItsOwnReasonAndUsualWeightsPutAllBack) {
     marks::Plan expected = plan();
+    const marks::Plan before = plan();
+    const int steps = open_.undoStack().count();
     for (std::size_t i = 0; i < marks::allFactorKinds.size(); ++i) {
         auto* slider = named<QSlider>(sliderNames()[static_cast<qsizetype>(i)]);
         slider->setValue(slider->value() + 7);
@@ -351,10 +353,7 @@ TEST_F(TomorrowFields, EachSliderWeighsItsOwnReasonAndUsualWeightsPutAllBack) {
         EXPECT_EQ(slider->parentWidget()->findChild<QLabel*>()->text(),
                   QString::number(weight, 'f', 2));
     }
-    const marks::Plan before = plan();
-    const int steps = open_.undoStack().count();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return open_.undoStack().count() > steps; }));
-    EXPECT_EQ(open_.undoStack().count(), steps + 1) << "once the hand rests, as one act";
+    EXPECT_EQ(open_.undoStack().count(), steps + 1) << "until the hand rests, as one act";
     expectOnly(expected, plan(), "count", 11);
     open_.undoStack().undo();
     EXPECT_EQ(plan(), before);

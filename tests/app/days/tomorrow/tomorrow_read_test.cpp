@@ -193,11 +193,11 @@ TEST(TomorrowRead, EveryRodWithBearingDistanceDepthAndKnot) {
 
 TEST(TomorrowRead, TheOrderOfTheDayByTheClockAtTheWater) {
     EXPECT_EQ(joined(tomorrow::dayRows(day(), clockAtTheWater(), metric)),
-              QStringList({"2  Stream Arm | 07:55 | 10:05 | 312 m",
-                           "1  Owl Point | 10:26 | 14:38 | 1.2 km"}));
+              QStringList({"2  Stream Arm | 07:55 | 10:05 | 2 h 00 | 312 m",
+                           "1  Owl Point | 10:26 | 14:38 | 4 h 02 | 1.2 km"}));
     EXPECT_EQ(joined(tomorrow::dayRows(day(), clockAtTheWater(), imperial)),
-              QStringList({"2  Stream Arm | 07:55 | 10:05 | 1024 ft",
-                           "1  Owl Point | 10:26 | 14:38 | 4068 ft"}));
+              QStringList({"2  Stream Arm | 07:55 | 10:05 | 2 h 00 | 1024 ft",
+                           "1  Owl Point | 10:26 | 14:38 | 4 h 02 | 4068 ft"}));
     EXPECT_EQ(tomorrow::dayLine(day(), metric), "2 marks, 6 h 43, 2.5 km");
     EXPECT_EQ(tomorrow::dayLine(day(), imperial), "2 marks, 6 h 43, 1.5 mi");
     water::PlannedDay one = day();

@@ -224,7 +224,7 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
                             QStringLiteral("×%1").arg(factor.times, 0, 'f', 2);
             }
         }
-        EXPECT_EQ(desk_->day->findChild<widgets::IntervalBar*>()->accessibleDescription(),
+        EXPECT_EQ(desk_->day->findChildren<widgets::IntervalBar*>().back()->accessibleDescription(),
                   bars.join("; "));
     }
 }

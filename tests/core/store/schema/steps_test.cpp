@@ -118,6 +118,9 @@ TEST_F(Steps, AreAllDoneInAFreshFile) {
 TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
     water::Water old = water;
     old.sectionChanges.clear();
+    old.banned.clear();
+    old.beliefProfiles.clear();
+    old.dayByHand = {};
     const auto oldPath = folder.path() / "old.gpkg";
     writeByTheFirstVersion(oldPath, old);
     ASSERT_EQ(store::stateOf(oldPath), store::FileState::older);
@@ -128,6 +131,10 @@ TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
         EXPECT_TRUE((*store)->load(quiet).value() == old);
         old.sectionChanges = {{sections::SectionChange::Kind::split, {}, {{3.1, 55.2}, {3.2, 55}}}};
         ASSERT_TRUE((*store)->save(old, std::array{water::Part::sections}, quiet).has_value());
+        old.banned = {{"snags", {{3.1, 55.2}, {3.2, 55}, {3.2, 55.2}}}};
+        old.beliefProfiles = {{"autumn", {}}};
+        old.dayByHand = {{{3.1, 55.2}}, {{{3.1, 55.2}, std::chrono::minutes(20)}}};
+        ASSERT_TRUE((*store)->save(old, std::array{water::Part::plan}, quiet).has_value());
     }
     EXPECT_EQ(support::rowsOf(oldPath,
                               "rank, depth_m, trust_m, section, score, fetch_m, wave_height_m, "
