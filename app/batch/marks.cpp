@@ -34,10 +34,11 @@ namespace {
 
 struct MarksOptions {
     path water, report, gpx, sheet, picture;
-    std::string date, start, end, ashoreBy, launch, weights, profile, paper;
+    std::string date, start, end, ashoreBy, windLaterAt, launch, weights, profile, paper;
     std::vector<std::string> keep, ban;
-    std::optional<double> windFrom_deg, windSpeed_m_s, boatSpeed_m_s, levelChange_m, limit_m,
-        cast_m, bowRope_m, sternRope_m, scope, temperature_c, tryNew, stay_h, overDepth_m;
+    std::optional<double> windFrom_deg, windSpeed_m_s, windLaterFrom_deg, windLaterSpeed_m_s,
+        boatSpeed_m_s, levelChange_m, limit_m, cast_m, bowRope_m, sternRope_m, scope, temperature_c,
+        tryNew, stay_h, overDepth_m;
     std::optional<int> rods, count;
     bool pictures = false;
 };
@@ -88,6 +89,42 @@ Result<void> applyTimes(const MarksOptions& o, const units::Clock& clock, marks:
     return {};
 }
 
+logbook::Wind windOf(const std::optional<double>& from_deg,
+                     const std::optional<double>& speed_m_s) {
+    logbook::Wind wind;
+    if (from_deg) {
+        wind.from = units::Bearing::degrees(*from_deg);
+    }
+    if (speed_m_s) {
+        wind.speed = units::Speed::metresPerSecond(*speed_m_s);
+    }
+    return wind;
+}
+
+/// What is not said is not known; a wind that the file holds is of another day.
+Result<void> applyWinds(const MarksOptions& o, marks::ExpectedDay& day) {
+    day.wind = windOf(o.windFrom_deg, o.windSpeed_m_s);
+    day.windLater.reset();
+    const bool isLaterSaid = o.windLaterFrom_deg || o.windLaterSpeed_m_s;
+    if (isLaterSaid && o.windLaterAt.empty()) {
+        return base::fail(base::ErrorKind::wrongUse, "nobody said from when the later wind blows",
+                          "--wind-later-at", "give the hour at which the wind turns");
+    }
+    if (o.windLaterAt.empty()) {
+        return {};
+    }
+    const auto at = timeOfDayFrom("--wind-later-at", o.windLaterAt);
+    if (!at) {
+        return std::unexpected(at.error());
+    }
+    if (!isLaterSaid) {
+        return base::fail(base::ErrorKind::wrongUse, "nobody said what wind blows later",
+                          "--wind-later-at", "give --wind-later-from, --wind-later-speed, or both");
+    }
+    day.windLater = marks::LaterWind{*at, windOf(o.windLaterFrom_deg, o.windLaterSpeed_m_s)};
+    return {};
+}
+
 void applyTackle(const MarksOptions& o, marks::Tackle& tackle) {
     if (o.boatSpeed_m_s) {
         tackle.boatSpeed = units::Speed::metresPerSecond(*o.boatSpeed_m_s);
@@ -110,13 +147,8 @@ void applyTackle(const MarksOptions& o, marks::Tackle& tackle) {
 
 Result<marks::Plan> planOf(const MarksOptions& o, const water::Water& water) {
     marks::Plan plan = water.plan;
-    // What is not said is not known; a wind that the file holds is of another day.
-    plan.day.wind = {};
-    if (o.windFrom_deg) {
-        plan.day.wind.from = units::Bearing::degrees(*o.windFrom_deg);
-    }
-    if (o.windSpeed_m_s) {
-        plan.day.wind.speed = units::Speed::metresPerSecond(*o.windSpeed_m_s);
+    if (auto applied = applyWinds(o, plan.day); !applied) {
+        return std::unexpected(applied.error());
     }
     plan.day.levelChange = units::Length::metres(o.levelChange_m.value_or(0.0));
     if (o.temperature_c) {
@@ -262,6 +294,16 @@ void layConditions(CLI::App& verb, MarksOptions& o) {
         ->check(numberBetween(0.0, 360.0));
     verb.add_option("--wind-speed", o.windSpeed_m_s,
                     "Metres per second; without it waves and shelter are not counted")
+        ->type_name("M/S")
+        ->check(numberBetween(0.0, 60.0));
+    verb.add_option("--wind-later-at", o.windLaterAt, "When it turns or gets up")
+        ->type_name("HH:MM");
+    verb.add_option("--wind-later-from", o.windLaterFrom_deg,
+                    "Where it comes from then; without it: from any side")
+        ->type_name("DEG")
+        ->check(numberBetween(0.0, 360.0));
+    verb.add_option("--wind-later-speed", o.windLaterSpeed_m_s,
+                    "How strong it is then, metres per second")
         ->type_name("M/S")
         ->check(numberBetween(0.0, 60.0));
     verb.add_option("--date", o.date, "Day (default tomorrow)")->type_name("DATE");

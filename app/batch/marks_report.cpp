@@ -106,14 +106,20 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     return part;
 }
 
+Json degreesOrNull(const logbook::Wind& wind) {
+    return wind.from ? Json(rounded(wind.from->inDegrees(), 1)) : Json(nullptr);
+}
+
+Json speedOrNull(const logbook::Wind& wind) {
+    return wind.speed ? Json(rounded(wind.speed->inMetresPerSecond(), 2)) : Json(nullptr);
+}
+
 /// Null for what nobody said.
 Json windPart(const logbook::Wind& wind) {
     if (!wind.from && !wind.speed) {
         return nullptr;
     }
-    return {{"from_deg", wind.from ? Json(rounded(wind.from->inDegrees(), 1)) : Json(nullptr)},
-            {"speed_m_s",
-             wind.speed ? Json(rounded(wind.speed->inMetresPerSecond(), 2)) : Json(nullptr)}};
+    return {{"from_deg", degreesOrNull(wind)}, {"speed_m_s", speedOrNull(wind)}};
 }
 
 Json beliefsPart(const water::PlannedDay& planned) {
@@ -168,11 +174,16 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     Json report;
     report["date"] = units::isoText(planned.plan.day.day);
     report["wind"] = windPart(planned.plan.day.wind);
+    report["wind_later"] = nullptr;
+    if (const auto& later = planned.plan.day.windLater) {
+        report["wind_later"] = {{"at", wording::Words::timeOfDay(later->at).toStdString()},
+                                {"from_deg", degreesOrNull(later->wind)},
+                                {"speed_m_s", speedOrNull(later->wind)}};
+    }
     report["level_change_m"] = rounded(planned.plan.day.levelChange.inMetres(), 3);
     report["clock"] = water.clock.zone();
     const auto& stay = planned.plan.day.stay;
-    report["stay_hours"] =
-        stay ? hoursOf(*stay) : Json(nullptr);
+    report["stay_hours"] = stay ? hoursOf(*stay) : Json(nullptr);
     report["try"] = planned.plan.tryNew;
     report["mean_per_10_rod_hours"] =
         planned.meanPer10RodHours ? Json(*planned.meanPer10RodHours) : Json(nullptr);
@@ -200,6 +211,7 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
     report["beliefs"] = beliefsPart(planned);
     report["excluded_m2"] = excludedPart(planned);
     report["banned"] = bannedPart(water);
+    report["too_rough_in_their_hours"] = planned.day.tooRough;
     report["places_looked_at"] = planned.looked;
     report["places_that_hold_no_anchors"] = planned.unanchorable;
     return report;

@@ -79,8 +79,14 @@ QString windLine(const logbook::Wind& wind) {
         .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
 }
 
+QString laterLine(const marks::LaterWind& later, const wording::Words& words) {
+    return QStringLiteral("from %1 %2")
+        .arg(wording::Words::timeOfDay(later.at), words.wind(later.wind));
+}
+
 void drawWind(LayerContext& on, const QRectF& box) {
-    const logbook::Wind& wind = on.content.planned->plan.day.wind;
+    const marks::ExpectedDay& day = on.content.planned->plan.day;
+    const logbook::Wind& wind = day.wind;
     const double s = on.scale;
     drawCard(on, box);
     if (wind.from) {
@@ -91,6 +97,10 @@ void drawWind(LayerContext& on, const QRectF& box) {
     const QPointF left = box.topLeft() + QPointF(56.0 * s, 0.0);
     drawFrom(on, font, left + QPointF(0.0, 17.0 * s), on.content.words.wind(wind), on.palette.ink);
     drawFrom(on, font, left + QPointF(0.0, 35.0 * s), windLine(wind), on.palette.faintInk);
+    if (day.windLater) {
+        drawFrom(on, font, left + QPointF(0.0, 53.0 * s),
+                 laterLine(*day.windLater, on.content.words), on.palette.ink);
+    }
 }
 
 void drawScale(LayerContext& on, const QRectF& box) {
@@ -297,10 +307,14 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
     };
     if (on.content.planned) {
         const QFont font = typeface(TypeSize::small, s);
-        const logbook::Wind& wind = on.content.planned->plan.day.wind;
-        const double text = std::max(boxOf(font, on.content.words.wind(wind), {}).width(),
-                                     boxOf(font, windLine(wind), {}).width());
-        add({text + 66.0 * s, 52.0 * s}, drawWind);
+        const marks::ExpectedDay& day = on.content.planned->plan.day;
+        double text = std::max(boxOf(font, on.content.words.wind(day.wind), {}).width(),
+                               boxOf(font, windLine(day.wind), {}).width());
+        if (day.windLater) {
+            text = std::max(text,
+                            boxOf(font, laterLine(*day.windLater, on.content.words), {}).width());
+        }
+        add({text + 66.0 * s, (day.windLater ? 70.0 : 52.0) * s}, drawWind);
     }
     if (on.content.derived.checked && !on.content.derived.checked->crossings.empty() &&
         on.content.shown.contains(LayerKind::crossings)) {

@@ -15,13 +15,6 @@ namespace {
 
 constexpr double catchRowHeight = 40.0;
 
-QString hourOf(std::chrono::seconds sinceMidnight) {
-    const auto minutes = sinceMidnight.count() / 60;
-    return QStringLiteral("%1:%2")
-        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
-        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
-}
-
 QString lightLine(const chart::ChartContent& content) {
     const light::SunTimes& light = content.planned->light;
     return QStringLiteral("first light %1   sunrise %2   sunset %3   dark after %4")
@@ -33,7 +26,13 @@ QString conditionsLine(const chart::ChartContent& content) {
     const marks::ExpectedDay& day = content.planned->plan.day;
     QString line =
         QStringLiteral("from %1 to %2   level %3 against the chart")
-            .arg(hourOf(day.start), hourOf(day.end), content.words.levelChange(day.levelChange));
+            .arg(wording::Words::timeOfDay(day.start), wording::Words::timeOfDay(day.end),
+                 content.words.levelChange(day.levelChange));
+    if (day.windLater) {
+        line += QStringLiteral("   wind from %1: %2")
+                    .arg(wording::Words::timeOfDay(day.windLater->at),
+                         content.words.wind(day.windLater->wind));
+    }
     if (day.waterTemperature) {
         line += QStringLiteral("   water %1").arg(content.words.temperature(*day.waterTemperature));
     }

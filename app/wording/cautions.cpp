@@ -26,6 +26,13 @@ QString said(const marks::RoomForRods& room) {
                : QStringLiteral("Room for %1 of %2 rods.").arg(room.rods).arg(room.wanted);
 }
 
+QString said(const marks::WindTurnsHere& turn) {
+    return QStringLiteral("The wind turns or gets up at %1, while you lie here; anchors are laid "
+                          "for the wind %2 it. Lay them anew, or move on, when it does.")
+        .arg(Words::timeOfDay(turn.at),
+             turn.isLaidForLater ? QStringLiteral("after") : QStringLiteral("before"));
+}
+
 QString lifejacket() {
     return QStringLiteral("Wear the lifejacket, do not stow it. If you fall in, float on your back "
                           "until your breathing settles.");
@@ -122,7 +129,8 @@ QString said(const marks::Caution& caution, const Words& words) {
             [&](const marks::WavesHere& c) {
                 return QStringLiteral("Waves of about %1 here.").arg(words.lengthTo(c.height, 1));
             },
-            [](const marks::RoomForRods& c) { return said(c); }},
+            [](const marks::RoomForRods& c) { return said(c); },
+            [](const marks::WindTurnsHere& c) { return said(c); }},
         caution);
 }
 

@@ -65,6 +65,11 @@ QString said(const water::PlanNote& note, const Words& words) {
                        .arg(n.stays);
                },
                [&](const water::WaterLeftOut& n) { return said(n, words); },
+               [&](const water::TooRoughWater& n) {
+                   return QStringLiteral("%1 of water left out: waves of more than %2 there, too "
+                                         "rough for an open boat at anchor.")
+                       .arg(words.areaTo(n.area, 1), words.lengthTo(n.roughest, 2));
+               },
                [](water::WavesNotCounted) {
                    return QStringLiteral("Wind: not said; waves and shelter are not counted.");
                }},
@@ -85,19 +90,37 @@ QStringList ranksWithStays(const marks::DayPlan& day) {
     return ranks;
 }
 
+/// "mark 3", "marks 1, 2".
+QString marksWords(const std::vector<int>& ranks) {
+    QStringList numbers;
+    for (const int rank : ranks) {
+        numbers += QString::number(rank);
+    }
+    return (ranks.size() == 1 ? QStringLiteral("mark ") : QStringLiteral("marks ")) +
+           numbers.join(QStringLiteral(", "));
+}
+
+/// Those that there is no time or no way for; empty where there are none.
 QString leftOutWords(const marks::DayPlan& day) {
-    QStringList ranks;
-    for (const int rank : day.leftOut) {
-        ranks += QString::number(rank);
+    std::vector<int> ranks = day.leftOut;
+    std::erase_if(ranks, [&](int rank) { return std::ranges::count(day.tooRough, rank) > 0; });
+    if (ranks.empty()) {
+        return {};
     }
     const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(day.leastStay).count();
-    return QStringLiteral("There is no time or no way for %1 %2 with stays of %3 minutes.")
-        .arg(ranks.size() == 1 ? QStringLiteral("mark") : QStringLiteral("marks"),
-             ranks.join(QStringLiteral(", ")))
+    return QStringLiteral("There is no time or no way for %1 with stays of %2 minutes.")
+        .arg(marksWords(ranks))
         .arg(minutes);
 }
 
 } // namespace
+
+QString windsOf(const marks::ExpectedDay& day, const Words& words) {
+    return day.windLater ? QStringLiteral("%1, from %2 %3")
+                               .arg(words.wind(day.wind), Words::timeOfDay(day.windLater->at),
+                                    words.wind(day.windLater->wind))
+                         : words.wind(day.wind);
+}
 
 QStringList cautionsOf(const water::PlannedDay& day, const Words& words) {
     QStringList lines;
@@ -153,15 +176,18 @@ QStringList notesOf(const water::PlannedDay& day) {
                           ranks.join(QStringLiteral(", ")));
     }
     for (const water::RefusedMark& mark : day.refused) {
-        const QString called =
-            mark.name.empty() ? QStringLiteral("at ") + Words::place(mark.place)
-                              : QString::fromStdString(mark.name);
+        const QString called = mark.name.empty() ? QStringLiteral("at ") + Words::place(mark.place)
+                                                 : QString::fromStdString(mark.name);
         lines += QStringLiteral("your mark %1 cannot be anchored on: %2")
                      .arg(called, QString::fromStdString(mark.why.what));
     }
-    if (!day.day.leftOut.empty()) {
-        lines += leftOutWords(day.day);
+    lines += leftOutWords(day.day);
+    if (!day.day.tooRough.empty()) {
+        lines += QStringLiteral("In the hours that the day has for %1 the water there is too rough "
+                                "for an open boat at anchor.")
+                     .arg(marksWords(day.day.tooRough));
     }
+    lines.removeAll(QString());
     lines.removeDuplicates();
     return lines;
 }

@@ -10,6 +10,8 @@ namespace wording {
 
 // All that is said of a planned day as a whole, a sentence a line, each once.
 
+/// The day's wind: "WNW 300° 6 m/s", and what it turns to: ", from 13:00 SW 225° 4 m/s".
+[[nodiscard]] QString windsOf(const marks::ExpectedDay& day, const Words& words);
 /// What can kill, the gravest first.
 [[nodiscard]] QStringList cautionsOf(const water::PlannedDay& day, const Words& words);
 /// The rules of this water, with the fishery's own notes word for word.

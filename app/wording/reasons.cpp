@@ -110,6 +110,14 @@ QString said(const marks::Reason& reason, const Words& words) {
                    return QStringLiteral("the wind is not said: waves and shelter are not counted");
                },
                [&](const marks::WaveState& r) { return said(r, words); },
+               [&](const marks::InTwoWinds& r) {
+                   const auto one = [&](const marks::WindReason& wind) {
+                       return std::visit(
+                           [&](const auto& of) { return said(marks::Reason(of), words); }, wind);
+                   };
+                   return QStringLiteral("%1; from %2 %3")
+                       .arg(one(r.before), Words::timeOfDay(r.turn), one(r.after));
+               },
                [](const marks::CatchHere& r) { return said(r); },
                [](marks::LogIsSilent) { return QStringLiteral("the log does not tell yet"); },
                [](const marks::RateBetween& r) { return said(r); },

@@ -203,6 +203,13 @@ QString Words::windPoint(units::Bearing from) {
         points[static_cast<std::size_t>(std::lround(from.inDegrees() / 22.5)) % points.size()]);
 }
 
+QString Words::timeOfDay(std::chrono::seconds sinceMidnight) {
+    const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(sinceMidnight).count();
+    return QStringLiteral("%1:%2")
+        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
+        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
 QString Words::wind(const logbook::Wind& wind) const {
     if (!wind.from && !wind.speed) {
         return QStringLiteral("wind not said");

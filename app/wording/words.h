@@ -17,6 +17,7 @@
 
 #include <QString>
 
+#include <chrono>
 #include <optional>
 
 namespace wording {
@@ -62,6 +63,7 @@ public:
     [[nodiscard]] QString wholeTemperature(units::Temperature t) const; ///< "15 °C", "59 °F"
     [[nodiscard]] static QString bearing(units::Bearing bearing);       ///< "300°"
     [[nodiscard]] static QString windPoint(units::Bearing from);        ///< "WNW"
+    [[nodiscard]] static QString timeOfDay(std::chrono::seconds sinceMidnight); ///< "07:40"
     /// "WNW 300° 6 m/s", "variable 3 m/s", "calm", "WNW 300°, strength not said", "wind not said"
     [[nodiscard]] QString wind(const logbook::Wind& wind) const;
     [[nodiscard]] static QString place(geo::LonLat place);   ///< "55.20341 N 3.11272 E"

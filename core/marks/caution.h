@@ -3,6 +3,7 @@
 
 #include "core/units/length.h"
 
+#include <chrono>
 #include <string>
 #include <variant>
 
@@ -47,8 +48,14 @@ struct RoomForRods {
     int wanted = 0;
     friend bool operator==(const RoomForRods&, const RoomForRods&) = default;
 };
+/// The wind turns, or gets up, while the boat lies there.
+struct WindTurnsHere {
+    std::chrono::seconds at{};   ///< Since midnight.
+    bool isLaidForLater = false; ///< Whether the anchors are laid for the wind after it.
+    friend bool operator==(const WindTurnsHere&, const WindTurnsHere&) = default;
+};
 
 using Caution = std::variant<InClosedWater, InBannedWater, DeeperThanLimit, ClosedWaterNear,
-                             GuessedHere, GuessedAround, WavesHere, RoomForRods>;
+                             GuessedHere, GuessedAround, WavesHere, RoomForRods, WindTurnsHere>;
 
 } // namespace marks

@@ -13,13 +13,13 @@ namespace marks {
 /// The reasons that can speak for a mark. Those that can be weighed become a number from 0 to 1 by
 /// a documented monotone map from a physical quantity.
 enum class FactorKind {
-    depth,      ///< Depths that the user wants to fish, within a cast.
-    dropOff,    ///< Metres of drop-off edge within a cast.
-    weedEdge,   ///< Metres of weed edge within a cast.
-    feature,    ///< Humps, holes, spurs, saddles within a cast.
-    windward,   ///< How the wind blows on to it.
-    shelter,    ///< Small waves at the lie.
-    record,     ///< What the log says of the place.
+    depth,    ///< Depths that the user wants to fish, within a cast.
+    dropOff,  ///< Metres of drop-off edge within a cast.
+    weedEdge, ///< Metres of weed edge within a cast.
+    feature,  ///< Humps, holes, spurs, saddles within a cast.
+    windward, ///< How the wind blows on to it, as the log tells; its weight is a liking for ripple.
+    shelter,  ///< Waves at the lie, as they are liked; its weight is a liking for a calm.
+    record,   ///< What the log says of the place.
     lessTried,  ///< How little the log knows of the place.
     trust,      ///< How well the depth is known.
     bottom,     ///< Other kinds of bottom, as far as the log tells them apart; has no weight.

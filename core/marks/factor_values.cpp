@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/factor_values.h"
 
+#include "core/marks/beliefs.h"
+#include "core/marks/winds_of_day.h"
+
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -13,11 +17,12 @@ constexpr double featureShare = 0.1;
 constexpr double steepEnough = 0.05;
 constexpr double halfWind_m_s = 3.0;
 constexpr double uneasyWave_m = 0.25;
+constexpr double bestRipple_m = 0.2;
 constexpr double halfTrust_m = 0.5;
 constexpr double unknown = 0.5;
 constexpr double noMatter_m_s = 0.05;
 
-Reason windwardReason(const logbook::Wind& wind, const Surroundings& around, units::Speed upSlope) {
+WindReason windwardReason(const logbook::Wind& wind, const Surroundings& around) {
     using Way = WindOnSlope::Way;
     if (wind.speed && wind.speed->inMetresPerSecond() < noMatter_m_s) {
         return NoWind{};
@@ -25,9 +30,21 @@ Reason windwardReason(const logbook::Wind& wind, const Surroundings& around, uni
     if (!wind.speed || !wind.from) {
         return WindNotKnown{};
     }
-    const double v = upSlope.inMetresPerSecond();
+    const double v = windUpSlope(wind, around.riseEast, around.riseNorth).inMetresPerSecond();
     const Way way = std::fabs(v) < noMatter_m_s ? Way::neither : v > 0.0 ? Way::up : Way::down;
     return WindOnSlope{*wind.speed, way, std::hypot(around.riseEast, around.riseNorth)};
+}
+
+Reason oneOrBoth(const std::vector<WindOfHours>& winds, const WindReason& first,
+                 const WindReason& last) {
+    if (winds.size() > 1) {
+        return InTwoWinds{winds.back().from, first, last};
+    }
+    return std::visit([](const auto& reason) { return Reason(reason); }, first);
+}
+
+WindReason waveReason(const std::optional<WaveState>& waves) {
+    return waves ? WindReason(*waves) : WindReason(WavesNotKnown{});
 }
 
 Reason trustReason(units::Length halfWidth) {
@@ -64,9 +81,36 @@ units::Speed windUpSlope(const logbook::Wind& wind, double riseEast, double rise
     return *wind.speed * (cosine * std::min(1.0, slope / steepEnough));
 }
 
-double shelterValue(units::Length waveHeight) {
-    const double h = std::max(waveHeight.inMetres(), 0.0) / uneasyWave_m;
+double windwardValue(const ExpectedDay& day, double riseEast, double riseNorth) {
+    double value = 0.0;
+    for (const WindOfHours& part : windsOf(day)) {
+        value += part.share * windwardValue(windUpSlope(part.wind, riseEast, riseNorth));
+    }
+    return value;
+}
+
+units::Length bestWaves(double ripple) {
+    return units::Length::metres(std::clamp(ripple, 0.0, 1.0) * bestRipple_m);
+}
+
+double waveValue(units::Length waveHeight, double ripple) {
+    const double width_m = (1.0 - 0.5 * std::clamp(ripple, 0.0, 1.0)) * uneasyWave_m;
+    const double h =
+        (std::max(waveHeight.inMetres(), 0.0) - bestWaves(ripple).inMetres()) / width_m;
     return 1.0 / (1.0 + h * h);
+}
+
+std::optional<double> waveValue(const ExpectedDay& day, const WavesOfDay& waves, double ripple) {
+    const auto winds = windsOf(day);
+    const std::array of{waves.first, waves.later};
+    double value = 0.0;
+    for (std::size_t k = 0; k < winds.size(); ++k) {
+        if (!of[k] && winds[k].wind.speed) {
+            return std::nullopt;
+        }
+        value += winds[k].share * (of[k] ? waveValue(of[k]->height, ripple) : waveOfUnknownWind);
+    }
+    return value;
 }
 
 double recordValue(const std::optional<LogSays>& log) {
@@ -105,15 +149,13 @@ Reason lessTriedReason(const std::optional<LogSays>& log) {
 }
 
 std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around, const Plan& plan,
-                              const std::optional<WaveState>& waves,
-                              const std::optional<LogSays>& log) {
+                              const WavesOfDay& waves, const std::optional<LogSays>& log) {
     using units::Length;
     const Length cast = plan.tackle.cast;
-    const logbook::Wind& wind = plan.day.wind;
-    const units::Speed upSlope = windUpSlope(wind, around.riseEast, around.riseNorth);
+    const auto winds = windsOf(plan.day);
     std::vector<Factor> factors;
     const auto add = [&](FactorKind kind, double value, Reason because) {
-        factors.push_back({kind, value, plan.weights.of(kind), because, 1.0});
+        factors.push_back({kind, value, countingWeight(plan.weights, kind), because, 1.0});
     };
     add(FactorKind::depth, depthValue(around.fishableShare),
         FishableWater{around.fishableShare, around.shallowest, around.deepest, limit});
@@ -123,11 +165,12 @@ std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around, co
         WeedEdgeNear{Length::metres(around.weedEdge_m)});
     add(FactorKind::feature, featureValue(around.featureArea_m2, cast),
         FeaturesNear{units::Area::squareMetres(around.featureArea_m2), around.feature});
-    add(FactorKind::windward, windwardValue(upSlope), windwardReason(wind, around, upSlope));
-    if (waves) {
-        add(FactorKind::shelter, shelterValue(waves->height), *waves);
-    } else if (!wind.speed) {
-        add(FactorKind::shelter, unknown, WavesNotKnown{});
+    add(FactorKind::windward, windwardValue(plan.day, around.riseEast, around.riseNorth),
+        oneOrBoth(winds, windwardReason(winds.front().wind, around),
+                  windwardReason(winds.back().wind, around)));
+    if (const auto liked = waveValue(plan.day, waves, waveLikingOf(plan.weights).ripple)) {
+        add(FactorKind::shelter, *liked,
+            oneOrBoth(winds, waveReason(waves.first), waveReason(waves.later)));
     }
     add(FactorKind::record, recordValue(log), recordReason(log));
     add(FactorKind::lessTried, lessTriedValue(log), lessTriedReason(log));

@@ -26,12 +26,24 @@ namespace marks {
 /// v = wind speed x cosine of the angle to the way uphill x the slope's share of 5 %, at most 1.
 /// Value: (1 + v / (|v| + 3 m/s)) / 2; a half where there is no wind or no slope.
 [[nodiscard]] double windwardValue(units::Speed upSlope);
+/// The mean of that value over the winds of the hours planned; a half for one that is not known.
+[[nodiscard]] double windwardValue(const ExpectedDay& day, double riseEast, double riseNorth);
 /// That speed; 0 for a wind of which direction or speed is not known.
 [[nodiscard]] units::Speed windUpSlope(const logbook::Wind& wind, double riseEast,
                                        double riseNorth);
-/// Significant wave height H: 1 / (1 + (H / 0.25 m)^2). A quarter of a metre is where an anchored
-/// small boat begins to be uneasy.
-[[nodiscard]] double shelterValue(units::Length waveHeight);
+/// Significant wave height H, for somebody who likes it so rippled, from 0 to 1 (see WaveLiking):
+/// 1 / (1 + ((H - peak) / width)^2), peak = ripple x 0.2 m, width = (1 - ripple / 2) x 0.25 m. For
+/// who likes it calm a half at a quarter of a metre, where an anchored small boat begins to be
+/// uneasy; who likes a good ripple is best off at 0.2 m, and a calm is worth little to him.
+[[nodiscard]] double waveValue(units::Length waveHeight, double ripple);
+/// The height where that peaks.
+[[nodiscard]] units::Length bestWaves(double ripple);
+/// What stands for it where nobody said how strong the wind is.
+inline constexpr double waveOfUnknownWind = 0.5;
+/// The mean of that value over the winds of the hours planned, a half for one whose speed nobody
+/// said; nothing where waves are not yet worked out.
+[[nodiscard]] std::optional<double> waveValue(const ExpectedDay& day, const WavesOfDay& waves,
+                                              double ripple);
 /// What the log says of a place at the hours planned.
 struct LogSays {
     ExpectedCatch here;
@@ -52,10 +64,11 @@ struct LogSays {
 
 /// Every factor of one place that can be weighed, in the order of allFactorKinds, with its value,
 /// its weight and its reason. What they multiply by is not filled in.
+/// On a day of two winds windward and shelter are the means of both, by their hours.
 /// \param waves absent: not yet worked out, or not known. There is no factor for shelter then,
 /// but where nobody said how strong the wind is: that is a half, and its reason says so.
 [[nodiscard]] std::vector<Factor> factorsOf(units::Depth limit, const Surroundings& around,
-                                            const Plan& plan, const std::optional<WaveState>& waves,
+                                            const Plan& plan, const WavesOfDay& waves,
                                             const std::optional<LogSays>& log);
 
 /// Product of what the factors multiply by.

@@ -26,7 +26,7 @@ double normalBelow(double z) {
 }
 
 Judgement believedAlone(const MarkInput& input, const Surroundings& around, const Plan& plan,
-                        const std::optional<WaveState>& waves) {
+                        const WavesOfDay& waves) {
     Judgement out;
     out.factors = factorsOf(input.ground.limit(), around, plan, waves, std::nullopt);
     for (Factor& factor : out.factors) {
@@ -111,8 +111,8 @@ double leftByTrust(double chanceOfOther, double chanceOfReach, double ofBottom) 
 }
 
 Circumstances tomorrow(const LearnedCatch& learned, const Surroundings& around, const Plan& plan) {
-    return {windwardValue(windUpSlope(plan.day.wind, around.riseEast, around.riseNorth)),
-            learned.waterTemperature, learned.season, learned.hours};
+    return {windwardValue(plan.day, around.riseEast, around.riseNorth), learned.waterTemperature,
+            learned.season, learned.hours};
 }
 
 double chanceOfOtherDepth(units::Depth depth, units::Length halfWidth) {
@@ -147,7 +147,7 @@ double Judgement::worth(double eagerness) const {
 }
 
 Judgement judgementOf(const MarkInput& input, const Surroundings& around, geo::WaterPoint place,
-                      const Plan& plan, const std::optional<WaveState>& waves, ChosenBy chosenBy) {
+                      const Plan& plan, const WavesOfDay& waves, ChosenBy chosenBy) {
     if (input.learned == nullptr || input.learned->model.isEmpty()) {
         return believedAlone(input, around, plan, waves);
     }

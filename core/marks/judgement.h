@@ -69,6 +69,6 @@ enum class ChosenBy { user, program };
 /// \param waves absent: not yet worked out; then there is no factor for shelter.
 [[nodiscard]] Judgement judgementOf(const MarkInput& input, const Surroundings& around,
                                     geo::WaterPoint place, const Plan& plan,
-                                    const std::optional<WaveState>& waves, ChosenBy chosenBy);
+                                    const WavesOfDay& waves, ChosenBy chosenBy);
 
 } // namespace marks

@@ -42,6 +42,12 @@ struct ExpectedCatch {
     double high = 0.0; ///< with 80 %.
 };
 
+/// How a boat lies in one wind.
+struct Lying {
+    anchoring::AnchorSet anchors;
+    std::optional<WaveState> waves; ///< Nothing where the wind is not known.
+};
+
 /// A place to anchor, with its depth and its reasons.
 struct Mark {
     int rank = 0;          ///< 1 is best.
@@ -67,6 +73,9 @@ struct Mark {
     anchoring::AnchorSet anchors;
     rods::RodSpread spread;
     std::vector<Caution> cautions; ///< Of the place; those of the anchors are with them.
+    /// Once the wind has turned; nothing on a day of one wind. What stands above is of the hours of
+    /// the mark's stay, or of the first wind where the day has none.
+    std::optional<Lying> later;
 };
 
 /// One stop of the day.
@@ -94,9 +103,10 @@ struct DarkHours {
 /// The day: stops in the order in which the boat goes.
 struct DayPlan {
     std::vector<DayStop> stops;
-    units::Length moves;      ///< All of them, back to the launch included.
-    geo::Path wayHome;        ///< From the last stop to the launch; empty where none is known.
-    std::vector<int> leftOut; ///< Ranks of marks that the boat cannot reach or has no time for.
+    units::Length moves;       ///< All of them, back to the launch included.
+    geo::Path wayHome;         ///< From the last stop to the launch; empty where none is known.
+    std::vector<int> leftOut;  ///< Ranks of marks that the boat cannot reach or has no time for.
+    std::vector<int> tooRough; ///< Ranks of marks too rough in the hours that are left for them.
     std::chrono::seconds leastStay{}; ///< On a mark, for which there was no time.
     bool isOrderByHand = false;       ///< The user's; else the program's.
     DarkHours dark;

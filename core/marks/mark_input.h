@@ -5,6 +5,7 @@
 #include "core/geo/outline.h"
 #include "core/geo/water_frame.h"
 #include "core/marks/learned_catch.h"
+#include "core/marks/reason.h"
 #include "core/rods/ground.h"
 #include "core/sections/section.h"
 
@@ -29,7 +30,11 @@ struct MarkInput {
     const grid::Grid<std::uint8_t>* isGuess = nullptr;
     /// What the log taught; null where nothing was caught or tried yet.
     const LearnedCatch* learned = nullptr;
-    /// Significant wave height of the day at a place. Absent: waves exclude nothing.
+    /// The heights of the waves near a place, in each of the day's winds. Absent: not worked out
+    /// before the ropes are.
+    std::function<WavesOfDay(geo::WaterPoint)> wavesNear = {};
+    /// Significant wave height of the day at a place, in the calmest of its winds. Absent: waves
+    /// exclude nothing.
     std::function<units::Length(geo::WaterPoint)> waveHeightAt;
     /// What the user calls the water that he banned at a place; null where he banned none. Absent:
     /// he banned nothing.

@@ -36,6 +36,9 @@ struct DayInput {
     /// How good the hour is at an instant, about 1 on average over the day; absent: every hour is
     /// alike.
     std::function<double(units::Moment)> hourWeight;
+    /// How good a stop is at an instant beside its score, for one that the wind of the hour makes
+    /// better or worse; below 0 where the boat must not lie there then. Absent: 1.
+    std::function<double(std::size_t, units::Moment)> stopWeight;
     std::optional<light::SunTimes> light;
 };
 
@@ -49,10 +52,10 @@ struct DaySettings {
     int exactUpTo = 12;
 };
 
-/// What an order is worth: sum over its stops of score x weight of the hour of that stop's turn,
-/// the day cut into equal turns, less the moves, home included, each priced at what the time
-/// they take would have been worth fished at the mean score. \param order positions in
-/// `input.stops`, each at most once.
+/// What an order is worth: sum over its stops of score x weight of the hour of that stop's turn x
+/// weight of the stop in that hour, the day cut into equal turns, less the moves, home included,
+/// each priced at what the time they take would have been worth fished at the mean score. \param
+/// order positions in `input.stops`, each at most once.
 [[nodiscard]] double worthOf(const DayInput& input, const std::vector<std::size_t>& order);
 
 /// The order in which to fish the marks, with times. Every mark that the boat can reach is visited

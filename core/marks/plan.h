@@ -12,13 +12,21 @@
 
 namespace marks {
 
+/// The wind that is expected from an hour of the day on.
+struct LaterWind {
+    std::chrono::seconds at{}; ///< Since midnight, by the water's clock.
+    logbook::Wind wind;
+    friend bool operator==(const LaterWind&, const LaterWind&) = default;
+};
+
 /// Tomorrow as the user expects it.
 struct ExpectedDay {
     units::Day day{std::chrono::year(2026), std::chrono::month(10), std::chrono::day(1)};
     std::chrono::seconds start = std::chrono::hours(8); ///< Since midnight, by the water's clock.
     std::chrono::seconds end = std::chrono::hours(16);  ///< Not before start.
-    logbook::Wind wind;        ///< What nobody said stays unknown: it is no calm.
-    units::Length levelChange; ///< Today's level above chart level; negative below.
+    logbook::Wind wind;                 ///< What nobody said stays unknown: it is no calm.
+    std::optional<LaterWind> windLater; ///< Where it turns, or gets up, in the day.
+    units::Length levelChange;          ///< Today's level above chart level; negative below.
     std::optional<units::Temperature> waterTemperature;
     /// On each mark, without the time at the ropes; 5 minutes to 12 hours. Nothing: the day is
     /// shared out among the marks.

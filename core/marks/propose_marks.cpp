@@ -4,6 +4,7 @@
 #include "core/marks/apart.h"
 #include "core/marks/beliefs.h"
 #include "core/marks/places_to_look_at.h"
+#include "core/marks/winds_of_day.h"
 
 #include <algorithm>
 #include <cmath>
@@ -135,8 +136,10 @@ std::vector<std::string> problemsIn(const ProposeSettings& settings, const Plan&
     ask(isWithin(plan.count, 1, 40), "from 1 to 40 marks");
     ask(isWithin(plan.tackle.cast.inMetres(), 5.0, 100.0), "a cast from 5 to 100 m");
     ask(isWithin(plan.tackle.boatLength.inMetres(), 2.0, 15.0), "a boat from 2 to 15 m long");
-    ask(isWithin(plan.day.wind.speed.value_or(units::Speed()).inMetresPerSecond(), 0.0, 60.0),
-        "a wind from 0 to 60 m/s");
+    for (const WindOfHours& part : windsOf(plan.day)) {
+        ask(isWithin(part.wind.speed.value_or(units::Speed()).inMetresPerSecond(), 0.0, 60.0),
+            "a wind from 0 to 60 m/s");
+    }
     ask(isWithin(settings.most, 1, 5000), "from 1 to 5000 candidates");
     ask(isWithin(settings.mostLookedAt, 100, 1'000'000), "from 100 to 1 million places looked at");
     ask(isWithin(settings.leastApart, 0.1, 4.0), "candidates from 0.1 to 4 casts apart");

@@ -5,7 +5,9 @@
 #include "core/marks/factor_values.h"
 #include "core/marks/judgement.h"
 #include "core/marks/place_features.h"
+#include "core/marks/winds_of_day.h"
 
+#include <array>
 #include <cmath>
 
 namespace marks {
@@ -13,8 +15,11 @@ namespace marks {
 Prospect::Prospect(const MarkInput& input, const LookedAt& at, const Plan& plan) {
     for (const Factor& factor :
          factorsOf(input.ground.limit(), at.around, plan, std::nullopt, std::nullopt)) {
-        values_.emplace_back(factor.kind, factor.value);
+        if (factor.kind != FactorKind::shelter) {
+            values_.emplace_back(factor.kind, factor.value);
+        }
     }
+    takeWaves(input, at.place, plan.day);
     if (input.learned == nullptr || input.learned->model.isEmpty()) {
         return;
     }
@@ -35,6 +40,30 @@ Prospect::Prospect(const MarkInput& input, const LookedAt& at, const Plan& plan)
     toFindOut_ = model.expect(joined(parts)).relativeWidth() * (1.0 - ofOtherDepth_);
 }
 
+void Prospect::takeWaves(const MarkInput& input, geo::WaterPoint place, const ExpectedDay& day) {
+    if (!input.wavesNear) {
+        return;
+    }
+    const WavesOfDay near = input.wavesNear(place);
+    const auto winds = windsOf(day);
+    const std::array of{near.first, near.later};
+    for (std::size_t k = 0; k < winds.size(); ++k) {
+        waves_.emplace_back(winds[k].share, of[k] ? std::optional(of[k]->height) : std::nullopt);
+    }
+}
+
+std::optional<double> Prospect::likedWaves(const Weights& weights) const {
+    if (waves_.empty()) {
+        return std::nullopt;
+    }
+    const double ripple = waveLikingOf(weights).ripple;
+    double value = 0.0;
+    for (const auto& [share, height] : waves_) {
+        value += share * (height ? waveValue(*height, ripple) : waveOfUnknownWind);
+    }
+    return value;
+}
+
 double Prospect::worth(const learning::CatchModel* model, const Weights& weights,
                        double eagerness) const {
     if (model != nullptr && !parts_.empty()) {
@@ -42,9 +71,10 @@ double Prospect::worth(const learning::CatchModel* model, const Weights& weights
     }
     double sum = 0.0;
     for (const auto& [kind, value] : values_) {
-        sum += weights.of(kind) * value;
+        sum += countingWeight(weights, kind) * value;
     }
-    return sum;
+    const auto liked = likedWaves(weights);
+    return liked ? sum + countingWeight(weights, FactorKind::shelter) * *liked : sum;
 }
 
 double Prospect::worthByLog(const learning::CatchModel& model, const Weights& weights,
@@ -55,6 +85,9 @@ double Prospect::worthByLog(const learning::CatchModel& model, const Weights& we
         const double one = believedBesideLog(weights, kind, value);
         believed += one;
         believedOfBottom += isOfTheBottom(kind) ? one : 0.0;
+    }
+    if (const auto liked = likedWaves(weights)) {
+        believed += believedBesideLog(weights, FactorKind::shelter, *liked);
     }
     double log = 0.0;
     double logOfBottom = 0.0;

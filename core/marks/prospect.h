@@ -13,9 +13,10 @@
 
 namespace marks {
 
-/// What a place is worth before its ropes are known: Judgement::worth without the factor for
-/// shelter, taken apart so that another belief costs a few multiplications. Everything that the
-/// user's weights do not touch is worked out once.
+/// What a place is worth before its ropes are known: Judgement::worth by the waves near it, or
+/// without the factor for shelter where the input does not tell them; taken apart so that another
+/// belief costs a few multiplications. Everything that the user's weights do not touch is worked
+/// out once.
 class Prospect {
 public:
     /// \param input,plan of the day; the plan's weights are not looked at.
@@ -34,7 +35,13 @@ private:
     [[nodiscard]] double worthByLog(const learning::CatchModel& model, const Weights& weights,
                                     double eagerness) const;
 
-    std::vector<std::pair<FactorKind, double>> values_;
+    void takeWaves(const MarkInput& input, geo::WaterPoint place, const ExpectedDay& day);
+    /// What the waves near it are worth to somebody; nothing where they are not known.
+    [[nodiscard]] std::optional<double> likedWaves(const Weights& weights) const;
+
+    std::vector<std::pair<FactorKind, double>> values_; ///< But for shelter.
+    /// How high the waves are in each of the day's winds, with its share of the hours.
+    std::vector<std::pair<double, std::optional<units::Length>>> waves_;
     std::vector<Part> parts_;
     double toFindOut_ = 0.0;
     double ofOtherDepth_ = 0.0;

@@ -49,6 +49,10 @@ bool isBetter(const Scored& a, const Scored& b) {
     return p.y_m != q.y_m ? p.y_m > q.y_m : p.x_m < q.x_m;
 }
 
+WavesOfDay wavesOf(const WorkedCandidate& worked) {
+    return {worked.waves, worked.later ? worked.later->waves : std::nullopt};
+}
+
 base::Result<std::vector<Scored>> scored(const MarkInput& input, const Plan& plan,
                                          std::vector<WorkedCandidate> candidates,
                                          base::Progress& progress) {
@@ -67,7 +71,7 @@ base::Result<std::vector<Scored>> scored(const MarkInput& input, const Plan& pla
         }
         Scored one{std::move(candidates[k]), surroundingsOf(input, place, plan.tackle.cast), {}};
         one.judgement =
-            judgementOf(input, one.around, place, plan, one.worked.waves,
+            judgementOf(input, one.around, place, plan, wavesOf(one.worked),
                         one.worked.candidate.isPinned ? ChosenBy::user : ChosenBy::program);
         all.push_back(std::move(one));
     }
@@ -158,13 +162,10 @@ std::vector<Caution> cautionsFor(const MarkInput& input, const Plan& plan, const
         out.emplace_back(GuessedAround{});
     }
     const auto& waves = one.worked.waves;
-    if (waves && waves->height.inMetres() >= highWave_m) {
-        out.emplace_back(WavesHere{waves->height});
-    }
-    const auto rods = static_cast<int>(one.worked.spread.rods.size());
-    if (rods < plan.tackle.rods) {
-        out.emplace_back(RoomForRods{rods, plan.tackle.rods});
-    }
+    const auto lying =
+        lyingCautions(waves ? std::optional(waves->height) : std::nullopt,
+                      static_cast<int>(one.worked.spread.rods.size()), plan.tackle.rods);
+    out.insert(out.end(), lying.begin(), lying.end());
     return out;
 }
 
@@ -201,11 +202,24 @@ Mark markOf(const MarkInput& input, const Plan& plan, Scored one, int rank) {
         mark.waveHeight = waves->height;
     }
     mark.anchors = std::move(one.worked.anchors);
+    mark.later = std::move(one.worked.later);
     mark.spread = std::move(one.worked.spread);
     return mark;
 }
 
 } // namespace
+
+std::vector<Caution> lyingCautions(const std::optional<units::Length>& waveHeight, int rods,
+                                   int wanted) {
+    std::vector<Caution> out;
+    if (waveHeight && waveHeight->inMetres() >= highWave_m) {
+        out.emplace_back(WavesHere{*waveHeight});
+    }
+    if (rods < wanted) {
+        out.emplace_back(RoomForRods{rods, wanted});
+    }
+    return out;
+}
 
 std::vector<std::string> problemsIn(const RankSettings& settings, const Plan& plan) {
     std::vector<std::string> problems;

@@ -19,8 +19,13 @@ struct WorkedCandidate {
     anchoring::AnchorSet anchors;
     /// Empty where rods are to be laid for the marks chosen alone.
     rods::RodSpread spread;
-    std::optional<WaveState> waves; ///< Nothing where the wind is not known.
+    std::optional<WaveState> waves;  ///< Nothing where the wind is not known.
+    std::optional<Lying> later = {}; ///< Once the wind has turned; nothing on a day of one wind.
 };
+
+/// What is to be minded of waves and of room for rods.
+[[nodiscard]] std::vector<Caution> lyingCautions(const std::optional<units::Length>& waveHeight,
+                                                 int rods, int wanted);
 
 /// Lays the rods of a boat between its anchors.
 using RodsFor = std::function<base::Result<rods::RodSpread>(const anchoring::AnchorSet&)>;

@@ -7,6 +7,7 @@
 #include "core/units/length.h"
 #include "core/units/speed.h"
 
+#include <chrono>
 #include <optional>
 #include <variant>
 
@@ -67,6 +68,27 @@ struct WaveState {
     units::Length height; ///< Significant.
     friend bool operator==(const WaveState&, const WaveState&) = default;
 };
+/// The waves in each wind of the hours planned; nothing where they are not known.
+struct WavesOfDay {
+    WavesOfDay() = default;
+    /// Of a day of one wind.
+    WavesOfDay(const std::optional<WaveState>& all) : first(all) {} // NOLINT(*-explicit-*)
+    WavesOfDay(const WaveState& all) : first(all) {}                // NOLINT(*-explicit-*)
+    WavesOfDay(std::nullopt_t) {}                                   // NOLINT(*-explicit-*)
+    WavesOfDay(const std::optional<WaveState>& before, const std::optional<WaveState>& after)
+        : first(before), later(after) {}
+    std::optional<WaveState> first;
+    std::optional<WaveState> later; ///< Once the wind has turned.
+};
+/// What is to be said of one wind.
+using WindReason = std::variant<WindOnSlope, NoWind, WindNotKnown, WavesNotKnown, WaveState>;
+/// The wind turns, or gets up, within the hours planned.
+struct InTwoWinds {
+    std::chrono::seconds turn{}; ///< Since midnight.
+    WindReason before;
+    WindReason after;
+    friend bool operator==(const InTwoWinds&, const InTwoWinds&) = default;
+};
 /// What the log lets expect here, and over the whole water.
 struct CatchHere {
     double per10RodHours = 0.0;
@@ -108,8 +130,8 @@ struct BestOfMany {
 
 /// First: nothing is told.
 using Reason = std::variant<std::monostate, FishableWater, DropOffNear, WeedEdgeNear, FeaturesNear,
-                            WindOnSlope, NoWind, WindNotKnown, WavesNotKnown, WaveState, CatchHere,
-                            LogIsSilent, RateBetween, NeverTried, DepthsKnownTo, UnderTheBoat,
-                            HoursPlanned, BestOfMany>;
+                            WindOnSlope, NoWind, WindNotKnown, WavesNotKnown, WaveState, InTwoWinds,
+                            CatchHere, LogIsSilent, RateBetween, NeverTried, DepthsKnownTo,
+                            UnderTheBoat, HoursPlanned, BestOfMany>;
 
 } // namespace marks

@@ -21,10 +21,15 @@ Turns::Turns(const DayInput& input, const std::vector<std::size_t>& set)
     }
     const auto n = static_cast<double>(set.size());
     const double turn_s = std::chrono::duration<double>(input.end - input.start).count() / n;
-    if (input.hourWeight) {
-        for (std::size_t k = 0; k < set.size(); ++k) {
-            const auto middle_ms = std::llround((static_cast<double>(k) + 0.5) * turn_s * 1000.0);
-            hourWeight_[k] = input.hourWeight(input.start + std::chrono::milliseconds(middle_ms));
+    stopWeight_.resize(input.stopWeight ? input.stops.size() : 0);
+    for (std::size_t k = 0; k < set.size(); ++k) {
+        const auto middle_ms = std::llround((static_cast<double>(k) + 0.5) * turn_s * 1000.0);
+        const units::Moment middle = input.start + std::chrono::milliseconds(middle_ms);
+        if (input.hourWeight) {
+            hourWeight_[k] = input.hourWeight(middle);
+        }
+        for (std::size_t stop = 0; stop < stopWeight_.size(); ++stop) {
+            stopWeight_[stop].push_back(input.stopWeight(stop, middle));
         }
     }
     double score = 0.0;
@@ -47,7 +52,8 @@ double Turns::move(std::size_t from, std::size_t to) const {
 }
 
 double Turns::inTurn(std::size_t stop, std::size_t turn) const {
-    return input_.stops[stop].score * hourWeight_[turn];
+    const double ofStop = stopWeight_.empty() ? 1.0 : stopWeight_[stop][turn];
+    return input_.stops[stop].score * hourWeight_[turn] * ofStop;
 }
 
 double Turns::worthOf(const std::vector<std::size_t>& order) const {

@@ -31,7 +31,8 @@ private:
     [[nodiscard]] std::vector<std::size_t> improved(std::vector<std::size_t> order) const;
 
     const DayInput& input_;
-    std::vector<double> hourWeight_; ///< Of each turn.
+    std::vector<double> hourWeight_;              ///< Of each turn.
+    std::vector<std::vector<double>> stopWeight_; ///< Of each stop in each turn; empty: all 1.
     double pricePerMetre_ = 0.0;
 };
 

@@ -10,15 +10,35 @@ namespace store {
 
 namespace {
 
+void putWind(KeyValues& values, const std::string& which, const logbook::Wind& wind) {
+    if (wind.from) {
+        values.put(which + "_from_deg", wind.from->inDegrees());
+    }
+    if (wind.speed) {
+        values.put(which + "_speed_m_s", wind.speed->inMetresPerSecond());
+    }
+}
+
+/// What is not there is not known: it is no calm from the north.
+logbook::Wind windIn(KeyValues& values, const std::string& which) {
+    logbook::Wind wind;
+    if (const auto from_deg = values.number(which + "_from_deg")) {
+        wind.from = units::Bearing::degrees(*from_deg);
+    }
+    if (const auto speed_m_s = values.number(which + "_speed_m_s")) {
+        wind.speed = units::Speed::metresPerSecond(*speed_m_s);
+    }
+    return wind;
+}
+
 void putDay(KeyValues& values, const marks::ExpectedDay& day) {
     values.put("day", units::isoText(day.day));
     values.put("start_s", static_cast<std::int64_t>(day.start.count()));
     values.put("end_s", static_cast<std::int64_t>(day.end.count()));
-    if (day.wind.from) {
-        values.put("wind_from_deg", day.wind.from->inDegrees());
-    }
-    if (day.wind.speed) {
-        values.put("wind_speed_m_s", day.wind.speed->inMetresPerSecond());
+    putWind(values, "wind", day.wind);
+    if (day.windLater) {
+        values.put("wind_later_at_s", static_cast<std::int64_t>(day.windLater->at.count()));
+        putWind(values, "wind_later", day.windLater->wind);
     }
     values.put("level_change_m", day.levelChange.inMetres());
     if (day.waterTemperature) {
@@ -68,12 +88,9 @@ void takeDay(Connection& connection, KeyValues& values, marks::ExpectedDay& day)
     }
     take(values, "start_s", day.start);
     take(values, "end_s", day.end);
-    // A wind that is not there is not known: it is no calm from the north.
-    if (const auto from_deg = values.number("wind_from_deg")) {
-        day.wind.from = units::Bearing::degrees(*from_deg);
-    }
-    if (const auto speed_m_s = values.number("wind_speed_m_s")) {
-        day.wind.speed = units::Speed::metresPerSecond(*speed_m_s);
+    day.wind = windIn(values, "wind");
+    if (const auto at_s = values.wholeNumber("wind_later_at_s")) {
+        day.windLater = marks::LaterWind{std::chrono::seconds(*at_s), windIn(values, "wind_later")};
     }
     take(values, "level_change_m", day.levelChange);
     if (const auto temperature_c = values.number("water_temperature_c")) {

@@ -112,13 +112,16 @@ inline water::Water fullWater() {
     full.beliefProfiles[0].weights.set(marks::FactorKind::shelter, 1.5);
     full.dayByHand = {{{3.0995, 55.2002}, {3.1, 55.2}},
                       {{{3.0995, 55.2002}, std::chrono::minutes(40)}}};
-    full.plan.day = {std::chrono::year(2026) / 10 / 3,
-                     std::chrono::hours(7),
-                     std::chrono::hours(15),
-                     {units::Bearing::degrees(240.0), units::Speed::metresPerSecond(5.0)},
-                     units::Length::metres(-0.4),
-                     units::Temperature::celsius(12.0),
-                     std::chrono::minutes(100)};
+    full.plan.day = {
+        std::chrono::year(2026) / 10 / 3,
+        std::chrono::hours(7),
+        std::chrono::hours(15),
+        {units::Bearing::degrees(240.0), units::Speed::metresPerSecond(5.0)},
+        marks::LaterWind{std::chrono::hours(12),
+                         {units::Bearing::degrees(200.0), units::Speed::metresPerSecond(7.0)}},
+        units::Length::metres(-0.4),
+        units::Temperature::celsius(12.0),
+        std::chrono::minutes(100)};
     full.plan.launch = geo::LonLat{3.0961, 55.2};
     full.log = {fullStay()};
     return full;

@@ -17,6 +17,7 @@
 #include <QPushButton>
 
 #include <algorithm>
+#include <cmath>
 
 namespace days::looking_back {
 

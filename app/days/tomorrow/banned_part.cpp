@@ -74,8 +74,7 @@ void BannedPart::askArea() {
         tr("Click round the water to ban, corner by corner; double-click to close the line"),
         chart::ToolKind::polygon, [this](const chart::RingMade& made) {
             if (water().frame) {
-                edits::banWater(context_.open,
-                                {{}, water().frame->toEarth(std::span(made.ring))});
+                edits::banWater(context_.open, {{}, water().frame->toEarth(std::span(made.ring))});
             }
         });
 }

@@ -49,6 +49,7 @@ public:
         addClock();
         addStay();
         addWind();
+        addLaterWind();
         addWater();
     }
 
@@ -65,6 +66,7 @@ public:
                            std::chrono::duration<double, std::ratio<3600>>(*day.stay).count())
                      : QString());
         showWind(day.wind);
+        showLaterWind(day.windLater);
         level_->showAmount(words().levelChange(day.levelChange));
         temperature_->showAmount(day.waterTemperature ? words().temperature(*day.waterTemperature)
                                                       : QString());
@@ -92,7 +94,17 @@ private:
         from_->showAmount(wind.from ? wording::Words::bearing(*wind.from) : QString());
         speed_->showAmount(wind.speed ? words().speed(*wind.speed) : QString());
         setWords(beaufort_, wind.speed ? beaufortWords(*wind.speed) : QString());
-        clearWind_->setEnabled(wind.from || wind.speed);
+        clearWind_->setEnabled(wind != logbook::Wind() || water().plan.day.windLater.has_value());
+    }
+
+    void showLaterWind(const std::optional<marks::LaterWind>& later) {
+        const logbook::Wind wind = later ? later->wind : logbook::Wind();
+        turns_->showAmount(later ? timeOfDay(later->at) : QString());
+        laterFrom_->setPlaceholderText(wind.speed ? tr("variable") : notSaid());
+        laterFrom_->showAmount(wind.from ? wording::Words::bearing(*wind.from) : QString());
+        laterSpeed_->showAmount(wind.speed ? words().speed(*wind.speed) : QString());
+        laterFrom_->setEnabled(later.has_value());
+        laterSpeed_->setEnabled(later.has_value());
     }
 
     [[nodiscard]] static QString notSaid() { return tr("not said"); }
@@ -179,14 +191,53 @@ private:
                           set(tr("Set wind speed"),
                               [&](marks::ExpectedDay& day) { day.wind.speed = speedOf(text); });
                       });
-        clearWind_ =
-            makeButton(tr("Wind not known"), QStringLiteral("Ctrl+Shift+W"),
-                       tr("Clear direction and speed of the wind"), [this] {
-                           set(tr("Clear wind"), [](marks::ExpectedDay& day) { day.wind = {}; });
-                       });
+        clearWind_ = makeButton(tr("Wind not known"), QStringLiteral("Ctrl+Shift+W"),
+                                tr("Clear direction and speed of the wind"), [this] {
+                                    set(tr("Clear wind"), [](marks::ExpectedDay& day) {
+                                        day.wind = {};
+                                        day.windLater.reset();
+                                    });
+                                });
         addRow({clearWind_});
         beaufort_ = addWords();
         windWarning_ = addWarning();
+    }
+
+    void addLaterWind() {
+        turns_ = addAmount(
+            {tr("Wind turns at"), tr("When the wind turns or gets up; empty: one wind all day"),
+             isTime, tr("one wind all day"), tr("a time such as 13:00 or 1pm, or empty")},
+            [this](const QString& text) {
+                const auto at = units::timeWritten(text.toStdString());
+                set(tr("Set turn of the wind"), [&](marks::ExpectedDay& day) {
+                    const logbook::Wind wind =
+                        day.windLater ? day.windLater->wind : logbook::Wind();
+                    day.windLater = at ? std::optional(marks::LaterWind{*at, wind}) : std::nullopt;
+                });
+            });
+        laterFrom_ = addAmount(
+            {tr("Then from"), tr("Where it comes from then, degrees true; empty: variable"),
+             [](const QString& text) { return wording::bearingTyped(text).has_value(); }, notSaid(),
+             tr("degrees from 0 to 360, or a point such as SW; empty: not known")},
+            [this](const QString& text) {
+                setLater([&](logbook::Wind& wind) { wind.from = wording::bearingTyped(text); });
+            });
+        laterSpeed_ =
+            addAmount({tr("Then speed"), tr("How strong it is then; empty: not known"),
+                       [this](const QString& text) { return speedOf(text).has_value(); }, notSaid(),
+                       tr("a speed from 0 to 40 m/s, such as 13 mph, 12 kn or F4; empty: not "
+                          "known")},
+                      [this](const QString& text) {
+                          setLater([&](logbook::Wind& wind) { wind.speed = speedOf(text); });
+                      });
+    }
+
+    void setLater(const std::function<void(logbook::Wind&)>& change) {
+        set(tr("Set later wind"), [&](marks::ExpectedDay& day) {
+            if (day.windLater) {
+                change(day.windLater->wind);
+            }
+        });
     }
 
     void addWater() {
@@ -238,6 +289,9 @@ private:
     AmountField* from_ = nullptr;
     AmountField* speed_ = nullptr;
     QPushButton* clearWind_ = nullptr;
+    AmountField* turns_ = nullptr;
+    AmountField* laterFrom_ = nullptr;
+    AmountField* laterSpeed_ = nullptr;
     AmountField* level_ = nullptr;
     AmountField* temperature_ = nullptr;
     QLabel* beaufort_ = nullptr;

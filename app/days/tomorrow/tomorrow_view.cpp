@@ -2,10 +2,13 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 
 #include "app/wording/belief_words.h"
+#include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
 #include "app/wording/spoken_names.h"
 #include "app/wording/zone_words.h"
 #include "core/light/clock_and_sun.h"
+#include "core/marks/beliefs.h"
+#include "core/marks/factor_values.h"
 #include "core/wind/beaufort.h"
 
 #include <algorithm>
@@ -39,15 +42,13 @@ const marks::Mark* markRanked(const water::PlannedDay& day, int rank) {
 } // namespace
 
 QString timeOfDay(std::chrono::seconds sinceMidnight) {
-    const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(sinceMidnight).count();
-    return QStringLiteral("%1:%2")
-        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
-        .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return Words::timeOfDay(sinceMidnight);
 }
 
 QString conditionsLine(const marks::ExpectedDay& day, const Words& words) {
     return QStringLiteral("%1, %2 to %3, %4")
-        .arg(Words::day(day.day), timeOfDay(day.start), timeOfDay(day.end), words.wind(day.wind));
+        .arg(Words::day(day.day), timeOfDay(day.start), timeOfDay(day.end),
+             wording::windsOf(day, words));
 }
 
 QString clockQuestion(const water::Water& water) {
@@ -111,7 +112,7 @@ QString factorTitle(FactorKind kind) {
     case FactorKind::windward:
         return QStringLiteral("wind blows on to it");
     case FactorKind::shelter:
-        return QStringLiteral("shelter");
+        return QStringLiteral("waves");
     case FactorKind::record:
         return QStringLiteral("catches here");
     case FactorKind::lessTried:
@@ -140,9 +141,11 @@ QString factorMeaning(FactorKind kind) {
         return capitalised(wording::allOf(structure::KindFamily::feature)) +
                QStringLiteral(" within a cast.");
     case FactorKind::windward:
-        return QStringLiteral("Water that the wind blows on to goes before water that it leaves.");
+        return QStringLiteral("Rippled water goes before calm, the more the farther right; against "
+                              "the liking for calm it says which waves you like best.");
     case FactorKind::shelter:
-        return QStringLiteral("Small waves where the boat lies.");
+        return QStringLiteral("Calm water goes before rippled, the more the farther right; against "
+                              "the liking for ripple it says which waves you like best.");
     case FactorKind::record:
         return QStringLiteral("What your log says of the place: fish and blanks alike.");
     case FactorKind::lessTried:
@@ -162,6 +165,27 @@ QString factorMeaning(FactorKind kind) {
 QString beliefRow(const marks::BeliefRecord& record, bool hasLog) {
     return capitalised(factorTitle(record.kind)) + QStringLiteral(". ") +
            wording::said(record, hasLog);
+}
+
+QString weightTitle(FactorKind kind) {
+    switch (kind) {
+    case FactorKind::windward:
+        return QStringLiteral("liking for ripple");
+    case FactorKind::shelter:
+        return QStringLiteral("liking for calm");
+    default:
+        return factorTitle(kind);
+    }
+}
+
+QString likedWavesWords(const marks::Weights& weights, const Words& words) {
+    const marks::WaveLiking liking = marks::waveLikingOf(weights);
+    if (!(liking.weight > 0.0)) {
+        return QStringLiteral("Waves do not count for you, while they are not too rough.");
+    }
+    return liking.ripple > 0.0 ? QStringLiteral("You like waves of about %1 best.")
+                                     .arg(words.lengthTo(marks::bestWaves(liking.ripple), 2))
+                               : QStringLiteral("You like it as calm as can be.");
 }
 
 QString weightsLine(const marks::Weights& weights) {

@@ -39,6 +39,10 @@ namespace days::tomorrow {
 [[nodiscard]] QString factorMeaning(marks::FactorKind kind);
 /// "Drop-off in reach. You count it as usual; your log speaks for it: ..."
 [[nodiscard]] QString beliefRow(const marks::BeliefRecord& record, bool hasLog);
+/// What its slider is called: for windward and shelter what a liking for ripple or calm says.
+[[nodiscard]] QString weightTitle(marks::FactorKind kind);
+/// "You like waves of about 0.10 m best."
+[[nodiscard]] QString likedWavesWords(const marks::Weights& weights, const wording::Words& words);
 /// The three that weigh most: "depth, drop-off, record".
 [[nodiscard]] QString weightsLine(const marks::Weights& weights);
 

@@ -33,6 +33,9 @@ public:
         addTry();
         for (const marks::FactorKind kind : marks::allFactorKinds) {
             addWeight(kind);
+            if (kind == marks::FactorKind::shelter) {
+                liked_ = addWords();
+            }
         }
         settle_.setSingleShot(true);
         settle_.setInterval(settle_ms);
@@ -56,6 +59,7 @@ public:
             sliders_[i]->setValue(static_cast<int>(std::lround(weight * ticksPerWeight)));
             numbers_[i]->setText(QString::number(weight, 'f', 2));
         }
+        setWords(liked_, likedWavesWords(weights, words()));
         const QSignalBlocker quiet(try_);
         try_->setValue(static_cast<int>(std::lround(water().plan.tryNew * ticksOfTry)));
         profiles_->refresh();
@@ -81,14 +85,14 @@ private:
         auto* slider = new QSlider(Qt::Horizontal, holder);
         slider->setRange(0, mostWeight * ticksPerWeight);
         slider->setPageStep(ticksPerWeight / 4);
-        slider->setAccessibleName(factorTitle(kind));
+        slider->setAccessibleName(weightTitle(kind));
         auto* number = new QLabel(holder);
         number->setMinimumWidth(34);
         number->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         row->addWidget(slider, 1);
         row->addWidget(number);
         holder->setFocusProxy(slider);
-        addField(factorTitle(kind), holder, factorMeaning(kind));
+        addField(weightTitle(kind), holder, factorMeaning(kind));
         sliders_.push_back(slider);
         numbers_.push_back(number);
         connect(slider, &QSlider::valueChanged, this, [this, number](int ticks) {
@@ -128,6 +132,7 @@ private:
     }
 
     QSlider* try_ = nullptr;
+    QLabel* liked_ = nullptr;
     std::vector<QSlider*> sliders_;
     std::vector<QLabel*> numbers_;
     QTimer settle_;

@@ -47,8 +47,9 @@ void layStep3(Connection& connection) {
     registerFeatures(connection, "banned_water", "POLYGON",
                      "where the user wants no mark proposed");
     registerAttributes(connection, "belief_profiles", "what the user holds to matter, by name");
-    registerFeatures(connection, "day_by_hand", "POINT",
-                     "marks in the order that the user gave, and how long he wants to stay on them");
+    registerFeatures(
+        connection, "day_by_hand", "POINT",
+        "marks in the order that the user gave, and how long he wants to stay on them");
 }
 
 } // namespace store::schema

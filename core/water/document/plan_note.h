@@ -43,13 +43,19 @@ struct WaterLeftOut {
     std::vector<std::pair<marks::Exclusion, units::Area>> parts;
     friend bool operator==(const WaterLeftOut&, const WaterLeftOut&) = default;
 };
+/// Water that the waves of the day leave out.
+struct TooRoughWater {
+    units::Area area;
+    units::Length roughest; ///< Significant height from which a boat does not lie there.
+    friend bool operator==(const TooRoughWater&, const TooRoughWater&) = default;
+};
 /// Nobody said how strong the wind will be: waves and shelter are not counted.
 struct WavesNotCounted {
     friend bool operator==(const WavesNotCounted&, const WavesNotCounted&) = default;
 };
 
 using PlanNote = std::variant<NothingCaught, NoStayCounts, StaysElsewhere, StaysWithoutEffort,
-                              WaterLeftOut, WavesNotCounted>;
+                              WaterLeftOut, WavesNotCounted, TooRoughWater>;
 
 /// A mark of the user's own that cannot be anchored on.
 struct RefusedMark {

@@ -84,15 +84,25 @@ void take(Stamp& stamp, const soundings::Sounder& sounder) {
     stamp.take(draft.inMetres()).take(assumedSoundSpeed.inMetresPerSecond()).take(measuresBySound);
 }
 
-void take(Stamp& stamp, const marks::ExpectedDay& expected) {
-    const auto& [day, start, end, wind, levelChange, waterTemperature, stay] = expected;
+void take(Stamp& stamp, const logbook::Wind& wind) {
     const auto& [from, speed] = wind;
+    takeIfAny(stamp, from, &units::Bearing::inDegrees);
+    takeIfAny(stamp, speed, &units::Speed::inMetresPerSecond);
+}
+
+void take(Stamp& stamp, const marks::ExpectedDay& expected) {
+    const auto& [day, start, end, wind, windLater, levelChange, waterTemperature, stay] = expected;
     stamp.take(std::chrono::sys_days(day).time_since_epoch().count())
         .take(start.count())
         .take(end.count())
         .take(levelChange.inMetres());
-    takeIfAny(stamp, from, &units::Bearing::inDegrees);
-    takeIfAny(stamp, speed, &units::Speed::inMetresPerSecond);
+    take(stamp, wind);
+    stamp.take(windLater.has_value());
+    if (windLater) {
+        const auto& [at, later] = *windLater;
+        stamp.take(at.count());
+        take(stamp, later);
+    }
     takeIfAny(stamp, waterTemperature, &units::Temperature::inCelsius);
     takeIfAny(stamp, stay, &std::chrono::seconds::count);
 }

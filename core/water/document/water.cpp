@@ -26,6 +26,8 @@ bool planFromTomorrow(Water& water, units::Moment now) {
         return false;
     }
     water.plan.day.day = units::Day(today + std::chrono::days(1));
+    water.plan.day.wind = {};
+    water.plan.day.windLater.reset();
     return true;
 }
 

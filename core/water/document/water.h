@@ -86,7 +86,8 @@ inline constexpr std::array allParts{Part::facts,    Part::shoreline, Part::days
 [[nodiscard]] std::int64_t freshId(const Water& water);
 
 /// A day gone by is no day to plan for: a plan for one before today becomes a plan for tomorrow, by
-/// the water's clock. \return whether it did.
+/// the water's clock. Its wind was forecast for the day gone by and is not known of the other.
+/// \return whether it did.
 bool planFromTomorrow(Water& water, units::Moment now);
 
 /// Lays the frame round the shore, else round the soundings, if the water has none yet.

@@ -2,23 +2,40 @@
 #include "core/water/steps/day_cautions.h"
 
 #include "core/anchoring/cautions.h"
+#include "core/marks/winds_of_day.h"
 #include "core/wind/beaufort.h"
+
+#include <algorithm>
 
 namespace water {
 
+namespace {
+
+/// Of the strongest wind of the hours planned, as far as it is said; nought where none is.
+int greatestForce(const marks::ExpectedDay& day) {
+    int force = 0;
+    for (const marks::WindOfHours& part : marks::windsOf(day)) {
+        force = std::max(force, part.wind.speed ? wind::beaufortForce(*part.wind.speed) : 0);
+    }
+    return force;
+}
+
+} // namespace
+
 std::optional<StayAshore> ashoreCaution(const marks::ExpectedDay& day) {
-    const int force = day.wind.speed ? wind::beaufortForce(*day.wind.speed) : 0;
+    const int force = greatestForce(day);
     return force >= ashoreFrom_beaufort ? std::optional(StayAshore{force}) : std::nullopt;
 }
 
 std::optional<DayCaution> windCaution(const marks::ExpectedDay& day) {
-    if (!day.wind.speed) {
-        return WindNotSaid{};
-    }
     if (const auto ashore = ashoreCaution(day)) {
         return *ashore;
     }
-    const int force = wind::beaufortForce(*day.wind.speed);
+    const auto winds = marks::windsOf(day);
+    if (std::ranges::any_of(winds, [](const auto& part) { return !part.wind.speed; })) {
+        return WindNotSaid{};
+    }
+    const int force = greatestForce(day);
     return force == ashoreFrom_beaufort - 1 ? std::optional<DayCaution>(WhiteHorses{force})
                                             : std::nullopt;
 }

@@ -23,7 +23,8 @@ inline constexpr units::Temperature nearIce = units::Temperature::celsius(4.0);
 /// angling association give for pike).
 inline constexpr units::Temperature warmForFish = units::Temperature::celsius(20.0);
 
-/// What is said before all else from force 6 on; nothing below it, or of a wind that nobody said.
+/// What is said before all else from force 6 on, by the strongest wind of the hours planned;
+/// nothing below it, or of a wind that nobody said.
 [[nodiscard]] std::optional<StayAshore> ashoreCaution(const marks::ExpectedDay& day);
 /// The wind's own caution: none below force 5; where nobody said how strong it will be, that.
 [[nodiscard]] std::optional<DayCaution> windCaution(const marks::ExpectedDay& day);

@@ -5,6 +5,7 @@
 #include "core/wind/waves.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace water {
@@ -94,6 +95,44 @@ units::Length DayWaves::heightNear(geo::WaterPoint place) {
     const units::Length height = heightAt(middle);
     known_.emplace(square, height);
     return height;
+}
+
+WavesOfWinds::WavesOfWinds(const geo::Outline& outline, const grid::DepthGrid& today,
+                           const marks::ExpectedDay& day)
+    : winds_(marks::windsOf(day)) {
+    for (const marks::WindOfHours& part : winds_) {
+        ofEach_.emplace_back(outline, today, part.wind);
+    }
+}
+
+bool WavesOfWinds::areAny() const {
+    return std::ranges::any_of(winds_, [](const marks::WindOfHours& part) {
+        return part.wind.speed && *part.wind.speed > units::Speed();
+    });
+}
+
+marks::WavesOfDay WavesOfWinds::near(geo::WaterPoint place) {
+    marks::WavesOfDay waves;
+    const std::array of{&waves.first, &waves.later};
+    for (std::size_t k = 0; k < winds_.size(); ++k) {
+        if (winds_[k].wind.speed) {
+            *of[k] = marks::WaveState{units::Length(), ofEach_[k].heightNear(place)};
+        }
+    }
+    return waves;
+}
+
+bool WavesOfWinds::mayExceed(units::Length height) const {
+    return std::ranges::all_of(ofEach_,
+                               [height](const DayWaves& one) { return one.mayExceed(height); });
+}
+
+units::Length WavesOfWinds::lowestNear(geo::WaterPoint place) {
+    units::Length lowest = ofEach_.front().heightNear(place);
+    for (DayWaves& one : ofEach_) {
+        lowest = std::min(lowest, one.heightNear(place));
+    }
+    return lowest;
 }
 
 } // namespace water

@@ -5,10 +5,12 @@
 #include "core/grid/depth_grid.h"
 #include "core/logbook/conditions.h"
 #include "core/marks/factor_values.h"
+#include "core/marks/winds_of_day.h"
 
 #include <map>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace water {
 
@@ -46,6 +48,26 @@ private:
     const grid::DepthGrid& today_;
     logbook::Wind wind_;
     std::map<std::pair<int, int>, units::Length> known_;
+};
+
+/// The same of a day whose wind may turn. Refers to its water, which must outlive it.
+class WavesOfWinds {
+public:
+    WavesOfWinds(const geo::Outline& outline, const grid::DepthGrid& today,
+                 const marks::ExpectedDay& day);
+
+    /// False where one of the winds could not raise such waves anywhere.
+    [[nodiscard]] bool mayExceed(units::Length height) const;
+    /// True where one of the winds raises any.
+    [[nodiscard]] bool areAny() const;
+    /// The heights in each; nothing for a wind whose speed nobody said.
+    [[nodiscard]] marks::WavesOfDay near(geo::WaterPoint place);
+    /// In the calmest of the winds.
+    [[nodiscard]] units::Length lowestNear(geo::WaterPoint place);
+
+private:
+    std::vector<marks::WindOfHours> winds_;
+    std::vector<DayWaves> ofEach_;
 };
 
 } // namespace water

@@ -4,6 +4,7 @@
 #include "core/anchoring/place_anchors.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
+#include "core/marks/winds_of_day.h"
 #include "core/rods/spread_rods.h"
 #include "core/water/document/stamp_values.h"
 #include "core/water/steps/banned_places.h"
@@ -12,8 +13,6 @@
 #include "core/water/steps/learn_log.h"
 #include "core/water/steps/plan_notes.h"
 #include "core/water/steps/stamps.h"
-#include "core/wind/fetch.h"
-#include "core/wind/waves.h"
 
 #include <algorithm>
 #include <iterator>
@@ -56,25 +55,51 @@ struct PlanWork {
     Progress& progress;
 };
 
-/// The candidate with its ropes; nothing where no two anchors would hold the boat there. Only
-/// a mark that the user himself put into closed water gets its anchors there, with a caution.
-Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
+/// How the boat lies at a place in one wind. Only a mark that the user himself put into closed
+/// water gets its anchors there, with a caution.
+Result<marks::Lying> lyingIn(const logbook::Wind& wind, geo::WaterPoint place,
+                             const PlanWork& work) {
     const rods::Ground& ground = work.day.ground();
-    const marks::Plan& plan = work.plan;
-    const Exposure lies =
-        exposureAt(work.day.outline(), ground.today(), candidate.place, plan.day.wind);
-    anchoring::Weather weather{lies.side, plan.day.wind.speed, std::nullopt,
-                               plan.day.wind.from.has_value()};
+    const Exposure lies = exposureAt(work.day.outline(), ground.today(), place, wind);
+    anchoring::Weather weather{lies.side, wind.speed, std::nullopt, wind.from.has_value()};
     if (lies.waves) {
         weather.waveHeight = lies.waves->height;
     }
-    auto anchors = anchoring::placeAnchors(
-        ground.today(), ground.isClosed(candidate.place) ? nullptr : &work.day.closed(),
-        candidate.place, weather, boatOf(plan.tackle), work.progress);
+    auto anchors = anchoring::placeAnchors(ground.today(),
+                                           ground.isClosed(place) ? nullptr : &work.day.closed(),
+                                           place, weather, boatOf(work.plan.tackle), work.progress);
     if (!anchors) {
         return std::unexpected(anchors.error());
     }
-    return marks::WorkedCandidate{candidate, std::move(*anchors), {}, lies.waves};
+    return marks::Lying{std::move(*anchors), lies.waves};
+}
+
+/// The candidate with its ropes; nothing where no two anchors would hold the boat there in one of
+/// the day's winds.
+Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
+    std::vector<marks::Lying> lying;
+    for (const marks::WindOfHours& part : marks::windsOf(work.plan.day)) {
+        auto one = lyingIn(part.wind, candidate.place, work);
+        if (!one) {
+            return std::unexpected(one.error());
+        }
+        lying.push_back(std::move(*one));
+    }
+    marks::WorkedCandidate out{
+        candidate, std::move(lying.front().anchors), {}, lying.front().waves, {}};
+    if (lying.size() > 1) {
+        out.later = std::move(lying.back());
+    }
+    return out;
+}
+
+/// In none of the day's winds an open boat can lie there.
+bool isTooRough(const marks::WorkedCandidate& one) {
+    const auto isRough = [](const std::optional<marks::WaveState>& waves) {
+        return waves && waves->height > marks::ProposeSettings().roughest;
+    };
+    return !one.candidate.isPinned && isRough(one.waves) &&
+           (!one.later || isRough(one.later->waves));
 }
 
 /// Own marks that lie on no water today: nothing can be worked out for them.
@@ -126,9 +151,7 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
         }
         work.progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
         auto one = workedOut(candidates[i], work);
-        const bool isTooRough = one && !candidates[i].isPinned && one->waves &&
-                                one->waves->height > marks::ProposeSettings().roughest;
-        if (isTooRough) {
+        if (one && isTooRough(*one)) {
             ++worked.refused;
             worked.lastReason = fmt::format("waves of {:.2f} m", one->waves->height.inMetres());
         } else if (one) {
@@ -280,13 +303,12 @@ candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<
                                work.progress);
 }
 
-Result<std::vector<marks::Mark>> rankedOf(const PlanWork& work, const marks::MarkInput& input,
-                                          std::vector<marks::WorkedCandidate> candidates) {
-    return marks::rankMarks(input, work.plan, std::move(candidates), {}, work.progress,
-                            [&work](const anchoring::AnchorSet& anchors) {
-                                return rods::spreadRods(work.day.ground(), anchors,
-                                                        rodsOf(work.plan.tackle), work.progress);
-                            });
+/// Where the baits lie from a set of anchors.
+marks::RodsFor rodsFrom(const PlanWork& work) {
+    return [&work](const anchoring::AnchorSet& anchors) {
+        return rods::spreadRods(work.day.ground(), anchors, rodsOf(work.plan.tackle),
+                                work.progress);
+    };
 }
 
 /// How much water each condition leaves out.
@@ -325,13 +347,16 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(banned.error());
     }
     const PlanWork work{water, plan, **ground, kept, progress};
-    DayWaves waves(*derived.outline, work.day.today(), plan.day.wind);
+    WavesOfWinds waves(*derived.outline, work.day.today(), plan.day);
     marks::MarkInput input = work.day.input(water);
     if (banned->areAny()) {
         input.bannedAt = [&banned](geo::WaterPoint p) { return banned->at(p); };
     }
+    if (waves.areAny()) {
+        input.wavesNear = [&waves](geo::WaterPoint p) { return waves.near(p); };
+    }
     if (waves.mayExceed(marks::ProposeSettings().roughest)) {
-        input.waveHeightAt = [&waves](geo::WaterPoint p) { return waves.heightNear(p); };
+        input.waveHeightAt = [&waves](geo::WaterPoint p) { return waves.lowestNear(p); };
     }
     const auto stamp = stampOfGround(water, derived, plan);
     progress.begin("Reading the log");
@@ -353,14 +378,17 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     planned.looked = candidates->size();
     planned.unanchorable = worked->refused;
     progress.begin("Ranking the marks and laying out rods");
-    auto ranked = rankedOf(work, input, std::move(worked->candidates));
+    auto ranked =
+        marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress, rodsFrom(work));
     if (!ranked) {
         return std::unexpected(ranked.error());
     }
     planned.marks = std::move(*ranked);
     planned.excluded = excludedOf(work, input, stamp);
     tellOfTheLog(water, *log, input, planned);
-    if (auto laid = layOutDay(water, work.day, log->learned, planned, progress); !laid) {
+    if (auto laid =
+            layOutDay(water, work.day, input, log->learned, rodsFrom(work), planned, progress);
+        !laid) {
         return std::unexpected(laid.error());
     }
     planned.refused = offTheWater(work);

@@ -1,9 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/plan_notes.h"
 
+#include "core/marks/winds_of_day.h"
+
+#include <algorithm>
+
 namespace water {
 
 namespace {
+
+constexpr double worthTelling_ha = 0.05;
+
+bool isWithoutSpeed(const marks::WindOfHours& part) {
+    return !part.wind.speed;
+}
 
 void noteTheLog(const Water& water, const LearnedLog& log, std::vector<PlanNote>& notes) {
     const std::size_t stays = water.log.size();
@@ -21,7 +31,6 @@ void noteTheLog(const Water& water, const LearnedLog& log, std::vector<PlanNote>
 }
 
 void noteWhatIsLeftOut(PlannedDay& planned) {
-    constexpr double worthTelling_ha = 0.05;
     WaterLeftOut left{planned.marks.size(), planned.plan.count, {}};
     for (std::size_t k = 0; k < planned.excluded.size(); ++k) {
         if (planned.excluded[k].inHectares() >= worthTelling_ha) {
@@ -33,6 +42,15 @@ void noteWhatIsLeftOut(PlannedDay& planned) {
     }
 }
 
+/// Said of a full list too: it would be another one in a calm.
+void noteWhatIsTooRough(PlannedDay& planned) {
+    const units::Area rough =
+        planned.excluded[static_cast<std::size_t>(marks::Exclusion::tooRough)];
+    if (rough.inHectares() >= worthTelling_ha) {
+        planned.basis.emplace_back(TooRoughWater{rough, marks::ProposeSettings().roughest});
+    }
+}
+
 } // namespace
 
 void tellOfTheLog(const Water& water, const LearnedLog& log, const marks::MarkInput& input,
@@ -40,13 +58,15 @@ void tellOfTheLog(const Water& water, const LearnedLog& log, const marks::MarkIn
     if (log.learned) {
         planned.meanPer10RodHours = 10.0 * log.learned->model.mean().rate();
     }
-    if (!planned.plan.day.wind.speed) {
+    if (std::ranges::any_of(marks::windsOf(planned.plan.day), isWithoutSpeed)) {
         planned.basis.emplace_back(WavesNotCounted{});
     }
     planned.beliefs = marks::beliefRecordsOf(planned.plan.weights, input.learned);
     noteTheLog(water, log, planned.basis);
     if (planned.marks.size() < static_cast<std::size_t>(planned.plan.count)) {
         noteWhatIsLeftOut(planned);
+    } else {
+        noteWhatIsTooRough(planned);
     }
 }
 

@@ -49,8 +49,8 @@ Stamps Stamps::of(const Water& water) {
     const auto& [cell, bands, sectionArea, secchi, weedLeft, structureChoice] = settings;
     const auto& [day, tackle, weights, launch, count, tryNew] = plan;
     leaveOut(tackle, weights, count, tryNew);
-    const auto& [date, start, end, wind, levelChange, waterTemperature, stay] = day;
-    leaveOut(date, start, end, wind, waterTemperature, stay);
+    const auto& [date, start, end, wind, windLater, levelChange, waterTemperature, stay] = day;
+    leaveOut(date, start, end, wind, windLater, waterTemperature, stay);
 
     Stamp reduce;
     reduce.take(methodVersion).take(chartLevel.inMetresOnGauge()).take(frame.has_value());

@@ -47,9 +47,9 @@ TEST(BannedPainted, LiesUnderTheMarksWithItsNameWhetherTomorrowIsPlannedOrNot) {
     ChartContent content = oneMark();
     auto water = std::make_shared<water::Water>(*content.water);
     const geo::Ring ring{{-40, -30}, {60, -30}, {60, 50}, {-40, 50}};
-    water->banned = {
-        {"snags", water->frame->toEarth(std::span(ring))},
-        {"", water->frame->toEarth(std::span(geo::Ring{{80, 0}, {110, 0}, {95, 40}}))}};
+    const geo::Ring nameless{{80, 0}, {110, 0}, {95, 40}};
+    water->banned = {{"snags", water->frame->toEarth(std::span(ring))},
+                     {"", water->frame->toEarth(std::span(nameless))}};
     content.water = water;
     content.planned.reset();
     const ViewFrame view = near({10, 10}, 3.0);

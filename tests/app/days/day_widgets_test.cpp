@@ -91,7 +91,7 @@ TEST_F(DayWidgets, KeepWrongInputMarkedAndLeaveThePlanAlone) {
 
 TEST_F(DayWidgets, WeighAFactorOnceTheHandRests) {
     days::tomorrow::TomorrowDay day(context_);
-    named<QSlider>(day, "shelter")->setValue(40);
+    named<QSlider>(day, "liking for calm")->setValue(40);
     EXPECT_TRUE(QTest::qWaitFor(
         [&] { return open_.water()->plan.weights.of(marks::FactorKind::shelter) == 2.0; }));
 }

@@ -181,8 +181,7 @@ TEST_F(FileKinds, ALogBecomesStaysAndWhatIsThereAlreadyIsCounted) {
         "wind_from_deg,wind_speed_m_s,water_temperature_c,note\n"
         "stay,7,2024-09-18T08:11:00+01:00,2024-09-18T10:09:00+01:00,,3.1,55.2,3,,,,,,,,,\n"
         "fish,7,,,2024-09-18T09:20:00+01:00,,,,,pike,2.34,695,,,,,\n";
-    EXPECT_EQ(taken({file("log.csv", log)}),
-              (QStringList{"log.csv: 1 stay brought in."}));
+    EXPECT_EQ(taken({file("log.csv", log)}), (QStringList{"log.csv: 1 stay brought in."}));
     ASSERT_EQ(water().log.size(), 1U);
     EXPECT_EQ(water().log[0].rods, 3);
     EXPECT_EQ(taken({file("log.csv", log)}),

@@ -91,9 +91,8 @@ TEST_F(Dialogs, SaveTheChartAsAPageThatIsOfNow) {
     const QString path = folder_.filePath("chart.pdf");
     answer<QFileDialog>("Chart on paper...", [](QFileDialog& dialog) { dialog.reject(); });
     EXPECT_FALSE(QFile::exists(path)) << "nothing was chosen";
-    ASSERT_TRUE(edits::changeSettings(open(), "Set cell", [](water::Settings& s) {
-        s.cell = units::Length::metres(9.0);
-    }));
+    ASSERT_TRUE(edits::changeSettings(
+        open(), "Set cell", [](water::Settings& s) { s.cell = units::Length::metres(9.0); }));
     ASSERT_FALSE(open().isCurrent(water::Step::draw));
     choose("Chart on paper...", path);
     open().jobs().finishAll();

@@ -8,6 +8,8 @@
 #include "app/side_view/side_view.h"
 #include "core/store/connection.h"
 #include "tests/app/window/window_case.h"
+
+#include "app/edits/set_plan.h"
 #include "tests/support/desk_bowl.h"
 #include "tests/support/failing_disk.h"
 
@@ -169,6 +171,13 @@ TEST_F(WindowOnABowl, SaysWhatWasDrawnAndWhatWasPlannedAndWhatIsNext) {
                               .arg(derived.drawn->report.cells)
                               .arg(derived.sections->sections.size());
     EXPECT_EQ(said(), drawn + "choose marks under Tomorrow.");
+    open().planTomorrow();
+    open().jobs().finishAll();
+    EXPECT_TRUE(said().contains("Wind: not said")) << said().toStdString();
+    EXPECT_TRUE(isWrong());
+    edits::setPlan(open(), "Set wind", [](marks::Plan& plan) {
+        plan.day.wind = {units::Bearing::degrees(225.0), units::Speed::metresPerSecond(4.0)};
+    });
     open().planTomorrow();
     open().jobs().finishAll();
     const auto planned = open().planned();

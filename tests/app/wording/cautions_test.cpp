@@ -51,7 +51,10 @@ TEST(Cautions, OfAPlaceSayEachInItsSentence) {
         {marks::GuessedAround{},
          "Most depths within a cast are guesses: sound round the boat first."},
         {marks::WavesHere{Length::metres(0.74)}, "Waves of about 0.7 m here."},
-        {marks::RoomForRods{3, 4}, "Room for 3 of 4 rods."}};
+        {marks::RoomForRods{3, 4}, "Room for 3 of 4 rods."},
+        {marks::WindTurnsHere{std::chrono::minutes(13 * 60 + 5), true},
+         "The wind turns or gets up at 13:05, while you lie here; anchors are laid for the wind "
+         "after it. Lay them anew, or move on, when it does."}};
     ASSERT_EQ(rows.size(), std::variant_size_v<marks::Caution>);
     for (const auto& [caution, sentence] : rows) {
         EXPECT_EQ(said(caution, metric), sentence);
@@ -153,8 +156,9 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
                                       {marks::Exclusion::tooDeep, units::Area::hectares(120.06)},
                                       {marks::Exclusion::noRoom, units::Area::hectares(2.0)},
                                       {marks::Exclusion::ropesTooShort, units::Area::hectares(3.0)},
-                                       {marks::Exclusion::tooRough, units::Area::hectares(4.0)},
-                                       {marks::Exclusion::banned, units::Area::hectares(5.0)}}},
+                                      {marks::Exclusion::tooRough, units::Area::hectares(4.0)},
+                                      {marks::Exclusion::banned, units::Area::hectares(5.0)}}},
+                 water::TooRoughWater{units::Area::hectares(4.04), Length::metres(0.35)},
                  water::WavesNotCounted{}};
     ASSERT_EQ(day.basis.size(), std::variant_size_v<water::PlanNote>);
     EXPECT_EQ(
@@ -169,6 +173,8 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
             "2 of 8 marks found. Left out: 0.1 ha closed, 1.0 ha too shallow, 120.1 ha deeper "
             "than the limit, 2.0 ha too near the bank to swing, 3.0 ha too deep for the "
             "ropes, 4.0 ha too rough for an open boat at anchor, 5.0 ha that you banned.",
+            "4.0 ha of water left out: waves of more than 0.35 m there, too rough for an open boat "
+            "at anchor.",
             "Wind: not said; waves and shelter are not counted."}));
     EXPECT_TRUE(wording::basisOf(day, imperial)[4].contains("296.7 ac deeper"));
     EXPECT_EQ(wording::windNotSaid(day, metric),
@@ -222,6 +228,14 @@ TEST(PlannedWords, SayWhatBecameOfOwnMarksAndOfThoseWithoutTime) {
     day.day.leastStay = std::chrono::hours(3);
     EXPECT_EQ(wording::notesOf(day).back(),
               "There is no time or no way for marks 1, 2 with stays of 180 minutes.");
+    day.day.tooRough = {2};
+    EXPECT_EQ(wording::notesOf(day)[2],
+              "There is no time or no way for mark 1 with stays of 180 minutes.");
+    EXPECT_EQ(wording::notesOf(day)[3],
+              "In the hours that the day has for mark 2 the water there is too rough for an open "
+              "boat at anchor.");
+    day.day.tooRough = {1, 2};
+    EXPECT_EQ(wording::notesOf(day).size(), 3) << "time and way there are";
 }
 
 } // namespace

@@ -62,6 +62,13 @@ const std::vector<Row>& rows() {
         {marks::WaveState{Length::metres(412.3), Length::metres(0.118)},
          "waves of 0.12 m after 412 m of open water",
          "waves of 0.4 ft after 1353 ft of open water"},
+        {marks::InTwoWinds{std::chrono::hours(13),
+                           marks::WaveState{Length::metres(412.3), Length::metres(0.118)},
+                           marks::WavesNotKnown{}},
+         "waves of 0.12 m after 412 m of open water; from 13:00 the wind is not said: waves and "
+         "shelter are not counted",
+         "waves of 0.4 ft after 1353 ft of open water; from 13:00 the wind is not said: waves and "
+         "shelter are not counted"},
         {marks::CatchHere{2.46, 1.23},
          "2.5 fish in 10 rod-hours to be expected here, 1.2 over the whole water", nullptr},
         {marks::LogIsSilent{}, "the log does not tell yet", nullptr},

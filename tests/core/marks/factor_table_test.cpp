@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/beliefs.h"
 #include "core/marks/factor_values.h"
 
 #include "tests/support/made_up_day.h"
@@ -31,8 +32,15 @@ TEST(FactorValues, AreTheDocumentedMaps) {
     EXPECT_NEAR(marks::featureValue(125.66371, cast), 0.632121, 1e-6); // a tenth of the circle
     EXPECT_NEAR(marks::windwardValue(Speed::metresPerSecond(3.0)), 0.75, 1e-12);
     EXPECT_NEAR(marks::windwardValue(Speed::metresPerSecond(-6.0)), 1.0 / 6.0, 1e-12);
-    EXPECT_NEAR(marks::shelterValue(Length::metres(0.25)), 0.5, 1e-12);
-    EXPECT_NEAR(marks::shelterValue(Length::metres(0.5)), 0.2, 1e-12);
+    // Calm: 1 / (1 + (H / 0.25)^2).
+    EXPECT_NEAR(marks::waveValue(Length::metres(0.25), 0.0), 0.5, 1e-12);
+    EXPECT_NEAR(marks::waveValue(Length::metres(0.5), 0.0), 0.2, 1e-12);
+    // Rippled: 1 / (1 + ((H - 0.2) / 0.125)^2).
+    EXPECT_NEAR(marks::waveValue(Length::metres(0.2), 1.0), 1.0, 1e-12);
+    EXPECT_NEAR(marks::waveValue(Length::metres(0.325), 1.0), 0.5, 1e-12);
+    EXPECT_NEAR(marks::waveValue(Length(), 1.0), 1.0 / 3.56, 1e-12);
+    // Both alike: 1 / (1 + ((H - 0.1) / 0.1875)^2).
+    EXPECT_NEAR(marks::waveValue(Length::metres(0.2875), 0.5), 0.5, 1e-12);
     EXPECT_NEAR(marks::lessTriedValue(marks::LogSays{{1, 0, 2}, 1, 0.25}), 0.2, 1e-12);
     EXPECT_NEAR(marks::trustValue(Length::metres(0.5)), 0.5, 1e-12);
     EXPECT_NEAR(marks::trustValue(Length::metres(1.0)), 0.2, 1e-12);
@@ -140,7 +148,7 @@ TEST_F(ToldFactors, HoldTheQuantitiesBehindEach) {
               marks::FeaturesNear{Area::squareMetres(310.4), structure::ZoneKind::spur}},
           Row{FactorKind::windward, 0.5 * (1.0 + 6.04 / 9.04),
               marks::WindOnSlope{Speed::metresPerSecond(6.04), Way::up, 0.05}},
-          Row{FactorKind::shelter, 1.0 / (1.0 + std::pow(0.118 / 0.25, 2)),
+          Row{FactorKind::shelter, 1.0 / (1.0 + std::pow(0.018 / 0.1875, 2)),
               marks::WaveState{Length::metres(412.3), Length::metres(0.118)}},
           Row{FactorKind::record, 2.0 / 3.0, marks::CatchHere{2.46, 1.23}},
           Row{FactorKind::lessTried, 1.0 / 3.0, marks::RateBetween{0.94, 4.16}},
@@ -148,7 +156,7 @@ TEST_F(ToldFactors, HoldTheQuantitiesBehindEach) {
               marks::DepthsKnownTo{Length::metres(0.44)}}}) {
         EXPECT_EQ(of(row.kind).because, row.because) << marks::nameOf(row.kind);
         EXPECT_NEAR(of(row.kind).value, row.value, 1e-6) << marks::nameOf(row.kind);
-        EXPECT_EQ(of(row.kind).weight, marks::Weights().of(row.kind));
+        EXPECT_EQ(of(row.kind).weight, marks::countingWeight({}, row.kind));
     }
 }
 

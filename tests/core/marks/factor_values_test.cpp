@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/marks/beliefs.h"
 #include "core/marks/factor_values.h"
 
 #include "tests/support/made_up_day.h"
@@ -35,7 +36,7 @@ TEST(FactorValues, RiseWithWhatSpeaksForAMarkAndFallWithWhatSpeaksAgainst) {
     expectMonotone([&](double x) { return marks::featureValue(x, cast); }, 0.0, 3000.0, true);
     expectMonotone([](double x) { return marks::windwardValue(Speed::metresPerSecond(x)); }, -20.0,
                    20.0, true);
-    expectMonotone([](double x) { return marks::shelterValue(Length::metres(x)); }, 0.0, 2.0,
+    expectMonotone([](double x) { return marks::waveValue(Length::metres(x), 0.0); }, 0.0, 2.0,
                    false);
     expectMonotone([](double x) { return marks::trustValue(Length::metres(x)); }, 0.0, 5.0, false);
 }
@@ -43,6 +44,23 @@ TEST(FactorValues, RiseWithWhatSpeaksForAMarkAndFallWithWhatSpeaksAgainst) {
 TEST(FactorValues, GiveAStraightEdgeThroughTheMiddleWhatTheyPromise) {
     EXPECT_NEAR(marks::edgeValue(60.0, Length::metres(30.0)), 0.8647, 1e-4);
     EXPECT_EQ(marks::edgeValue(0.0, Length::metres(30.0)), 0.0);
+}
+
+TEST(WaveValue, RisesToTheHeightThatIsLikedAndFallsFromThere) {
+    for (const double ripple : {0.0, 0.25, 0.5, 1.0}) {
+        const double peak_m = 0.2 * ripple;
+        EXPECT_EQ(marks::waveValue(Length::metres(peak_m), ripple), 1.0) << ripple;
+        double before = 1.0;
+        for (double away_m = 0.01; away_m < 1.0; away_m += 0.01) {
+            const double above = marks::waveValue(Length::metres(peak_m + away_m), ripple);
+            EXPECT_LT(above, before);
+            before = above;
+        }
+        for (double height_m = 0.0; height_m + 0.006 < peak_m; height_m += 0.01) {
+            EXPECT_LT(marks::waveValue(Length::metres(height_m), ripple),
+                      marks::waveValue(Length::metres(height_m + 0.005), ripple));
+        }
+    }
 }
 
 TEST(Windward, IsFullWhereTheWindBlowsStraightUpTheSlope) {
@@ -141,7 +159,7 @@ TEST(Factors, ComeInOrderWithTheirWeightsAndReasons) {
     const marks::Weights weights;
     for (std::size_t k = 0; k < factors.size(); ++k) {
         EXPECT_EQ(factors[k].kind, marks::allFactorKinds[k]);
-        EXPECT_EQ(factors[k].weight, weights.of(factors[k].kind));
+        EXPECT_EQ(factors[k].weight, marks::countingWeight(weights, factors[k].kind));
         EXPECT_NE(factors[k].because, marks::Reason());
     }
     EXPECT_TRUE(std::holds_alternative<marks::DropOffNear>(factors[1].because));

@@ -229,10 +229,10 @@ TEST(Beliefs, AreNothingAtTheUsualWeightsBesideALog) {
     }
     Weights strong;
     strong.set(FactorKind::dropOff, 2.0);
-    strong.set(FactorKind::shelter, 0.0);
+    strong.set(FactorKind::weedEdge, 0.0);
     EXPECT_NEAR(marks::believedBesideLog(strong, FactorKind::dropOff, 1.0), 0.2, 1e-12);
     EXPECT_NEAR(marks::believedBesideLog(strong, FactorKind::dropOff, 0.0), -0.2, 1e-12);
-    EXPECT_NEAR(marks::believedBesideLog(strong, FactorKind::shelter, 1.0), -0.2, 1e-12);
+    EXPECT_NEAR(marks::believedBesideLog(strong, FactorKind::weedEdge, 1.0), -0.2, 1e-12);
     strong.set(FactorKind::dropOff, 50.0);
     EXPECT_NEAR(marks::believedBesideLog(strong, FactorKind::dropOff, 1.0), 0.2, 1e-12);
     strong.set(FactorKind::record, 0.0);
@@ -242,6 +242,31 @@ TEST(Beliefs, AreNothingAtTheUsualWeightsBesideALog) {
     EXPECT_EQ(marks::believedBesideLog(strong, FactorKind::hour, 1.0), 0.0);
     strong.set(FactorKind::record, 0.0);
     EXPECT_EQ(marks::believedBesideLog(strong, FactorKind::record, 1.0), 0.0);
+}
+
+TEST(Beliefs, OfWindwardAndShelterMakeOneCurve) {
+    Weights weights;
+    EXPECT_EQ(marks::waveLikingOf(weights).ripple, 0.5);
+    EXPECT_EQ(marks::waveLikingOf(weights).weight, 0.8);
+    weights.set(FactorKind::windward, 1.2);
+    EXPECT_DOUBLE_EQ(marks::waveLikingOf(weights).ripple, 0.75);
+    EXPECT_DOUBLE_EQ(marks::waveLikingOf(weights).weight, 1.6);
+    weights.set(FactorKind::shelter, 0.0);
+    EXPECT_EQ(marks::waveLikingOf(weights).ripple, 1.0);
+    // Alone, both weights count for the waves and windward for nothing else.
+    EXPECT_NEAR(marks::believedAlone(weights, FactorKind::shelter, 1.0), 0.4 * 1.2 * 0.5, 1e-12);
+    EXPECT_EQ(marks::believedAlone(weights, FactorKind::windward, 1.0), 0.0);
+    EXPECT_EQ(marks::countingWeight(weights, FactorKind::windward), 0.0);
+    EXPECT_EQ(marks::countingWeight(weights, FactorKind::dropOff), 1.0);
+    // Beside a log the stronger of both: three times the usual is held to once above it.
+    EXPECT_NEAR(marks::believedBesideLog(weights, FactorKind::shelter, 1.0), 0.2, 1e-12);
+    EXPECT_NEAR(marks::believedBesideLog(weights, FactorKind::shelter, 0.0), -0.2, 1e-12);
+    EXPECT_EQ(marks::believedBesideLog(weights, FactorKind::windward, 1.0), 0.0);
+    weights.set(FactorKind::windward, 0.0);
+    EXPECT_EQ(marks::waveLikingOf(weights).ripple, 0.5);
+    EXPECT_EQ(marks::waveLikingOf(weights).weight, 0.0);
+    EXPECT_EQ(marks::believedBesideLog(weights, FactorKind::shelter, 1.0), 0.0)
+        << "who weighs neither likes no height best";
 }
 
 TEST(Beliefs, AloneGoByTheWeights) {

@@ -70,6 +70,21 @@ std::vector<std::size_t> orderOf(const DayInput& input, const DayPlan& plan) {
     return order;
 }
 
+TEST(OrderOfTheDay, PutsEachStopIntoTheHoursWhoseWindSuitsIt) {
+    // On one spot, so that no way has a price; turns from 8 to 12 and from 12 to 16.
+    DayInput input = dayOf({{50, 0}, {50, 0}}, {1.0, 1.0}, std::nullopt);
+    input.stopWeight = [](std::size_t stop, units::Moment moment) {
+        const bool isMorning = moment < eight + 4h;
+        return stop == 0 ? (isMorning ? 0.5 : 1.5) : 1.0;
+    };
+    EXPECT_DOUBLE_EQ(marks::worthOf(input, {0, 1}), 0.5 + 1.0);
+    EXPECT_DOUBLE_EQ(marks::worthOf(input, {1, 0}), 1.0 + 1.5);
+    EXPECT_EQ(orderOf(input, planOf(input)), (std::vector<std::size_t>{1, 0}));
+    marks::DaySettings roughly;
+    roughly.exactUpTo = 0;
+    EXPECT_EQ(orderOf(input, planOf(input, roughly)), (std::vector<std::size_t>{1, 0}));
+}
+
 TEST(OrderOfTheDay, IsTheBestOfAllOrders) {
     constexpr unsigned seed = 41;
     std::mt19937 random(seed);

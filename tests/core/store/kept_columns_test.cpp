@@ -132,13 +132,16 @@ TEST_F(KeptColumns, OfTheFacts) {
 TEST_F(KeptColumns, OfThePlan) {
     water::Water water;
     marks::Plan& plan = water.plan;
-    plan.day = {units::dayFrom("2027-02-28").value(),
-                std::chrono::seconds(30'600),
-                std::chrono::seconds(61'200),
-                {units::Bearing::degrees(237.5), units::Speed::metresPerSecond(6.25)},
-                units::Length::metres(-0.375),
-                units::Temperature::celsius(7.5),
-                std::chrono::seconds(4'500)};
+    plan.day = {
+        units::dayFrom("2027-02-28").value(),
+        std::chrono::seconds(30'600),
+        std::chrono::seconds(61'200),
+        {units::Bearing::degrees(237.5), units::Speed::metresPerSecond(6.25)},
+        marks::LaterWind{std::chrono::seconds(46'800),
+                         {units::Bearing::degrees(190.5), units::Speed::metresPerSecond(8.75)}},
+        units::Length::metres(-0.375),
+        units::Temperature::celsius(7.5),
+        std::chrono::seconds(4'500)};
     plan.tackle = {units::Speed::metresPerSecond(2.25),
                    units::Length::metres(4.5),
                    units::Length::metres(0.75),
@@ -185,6 +188,9 @@ TEST_F(KeptColumns, OfThePlan) {
                                                              "'weight_weed_edge'|'3'",
                                                              "'weight_windward'|'5'",
                                                              "'wind_from_deg'|'237.5'",
+                                                             "'wind_later_at_s'|'46800'",
+                                                             "'wind_later_from_deg'|'190.5'",
+                                                             "'wind_later_speed_m_s'|'8.75'",
                                                              "'wind_speed_m_s'|'6.25'"}));
     EXPECT_EQ(rows("name, geom", "pinned_marks"), (Rows{"'faithful'|" + hexOf(here)}));
 }

@@ -251,6 +251,16 @@ const std::array planMembers{
     Member{"wind speed", Part::plan,
            [](Water& w) { w.plan.day.wind.speed = units::Speed::metresPerSecond(6.25); }},
     Member{"calm", Part::plan, [](Water& w) { w.plan.day.wind.speed = units::Speed(); }},
+    Member{"later wind", Part::plan,
+           [](Water& w) {
+               w.plan.day.windLater = marks::LaterWind{
+                   std::chrono::seconds(13 * 3600 + 61),
+                   {units::Bearing::degrees(12.5), units::Speed::metresPerSecond(3.75)}};
+           }},
+    Member{"later wind that nobody knows", Part::plan,
+           [](Water& w) {
+               w.plan.day.windLater = marks::LaterWind{std::chrono::hours(13), {}};
+           }},
     Member{"level", Part::plan, [](Water& w) { w.plan.day.levelChange = length(-0.35); }},
     Member{"water's temperature", Part::plan,
            [](Water& w) { w.plan.day.waterTemperature = units::Temperature::celsius(0.0); }},

@@ -188,8 +188,8 @@ TEST(Trend, NonNegativeLeastSquaresHoldsTheWrongSignAtNothing) {
 // voice. With a single shape of 1 the trend is the mean of the blocks.
 TEST(Trend, HearsEachBlockOnceHoweverDenselySounded) {
     const support::MadeUpWater water = support::madeUpWater(
-        {{support::rectangle(-20.0, -20.0, 260.0, 260.0), {}}},
-        [](geo::WaterPoint) { return 3.0; }, 10.0);
+        {{support::rectangle(-20.0, -20.0, 260.0, 260.0), {}}}, [](geo::WaterPoint) { return 3.0; },
+        10.0);
     const ActiveCells cells = ActiveCells::of(water.mask);
     std::vector<surface::solver::Sample> samples;
     const auto sound = [&](geo::WaterPoint p, double depth_m) {

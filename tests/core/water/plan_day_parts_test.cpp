@@ -5,6 +5,7 @@
 #include "core/marks/rank_marks.h"
 #include "core/rods/spread_rods.h"
 #include "core/water/steps/day_distances.h"
+#include "core/water/steps/day_waves.h"
 #include "core/water/steps/hour_weight.h"
 #include "core/water/steps/learn_log.h"
 #include "core/water/steps/plan_day.h"
@@ -173,6 +174,8 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
         water::learnedFor(water::fitLog(made.water, input, hand.plan, quiet).value(), hand.plan);
     ASSERT_TRUE(log.learned);
     input.learned = &*log.learned;
+    water::WavesOfWinds near(made.ground.outline, hand.today, hand.plan.day);
+    input.wavesNear = [&near](WaterPoint p) { return near.near(p); };
     std::vector<marks::Candidate> pinned;
     for (const water::PinnedMark& mark : made.water.pinnedMarks) {
         pinned.push_back({made.ground.frame.toWater(mark.place), 0.0, true, mark.name});
@@ -279,6 +282,30 @@ TEST(PlanDay, ProposesNoMarkInWavesTooRoughForAnOpenBoatAtAnchor) {
         EXPECT_LE(given(mark.waveHeight).inMetres(), 0.35);
     }
     EXPECT_GT(day.excluded[static_cast<std::size_t>(marks::Exclusion::tooRough)].inHectares(), 1.0);
+}
+
+TEST(PlanDay, OfAGaleIsAnotherListThanOfACalmAndSaysWhatIsTooRough) {
+    const auto planIn = [](double speed_m_s) {
+        PlannedWater made;
+        made.water.plan.day.wind.speed = units::Speed::metresPerSecond(speed_m_s);
+        made.water.pinnedMarks.clear();
+        return planOf(made);
+    };
+    const auto placesOf = [](const water::PlannedDay& day) {
+        std::vector<WaterPoint> places;
+        for (const marks::Mark& mark : day.marks) {
+            places.push_back(mark.place);
+        }
+        return places;
+    };
+    const water::PlannedDay calm = planIn(0.0);
+    EXPECT_NE(placesOf(planIn(12.0)), placesOf(calm));
+    EXPECT_FALSE(support::holds<water::TooRoughWater>(calm.basis));
+    const water::PlannedDay gale = planIn(26.0);
+    const units::Area rough = gale.excluded[static_cast<std::size_t>(marks::Exclusion::tooRough)];
+    EXPECT_EQ(support::holds<water::TooRoughWater>(gale.basis), gale.marks.size() == 6U);
+    EXPECT_EQ(support::holds<water::WaterLeftOut>(gale.basis), gale.marks.size() < 6U);
+    EXPECT_GT(rough.inHectares(), 1.0);
 }
 
 TEST(PlanDay, LeavesMarksOutOfADayTooShortAndSaysForWhichStay) {

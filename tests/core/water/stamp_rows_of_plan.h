@@ -25,6 +25,25 @@ inline constexpr std::array planRows{
              onlyPlan},
     StampRow{"plan.day.wind.speed, calm", [](Water& w) { w.plan.day.wind.speed = units::Speed(); },
              onlyPlan},
+    StampRow{"plan.day.windLater, absent", [](Water& w) { w.plan.day.windLater.reset(); },
+             onlyPlan},
+    StampRow{"plan.day.windLater.at",
+             [](Water& w) {
+                 w.plan.day.windLater = marks::LaterWind{std::chrono::hours(14), {}};
+             },
+             onlyPlan},
+    StampRow{"plan.day.windLater.wind.from",
+             [](Water& w) {
+                 w.plan.day.windLater = marks::LaterWind{
+                     std::chrono::hours(13), {units::Bearing::degrees(20.0), std::nullopt}};
+             },
+             onlyPlan},
+    StampRow{"plan.day.windLater.wind.speed",
+             [](Water& w) {
+                 w.plan.day.windLater = marks::LaterWind{
+                     std::chrono::hours(13), {std::nullopt, units::Speed::metresPerSecond(20.0)}};
+             },
+             onlyPlan},
     StampRow{"plan.day.levelChange",
              [](Water& w) { w.plan.day.levelChange = units::Length::metres(0.3); }, levelAndPlan},
     StampRow{"plan.day.levelChange, none", [](Water& w) { w.plan.day.levelChange = {}; },

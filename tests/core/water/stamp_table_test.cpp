@@ -56,7 +56,8 @@ TEST(StampTable, KnowsAllMembers) {
     [[maybe_unused]] const auto& [seed, sectionName] = sectionNames[0];
     [[maybe_unused]] const auto& [kind, changePlaces, line] = sectionChanges[0];
     [[maybe_unused]] const auto& [day, tackle, weights, launch, count, tryNew] = plan;
-    [[maybe_unused]] const auto& [date, start, end, wind, levelChange, expected, stay] = day;
+    [[maybe_unused]] const auto& [date, start, end, wind, windLater, levelChange, expected, stay] =
+        day;
     [[maybe_unused]] const auto& [boatSpeed, boatLength, bowHeight, bowRope, sternRope, scope, rods,
                                   cast, overDepth] = tackle;
     [[maybe_unused]] const auto& [stayId, stayStart, stayEnd, stayPlace, stayRods, bait, conditions,

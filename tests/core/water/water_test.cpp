@@ -69,9 +69,17 @@ TEST(Water, PlansForTomorrowOnceThePlannedDayIsOver) {
     const units::Moment now =
         std::chrono::sys_days(std::chrono::year(2026) / 11 / 25) + std::chrono::hours(22);
     water.plan.day.day = std::chrono::year(2026) / 11 / 24;
+    water.plan.day.wind = {units::Bearing::degrees(225.0), units::Speed::metresPerSecond(9.0)};
+    water.plan.day.windLater = marks::LaterWind{std::chrono::hours(12), water.plan.day.wind};
+    const marks::ExpectedDay gone = water.plan.day;
     EXPECT_TRUE(planFromTomorrow(water, now));
     EXPECT_EQ(units::isoText(water.plan.day.day), "2026-11-26");
+    EXPECT_EQ(water.plan.day.wind, logbook::Wind()) << "it was forecast for another day";
+    EXPECT_FALSE(water.plan.day.windLater);
+    EXPECT_EQ(water.plan.day.start, gone.start) << "his habits stay";
+    water.plan.day.wind = gone.wind;
     EXPECT_FALSE(planFromTomorrow(water, now)) << "a day to come stays";
+    EXPECT_EQ(water.plan.day.wind, gone.wind);
     water.plan.day.day = std::chrono::year(2026) / 11 / 25;
     EXPECT_FALSE(planFromTomorrow(water, now)) << "today is not over";
 }

@@ -97,7 +97,7 @@ TEST(WindNotSaid, IsNotSaidOfACalm) {
     EXPECT_FALSE(support::holds<water::WindNotSaid>(day.cautions));
     for (const marks::Mark& mark : day.marks) {
         EXPECT_EQ(mark.waveHeight, Length());
-        EXPECT_EQ(factorOf(mark, FactorKind::shelter).value, 1.0);
+        EXPECT_EQ(factorOf(mark, FactorKind::shelter).value, marks::waveValue(Length(), 1.3 / 1.7));
         EXPECT_EQ(factorOf(mark, FactorKind::windward).because, marks::Reason(marks::NoWind{}));
         EXPECT_FALSE(support::holds<anchoring::BowToOpenWater>(mark.anchors.cautions));
     }
