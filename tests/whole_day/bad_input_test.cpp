@@ -244,7 +244,7 @@ TEST_F(BadInput, WrongUseIsToldInOneLine) {
          {std::vector<std::string>{},
           {"fish"},
           {"sketch"},
-          {"marks", "x.gpkg"},
+          {"marks", "x.gpkg", "--wind-from", "far"},
           {"sketch", "a", "--shore", "b", "--water", "c", "--draft", "deep"},
           {"review", "x.gpkg", "--by", "moon"},
           {"log", "x.gpkg"}}) {

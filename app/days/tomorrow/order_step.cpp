@@ -79,7 +79,8 @@ private:
                       [this] { step(1); });
         shorter_ = lay(tr("Shorter"), "Alt+Left", tr("Stay a quarter of an hour less"),
                        [this] { step(-1); });
-        addRow({earlier_, later_, shorter_, longer_});
+        addRow({earlier_, later_});
+        addRow({shorter_, longer_});
         free_ = lay(tr("Order as found"), "",
                     tr("Give the order back to the program; it can be undone"),
                     [this] { edits::freeOrder(context_.open); });

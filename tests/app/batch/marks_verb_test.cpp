@@ -113,7 +113,6 @@ const std::vector<OptionRow>& optionRows() {
         {"--rods", "2", [](Plan& p) { p.tackle.rods = 2; }},
         {"--cast", "18", [](Plan& p) { p.tackle.cast = Length::metres(18.0); }},
         {"--bow-rope", "8", [](Plan& p) { p.tackle.bowRope = Length::metres(8.0); }},
-        {"--stern-rope", "5", [](Plan& p) { p.tackle.sternRope = Length::metres(5.0); }},
         {"--scope", "4.5", [](Plan& p) { p.tackle.scope = 4.5; }},
         {"--over-depth", "0.7", [](Plan& p) { p.tackle.overDepth = Length::metres(0.7); }},
         {"--count", "3", [](Plan& p) { p.count = 3; }},
@@ -135,6 +134,18 @@ TEST_F(MarksVerb, EachOptionReachesTheValueThatItNamesWithSignAndUnit) {
         EXPECT_EQ(report, wanted(asked, opened->water));
         EXPECT_NE(report, plain) << "it changes nothing";
     }
+}
+
+/// The two best marks lie so shallow that their ropes are shorter still.
+TEST_F(MarksVerb, AShortSternRopeReachesTheMarksThatLieDeeper) {
+    Plan asked = plan();
+    asked.count = 12;
+    const Json plain = reportOf(call(words({"--count", "12"})));
+    EXPECT_EQ(plain, wanted(asked, opened->water));
+    asked.tackle.sternRope = Length::metres(5.0);
+    const Json held = reportOf(call(words({"--count", "12", "--stern-rope", "5"})));
+    EXPECT_EQ(held, wanted(asked, opened->water));
+    EXPECT_NE(held, plain);
 }
 
 TEST_F(MarksVerb, NoMarkLiesWhereItIsBannedForThisPlanAndTheFileStaysAsItWas) {
@@ -293,6 +304,26 @@ TEST_F(MarksVerb, AWindThatNobodySaidIsNoCalm) {
     EXPECT_GT(open["marks"][0]["wave_height_m"], 0.0);
 }
 
+TEST_F(MarksVerb, ALaterWindIsThatOfItsOptionsAndIsReported) {
+    Plan asked = plan();
+    asked.day.windLater =
+        marks::LaterWind{std::chrono::minutes(750),
+                         {units::Bearing::degrees(40.0), units::Speed::metresPerSecond(3.5)}};
+    const Json report = reportOf(call(words(
+        {"--wind-later-at", "12:30", "--wind-later-from", "40", "--wind-later-speed", "3.5"})));
+    EXPECT_EQ(report, wanted(asked, opened->water));
+    EXPECT_EQ(report["wind_later"],
+              Json({{"at", "12:30"}, {"from_deg", 40.0}, {"speed_m_s", 3.5}}));
+    EXPECT_EQ(reportOf(call(words()))["wind_later"], Json(nullptr));
+    asked.day.windLater->wind.from.reset();
+    EXPECT_EQ(reportOf(call(words({"--wind-later-at", "12:30", "--wind-later-speed", "3.5"}))),
+              wanted(asked, opened->water));
+    expectRefused(call(words({"--wind-later-speed", "3.5"})), 2, {"--wind-later-at"});
+    expectRefused(call(words({"--wind-later-from", "40"})), 2, {"--wind-later-at"});
+    expectRefused(call(words({"--wind-later-at", "12:30"})), 2,
+                  {"--wind-later-from", "--wind-later-speed"});
+}
+
 TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
     struct Row {
         const char* option;
@@ -300,6 +331,9 @@ TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
     };
     for (const Row& row : {Row{"--wind-from", {"-0.1", "360.1", "west", "nan"}},
                            {"--wind-speed", {"-0.1", "60.1", "gale", "nan"}},
+                           {"--wind-later-at", {"24:00", "noon"}},
+                           {"--wind-later-from", {"-0.1", "360.1", "west", "nan"}},
+                           {"--wind-later-speed", {"-0.1", "60.1", "gale", "nan"}},
                            {"--level-change", {"-100.1", "100.1", "up", "nan"}},
                            {"--water-temperature", {"cold", "nan"}},
                            {"--limit-depth", {"0", "-1", "deep", "nan"}},

@@ -46,8 +46,8 @@ protected:
 TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
     write();
     EXPECT_EQ(rows("table_name, data_type, srs_id", "gpkg_contents ORDER BY table_name"),
-              (Rows{"'banned_water'|'features'|4326",
-                    "'bands'|'features'|4326",
+              (Rows{"'bands'|'features'|4326",
+                    "'banned_water'|'features'|4326",
                     "'belief_profiles'|'attributes'|0",
                     "'closed_water'|'features'|4326",
                     "'contours'|'features'|4326",
@@ -82,7 +82,7 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
     EXPECT_EQ(
         rows("table_name, column_name, geometry_type_name, srs_id, z, m",
              "gpkg_geometry_columns ORDER BY table_name"),
-        (Rows{"'banned_water'|'geom'|'POLYGON'|4326|0|0", "'bands'|'geom'|'MULTIPOLYGON'|4326|0|0",
+        (Rows{"'bands'|'geom'|'MULTIPOLYGON'|4326|0|0", "'banned_water'|'geom'|'POLYGON'|4326|0|0",
               "'closed_water'|'geom'|'MULTIPOLYGON'|4326|0|0",
               "'contours'|'geom'|'LINESTRING'|4326|0|0", "'day_by_hand'|'geom'|'POINT'|4326|0|0",
               "'fish'|'geom'|'POINT'|4326|0|0", "'lead_line'|'geom'|'POINT'|4326|0|0",

@@ -84,6 +84,9 @@ TEST(WaterStore, RewritesOnlyThePartsNamed) {
     expected.days = after.days;
     expected.plan = after.plan;
     expected.pinnedMarks = after.pinnedMarks;
+    expected.banned = after.banned;
+    expected.beliefProfiles = after.beliefProfiles;
+    expected.dayByHand = after.dayByHand;
     EXPECT_TRUE((*store)->load(quiet).value() == expected);
 }
 

@@ -20,6 +20,14 @@ inline std::map<std::string, double> figuresOf(const marks::Plan& plan) {
         {"end", static_cast<double>(plan.day.end.count())},
         {"wind from", plan.day.wind.from ? plan.day.wind.from->inDegrees() : -1.0},
         {"wind speed", plan.day.wind.speed ? plan.day.wind.speed->inMetresPerSecond() : -1.0},
+        {"later at",
+         plan.day.windLater ? static_cast<double>(plan.day.windLater->at.count()) : -1.0},
+        {"later from", plan.day.windLater && plan.day.windLater->wind.from
+                           ? plan.day.windLater->wind.from->inDegrees()
+                           : -1.0},
+        {"later speed", plan.day.windLater && plan.day.windLater->wind.speed
+                            ? plan.day.windLater->wind.speed->inMetresPerSecond()
+                            : -1.0},
         {"level", plan.day.levelChange.inMetres()},
         {"water", plan.day.waterTemperature ? plan.day.waterTemperature->inCelsius() : -273.0},
         {"stay", plan.day.stay ? static_cast<double>(plan.day.stay->count()) : -1.0},

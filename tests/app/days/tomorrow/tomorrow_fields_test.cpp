@@ -120,6 +120,9 @@ TEST_F(TomorrowFields, EachShowsTheMemberItNames) {
                               {"Clock", zone()},
                               {"Wind from", "047°"},
                               {"Wind speed", "7 m/s"},
+                              {"Wind turns at", ""},
+                              {"Then from", ""},
+                              {"Then speed", ""},
                               {"Level", "−0.35 m"},
                               {"Water", "11.5 °C"},
                               {"Cast", "27.0 m"},
@@ -137,6 +140,9 @@ TEST_F(TomorrowFields, EachShowsTheMemberItNames) {
                               {"Clock", zone()},
                               {"Wind from", "047°"},
                               {"Wind speed", "16 mph"},
+                              {"Wind turns at", ""},
+                              {"Then from", ""},
+                              {"Then speed", ""},
                               {"Level", "−1.1 ft"},
                               {"Water", "52.7 °F"},
                               {"Cast", "89 ft"},
@@ -324,10 +330,9 @@ TEST_F(TomorrowFields, HintsNameTheRangeThatIsTaken) {
 
 /// The name that each slider bears, in the order of allFactorKinds.
 const QStringList& sliderNames() {
-    static const QStringList names{
-        "depth in your bands", "drop-off in reach",   "weed edge in reach",
-        "humps and holes",     "wind blows on to it", "shelter",
-        "catches here",        "seldom fished",       "depth well known"};
+    static const QStringList names{"depth in your bands", "drop-off in reach", "weed edge in reach",
+                                   "humps and holes",     "liking for ripple", "liking for calm",
+                                   "catches here",        "seldom fished",     "depth well known"};
     return names;
 }
 
@@ -426,6 +431,31 @@ TEST_F(TomorrowFields, AWindThatNobodySaidIsEmptyAndSendsToTheForecast) {
     EXPECT_EQ(plan().day.wind, logbook::Wind());
     open_.undoStack().undo();
     EXPECT_NEAR(plan().day.wind.speed.value().inMetresPerSecond(), 3.0, 1e-9);
+}
+
+TEST_F(TomorrowFields, ALaterWindIsTypedOnceItHasAnHourAndGoesWithIt) {
+    const marks::Plan before = plan();
+    EXPECT_FALSE(named<AmountField>("Then from")->isEnabled());
+    EXPECT_FALSE(named<AmountField>("Then speed")->isEnabled());
+    type("Wind turns at", "1pm");
+    expectOnly(before, plan(), "later at", 13.0 * 3600.0);
+    EXPECT_EQ(named<AmountField>("Wind turns at")->text(), "13:00");
+    const marks::Plan turning = plan();
+    type("Then from", "SW");
+    expectOnly(turning, plan(), "later from", 225.0);
+    EXPECT_EQ(named<AmountField>("Then from")->text(), "225°");
+    type("Then speed", "9");
+    EXPECT_NEAR(plan().day.windLater.value().wind.speed.value().inMetresPerSecond(), 9.0, 1e-9);
+    EXPECT_EQ(plan().day.wind, before.day.wind) << "the first wind stays";
+    type("Wind turns at", "14:30");
+    EXPECT_EQ(plan().day.windLater.value().at, std::chrono::minutes(14 * 60 + 30));
+    EXPECT_EQ(plan().day.windLater.value().wind.from.value().inDegrees(), 225.0);
+    type("Then from", "");
+    EXPECT_EQ(plan().day.windLater.value().wind.from, std::nullopt);
+    EXPECT_EQ(named<AmountField>("Then from")->placeholderText(), "variable");
+    type("Wind turns at", "");
+    EXPECT_EQ(plan(), before);
+    EXPECT_EQ(named<AmountField>("Then speed")->text(), "");
 }
 
 TEST_F(TomorrowFields, TakeWindsAndTimesAsPeopleWriteThem) {

@@ -83,8 +83,11 @@ TEST(TomorrowRead, EveryReasonHasItsOwnTitleAndMeaning) {
         {FactorKind::weedEdge, "weed edge in reach", "How much edge of weed lies within a cast."},
         {FactorKind::feature, "humps and holes", "Humps, holes, spurs and saddles within a cast."},
         {FactorKind::windward, "wind blows on to it",
-         "Water that the wind blows on to goes before water that it leaves."},
-        {FactorKind::shelter, "shelter", "Small waves where the boat lies."},
+         "Rippled water goes before calm, the more the farther right; against the liking for calm "
+         "it says which waves you like best."},
+        {FactorKind::shelter, "waves",
+         "Calm water goes before rippled, the more the farther right; against the liking for "
+         "ripple it says which waves you like best."},
         {FactorKind::record, "catches here",
          "What your log says of the place: fish and blanks alike."},
         {FactorKind::lessTried, "seldom fished",
@@ -96,6 +99,20 @@ TEST(TomorrowRead, EveryReasonHasItsOwnTitleAndMeaning) {
         EXPECT_EQ(tomorrow::factorTitle(kind), title);
         EXPECT_EQ(tomorrow::factorMeaning(kind), meaning);
     }
+}
+
+TEST(TomorrowRead, TheWavesThatAreLikedAreThoseOfTheBalanceOfBothWeights) {
+    marks::Weights weights;
+    EXPECT_EQ(tomorrow::likedWavesWords(weights, metric), "You like waves of about 0.10 m best.");
+    EXPECT_EQ(tomorrow::likedWavesWords(weights, imperial), "You like waves of about 0.3 ft best.");
+    weights.set(FactorKind::windward, 0.0);
+    EXPECT_EQ(tomorrow::likedWavesWords(weights, metric), "You like it as calm as can be.");
+    weights.set(FactorKind::shelter, 0.0);
+    EXPECT_EQ(tomorrow::likedWavesWords(weights, metric),
+              "Waves do not count for you, while they are not too rough.");
+    EXPECT_EQ(tomorrow::weightTitle(FactorKind::windward), "liking for ripple");
+    EXPECT_EQ(tomorrow::weightTitle(FactorKind::shelter), "liking for calm");
+    EXPECT_EQ(tomorrow::weightTitle(FactorKind::depth), "depth in your bands");
 }
 
 TEST(TomorrowRead, TheWeightsThatCountMostHeaviestFirst) {

@@ -349,7 +349,7 @@ TEST_F(TomorrowSteps, APlanOlderThanTheLastChangeIsMarkedInEveryStepThatShowsIt)
     EXPECT_TRUE(isMarked());
     EXPECT_TRUE(tableWith("Score")->isFaint());
     EXPECT_TRUE(desk_->chart.content().age.isPlanOld);
-    EXPECT_EQ(timesSaid("Older than your last change."), 2) << "of the list and of the sheet";
+    EXPECT_EQ(timesSaid("Older than your last change."), 3) << "of list, day and sheet";
     bool wasBeingMade = false;
     const auto heard = QObject::connect(
         &desk_->open.jobs(), &jobs::JobRunner::started, &desk_->chart, [&wasBeingMade] {

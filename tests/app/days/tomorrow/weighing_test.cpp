@@ -25,7 +25,7 @@ protected:
         desk_->day->hide();
         TomorrowDesk::TearDown();
     }
-    static QSlider& slider(FactorKind kind) { return named<QSlider>(tomorrow::factorTitle(kind)); }
+    static QSlider& slider(FactorKind kind) { return named<QSlider>(tomorrow::weightTitle(kind)); }
 };
 
 TEST_F(LiveRanking, AListFollowsWhileTheSliderIsHeldDown) {
