@@ -146,13 +146,20 @@ void ChartCanvas::drawCut(QPainter& painter) {
         return;
     }
     painter.save();
+    // The line leads through what is chosen: the number of a mark stays legible.
+    QPainterPath inside;
     if (chosen_) {
-        // The line leads through the mark that is chosen: its number stays legible.
-        QPainterPath outside;
-        outside.addRect(QRectF(rect()));
-        outside.addEllipse(view_.toScreen(*chosen_), chosenRadius, chosenRadius);
-        painter.setClipPath(outside); // by odd and even, so all but the ring
+        inside.addEllipse(view_.toScreen(*chosen_), chosenRadius, chosenRadius);
     }
+    if (content_.planned && content_.selection.mark && content_.shown.contains(LayerKind::marks)) {
+        const auto rings = ringsOf(content_.planned->marks, view_, 1.0);
+        if (const auto ring = rings.find(*content_.selection.mark); ring != rings.end()) {
+            inside.addEllipse(ring->second.middle, ringRadius(1.0), ringRadius(1.0));
+        }
+    }
+    QPainterPath all;
+    all.addRect(QRectF(rect()));
+    painter.setClipPath(all.subtracted(inside));
     paintCut(painter, view_, *cut_, Palette::of(content_.isGrey));
     painter.restore();
 }

@@ -148,6 +148,27 @@ TEST_F(ChartCanvasTest, TheCutLeavesTheNumberOfTheChosenMarkLegible) {
     EXPECT_NE(with.pixel(at + QPoint(30, 0)), without.pixel(at + QPoint(30, 0)));
 }
 
+TEST_F(ChartCanvasTest, TheCutLeavesTheRingOfTheChosenMarkFree) {
+    chart::ChartContent content = support::starContent();
+    content.selection.mark = 1;
+    canvas_.setContent(content);
+    const QPoint at = ringOf(1);
+    const geo::WaterPoint middle = canvas_.viewFrame().toWater(at);
+    const auto shown = [&](bool hasCut) {
+        canvas_.setCut(hasCut ? std::optional(chart::LineMade{{middle.x_m - 200.0, middle.y_m},
+                                                              {middle.x_m + 200.0, middle.y_m}})
+                              : std::nullopt);
+        canvas_.finishPainting();
+        return canvas_.grab().toImage();
+    };
+    const QImage with = shown(true);
+    const QImage without = shown(false);
+    for (int dx = -7; dx <= 7; ++dx) {
+        EXPECT_EQ(with.pixel(at + QPoint(dx, 0)), without.pixel(at + QPoint(dx, 0))) << dx;
+    }
+    EXPECT_NE(with.pixel(at + QPoint(40, 0)), without.pixel(at + QPoint(40, 0)));
+}
+
 TEST_F(ChartCanvasTest, ThePolygonToolGathersCornersUntilEnter) {
     canvas_.setTool(chart::ToolKind::polygon);
     const auto ring = lastMade<chart::RingMade>();
