@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/acts/day_by_hand.h"
 
-#include "core/geo/water_frame.h"
+#include "core/water/document/known_marks.h"
 
 #include <algorithm>
 
@@ -12,21 +12,10 @@ using base::Result;
 using water::DayByHand;
 using water::Water;
 
-namespace {
-
-/// One mark before and after a plan made anew, but for rounding.
-constexpr double samePlace_m = 1.0;
-
-bool isSamePlace(geo::LonLat a, geo::LonLat b) {
-    return geo::courseBetween(a, b).distance.inMetres() < samePlace_m;
-}
-
-} // namespace
-
 Result<Water> orderDay(const Water& water, const std::vector<geo::LonLat>& order) {
     for (std::size_t i = 0; i < order.size(); ++i) {
         for (std::size_t j = 0; j < i; ++j) {
-            if (isSamePlace(order[i], order[j])) {
+            if (water::isOneMark(order[i], order[j])) {
                 return base::fail(ErrorKind::wrongUse, "a mark stands twice in the order",
                                   "the day", "give each mark once");
             }
@@ -59,8 +48,9 @@ Result<Water> setStayAt(const Water& water, geo::LonLat place,
     }
     Water after = water;
     auto& stays = after.dayByHand.stays;
-    const auto known = std::ranges::find_if(
-        stays, [place](const DayByHand::Stay& stay) { return isSamePlace(stay.place, place); });
+    const auto known = std::ranges::find_if(stays, [place](const DayByHand::Stay& stay) {
+        return water::isOneMark(stay.place, place);
+    });
     if (length && known != stays.end()) {
         known->length = *length;
     } else if (length) {

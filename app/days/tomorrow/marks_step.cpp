@@ -12,6 +12,7 @@
 #include "app/widgets/plain_table.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
+#include "core/water/document/known_marks.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -186,11 +187,8 @@ QString oldPlanWords(const DayContext& context) {
 }
 
 geo::LonLat pinnedPlaceOf(const water::Water& water, const marks::Mark& mark) {
-    /// A pin and its mark are one place, but for rounding.
-    constexpr double samePlace_m = 1.0;
     for (const water::PinnedMark& pin : water.pinnedMarks) {
-        if (mark.isPinned &&
-            geo::courseBetween(pin.place, mark.lonLat).distance.inMetres() < samePlace_m) {
+        if (mark.isPinned && water::isOneMark(pin.place, mark.lonLat)) {
             return pin.place;
         }
     }

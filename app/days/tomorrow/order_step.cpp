@@ -7,6 +7,7 @@
 #include "app/widgets/plain_table.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
+#include "core/water/document/known_marks.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -117,7 +118,8 @@ private:
         return row >= 0 && row < static_cast<int>(rows_.size());
     }
     [[nodiscard]] bool isStayWanted(int row) const {
-        return stayWantedAt(water(), rows_[static_cast<std::size_t>(row)].place).has_value();
+        const geo::LonLat place = rows_[static_cast<std::size_t>(row)].place;
+        return water::stayWantedAt(water().dayByHand, place).has_value();
     }
 
     void choose(int row) {

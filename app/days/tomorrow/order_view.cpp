@@ -3,6 +3,7 @@
 
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "core/units/written_time.h"
+#include "core/water/document/known_marks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,28 +13,6 @@ namespace days::tomorrow {
 using wording::Words;
 
 namespace {
-
-/// A mark before and after a plan made anew, but for rounding.
-constexpr double samePlace_m = 1.0;
-
-bool isSamePlace(geo::LonLat a, geo::LonLat b) {
-    return geo::courseBetween(a, b).distance.inMetres() < samePlace_m;
-}
-
-/// Where a place stands in the user's order; nothing where he gave none, or for other marks.
-std::optional<std::size_t> turnOf(const std::vector<geo::LonLat>& order, geo::LonLat place) {
-    const auto found = std::ranges::find_if(
-        order, [place](geo::LonLat other) { return isSamePlace(place, other); });
-    return found == order.end() ? std::nullopt
-                                : std::optional(static_cast<std::size_t>(found - order.begin()));
-}
-
-bool isOrderOf(const std::vector<geo::LonLat>& order, const std::vector<marks::Mark>& marks) {
-    return order.size() == marks.size() &&
-           std::ranges::all_of(marks, [&order](const marks::Mark& mark) {
-               return turnOf(order, mark.lonLat).has_value();
-           });
-}
 
 double hoursOf(std::chrono::seconds span) {
     return std::chrono::duration<double, std::ratio<3600>>(span).count();
@@ -46,7 +25,7 @@ bool takeStays(const water::Water& water, const water::PlannedDay& planned,
     bool isOther = false;
     for (std::size_t k = 0; k < rows.size(); ++k) {
         const marks::DayStop& stop = planned.day.stops[k];
-        const auto wanted = stayWantedAt(water, rows[k].place);
+        const auto wanted = water::stayWantedAt(water.dayByHand, rows[k].place);
         isOther =
             isOther || wanted.has_value() != stop.isStayByHand || (wanted && *wanted != stop.stay);
         rows[k].stay = wanted.value_or(stop.stay);
@@ -56,13 +35,6 @@ bool takeStays(const water::Water& water, const water::PlannedDay& planned,
 }
 
 } // namespace
-
-std::optional<std::chrono::seconds> stayWantedAt(const water::Water& water, geo::LonLat place) {
-    const auto& stays = water.dayByHand.stays;
-    const auto found = std::ranges::find_if(
-        stays, [place](const auto& stay) { return isSamePlace(stay.place, place); });
-    return found == stays.end() ? std::nullopt : std::optional(found->length);
-}
 
 std::vector<OrderRow> orderRows(const water::Water& water, const water::PlannedDay& planned,
                                 const Words& words) {
@@ -75,14 +47,13 @@ std::vector<OrderRow> orderRows(const water::Water& water, const water::PlannedD
         rows.push_back({rank, place, {}, cells[k]});
     }
     bool isOther = takeStays(water, planned, rows);
-    const std::vector<geo::LonLat>& order = water.dayByHand.order;
+    const water::DayByHand& hand = water.dayByHand;
     const std::vector<OrderRow> before = rows;
-    if (isOrderOf(order, planned.marks)) {
-        std::ranges::stable_sort(rows, {}, [&order](const OrderRow& row) {
-            return turnOf(order, row.place).value_or(order.size());
-        });
+    if (water::isOrderOf(hand, planned.marks)) {
+        std::ranges::stable_sort(
+            rows, {}, [&hand](const OrderRow& row) { return water::turnOf(hand, row.place); });
     }
-    isOther = isOther || rows != before || (order.empty() && planned.day.isOrderByHand);
+    isOther = isOther || rows != before || (hand.order.empty() && planned.day.isOrderByHand);
     if (isOther) {
         for (OrderRow& row : rows) {
             row.cells[1] = row.cells[2] = row.cells[4] = QStringLiteral("…");
@@ -93,7 +64,8 @@ std::vector<OrderRow> orderRows(const water::Water& water, const water::PlannedD
 
 std::vector<geo::LonLat> orderMoved(const water::PlannedDay& planned,
                                     const std::vector<OrderRow>& rows, int from, int to) {
-    std::vector<geo::LonLat> order;
+    water::DayByHand hand;
+    std::vector<geo::LonLat>& order = hand.order;
     for (const OrderRow& row : rows) {
         order.push_back(row.place);
     }
@@ -101,7 +73,7 @@ std::vector<geo::LonLat> orderMoved(const water::PlannedDay& planned,
     order.erase(order.begin() + from);
     order.insert(order.begin() + to, moved);
     for (const marks::Mark& mark : planned.marks) {
-        if (!turnOf(order, mark.lonLat)) {
+        if (!water::turnOf(hand, mark.lonLat)) {
             order.push_back(mark.lonLat);
         }
     }

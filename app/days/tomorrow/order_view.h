@@ -34,10 +34,6 @@ orderRows(const water::Water& water, const water::PlannedDay& planned, const wor
 [[nodiscard]] std::vector<geo::LonLat>
 orderMoved(const water::PlannedDay& planned, const std::vector<OrderRow>& rows, int from, int to);
 
-/// How long the user wants to stay on the mark at a place; nothing: as long as the day gives.
-[[nodiscard]] std::optional<std::chrono::seconds> stayWantedAt(const water::Water& water,
-                                                               geo::LonLat place);
-
 /// The stay as typed: nothing for an empty text, which gives it back; an error for what is no time.
 [[nodiscard]] base::Result<std::optional<std::chrono::seconds>> stayTyped(const QString& text);
 

@@ -2,6 +2,7 @@
 #include "core/water/steps/order_stays.h"
 
 #include "core/marks/order_day.h"
+#include "core/water/document/known_marks.h"
 #include "core/water/steps/day_distances.h"
 #include "core/water/steps/hour_weight.h"
 #include "core/water/steps/stay_winds.h"
@@ -14,41 +15,17 @@ namespace water {
 
 namespace {
 
-/// Marks that the user knew by their places, and those of now: the same but for rounding.
-constexpr double samePlace_m = 1.0;
-
-/// The position of the mark at a place among all; nothing where there is none.
-std::optional<std::size_t> markAt(const std::vector<marks::Mark>& marks, geo::WaterPoint place) {
-    const auto found = std::ranges::find_if(marks, [place](const marks::Mark& mark) {
-        return geo::distance_m(mark.place, place) < samePlace_m;
-    });
-    return found == marks.end() ? std::nullopt
-                                : std::optional(static_cast<std::size_t>(found - marks.begin()));
-}
-
-/// The user's order as positions of the marks; nothing where it is of other marks.
-std::optional<std::vector<std::size_t>> orderByHand(const Water& water,
-                                                    const std::vector<marks::Mark>& marks) {
-    std::vector<std::size_t> order;
-    for (const geo::LonLat& place : water.dayByHand.order) {
-        const auto position = markAt(marks, water.frame->toWater(place));
-        if (!position || std::ranges::find(order, *position) != order.end()) {
-            return std::nullopt;
-        }
-        order.push_back(*position);
+/// What of the day the user himself laid down; an order of other marks does not hold.
+void takeHand(const DayByHand& hand, const std::vector<marks::Mark>& marks,
+              marks::DayInput& input) {
+    if (isOrderOf(hand, marks)) {
+        input.byHand.resize(marks.size());
     }
-    return order.size() == marks.size() ? std::optional(std::move(order)) : std::nullopt;
-}
-
-/// What of the day the user himself laid down.
-void takeHand(const Water& water, const PlannedDay& planned, marks::DayInput& input) {
-    if (auto order = orderByHand(water, planned.marks)) {
-        input.byHand = std::move(*order);
-    }
-    for (const DayByHand::Stay& stay : water.dayByHand.stays) {
-        if (const auto at = markAt(planned.marks, water.frame->toWater(stay.place))) {
-            input.stops[*at].stay = stay.length;
+    for (std::size_t k = 0; k < marks.size(); ++k) {
+        if (!input.byHand.empty()) {
+            input.byHand[*turnOf(hand, marks[k].lonLat)] = k;
         }
+        input.stops[k].stay = stayWantedAt(hand, marks[k].lonLat);
     }
 }
 
@@ -74,7 +51,7 @@ base::Result<marks::DayInput> inputOf(const Water& water, const geo::Outline& ou
     input.end = water.clock.at(plan.day.day, plan.day.end);
     input.boatSpeed = plan.tackle.boatSpeed;
     input.stay = plan.day.stay;
-    takeHand(water, planned, input);
+    takeHand(water.dayByHand, planned.marks, input);
     input.hourWeight = hourWeightOf(learned, water.clock);
     input.stopWeight = stopWeightOf(asked, planned, water.clock);
     input.light = planned.light;

@@ -88,8 +88,10 @@ TEST(DayByHand, OfOtherMarksIsTheProgramsAndToldSo) {
     PlannedWater made = roomy();
     const water::PlannedDay found = planOf(made);
     const std::vector<geo::LonLat> order = turnedRound(found);
+    std::vector<geo::LonLat> oneMore = order;
+    oneMore.push_back(made.onEarth({-250.0, -150.0}));
     for (const auto& other :
-         {std::vector<geo::LonLat>(order.begin(), order.end() - 1),
+         {oneMore, std::vector<geo::LonLat>(order.begin(), order.end() - 1),
           std::vector<geo::LonLat>{order[0], order[1], order[2], order[3],
                                    made.onEarth({-250.0, -150.0})},
           std::vector<geo::LonLat>{order[0], order[1], order[2], order[3], order[0]}}) {
