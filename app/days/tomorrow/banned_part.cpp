@@ -7,6 +7,7 @@
 #include "app/edits/ban_water.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/spoken_names.h"
+#include "core/water/questions/banned_extent.h"
 
 #include <QLabel>
 #include <QLayout>
@@ -81,7 +82,8 @@ void BannedPart::askArea() {
 
 void BannedPart::choose(int row) {
     if (row >= 0 && row < static_cast<int>(water().banned.size()) && water().frame) {
-        context_.chart.lookAt(middleOf(water(), water().banned[static_cast<std::size_t>(row)]));
+        const water::BannedWater& banned = water().banned[static_cast<std::size_t>(row)];
+        context_.chart.lookAt(water::extentOf(water(), banned).middle);
     }
     showButtons();
 }

@@ -2,31 +2,15 @@
 #include "app/days/tomorrow/own_water_view.h"
 
 #include "app/wording/spoken_names.h"
+#include "core/water/questions/banned_extent.h"
+#include "core/water/questions/locate.h"
 #include "core/water/steps/near_place.h"
-
-#include <cmath>
 
 namespace days::tomorrow {
 
 using wording::Words;
 
 namespace {
-
-/// Nothing on land, on ground that is dry at the planned day's level, and before the water is
-/// drawn.
-std::optional<units::Depth> depthThatDay(const water::Water& water, const water::Derived& derived,
-                                         geo::WaterPoint place) {
-    if (!derived.drawn) {
-        return std::nullopt;
-    }
-    const auto depth = derived.drawn->depth.at(place);
-    if (!depth) {
-        return std::nullopt;
-    }
-    const units::Depth that =
-        units::Depth::metres(depth->inMetres() + water.plan.day.levelChange.inMetres());
-    return that.inMetres() > 0.0 ? std::optional(that) : std::nullopt;
-}
 
 QString nearWords(const water::Water& water, geo::WaterPoint place, const Words& words) {
     const auto near = water::nearestNamedPlace(water, place);
@@ -60,7 +44,7 @@ TypedPlace lookedUp(const water::Water& water, const water::Derived& derived, ge
     if (const QString near = nearWords(water, at, words); !near.isEmpty()) {
         parts += near;
     }
-    if (const auto depth = depthThatDay(water, derived, at)) {
+    if (const auto depth = water::depthThatDay(water, derived, at)) {
         parts += QStringLiteral("%1 deep that day").arg(words.depth(*depth));
     } else if (derived.drawn) {
         parts += QStringLiteral("dry that day");
@@ -76,7 +60,7 @@ std::vector<QStringList> ownMarkRows(const water::Water& water, const water::Der
             break;
         }
         const geo::WaterPoint at = water.frame->toWater(mark.place);
-        const auto depth = depthThatDay(water, derived, at);
+        const auto depth = water::depthThatDay(water, derived, at);
         rows.push_back({calledAt(water, mark.name, at, words),
                         depth           ? words.depth(*depth)
                         : derived.drawn ? QStringLiteral("no water that day")
@@ -85,29 +69,15 @@ std::vector<QStringList> ownMarkRows(const water::Water& water, const water::Der
     return rows;
 }
 
-units::Area areaOf(const water::Water& water, const water::BannedWater& banned) {
-    return units::Area::squareMetres(
-        std::fabs(geo::signedArea_m2(water.frame->toWater(banned.ring))));
-}
-
-geo::WaterPoint middleOf(const water::Water& water, const water::BannedWater& banned) {
-    geo::WaterPoint sum;
-    for (const geo::WaterPoint p : water.frame->toWater(banned.ring)) {
-        sum.x_m += p.x_m;
-        sum.y_m += p.y_m;
-    }
-    const auto corners = static_cast<double>(banned.ring.size());
-    return {sum.x_m / corners, sum.y_m / corners};
-}
-
 std::vector<QStringList> bannedRows(const water::Water& water, const Words& words) {
     std::vector<QStringList> rows;
     for (const water::BannedWater& banned : water.banned) {
         if (!water.frame) {
             break;
         }
-        rows.push_back({calledAt(water, banned.name, middleOf(water, banned), words),
-                        words.area(areaOf(water, banned))});
+        const water::BannedExtent extent = water::extentOf(water, banned);
+        rows.push_back(
+            {calledAt(water, banned.name, extent.middle, words), words.area(extent.area)});
     }
     return rows;
 }

@@ -2,14 +2,12 @@
 #pragma once
 
 #include "app/wording/words.h"
-#include "core/units/area.h"
 #include "core/water/document/derived.h"
 #include "core/water/document/water.h"
 
 #include <QString>
 #include <QStringList>
 
-#include <optional>
 #include <vector>
 
 // What the user himself has put into the list of marks and taken out of it, worked out without any
@@ -30,9 +28,6 @@ struct TypedPlace {
 [[nodiscard]] std::vector<QStringList>
 ownMarkRows(const water::Water& water, const water::Derived& derived, const wording::Words& words);
 
-[[nodiscard]] units::Area areaOf(const water::Water& water, const water::BannedWater& banned);
-/// The middle of its corners.
-[[nodiscard]] geo::WaterPoint middleOf(const water::Water& water, const water::BannedWater& banned);
 /// A banned piece of water a row: what it is called, and its area.
 [[nodiscard]] std::vector<QStringList> bannedRows(const water::Water& water,
                                                   const wording::Words& words);

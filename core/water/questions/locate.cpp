@@ -40,4 +40,15 @@ Located locate(const Water& water, const Derived& derived, geo::WaterPoint place
     return found;
 }
 
+std::optional<units::Depth> depthThatDay(const Water& water, const Derived& derived,
+                                         geo::WaterPoint place) {
+    const auto depth = derived.drawn ? derived.drawn->depth.at(place) : std::nullopt;
+    if (!depth) {
+        return std::nullopt;
+    }
+    const units::Depth that =
+        units::Depth::metres(depth->inMetres() + water.plan.day.levelChange.inMetres());
+    return that.inMetres() > 0.0 ? std::optional(that) : std::nullopt;
+}
+
 } // namespace water

@@ -26,4 +26,9 @@ struct Located {
 /// Looks up one place. The pointers live as long as what `derived` holds.
 [[nodiscard]] Located locate(const Water& water, const Derived& derived, geo::WaterPoint place);
 
+/// How deep a place is at the planned day's level. Nothing where nothing is drawn, on land, and on
+/// ground that is dry that day.
+[[nodiscard]] std::optional<units::Depth> depthThatDay(const Water& water, const Derived& derived,
+                                                       geo::WaterPoint place);
+
 } // namespace water

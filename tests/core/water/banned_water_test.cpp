@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/document/banned_water.h"
+#include "core/water/questions/banned_extent.h"
 #include "core/water/steps/banned_places.h"
 #include "core/water/steps/plan_day.h"
 
@@ -38,6 +39,19 @@ TEST(BannedWater, RoundAPlaceHoldsAllOfTheCircleAndLittleMore) {
         ASSERT_NE(banned.at(in), nullptr) << degree;
         EXPECT_EQ(*banned.at(in), "Snags");
         EXPECT_EQ(banned.at(geo::moved({40, -25}, towards, Length::metres(60.31))), nullptr);
+    }
+}
+
+TEST(BannedWater, ExtendsOverTheAreaOfItsLineWhicheverWayThatRuns) {
+    const PlannedWater made;
+    const std::vector<WaterPoint> box{{10, -40}, {110, -40}, {110, 10}, {10, 10}};
+    water::BannedWater banned{"Box", made.water.frame->toEarth(std::span(box))};
+    for (int way = 0; way < 2; ++way) {
+        const water::BannedExtent extent = water::extentOf(made.water, banned);
+        EXPECT_NEAR(extent.area.inSquareMetres(), 5000.0, 0.01);
+        EXPECT_NEAR(extent.middle.x_m, 60.0, 1e-4);
+        EXPECT_NEAR(extent.middle.y_m, -15.0, 1e-4);
+        std::ranges::reverse(banned.ring);
     }
 }
 

@@ -3,6 +3,7 @@
 #include "app/days/tomorrow/own_water_view.h"
 #include "app/edits/change_facts.h"
 #include "app/edits/pin_mark.h"
+#include "core/water/questions/banned_extent.h"
 #include "tests/app/days/tomorrow/tomorrow_desk.h"
 
 #include <gmock/gmock.h>
@@ -120,7 +121,7 @@ TEST_F(OwnWater, TheChosenMarkIsBannedForTwoCastsRoundAndTheBanIsLifted) {
     }
     widgets::PlainTable& bans = table("Banned water");
     ASSERT_EQ(bans.rowCount(), 1);
-    EXPECT_EQ(bans.words(0, 1), words.area(tomorrow::areaOf(water(), water().banned[0])));
+    EXPECT_EQ(bans.words(0, 1), words.area(water::extentOf(water(), water().banned[0]).area));
     emit bans.typedOver(0, "Snags ");
     EXPECT_EQ(water().banned[0].name, "Snags");
     bans.selectRow(0);
@@ -147,8 +148,8 @@ TEST_F(OwnWater, AnAreaIsBannedAsItIsDrawnOnTheChart) {
     desk_->chart.give(chart::RingMade{{{0.0, 0.0}, {100.0, 0.0}, {100.0, 50.0}, {0.0, 50.0}}});
     ASSERT_EQ(water().banned.size(), 1U);
     EXPECT_EQ(water().banned[0].name, "");
-    EXPECT_NEAR(tomorrow::areaOf(water(), water().banned[0]).inSquareMetres(), 5000.0, 1.0);
-    const geo::WaterPoint middle = tomorrow::middleOf(water(), water().banned[0]);
+    EXPECT_NEAR(water::extentOf(water(), water().banned[0]).area.inSquareMetres(), 5000.0, 1.0);
+    const geo::WaterPoint middle = water::extentOf(water(), water().banned[0]).middle;
     EXPECT_NEAR(middle.x_m, 50.0, 0.01);
     EXPECT_NEAR(middle.y_m, 25.0, 0.01);
     emit table("Banned water").removeAsked(0);
