@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/questions/stay_doubts.h"
 
+#include "core/logbook/stays_about.h"
+
 #include <algorithm>
-#include <ranges>
 
 namespace water {
 
@@ -10,21 +11,15 @@ namespace {
 
 using logbook::Stay;
 
-constexpr auto longest = std::chrono::hours(24);
-/// Times are noted roughly, and the boat may still lie there.
-constexpr auto roughly = std::chrono::minutes(15);
 /// A position by hand on a coarse chart, or a boat in the reeds. Our choice (no source).
 constexpr units::Length besideTheShore = units::Length::metres(30.0);
 
 /// The first other stay of the log that it overlaps by more than rough times do.
 std::optional<StayDoubt> overOther(const Stay& stay, const logbook::KeptLog& log) {
-    const auto positions = std::views::iota(std::size_t(0), log.size());
-    const auto from = std::ranges::partition_point(
-        positions, [&](std::size_t i) { return log[i].start < stay.start - longest; });
-    for (auto at = from; at != positions.end() && log[*at].start < stay.end; ++at) {
-        const Stay& other = log[*at];
-        if (other.id != stay.id &&
-            std::min(other.end, stay.end) - std::max(other.start, stay.start) > roughly) {
+    for (const std::size_t at : logbook::staysAbout(log, stay.start, stay.end)) {
+        const Stay& other = log[at];
+        const auto both = std::min(other.end, stay.end) - std::max(other.start, stay.start);
+        if (other.id != stay.id && both > logbook::roughTime) {
             return StayOverOther{other.start, other.end};
         }
     }
@@ -67,10 +62,11 @@ std::vector<StayDoubt> doubtsAbout(const Stay& stay, const Water& water, const D
             doubts.push_back(*doubt);
         }
     };
-    if (stay.end > now + roughly) {
+    // The boat may still lie there.
+    if (stay.end > now + logbook::roughTime) {
         doubts.emplace_back(StayInTheFuture{});
     }
-    if (stay.end - stay.start > longest) {
+    if (stay.end - stay.start > logbook::longestStay) {
         doubts.emplace_back(
             StayOverADay{std::chrono::duration_cast<std::chrono::hours>(stay.end - stay.start)});
     }

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/known_stays.h"
 
+#include "core/logbook/stays_about.h"
+
 #include <algorithm>
-#include <ranges>
 
 namespace water {
 
@@ -12,8 +13,6 @@ using std::chrono::milliseconds;
 
 namespace {
 
-constexpr auto longest = std::chrono::hours(24);
-constexpr auto roughly = std::chrono::minutes(15);
 constexpr auto oneMinute = std::chrono::minutes(1);
 
 milliseconds overlapOf(const Stay& a, const Stay& b) {
@@ -132,7 +131,7 @@ StayStanding KnownStays::standingOf(const Stay& stay) const {
         // Two of no length at one moment meet as well: a stay that was noted twice without an end.
         const bool isApart = overlapOf(*now, stay) < milliseconds(0) ||
                              (overlapOf(*now, stay) == milliseconds(0) && now->start != stay.start);
-        if (isApart || now->end - now->start > longest) {
+        if (isApart || now->end - now->start > logbook::longestStay) {
             return false;
         }
         const bool isHere = isNear(now->place, stay.place);
@@ -141,23 +140,20 @@ StayStanding KnownStays::standingOf(const Stay& stay) const {
             standing = {saysNoMore ? StayStanding::Is::known : StayStanding::Is::update, now->id};
             return true;
         }
-        if (overlapOf(*now, stay) > roughly || isSameTime(*now, stay)) {
+        if (overlapOf(*now, stay) > logbook::roughTime || isSameTime(*now, stay)) {
             standing = {StayStanding::Is::doubtful, now->id};
         }
         return false;
     };
-    if (stay.end - stay.start > longest) {
+    if (stay.end - stay.start > logbook::longestStay) {
         return standing;
     }
-    const auto positions = std::views::iota(std::size_t(0), log_.size());
-    const auto from = std::ranges::partition_point(
-        positions, [&](std::size_t i) { return log_[i].start < stay.start - longest; });
-    for (auto at = from; at != positions.end() && log_[*at].start <= stay.end; ++at) {
-        if (meet(log_[*at])) {
+    for (const std::size_t at : logbook::staysAbout(log_, stay.start, stay.end)) {
+        if (meet(log_[at])) {
             return standing;
         }
     }
-    for (auto at = taken_.lower_bound(stay.start - longest);
+    for (auto at = taken_.lower_bound(stay.start - logbook::longestStay);
          at != taken_.end() && at->first <= stay.end; ++at) {
         if (meet(at->second)) {
             return standing;
