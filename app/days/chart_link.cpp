@@ -213,6 +213,12 @@ bool replace(T& held, T value) {
     return true;
 }
 
+template <class T>
+chart::Selection with(chart::Selection selection, T chart::Selection::*part, T value) {
+    selection.*part = std::move(value);
+    return selection;
+}
+
 } // namespace
 
 chart::Selection ChartLink::possible(chart::Selection selection) const {
@@ -249,39 +255,27 @@ void ChartLink::select(chart::Selection selection) {
 }
 
 void ChartLink::selectMark(std::optional<int> rank) {
-    chart::Selection to = selection();
-    to.mark = rank;
-    select(to);
+    select(with(selection(), &chart::Selection::mark, rank));
 }
 
 void ChartLink::selectSection(std::optional<int> section) {
-    chart::Selection to = selection();
-    to.section = section;
-    select(to);
+    select(with(selection(), &chart::Selection::section, section));
 }
 
 void ChartLink::selectZone(std::optional<int> zone) {
-    chart::Selection to = selection();
-    to.zone = zone;
-    select(to);
+    select(with(selection(), &chart::Selection::zone, zone));
 }
 
 void ChartLink::selectStay(std::optional<logbook::StayId> stay) {
-    chart::Selection to = selection();
-    to.stay = stay;
-    select(to);
+    select(with(selection(), &chart::Selection::stay, stay));
 }
 
 void ChartLink::selectSounding(std::optional<chart::SoundingPick> sounding) {
-    chart::Selection to = selection();
-    to.sounding = sounding;
-    select(to);
+    select(with(selection(), &chart::Selection::sounding, sounding));
 }
 
 void ChartLink::selectCrossing(std::optional<std::size_t> crossing) {
-    chart::Selection to = selection();
-    to.crossing = crossing;
-    select(to);
+    select(with(selection(), &chart::Selection::crossing, crossing));
 }
 
 void ChartLink::pickZones(chart::ZonesPicked family) {
