@@ -16,6 +16,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <functional>
 #include <memory>
 #include <stdexcept>
 
@@ -36,11 +37,18 @@ protected:
     };
 
     static void SetUpTestSuite() {
+        sitDown();
+        layPlanned([](marks::Plan& plan) { plan.count = 4; });
+    }
+    /// The desk with a file in which there is no water yet.
+    static void sitDown() {
         desk_ = std::make_unique<Desk>();
         ASSERT_TRUE(desk_->open.create(desk_->folder.filePath("bowl.gpkg"), "Skarrow Water"));
         desk_->day = std::make_unique<days::tomorrow::TomorrowDay>(desk_->context);
+    }
+    static void layPlanned(const std::function<void(marks::Plan&)>& wishes) {
         ASSERT_TRUE(layBowl(desk_->open));
-        edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) { plan.count = 4; });
+        edits::setPlan(desk_->open, "Set", wishes);
         replan();
         ASSERT_TRUE(desk_->open.planned());
         done_ = desk_->open.undoStack().index();
@@ -82,9 +90,10 @@ protected:
         return named<widgets::PlainTable>(name);
     }
     /// Whether words stand somewhere in the steps, not hidden.
-    static bool says(const QString& words) {
+    static bool says(const QString& words) { return timesSaid(words) > 0; }
+    static std::ptrdiff_t timesSaid(const QString& words) {
         turn();
-        return std::ranges::any_of(desk_->day->findChildren<QLabel*>(), [&](const auto* label) {
+        return std::ranges::count_if(desk_->day->findChildren<QLabel*>(), [&](const auto* label) {
             return label->text() == words && !label->isHidden();
         });
     }

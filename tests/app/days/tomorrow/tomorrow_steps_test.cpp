@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/chart_link.h"
-#include "app/days/step_panel.h"
 #include "app/days/tomorrow/steps.h"
-#include "app/days/tomorrow/tomorrow_day.h"
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/edits/set_plan.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
-#include "tests/support/desk_bowl.h"
+#include "tests/app/days/tomorrow/tomorrow_desk.h"
 
 #include <gtest/gtest.h>
 
@@ -18,7 +16,6 @@
 #include <QPageSize>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <QTemporaryDir>
 #include <QTest>
 
 namespace {
@@ -31,43 +28,22 @@ constexpr int anchorsStep = 4;
 constexpr int orderStep = 5;
 constexpr int sheetStep = 6;
 
-/// At the desk, with a small water; planned once for all tests that look at a plan.
-class TomorrowSteps : public testing::Test {
+/// At the desk, with a day that has something to mind.
+class TomorrowSteps : public support::TomorrowDesk {
 protected:
     static void SetUpTestSuite() {
-        desk_ = std::make_unique<Desk>();
-        ASSERT_TRUE(desk_->open.create(desk_->folder.filePath("bowl.gpkg"), "Skarrow Water"));
-        desk_->day = std::make_unique<tomorrow::TomorrowDay>(desk_->context);
+        sitDown();
         statesBefore_ = states();
-        isReadyBefore_ = button("Save PDF…")->isEnabled() || button("Print…")->isEnabled() ||
-                         button("Keep")->isEnabled();
-        ASSERT_TRUE(support::layBowl(desk_->open));
-        edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) {
+        isReadyBefore_ = button("Save PDF…").isEnabled() || button("Print…").isEnabled() ||
+                         button("Keep").isEnabled();
+        layPlanned([](marks::Plan& plan) {
             plan.count = 4;
             plan.day.levelChange = units::Length::metres(-0.4);
             plan.day.wind = {units::Bearing::degrees(240.0), units::Speed::metresPerSecond(9.0)};
         });
-        replan();
-        ASSERT_TRUE(desk_->open.planned());
-        ASSERT_EQ(desk_->open.planned()->marks.size(), 4U);
-    }
-    static void TearDownTestSuite() { desk_.reset(); }
-    void TearDown() override {
-        while (desk_->open.undoStack().index() > stepsToPlan_) {
-            desk_->open.undoStack().undo();
-        }
-        if (!desk_->open.isPlanCurrent()) {
-            replan();
-        }
+        ASSERT_EQ(planned().marks.size(), 4U);
     }
 
-    static void replan() {
-        desk_->open.planTomorrow();
-        desk_->open.jobs().finishAll();
-        stepsToPlan_ = desk_->open.undoStack().index();
-    }
-    /// What was changed is shown when the event loop comes round.
-    static void turn() { desk_->day->findChild<days::Refresher*>()->finish(); }
     static QStringList states() {
         turn();
         QStringList states;
@@ -76,16 +52,7 @@ protected:
         }
         return states;
     }
-    static QPushButton* button(const QString& words) {
-        turn();
-        for (auto* found : desk_->day->findChildren<QPushButton*>()) {
-            if (found->text() == words) {
-                return found;
-            }
-        }
-        return nullptr;
-    }
-    static PlainTable* table(const QString& firstColumn) {
+    static PlainTable* tableFrom(const QString& firstColumn) {
         turn();
         for (auto* found : desk_->day->findChildren<PlainTable*>()) {
             if (found->headingOf(0) == firstColumn) {
@@ -117,14 +84,6 @@ protected:
         }
         return rows;
     }
-    /// Whether words stand somewhere in the steps, not hidden.
-    static bool says(const QString& words) { return timesSaid(words) > 0; }
-    static std::ptrdiff_t timesSaid(const QString& words) {
-        turn();
-        return std::ranges::count_if(desk_->day->findChildren<QLabel*>(), [&](const auto* label) {
-            return label->text() == words && !label->isHidden();
-        });
-    }
     static bool isOld(int step) {
         turn();
         const auto heads = desk_->day->findChildren<QAbstractButton*>();
@@ -136,20 +95,9 @@ protected:
         }
         return false;
     }
-    static const water::PlannedDay& planned() { return *desk_->open.planned(); }
 
-    struct Desk {
-        QTemporaryDir folder;
-        open_water::OpenWater open;
-        preferences::Preferences preferences;
-        days::ChartLink chart{open, preferences};
-        days::DayContext context{open, preferences, chart};
-        std::unique_ptr<tomorrow::TomorrowDay> day;
-    };
-    static inline std::unique_ptr<Desk> desk_;
     static inline QStringList statesBefore_;
     static inline bool isReadyBefore_ = true;
-    static inline int stepsToPlan_ = 0;
 };
 
 TEST_F(TomorrowSteps, BeforeThereAreMarksEachStepSaysSo) {
@@ -176,8 +124,8 @@ TEST_F(TomorrowSteps, EachStateIsThatOfThePlan) {
     for (const int step : {marksStep, anchorsStep, orderStep}) {
         EXPECT_FALSE(isOld(step)) << step;
     }
-    EXPECT_TRUE(button("Save PDF…")->isEnabled());
-    EXPECT_TRUE(button("Print…")->isEnabled());
+    EXPECT_TRUE(button("Save PDF…").isEnabled());
+    EXPECT_TRUE(button("Print…").isEnabled());
 }
 
 TEST_F(TomorrowSteps, WhatWasPlannedBeforeAChangeIsMarkedOld) {
@@ -206,9 +154,9 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
         const marks::Mark& mark = planned().marks[static_cast<std::size_t>(row)];
         EXPECT_EQ(desk_->chart.content().selection.mark, mark.rank);
         EXPECT_EQ(looked.back().at(0).value<geo::WaterPoint>(), mark.place);
-        EXPECT_EQ(rowsOf(table("Anchor")),
+        EXPECT_EQ(rowsOf(tableFrom("Anchor")),
                   tomorrow::anchorRows(mark, desk_->open.water()->frame, words));
-        EXPECT_EQ(rowsOf(table("Rod")), tomorrow::rodRows(mark, words));
+        EXPECT_EQ(rowsOf(tableFrom("Rod")), tomorrow::rodRows(mark, words));
         EXPECT_TRUE(says(tomorrow::lieWords(mark, words)));
         EXPECT_TRUE(
             says((QStringList{tomorrow::expectedWords(mark)} + tomorrow::reasons(mark, words))
@@ -230,7 +178,6 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
 }
 
 TEST_F(TomorrowSteps, TellTheCautionsOfTheChosenMarkWhereItIsChosenAndWhereItsRopesAre) {
-    const int before = stepsToPlan_;
     edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) {
         plan.tackle.bowRope = units::Length::metres(9.0);
         plan.tackle.scope = 6.0;
@@ -247,7 +194,6 @@ TEST_F(TomorrowSteps, TellTheCautionsOfTheChosenMarkWhereItIsChosenAndWhereItsRo
         }
     }
     EXPECT_GT(minded, 0) << "ropes as short as these want minding";
-    stepsToPlan_ = before;
 }
 
 TEST_F(TomorrowSteps, FollowTheUnitsOfTheUser) {
@@ -255,32 +201,29 @@ TEST_F(TomorrowSteps, FollowTheUnitsOfTheUser) {
     const wording::Words words(preferences::UnitSystem::imperial);
     EXPECT_EQ(rowsOf(tableWith("Score")), tomorrow::markRows(planned(), words));
     EXPECT_EQ(states()[orderStep], tomorrow::dayLine(planned(), words));
-    EXPECT_EQ(rowsOf(table("Rod")), tomorrow::rodRows(planned().marks[0], words));
+    EXPECT_EQ(rowsOf(tableFrom("Rod")), tomorrow::rodRows(planned().marks[0], words));
     desk_->preferences.setUnits(preferences::UnitSystem::metric);
 }
 
 TEST_F(TomorrowSteps, PinKeepsTheChosenMarkAndUnpinLetsItGo) {
     tableWith("Score")->selectRow(1);
     const marks::Mark mark = planned().marks[1];
-    button("Keep")->click();
+    button("Keep").click();
     ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
     EXPECT_EQ(desk_->open.water()->pinnedMarks[0].place, mark.lonLat);
     EXPECT_EQ(desk_->open.water()->pinnedMarks[0].name, mark.name) << "no name is made up";
-    const int before = desk_->open.undoStack().index() - 1;
     replan();
     // The chosen mark is still chosen, whatever its rank is now.
     const marks::Mark* chosen = tomorrow::chosenMark(desk_->context);
     ASSERT_NE(chosen, nullptr);
     EXPECT_TRUE(chosen->isPinned);
     EXPECT_LT(geo::distance_m(chosen->place, mark.place), 1.0);
-    ASSERT_NE(button("Let go"), nullptr);
-    button("Let go")->click();
+    button("Let go").click();
     EXPECT_TRUE(desk_->open.water()->pinnedMarks.empty());
-    stepsToPlan_ = before;
 }
 
 TEST_F(TomorrowSteps, APlaceOfTheUsersOwnIsPinnedWhereHePoints) {
-    button("Add own mark")->click();
+    button("Add own mark").click();
     EXPECT_EQ(desk_->chart.prompt(), "Point at the place to pin");
     desk_->chart.give(chart::PointMade{{30.0, -20.0}});
     EXPECT_FALSE(desk_->chart.isAsking());
