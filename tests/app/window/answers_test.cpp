@@ -33,7 +33,7 @@ protected:
     void settle() {
         auto* survey = window_->findChild<days::survey_day::SurveyDay*>();
         while (open().jobs().isBusy() || open().keeper().isKeeping() || survey->isTakingFiles()) {
-            QTest::qWait(1);
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
         }
         canvas().finishPainting();
         QCoreApplication::processEvents();
