@@ -15,13 +15,13 @@ public:
     explicit AnchorsStep(DayContext context) : DayStep(context) {
         empty_ = addWords();
         heading_ = addHeading({});
+        cautions_ = addWarning();
         anchors_ = new widgets::PlainTable({tr("Anchor"), tr("Depth"), tr("Rope")}, 2, this);
         addWide(anchors_);
         lie_ = addWords();
         rods_ = new widgets::PlainTable(
             {tr("Rod"), tr("Bearing"), tr("Away"), tr("Depth"), tr("Stop knot")}, 8, this);
         addWide(rods_);
-        cautions_ = addWords();
     }
 
     DayStepLine refresh() override {

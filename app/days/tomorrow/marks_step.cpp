@@ -45,10 +45,11 @@ public:
         old_->setProperty("voice", "wrong");
         connect(table_, &widgets::PlainTable::rowChosen, this, &MarksStep::choose);
         heading_ = addHeading({});
+        cautions_ =
+            addWarning(); // Before what speaks for the mark, so that it is not below the fold.
         bars_ = new widgets::IntervalBar(chart::Palette::screen().depthAt(0.5), this);
         addWide(bars_);
         reasons_ = addWords();
-        cautions_ = addWords();
         pin_ =
             makeButton(tr("Keep"), QStringLiteral("Ctrl+P"),
                        tr("Keep this mark where it is, whatever changes"), [this] { turnPin(); });

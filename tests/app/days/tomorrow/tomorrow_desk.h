@@ -91,10 +91,12 @@ protected:
     }
     /// Whether words stand somewhere in the steps, not hidden.
     static bool says(const QString& words) { return timesSaid(words) > 0; }
-    static std::ptrdiff_t timesSaid(const QString& words) {
+    /// \param voice empty: in any.
+    static std::ptrdiff_t timesSaid(const QString& words, const QString& voice = {}) {
         turn();
         return std::ranges::count_if(desk_->day->findChildren<QLabel*>(), [&](const auto* label) {
-            return label->text() == words && !label->isHidden();
+            return label->text() == words && !label->isHidden() &&
+                   (voice.isEmpty() || label->property("voice").toString() == voice);
         });
     }
 

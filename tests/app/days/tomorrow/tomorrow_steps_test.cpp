@@ -191,6 +191,7 @@ TEST_F(TomorrowSteps, TellTheCautionsOfTheChosenMarkWhereItIsChosenAndWhereItsRo
         if (!cautions.isEmpty()) {
             ++minded;
             EXPECT_EQ(timesSaid(cautions.join('\n')), 2) << cautions.join('\n').toStdString();
+            EXPECT_EQ(timesSaid(cautions.join('\n'), "wrong"), 2) << "whispered";
         }
     }
     EXPECT_GT(minded, 0) << "ropes as short as these want minding";
