@@ -6,9 +6,9 @@
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
+#include "core/water/questions/banned_extent.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include <nlohmann/json.hpp>
 
@@ -151,7 +151,7 @@ Json excludedPart(const water::PlannedDay& planned) {
 Json bannedPart(const water::Water& water) {
     Json rows = Json::array();
     for (const water::BannedWater& banned : water.banned) {
-        const double area_m2 = std::fabs(geo::signedArea_m2(water.frame->toWater(banned.ring)));
+        const double area_m2 = water::extentOf(water, banned).area.inSquareMetres();
         rows.push_back({{"name", banned.name.empty() ? Json(nullptr) : Json(banned.name)},
                         {"area_m2", rounded(area_m2, 0)}});
     }

@@ -80,11 +80,11 @@ bool isOfTheWind(const water::PlanNote& note) {
     return std::holds_alternative<water::WavesNotCounted>(note);
 }
 
-QStringList ranksWithStays(const marks::DayPlan& day) {
-    QStringList ranks;
+std::vector<int> ranksWithStays(const marks::DayPlan& day) {
+    std::vector<int> ranks;
     for (const marks::DayStop& stop : day.stops) {
         if (stop.isStayByHand) {
-            ranks += QString::number(stop.rank);
+            ranks.push_back(stop.rank);
         }
     }
     return ranks;
@@ -170,10 +170,8 @@ QStringList notesOf(const water::PlannedDay& day) {
         lines += QStringLiteral("The order that you gave is for other marks: this is the "
                                 "program's.");
     }
-    if (const QStringList ranks = ranksWithStays(day.day); !ranks.isEmpty()) {
-        lines += QStringLiteral("Stays that you set: on %1 %2.")
-                     .arg(ranks.size() == 1 ? QStringLiteral("mark") : QStringLiteral("marks"),
-                          ranks.join(QStringLiteral(", ")));
+    if (const std::vector<int> ranks = ranksWithStays(day.day); !ranks.empty()) {
+        lines += QStringLiteral("Stays that you set: on %1.").arg(marksWords(ranks));
     }
     for (const water::RefusedMark& mark : day.refused) {
         const QString called = mark.name.empty() ? QStringLiteral("at ") + Words::place(mark.place)
