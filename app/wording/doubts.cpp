@@ -42,6 +42,11 @@ QString said(const water::StayDoubt& doubt, const units::Clock& clock, const Wor
                    return QStringLiteral("This place is not on the water: %1 from its shore.")
                        .arg(words.length(d.distance));
                },
+               [](const water::StayInClosedWater& d) {
+                   return d.name.empty() ? QStringLiteral("This place lies in closed water.")
+                                         : QStringLiteral("This place lies in closed water: %1.")
+                                               .arg(QString::fromStdString(d.name));
+               },
                [&](const water::StayOverOther& d) {
                    return QStringLiteral("Another stay lasted from %1: one boat cannot be in both.")
                        .arg(timesOf(d.start, d.end, clock));

@@ -41,10 +41,12 @@ std::optional<char> halfOfDay(std::string& text) {
     return std::nullopt;
 }
 
-/// Hour and minute as they stand: "7.40", "7:40", "0740", and "5" where `hourAlone`.
+/// Hour and minute as they stand: "7.40", "7:40", "0740", "740", and "5" where `hourAlone`.
 std::optional<std::pair<int, int>> hourAndMinute(std::string_view text, bool hourAlone) {
-    if (text.size() == 4 && isDigits(text)) {
-        return std::pair(*shortNumber(text.substr(0, 2)), *shortNumber(text.substr(2)));
+    if ((text.size() == 4 || text.size() == 3) && isDigits(text)) {
+        const std::size_t hourDigits = text.size() - 2;
+        return std::pair(*shortNumber(text.substr(0, hourDigits)),
+                         *shortNumber(text.substr(hourDigits)));
     }
     const std::size_t mark = text.find_first_of(":.");
     if (mark == std::string_view::npos) {

@@ -9,10 +9,10 @@
 
 namespace units {
 
-/// A time of the day as people write it: "7:40", "07:40:30", "7.40", "0740", "5pm", "5.30 pm", "12
-/// am" (midnight). Since midnight, below 24 h. Nothing where the text is no time; a bare "17" is
-/// none, it may be anything. For typing: a column of numbers must not be taken for times, so tables
-/// are read by timeOfDayFrom().
+/// A time of the day as people write it: "7:40", "07:40:30", "7.40", "0740", "740", "5pm", "5.30
+/// pm", "12 am" (midnight). Since midnight, below 24 h. Nothing where the text is no time; a bare
+/// "17" is none, it may be anything. For typing: a column of numbers must not be taken for times,
+/// so tables are read by timeOfDayFrom().
 [[nodiscard]] std::optional<std::chrono::seconds> timeWritten(std::string_view text);
 
 /// A span of time as people write it: "1:30", "1 h 30", "90 min", "1.5 h", "1,5"; a bare number

@@ -52,6 +52,20 @@ std::optional<StayDoubt> offTheWater(const Stay& stay, const Water& water, const
     return StayOffTheWater{off};
 }
 
+std::optional<StayDoubt> inClosedWater(const Stay& stay, const Water& water) {
+    if (!water.frame) {
+        return std::nullopt;
+    }
+    const geo::WaterPoint at = water.frame->toWater(stay.place);
+    for (const logbook::ClosedWater& closed : water.houseRules.closed) {
+        const auto outline = geo::Outline::make(closed.pieces, *water.frame);
+        if (outline && outline->contains(at)) {
+            return StayInClosedWater{closed.name};
+        }
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 std::vector<StayDoubt> doubtsAbout(const Stay& stay, const Water& water, const Derived& derived,
@@ -82,6 +96,7 @@ std::vector<StayDoubt> doubtsAbout(const Stay& stay, const Water& water, const D
         doubts.emplace_back(FishBesideStay{static_cast<std::size_t>(beside)});
     }
     take(offTheWater(stay, water, derived));
+    take(inClosedWater(stay, water));
     take(overOther(stay, water.log));
     return doubts;
 }

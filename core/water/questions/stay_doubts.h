@@ -5,6 +5,7 @@
 #include "core/water/document/derived.h"
 #include "core/water/document/water.h"
 
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -42,6 +43,11 @@ struct StayOffTheWater {
     units::Length distance; ///< To the shore of this one.
     friend bool operator==(const StayOffTheWater&, const StayOffTheWater&) = default;
 };
+/// The fishery lets nobody fish there.
+struct StayInClosedWater {
+    std::string name; ///< May be empty.
+    friend bool operator==(const StayInClosedWater&, const StayInClosedWater&) = default;
+};
 /// At the same time the log has the boat elsewhere, or there in another stay.
 struct StayOverOther {
     units::Moment start; ///< Of the other.
@@ -50,10 +56,10 @@ struct StayOverOther {
 };
 
 using StayDoubt = std::variant<StayInTheFuture, StayOverADay, StayOutOfSeason, StayOfManyRods,
-                               FishBesideStay, StayOffTheWater, StayOverOther>;
+                               FishBesideStay, StayOffTheWater, StayInClosedWater, StayOverOther>;
 
-/// The doubts about a stay of the log, in the order above; none where all can be. \param derived
-/// for its outline: without one nothing is said of the place.
+/// The doubts about a stay, of the log or not yet in it, in the order above; none where all can be.
+/// \param derived for its outline: without one nothing is said of the place.
 [[nodiscard]] std::vector<StayDoubt> doubtsAbout(const logbook::Stay& stay, const Water& water,
                                                  const Derived& derived, units::Moment now);
 

@@ -128,13 +128,14 @@ TEST(Written, TimesOfTheDay) {
     EXPECT_EQ(minutes("6.30"), 390);
     EXPECT_EQ(minutes("06:30"), 390);
     EXPECT_EQ(minutes("6:30"), 390);
+    EXPECT_EQ(minutes("630"), 390);
     EXPECT_EQ(minutes("5pm"), 17 * 60);
     EXPECT_EQ(minutes("5.30 PM"), 17 * 60 + 30);
     EXPECT_EQ(minutes("12 am"), 0);
     EXPECT_EQ(minutes("12pm"), 12 * 60);
     EXPECT_EQ(minutes("2359"), 23 * 60 + 59);
     for (const char* text :
-         {"2400", "2460", "17", "6.3", "13pm", "0pm", "pm", "", "6:61", "630", "six"}) {
+         {"2400", "2460", "17", "6.3", "13pm", "0pm", "pm", "", "6:61", "660", "six"}) {
         EXPECT_EQ(minutes(text), -1) << text;
     }
 }

@@ -83,6 +83,22 @@ TEST_F(StayDoubts, TellAPlaceOnLandWithItsDistance) {
     EXPECT_EQ(doubts(), std::vector<StayDoubt>()) << "without a shore nothing is said of it";
 }
 
+TEST_F(StayDoubts, TellAPlaceInClosedWaterByItsName) {
+    const geo::WaterPoint at = water_.frame->toWater(stay_.place);
+    const auto round = [&](double east_m) {
+        geo::LonLatRing ring;
+        for (const auto& [x_m, y_m] :
+             {std::pair(-10.0, -10.0), {10.0, -10.0}, {10.0, 10.0}, {-10.0, 10.0}}) {
+            ring.push_back(water_.frame->toEarth({at.x_m + east_m + x_m, at.y_m + y_m}));
+        }
+        return geo::LonLatPiece{ring, {}};
+    };
+    water_.houseRules.closed = {{"Far", {round(25.0)}}};
+    EXPECT_EQ(doubts(), std::vector<StayDoubt>()) << "beside it, and not in it";
+    water_.houseRules.closed.push_back({"Reserve", {round(5.0)}});
+    EXPECT_EQ(doubts(), (std::vector<StayDoubt>{water::StayInClosedWater{"Reserve"}}));
+}
+
 TEST_F(StayDoubts, TellAnotherStayAtTheSameTimeUnlessTimesAreRough) {
     Stay other = stay_;
     other.id = logbook::StayId(500);
