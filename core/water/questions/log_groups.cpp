@@ -5,6 +5,7 @@
 #include "core/structure/zone_kinds.h"
 #include "core/water/questions/locate.h"
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 
@@ -63,6 +64,31 @@ bool isBetter(const structure::Zone& zone, double away_m, const structure::Zone*
     const double worth = structure::factsOf(zone.kind).worthToABait;
     const double bestWorth = structure::factsOf(best->kind).worthToABait;
     return worth > bestWorth || (worth == bestWorth && away_m < best_m);
+}
+
+/// Which place each stay of the log was anchored on, the places numbered as they were first fished.
+struct MarksOfStays {
+    std::vector<std::size_t> ofStay;
+    std::vector<geo::WaterPoint> places;
+};
+
+/// Empty for a water without a frame.
+MarksOfStays marksOfStays(const Water& water) {
+    MarksOfStays marks;
+    if (!water.frame) {
+        return marks;
+    }
+    for (const logbook::Stay& stay : water.log) {
+        const geo::WaterPoint p = water.frame->toWater(stay.place);
+        const auto known = std::ranges::find_if(marks.places, [p](geo::WaterPoint each) {
+            return geo::distance_m(each, p) <= sameMark_m;
+        });
+        marks.ofStay.push_back(static_cast<std::size_t>(known - marks.places.begin()));
+        if (known == marks.places.end()) {
+            marks.places.push_back(p);
+        }
+    }
+    return marks;
 }
 
 } // namespace
@@ -143,16 +169,39 @@ std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derive
 }
 
 std::vector<rates::GroupedStay> byMark(const Water& water) {
-    std::vector<geo::WaterPoint> known;
-    return byPlace(water, [&known](geo::WaterPoint p) {
-        for (std::size_t i = 0; i < known.size(); ++i) {
-            if (geo::distance_m(known[i], p) <= sameMark_m) {
-                return "mark " + std::to_string(i + 1);
+    const std::vector<std::size_t> marks = marksOfStays(water).ofStay;
+    std::vector<rates::GroupedStay> grouped;
+    for (const logbook::Stay& stay : water.log) {
+        grouped.push_back(
+            rates::wholeStay(stay, water.frame ? "mark " + std::to_string(marks[grouped.size()] + 1)
+                                               : std::string(elsewhere)));
+    }
+    return grouped;
+}
+
+std::vector<geo::LonLat> placesOfMarks(const Water& water) {
+    std::vector<geo::LonLat> places;
+    for (const geo::WaterPoint at : marksOfStays(water).places) {
+        places.push_back(water.frame->toEarth(at));
+    }
+    return places;
+}
+
+bool fishedBait(const logbook::Stay& stay, std::string_view bait) {
+    const std::string wanted = base::lowerCase(bait);
+    const auto names = [&wanted](std::string_view several) {
+        while (!several.empty()) {
+            const std::size_t comma = several.find(',');
+            if (base::lowerCase(base::trimmed(several.substr(0, comma))) == wanted) {
+                return true;
             }
+            several.remove_prefix(comma == std::string_view::npos ? several.size() : comma + 1);
         }
-        known.push_back(p);
-        return "mark " + std::to_string(known.size());
-    });
+        return false;
+    };
+    return names(stay.bait) || std::ranges::any_of(stay.runs, [&](const logbook::Fish& run) {
+               return names(run.bait);
+           });
 }
 
 } // namespace water

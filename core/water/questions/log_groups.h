@@ -28,6 +28,12 @@ inline constexpr std::string_view tooDeep = "deeper than the limit";
 /// "mark 3".
 [[nodiscard]] std::vector<rates::GroupedStay> byMark(const Water& water);
 
+/// Where "mark 1", "mark 2" and so on lie: the first stay on each.
+[[nodiscard]] std::vector<geo::LonLat> placesOfMarks(const Water& water);
+
+/// Whether a stay had this bait on a hook, any case; its bait may name several.
+[[nodiscard]] bool fishedBait(const logbook::Stay& stay, std::string_view bait);
+
 /// "4 to 6 m", "over 20 m".
 [[nodiscard]] std::string bandName(const contours::Bands& bands, std::size_t band);
 /// The group of a place by the zones within a cast.

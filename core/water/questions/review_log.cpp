@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/questions/review_log.h"
 
+#include "core/base/number_text.h"
 #include "core/rates/count_hour_rates.h"
 #include "core/rates/count_rates.h"
 #include "core/water/document/grouped_log.h"
@@ -83,6 +84,23 @@ std::optional<ReviewBy> reviewByNamed(std::string_view name) {
     return std::nullopt;
 }
 
+bool isAskedAbout(const logbook::Stay& stay, const ReviewQuestion& question,
+                  const units::Clock& clock) {
+    const units::Day day = clock.dayOf(stay.start);
+    if ((question.from && day < *question.from) || (question.to && day > *question.to) ||
+        (question.season && !question.season->holds(day))) {
+        return false;
+    }
+    return question.bait.empty() || fishedBait(stay, question.bait);
+}
+
+bool counts(const logbook::Fish& run, const ReviewQuestion& question) {
+    return run.landed &&
+           (question.species.empty() ||
+            base::lowerCase(run.species) == base::lowerCase(question.species)) &&
+           (!question.leastWeight || (run.weight && *run.weight >= *question.leastWeight));
+}
+
 Result<rates::RateTable> reviewLog(const Water& water, const Derived& derived,
                                    const ReviewQuestion& question, base::Progress& progress) {
     if (needsPlaces(question.by) &&
@@ -92,6 +110,10 @@ Result<rates::RateTable> reviewLog(const Water& water, const Derived& derived,
                           "draw the water first, or sort by hour, bait, wind, month or mark");
     }
     Sorting sorting = sortingOf(water, derived, question.by);
+    // Only now: that a place was fished, and which mark it is, does not depend on what is asked.
+    std::erase_if(sorting.stays, [&](const rates::GroupedStay& grouped) {
+        return !isAskedAbout(*grouped.stay, question, water.clock);
+    });
     rates::RateSettings settings;
     settings.species = question.species;
     settings.leastWeight = question.leastWeight;
@@ -110,8 +132,7 @@ Result<rates::HourRates> reviewHours(const Water& water, const ReviewQuestion& q
     settings.species = question.species;
     logbook::Log asked;
     for (const logbook::Stay& stay : water.log) {
-        const units::Day day = water.clock.dayOf(stay.start);
-        if ((!question.from || day >= *question.from) && (!question.to || day <= *question.to)) {
+        if (isAskedAbout(stay, question, water.clock)) {
             asked.push_back(stay);
         }
     }

@@ -35,7 +35,16 @@ struct ReviewQuestion {
     std::optional<units::Day> to;
     std::string species; ///< Empty: all.
     std::optional<units::Weight> leastWeight;
+    std::optional<logbook::Season> season; ///< Of any year, by the day on which a stay began.
+    std::string bait; ///< Stays that fished it, maybe among others, any case; empty: all.
+    friend bool operator==(const ReviewQuestion&, const ReviewQuestion&) = default;
 };
+
+/// Whether a stay is asked about: by its day, season and bait.
+[[nodiscard]] bool isAskedAbout(const logbook::Stay& stay, const ReviewQuestion& question,
+                                const units::Clock& clock);
+/// Whether a run is one of those that count: landed, of the species and weight.
+[[nodiscard]] bool counts(const logbook::Fish& run, const ReviewQuestion& question);
 
 /// Effort and catch by what is asked. Groups by place (section, zone, band) need `derived` up to
 /// Step::sections; stays that fished no such place are counted as "plain bottom", "deeper than the
