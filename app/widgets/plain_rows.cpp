@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/plain_rows.h"
 
+#include <QApplication>
+#include <QBrush>
+#include <QFont>
+#include <QPalette>
+
 namespace widgets {
 
 PlainRows::PlainRows(QStringList columns, QObject* parent)
@@ -12,7 +17,7 @@ void PlainRows::setHeadings(QStringList headings) {
     emit headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
 }
 
-void PlainRows::setRows(int count, WordsOf wordsOf) {
+void PlainRows::setRows(int count, WordsOf wordsOf, LookOf lookOf) {
     // What stands in the rows changes, not which rows there are: nothing is laid out anew.
     if (count > count_) {
         beginInsertRows({}, count_, count - 1);
@@ -21,6 +26,7 @@ void PlainRows::setRows(int count, WordsOf wordsOf) {
     }
     const int before = std::exchange(count_, count);
     wordsOf_ = std::move(wordsOf);
+    lookOf_ = std::move(lookOf);
     lookedAt_.reset();
     if (count > before) {
         endInsertRows();
@@ -42,6 +48,27 @@ QString PlainRows::words(int row, int column) const {
     return lookedAt_->second.value(column);
 }
 
+RowLook PlainRows::lookOf(int row) const {
+    return lookOf_ && row >= 0 && row < count_ ? lookOf_(row) : RowLook::plain;
+}
+
+QVariant PlainRows::lookAt(int row, int role) const {
+    const RowLook look = lookOf(row);
+    if (look == RowLook::plain) {
+        return {};
+    }
+    if (role == Qt::ForegroundRole) {
+        const QPalette palette = QApplication::palette();
+        return QBrush(palette.color(look == RowLook::heading ? QPalette::WindowText
+                                                             : QPalette::PlaceholderText));
+    }
+    QFont font;
+    font.setBold(look == RowLook::heading);
+    font.setItalic(look == RowLook::faint);
+    font.setStrikeOut(look == RowLook::struck);
+    return font;
+}
+
 int PlainRows::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : count_;
 }
@@ -59,6 +86,9 @@ QVariant PlainRows::data(const QModelIndex& at, int role) const {
     case Qt::TextAlignmentRole:
         return QVariant::fromValue(Qt::AlignVCenter |
                                    (at.column() == 0 ? Qt::AlignLeft : Qt::AlignRight));
+    case Qt::FontRole:
+    case Qt::ForegroundRole:
+        return lookAt(at.row(), role);
     default:
         return {};
     }
@@ -74,6 +104,9 @@ QVariant PlainRows::headerData(int section, Qt::Orientation orientation, int rol
 Qt::ItemFlags PlainRows::flags(const QModelIndex& at) const {
     if (!at.isValid()) { // Between the rows.
         return areMovable_ ? Qt::ItemIsDropEnabled : Qt::NoItemFlags;
+    }
+    if (lookOf(at.row()) == RowLook::heading) {
+        return Qt::NoItemFlags;
     }
     const Qt::ItemFlags all = Qt::ItemIsEnabled | Qt::ItemIsSelectable |
                               (areMovable_ ? Qt::ItemIsDragEnabled : Qt::NoItemFlags);

@@ -10,19 +10,29 @@
 
 namespace widgets {
 
+/// How a row looks, and what can be done with it.
+enum class RowLook {
+    plain,
+    heading, ///< Of the rows below it; cannot be chosen.
+    faint,   ///< Not so yet, or not any more.
+    struck,  ///< Faint, with a line through it.
+};
+
 /// The rows of a table of words. The words of a row are asked for when it is looked at, so that a
 /// table of a hundred thousand rows costs what can be seen of it.
 class PlainRows : public QAbstractTableModel {
     Q_OBJECT
 public:
     using WordsOf = std::function<QStringList(int row)>;
+    using LookOf = std::function<RowLook(int row)>;
 
     PlainRows(QStringList columns, QObject* parent);
 
     /// Other words above the columns, of which there are as many as before.
     void setHeadings(QStringList headings);
-    /// Other rows; `wordsOf` holds until there are others again.
-    void setRows(int count, WordsOf wordsOf);
+    /// Other rows; both hold until there are others again. \param lookOf empty: all are plain.
+    void setRows(int count, WordsOf wordsOf, LookOf lookOf = {});
+    [[nodiscard]] RowLook lookOf(int row) const;
     /// The one column whose words may be typed over.
     void setEditableColumn(int column) { editable_ = column; }
     /// Whether rows may be dragged to another place among themselves.
@@ -43,11 +53,15 @@ signals:
     void typedOver(int row, const QString& words);
 
 private:
+    /// Font and colour of a row that is not plain.
+    [[nodiscard]] QVariant lookAt(int row, int role) const;
+
     QStringList columns_;
     int editable_ = -1;
     bool areMovable_ = false;
     int count_ = 0;
     WordsOf wordsOf_;
+    LookOf lookOf_;
     mutable std::optional<std::pair<int, QStringList>> lookedAt_; ///< A row and its words.
 };
 

@@ -49,6 +49,8 @@ PlainTable::PlainTable(const QStringList& columns, int mostRows, QWidget* parent
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(selectionModel(), &QItemSelectionModel::selectionChanged, this,
             [this] { emit rowChosen(chosen()); });
+    connect(this, &QTableView::doubleClicked, this,
+            [this](const QModelIndex& at) { emit openAsked(at.row()); });
     // Once the editor is closed: what follows may well lay other rows.
     connect(rows_, &PlainRows::typedOver, this, &PlainTable::typedOver, Qt::QueuedConnection);
 }
@@ -80,12 +82,12 @@ void PlainTable::setRows(std::vector<QStringList> rows) {
             [rows = std::move(rows)](int row) { return rows[static_cast<std::size_t>(row)]; });
 }
 
-void PlainTable::setRows(int count, PlainRows::WordsOf wordsOf) {
+void PlainTable::setRows(int count, PlainRows::WordsOf wordsOf, PlainRows::LookOf lookOf) {
     const QSignalBlocker quiet(this);
     const int kept = chosen();
     const int scrolled = verticalScrollBar()->value();
     const bool isOtherHeight = count != rowCount();
-    rows_->setRows(count, std::move(wordsOf));
+    rows_->setRows(count, std::move(wordsOf), std::move(lookOf));
     if (isOtherHeight) {
         updateGeometry();
     }
@@ -110,6 +112,13 @@ void PlainTable::chooseQuietly(int row) {
     } else {
         setCurrentIndex(rows_->index(row, 0));
         scrollTo(rows_->index(row, 0));
+    }
+}
+
+void PlainTable::choose(int row) {
+    if (row != chosen()) {
+        chooseQuietly(row);
+        emit rowChosen(chosen());
     }
 }
 
@@ -157,6 +166,15 @@ void PlainTable::keyPressEvent(QKeyEvent* event) {
     }
     if (event->key() == Qt::Key_Escape && chosen() >= 0 && state() != EditingState) {
         clearSelection();
+        return;
+    }
+    const bool isReturn = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isReturn && chosen() >= 0 && state() != EditingState) {
+        emit openAsked(chosen());
+        return;
+    }
+    if (event->key() == Qt::Key_Space && chosen() >= 0 && state() != EditingState) {
+        emit tickAsked(chosen());
         return;
     }
     QTableView::keyPressEvent(event);

@@ -26,7 +26,10 @@ public:
     /// Shows other rows; the chosen one and how far it was scrolled stay.
     void setRows(std::vector<QStringList> rows);
     /// The same for rows whose words are asked for when they come into sight.
-    void setRows(int count, PlainRows::WordsOf wordsOf);
+    void setRows(int count, PlainRows::WordsOf wordsOf, PlainRows::LookOf lookOf = {});
+    [[nodiscard]] RowLook lookOf(int row) const { return rows_->lookOf(row); }
+    /// Marks a row as if the user had, and tells; -1 for none.
+    void choose(int row);
     [[nodiscard]] int rowCount() const { return rows_->rowCount(); }
     [[nodiscard]] int columnCount() const { return rows_->columnCount(); }
     [[nodiscard]] QString words(int row, int column) const { return rows_->words(row, column); }
@@ -46,6 +49,10 @@ signals:
     void rowChosen(int row);
     void typedOver(int row, const QString& words);
     void removeAsked(int row);
+    /// Return or a double click on the chosen row.
+    void openAsked(int row);
+    /// The space bar on the chosen row.
+    void tickAsked(int row);
     /// The user wants the row to stand where the other one stands now.
     void rowMoved(int from, int to);
 

@@ -166,6 +166,46 @@ TEST_F(PlainTableTest, OnlyTheOneColumnIsTypedOverAndToldWhenTheEditorIsClosed) 
     EXPECT_EQ(typed.at(0).at(1).toString(), "3");
 }
 
+TEST_F(PlainTableTest, ShowsWhatIsNotSoYetPaleAndPassesHeadingsOver) {
+    using widgets::RowLook;
+    const std::vector<RowLook> looks{RowLook::heading, RowLook::plain, RowLook::faint,
+                                     RowLook::struck};
+    table_.setRows(
+        4, [](int row) { return QStringList{QString::number(row)}; },
+        [looks](int row) { return looks.at(static_cast<std::size_t>(row)); });
+    const auto font = [this](int row) {
+        return table_.model()->data(table_.model()->index(row, 0), Qt::FontRole).value<QFont>();
+    };
+    EXPECT_TRUE(font(0).bold());
+    EXPECT_TRUE(font(2).italic());
+    EXPECT_TRUE(font(3).strikeOut());
+    EXPECT_FALSE(table_.model()->data(table_.model()->index(1, 0), Qt::FontRole).isValid());
+    table_.selectRow(0);
+    EXPECT_EQ(table_.chosen(), -1);
+    table_.selectRow(1);
+    QTest::keyClick(&table_, Qt::Key_Up);
+    EXPECT_EQ(table_.chosen(), 1);
+    table_.setRows({{"x"}}); // fewer, and none of them a heading
+    table_.selectRow(0);
+    EXPECT_EQ(table_.chosen(), 0);
+    EXPECT_EQ(table_.lookOf(0), RowLook::plain);
+}
+
+TEST_F(PlainTableTest, ReturnOpensAndTheSpaceBarTicksTheChosenRow) {
+    QList<int> opened;
+    QList<int> ticked;
+    QObject::connect(&table_, &PlainTable::openAsked, [&](int row) { opened << row; });
+    QObject::connect(&table_, &PlainTable::tickAsked, [&](int row) { ticked << row; });
+    QTest::keyClick(&table_, Qt::Key_Return);
+    QTest::keyClick(&table_, Qt::Key_Space);
+    EXPECT_TRUE(opened.isEmpty() && ticked.isEmpty()) << "none is chosen";
+    table_.selectRow(1);
+    QTest::keyClick(&table_, Qt::Key_Return);
+    QTest::keyClick(&table_, Qt::Key_Space);
+    EXPECT_EQ(opened, QList<int>{1});
+    EXPECT_EQ(ticked, QList<int>{1});
+}
+
 TEST_F(PlainTableTest, IsAsHighAsItsRowsUpToTheMost) {
     const auto rowsHigh = [&] { return (table_.sizeHint().height() - 2 - 22) / 26; };
     EXPECT_EQ(rowsHigh(), 2);
