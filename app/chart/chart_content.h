@@ -3,8 +3,8 @@
 
 #include "app/chart/layer_kind.h"
 #include "app/chart/selection.h"
+#include "app/chart/shown_rates.h"
 #include "app/wording/words.h"
-#include "core/rates/rate.h"
 #include "core/rates/track.h"
 #include "core/surface/survey_line.h"
 #include "core/water/document/backdrop.h"
@@ -39,8 +39,11 @@ struct ChartContent {
         nextLines; ///< Where to sound next; absent until asked for.
     std::shared_ptr<const rates::Track>
         dayTrack; ///< The track of a fishing day; absent until brought in.
-    std::shared_ptr<const rates::RateTable>
-        sectionRates; ///< Rates by section; absent unless they are to be shown.
+    std::shared_ptr<const std::vector<logbook::Stay>>
+        offeredStays; ///< Found in the track and not in the log yet; absent where there are none.
+    std::shared_ptr<const ShownRates> rates; ///< By place; absent unless they are to be shown.
+    /// The part of the log that is to be seen; absent: all of it.
+    std::optional<water::ReviewQuestion> logAsked;
     std::shared_ptr<const water::Backdrop> backdrop; ///< Absent until one is chosen.
     double backdropStrength = 0.5;                   ///< 0: not to be seen, 1: as it is.
     Selection selection;

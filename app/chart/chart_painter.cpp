@@ -12,6 +12,7 @@
 #include "app/chart/layers/marks_layer.h"
 #include "app/chart/layers/next_lines_layer.h"
 #include "app/chart/layers/places_layer.h"
+#include "app/chart/layers/rates_layer.h"
 #include "app/chart/layers/sections_layer.h"
 #include "app/chart/layers/soundings_layer.h"
 #include "app/chart/layers/structure_layer.h"
@@ -31,12 +32,13 @@ using Layers = std::array<std::unique_ptr<Layer>, allLayerKinds.size()>;
 /// All layers in the order of LayerKind, from the bottom up.
 const Layers& layers() {
     static const Layers all{std::make_unique<BackdropLayer>(),  std::make_unique<DepthLayer>(),
-                            std::make_unique<ContoursLayer>(),  std::make_unique<StructureLayer>(),
-                            std::make_unique<WeedLayer>(),      std::make_unique<SectionsLayer>(),
-                            std::make_unique<ClosedLayer>(),    std::make_unique<SoundingsLayer>(),
-                            std::make_unique<CrossingsLayer>(), std::make_unique<NextLinesLayer>(),
-                            std::make_unique<PlacesLayer>(),    std::make_unique<LogLayer>(),
-                            std::make_unique<MarksLayer>(),     std::make_unique<FurnitureLayer>()};
+                            std::make_unique<RatesLayer>(),     std::make_unique<ContoursLayer>(),
+                            std::make_unique<StructureLayer>(), std::make_unique<WeedLayer>(),
+                            std::make_unique<SectionsLayer>(),  std::make_unique<ClosedLayer>(),
+                            std::make_unique<SoundingsLayer>(), std::make_unique<CrossingsLayer>(),
+                            std::make_unique<NextLinesLayer>(), std::make_unique<PlacesLayer>(),
+                            std::make_unique<LogLayer>(),       std::make_unique<MarksLayer>(),
+                            std::make_unique<FurnitureLayer>()};
     return all;
 }
 
@@ -45,7 +47,7 @@ constexpr std::array letterOrder{LayerKind::furniture, LayerKind::marks,     Lay
                                  LayerKind::closed,    LayerKind::nextLines, LayerKind::places,
                                  LayerKind::structure, LayerKind::contours,  LayerKind::log,
                                  LayerKind::crossings, LayerKind::soundings, LayerKind::weed,
-                                 LayerKind::depth,     LayerKind::backdrop};
+                                 LayerKind::depth,     LayerKind::rates,     LayerKind::backdrop};
 static_assert(letterOrder.size() == allLayerKinds.size());
 
 } // namespace
@@ -74,8 +76,8 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
         if (kind != LayerKind::furniture) {
             each(kind, [&](const Layer& layer) {
                 // What lies on the bottom ends where the water does.
-                const bool isOnBottom = kind == LayerKind::structure || kind == LayerKind::weed ||
-                                        kind == LayerKind::sections;
+                const bool isOnBottom = kind == LayerKind::rates || kind == LayerKind::structure ||
+                                        kind == LayerKind::weed || kind == LayerKind::sections;
                 if (waterLeft && isOnBottom) {
                     painter.setClipPath(*waterLeft, Qt::IntersectClip);
                 }

@@ -6,6 +6,7 @@
 #include "app/chart/depth_colours.h"
 #include "app/chart/lettering.h"
 #include "app/chart/never_fished.h"
+#include "app/chart/rate_shade.h"
 #include "app/chart/todays_form.h"
 #include "core/wind/beaufort.h"
 
@@ -305,6 +306,9 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
             pieces.push_back({*card, draw});
         }
     };
+    if (on.content.rates && on.content.shown.contains(LayerKind::rates)) {
+        add(rateKeySize(on), drawRateKey);
+    }
     if (on.content.planned) {
         const QFont font = typeface(TypeSize::small, s);
         const marks::ExpectedDay& day = on.content.planned->plan.day;

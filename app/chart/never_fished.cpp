@@ -23,7 +23,7 @@ std::vector<bool> neverFished(const ChartContent& content) {
 
 bool showsNeverFished(const ChartContent& content) {
     // Where rates are shown, they say so in words.
-    return content.shown.contains(LayerKind::sections) && !content.sectionRates &&
+    return content.shown.contains(LayerKind::sections) && !content.rates &&
            std::ranges::count(neverFished(content), true) > 0;
 }
 

@@ -55,7 +55,8 @@ std::optional<logbook::StayId> stayAt(const ChartContent& content, const ViewFra
     double least = 1e9;
     PlacedThings::forStays(content.water, [&](const logbook::Stay& stay, geo::WaterPoint place) {
         const double distance = apart(view.toScreen(place), pixel);
-        if (distance <= stayRadius(stay, 1.0) + slack && distance < least) {
+        if (distance <= stayRadius(stay, 1.0) + slack && distance < least &&
+            isSeen(stay, content.logAsked, content.water->clock)) {
             least = distance;
             nearest = stay.id;
         }

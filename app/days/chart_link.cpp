@@ -79,13 +79,15 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
     : QObject(parent), open_(open), preferences_(preferences) {
     content_.shown = {chart::allLayerKinds.begin(), chart::allLayerKinds.end()};
     for (const LayerKind kind : {LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines,
-                                 LayerKind::marks, LayerKind::log}) {
+                                 LayerKind::marks, LayerKind::log, LayerKind::rates}) {
         content_.shown.erase(kind);
     }
     connect(&open_, &open_water::OpenWater::opened, this, [this] {
         content_.nextLines.reset();
         content_.dayTrack.reset();
-        content_.sectionRates.reset();
+        content_.offeredStays.reset();
+        content_.rates.reset();
+        content_.logAsked.reset();
         content_.selection = {};
         emit selectionChanged();
         takeFromOpenWater();
@@ -340,8 +342,20 @@ void ChartLink::setDayTrack(std::shared_ptr<const rates::Track> track) {
     }
 }
 
-void ChartLink::setSectionRates(std::shared_ptr<const rates::RateTable> rates) {
-    if (replace(content_.sectionRates, std::move(rates))) {
+void ChartLink::setOfferedStays(std::shared_ptr<const std::vector<logbook::Stay>> stays) {
+    if (replace(content_.offeredStays, std::move(stays))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setRates(std::shared_ptr<const chart::ShownRates> rates) {
+    if (replace(content_.rates, std::move(rates))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setLogAsked(std::optional<water::ReviewQuestion> asked) {
+    if (replace(content_.logAsked, std::move(asked))) {
         emit contentChanged();
     }
 }

@@ -57,7 +57,11 @@ public:
     void setNextLines(std::shared_ptr<const surface::SurveyTrip> lines);
     void setDayTrack(std::shared_ptr<const rates::Track> track);
     void setBackdrop(std::shared_ptr<const water::Backdrop> backdrop, double strength);
-    void setSectionRates(std::shared_ptr<const rates::RateTable> rates);
+    /// Stays found in the track that are not in the log yet; null for none.
+    void setOfferedStays(std::shared_ptr<const std::vector<logbook::Stay>> stays);
+    void setRates(std::shared_ptr<const chart::ShownRates> rates);
+    /// Shows only this part of the log; nothing for all of it.
+    void setLogAsked(std::optional<water::ReviewQuestion> asked);
     /// Asks the canvas to show the place.
     void lookAt(geo::WaterPoint place) { emit lookedAt(place); }
     /// Asks the side view to show the depths along the track of a survey day, by its position.

@@ -68,6 +68,14 @@ void StepBody::addField(const QString& label, QWidget* field, const QString& hel
     form_->addRow(name, field);
 }
 
+void StepBody::setFieldShown(QWidget* field, bool isShown) {
+    for (QFormLayout* form : findChildren<QFormLayout*>()) {
+        if (form->indexOf(field) >= 0) {
+            form->setRowVisible(field, isShown);
+        }
+    }
+}
+
 void StepBody::addRow(const std::vector<QWidget*>& widgets) {
     form_ = nullptr;
     auto* row = new QHBoxLayout;

@@ -28,6 +28,8 @@ protected:
     QLabel* addHeading(const QString& words);
     /// A row of label and field; rows that follow one another share their columns.
     void addField(const QString& label, QWidget* field, const QString& help);
+    /// Hides a field with its label, or shows it again.
+    void setFieldShown(QWidget* field, bool isShown);
     void addRow(const std::vector<QWidget*>& widgets);
     void addWide(QWidget* widget);
     /// Scrolls the steps until all of it can be seen, once it is laid out.

@@ -110,7 +110,15 @@ void MainWindow::layDays() {
     connect(top_, &TopLine::dayChosen, this, &MainWindow::showDay);
     connect(survey_, &days::survey_day::SurveyDay::waterFound, this, &MainWindow::openWater);
     connect(start_, &StartList::chosen, this, &MainWindow::openWater);
-    connect(survey_, &days::survey_day::SurveyDay::dayTrackFound, this, [this] { showDay(2); });
+    connect(back_, &days::looking_back::LookingBackDay::beliefsAsked, this, [this] {
+        showDay(1);
+        tomorrow_->openBeliefs();
+    });
+    connect(survey_, &days::survey_day::SurveyDay::dayTrackFound, this,
+            [this](const QString& path) {
+                showDay(2);
+                back_->takeTrack(path);
+            });
 }
 
 void MainWindow::showDay(int day) {

@@ -90,7 +90,7 @@ void MainWindow::fillRecent(QMenu* recent) {
 
 void MainWindow::layLayersMenu() {
     using chart::LayerKind;
-    const std::array<std::pair<LayerKind, QString>, 13> names{
+    const std::array<std::pair<LayerKind, QString>, 14> names{
         {{LayerKind::depth, tr("Depths")},
          {LayerKind::contours, tr("Contours")},
          {LayerKind::structure, tr("Structure")},
@@ -103,15 +103,18 @@ void MainWindow::layLayersMenu() {
          {LayerKind::places, tr("Places")},
          {LayerKind::log, tr("Stays and fish")},
          {LayerKind::marks, tr("Marks")},
+         {LayerKind::rates, tr("Rates by place")},
          {LayerKind::backdrop, tr("Backdrop")}}};
     QMenu* menu = top_->layersMenu();
     for (std::size_t i = 0; i < names.size(); ++i) {
         const LayerKind kind = names[i].first;
         QAction* action = menu->addAction(names[i].second);
         action->setCheckable(true);
-        action->setShortcut(kind == LayerKind::backdrop
-                                ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
-                                : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
+        if (kind != LayerKind::rates) {
+            action->setShortcut(kind == LayerKind::backdrop
+                                    ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
+                                    : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
+        }
         addAction(action);
         connect(action, &QAction::triggered, this,
                 [this, kind](bool isShown) { link_.setShown(kind, isShown); });

@@ -11,6 +11,7 @@
 #include "app/paper/day_sheet.h"
 #include "app/side_view/side_view.h"
 #include "app/widgets/amount_field.h"
+#include "app/widgets/entry_line.h"
 #include "app/widgets/plain_table.h"
 #include "app/window/bottom_line.h"
 #include "app/window/main_window.h"
@@ -384,25 +385,32 @@ private slots:
             return water::reviewLog(*open().water(), open().derived(), {}, silent)->overall.fish;
         };
         const int before = fishOf();
-        back_->steps().openStep(1);
+        back_->steps().openStep(2);
         window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/looking-back-stays.png"));
-        auto* table = back_->findChild<widgets::PlainTable*>();
-        QVERIFY(table != nullptr);
+        widgets::PlainTable* stays = nullptr;
+        for (auto* each : back_->findChildren<widgets::PlainTable*>()) {
+            stays = each->accessibleName() == QStringLiteral("Stays and fish") ? each : stays;
+        }
+        QVERIFY(stays != nullptr && stays->rowCount() > 1);
+        // The first row is the heading of the last day.
+        QTest::mouseClick(stays->viewport(), Qt::LeftButton, {},
+                          stays->visualRect(stays->model()->index(1, 0)).center());
         QPushButton* add = button(*back_, QStringLiteral("Fish"));
-        if (add == nullptr || !add->isEnabled()) {
-            for (widgets::PlainTable* each : back_->findChildren<widgets::PlainTable*>()) {
-                if (each->isVisible() && each->rowCount() > 0) {
-                    QTest::mouseClick(each->viewport(), Qt::LeftButton, {},
-                                      each->visualRect(each->model()->index(0, 0)).center());
+        QVERIFY(add != nullptr && add->isEnabled());
+        QTest::mouseClick(add, Qt::LeftButton);
+        const QString time = stays->words(1, 0).left(5); // when the stay began
+        for (const QString& name :
+             {QStringLiteral("Time"), QStringLiteral("Species"), QStringLiteral("Weight")}) {
+            for (auto* line : back_->findChildren<widgets::EntryLine*>()) {
+                if (line->accessibleName() == name && line->isVisible()) {
+                    QTest::keyClicks(line, name == QStringLiteral("Time") ? time : QString());
+                    QTest::keyClick(line, Qt::Key_Return);
                     break;
                 }
             }
-            add = button(*back_, QStringLiteral("Fish"));
         }
-        QVERIFY(add != nullptr && add->isEnabled());
-        QTest::mouseClick(add, Qt::LeftButton);
         QTRY_COMPARE_WITH_TIMEOUT(fishOf(), before + 1, 5000);
-        back_->steps().openStep(2);
+        back_->steps().openStep(3);
         QTRY_VERIFY_WITH_TIMEOUT(!open().jobs().isBusy(), longEnough_ms);
         window_->grab().save(QStringLiteral(MEREMARK_PICTURE_DIR "/looking-back.png"));
         open().undoStack().undo();

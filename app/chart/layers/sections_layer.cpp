@@ -74,17 +74,16 @@ const sections::Section* selectedOf(const ChartContent& content) {
 }
 
 QString rateLine(const ChartContent& content, const std::string& name) {
-    if (!content.sectionRates) {
+    if (!content.rates || content.rates->by != water::ReviewBy::section) {
         return {};
     }
-    for (const rates::RateRow& row : content.sectionRates->rows) {
-        if (row.name == name && row.rate) {
-            return QStringLiteral("%1 (%2 to %3)")
-                .arg(wording::Words::rate(row.rate->per10RodHours),
-                     wording::Words::rate(row.rate->low), wording::Words::rate(row.rate->high));
-        }
+    const auto rate = content.rates->of(name);
+    if (!rate || !content.rates->isTried(name)) {
+        return QStringLiteral("not fished");
     }
-    return QStringLiteral("not fished");
+    return QStringLiteral("%1 (%2 to %3)")
+        .arg(wording::Words::rate(rate->per10RodHours), wording::Words::rate(rate->low),
+             wording::Words::rate(rate->high));
 }
 
 /// As far before the first letter of a name as `gap`, in the direction that it is read.

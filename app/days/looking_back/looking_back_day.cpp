@@ -2,17 +2,25 @@
 #include "app/days/looking_back/looking_back_day.h"
 
 #include "app/days/chart_link.h"
+#include "app/days/looking_back/stays_step.h"
 #include "app/days/looking_back/steps.h"
 #include "app/days/step_panel.h"
 
 #include <QHideEvent>
+#include <QShortcut>
 #include <QShowEvent>
 #include <QVBoxLayout>
 
 namespace days::looking_back {
 
+namespace {
+constexpr int trackStep = 1;
+constexpr int staysStep = 2;
+} // namespace
+
 LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
     : QWidget(parent), context_(context), panel_(new StepPanel(this)),
+      stays_(new StaysStep(context)), track_(makeTrackStep(context)),
       refresher_(new Refresher(this, [this] { refresh(); })) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -25,10 +33,14 @@ LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
             panel_->setState(position, line.words, line.isStale);
         });
     };
-    add(tr("The day's track"), makeTrackStep(context));
-    add(tr("Stays and fish"), makeStaysStep(context));
-    add(tr("What produced"), makeProducedStep(context));
-    add(tr("When"), makeHoursStep(context));
+    add(tr("In short"), makeSummaryStep(context, question_, [this] {
+            panel_->openStep(staysStep);
+            stays_->writeUp();
+        }));
+    add(tr("The day's track"), track_);
+    add(tr("Stays and fish"), stays_);
+    add(tr("What produced"), makeProducedStep(context, question_));
+    add(tr("When"), makeHoursStep(context, question_, [this] { emit beliefsAsked(); }));
     add(tr("Season"), makeSeasonStep(context));
     using open_water::OpenWater;
     connect(&context_.open, &OpenWater::opened, refresher_, &Refresher::ask);
@@ -36,8 +48,36 @@ LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
     connect(&context_.open, &OpenWater::derivedChanged, refresher_, &Refresher::ask);
     connect(&context_.preferences, &preferences::Preferences::unitsChanged, refresher_,
             &Refresher::ask);
+    // What is looked back on is what is to be seen.
+    connect(&question_, &LogQuestion::changed, this, [this] {
+        context_.chart.setLogAsked(question_.isAll() ? std::nullopt
+                                                     : std::optional(question_.question()));
+    });
+    connect(&context_.open, &OpenWater::opened, this, [this] { question_.ask({}); });
+    layKeys();
     refresh();
-    panel_->openStep(1);
+    panel_->openStep(0);
+}
+
+void LookingBackDay::layKeys() {
+    const auto add = [this](const char* key, auto act) {
+        auto* shortcut = new QShortcut(QKeySequence(QString::fromLatin1(key)), this);
+        connect(shortcut, &QShortcut::activated, this, [this, act] {
+            if (panel_->openStep() != staysStep) {
+                panel_->openStep(staysStep);
+            }
+            act();
+        });
+    };
+    add("Ctrl+B", [this] { stays_->addStay(); });
+    add("Ctrl+D", [this] { stays_->writeUp(); });
+    add("Ctrl+F", [this] { stays_->addRun(true); });
+    add("Ctrl+L", [this] { stays_->addRun(false); });
+}
+
+void LookingBackDay::takeTrack(const QString& path) {
+    panel_->openStep(trackStep);
+    track_->take(path);
 }
 
 void LookingBackDay::refresh() {
@@ -51,6 +91,7 @@ void LookingBackDay::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
     if (!event->spontaneous()) {
         context_.chart.setShown(chart::LayerKind::log, true);
+        context_.chart.setShown(chart::LayerKind::rates, true);
     }
 }
 
@@ -58,6 +99,7 @@ void LookingBackDay::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
     if (!event->spontaneous()) {
         context_.chart.setShown(chart::LayerKind::log, false);
+        context_.chart.setShown(chart::LayerKind::rates, false);
     }
 }
 

@@ -1,17 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/palette.h"
 #include "app/days/chart_link.h"
-#include "app/days/looking_back/log_digest.h"
+#include "app/days/looking_back/filter_part.h"
+#include "app/days/looking_back/give_away.h"
 #include "app/days/looking_back/log_view.h"
+#include "app/days/looking_back/produced_view.h"
 #include "app/days/looking_back/steps.h"
+#include "app/paper/rates_picture.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
-#include "app/wording/typed_amount.h"
-#include "core/water/questions/review_log.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QPushButton>
 #include <QSignalBlocker>
 
 #include <algorithm>
@@ -20,35 +22,29 @@ namespace days::looking_back {
 
 namespace {
 
-constexpr int rowsShown = 14;
+constexpr int rowsShown = 12;
+constexpr std::size_t barsShown = 8;
+constexpr QSize pictureSize{1200, 900};
 
 class ProducedStep : public DayStep {
 public:
-    explicit ProducedStep(DayContext context) : DayStep(context) {
-        addQuestion();
+    ProducedStep(DayContext context, LogQuestion& question)
+        : DayStep(context), question_(question) {
+        layQuestion();
         words_ = addWords();
         bars_ = new widgets::IntervalBar(chart::Palette::screen().plum, this);
         addWide(bars_);
-        table_ = new widgets::PlainTable({tr("Where"), tr("rod-h"), tr("stays"), tr("blank"),
-                                          tr("runs"), tr("fish"), tr("best"), tr("steadied")},
-                                         rowsShown, this);
+        table_ = new widgets::PlainTable(
+            {tr("Where"), tr("rod-h"), tr("blank"), tr("fish"), tr("steadied")}, rowsShown, this);
+        table_->setAccessibleName(tr("What produced"));
         addWide(table_);
-        notes_ = addWords();
+        connect(table_, &widgets::PlainTable::rowChosen, this, &ProducedStep::choose);
+        layBelow();
+        connect(&question_, &LogQuestion::changed, this, &ProducedStep::askAnew);
     }
 
     DayStepLine refresh() override {
-        const QStringList species = speciesIn(sumOf(water().log, water().clock));
-        if (species != shownSpecies_) {
-            const QSignalBlocker quiet(species_);
-            const QString chosen = species_->currentData().toString();
-            species_->clear();
-            species_->addItem(tr("all"), QString());
-            for (const QString& one : species) {
-                species_->addItem(one, one);
-            }
-            species_->setCurrentIndex(std::max(0, species_->findData(chosen)));
-            shownSpecies_ = species;
-        }
+        filter_->refresh();
         ask();
         show();
         if (!rates_) {
@@ -58,43 +54,46 @@ public:
     }
 
 private:
-    void addQuestion() {
+    void layQuestion() {
         by_ = new QComboBox(this);
         for (const water::ReviewBy by : water::allReviewBy) {
-            const auto name = water::nameOf(by);
-            by_->addItem(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+            by_->addItem(titleOf(by));
         }
         addField(tr("By"), by_, tr("What to sort the log by"));
-        connect(by_, &QComboBox::currentIndexChanged, this, [this] { askAnew(); });
-        species_ = new QComboBox(this);
-        addField(tr("Species"), species_, tr("Fish that count"));
-        connect(species_, &QComboBox::currentIndexChanged, this, [this] { askAnew(); });
-        addAmount({tr("At least"), tr("Lightest fish that counts"),
-                   [this](const QString& text) {
-                       return wording::weightTyped(text, words().units()).has_value();
-                   },
-                   tr("any weight"), tr("a weight such as 12 lb 8 oz or 5.2 kg")},
-                  [this](const QString& text) {
-                      question_.leastWeight = wording::weightTyped(text, words().units());
-                      askAnew();
-                  });
-        addDate(tr("From day"), question_.from);
-        addDate(tr("To day"), question_.to);
-        onChart_ = new QCheckBox(tr("Show the sections' rates on the chart"), this);
-        onChart_->setToolTip(tr("Tints each section by its rate"));
+        connect(by_, &QComboBox::currentIndexChanged, this, [this] {
+            table_->clearSelection();
+            askAnew();
+        });
+        filter_ = new FilterPart(context_, question_);
+        addWide(filter_);
+        onChart_ = new QCheckBox(tr("Shade the chart by it"), this);
+        onChart_->setToolTip(
+            tr("Sections or kinds of place: the darker, the more is to be expected "
+               "there; the more broken up, the less sure it is"));
         addWide(onChart_);
         connect(onChart_, &QCheckBox::toggled, this, [this] { show(); });
     }
 
-    void addDate(const QString& label, std::optional<units::Day>& day) {
-        addAmount(
-            {label, tr("A day such as 2026-10-03"),
-             [](const QString& text) { return units::dayFrom(text.toStdString()).has_value(); },
-             tr("any day"), tr("a day such as 2026-10-03")},
-            [this, &day](const QString& text) {
-                day = units::dayFrom(text.toStdString());
-                askAnew();
-            });
+    void layBelow() {
+        untriedWords_ = addWords();
+        untried_ = new QCheckBox(tr("List the untried"), this);
+        untried_->setToolTip(tr("Shows the rows that were never tried, too"));
+        addWide(untried_);
+        connect(untried_, &QCheckBox::toggled, this, [this] { show(); });
+        with_ = new QComboBox(this);
+        addField(tr("Beside it"), with_, tr("Compares the row that is chosen above with another"));
+        connect(with_, &QComboBox::currentIndexChanged, this, [this] { compare(); });
+        compared_ = addWords();
+        notes_ = addWords();
+        copy_ = makeButton(tr("Copy picture"), {}, tr("The bars as a picture, to be pasted"),
+                           [this] { copyPicture(); });
+        save_ = makeButton(tr("Save table…"), {}, tr("All rows as a CSV table"),
+                           [this] { saveTable(); });
+        addRow({copy_, save_});
+    }
+
+    [[nodiscard]] water::ReviewBy by() const {
+        return water::allReviewBy[static_cast<std::size_t>(std::max(0, by_->currentIndex()))];
     }
 
     void askAnew() {
@@ -110,11 +109,8 @@ private:
         }
         asked_ = context_.open.water();
         askedSections_ = sections;
-        question_.by = water::allReviewBy[static_cast<std::size_t>(by_->currentIndex())];
-        question_.species = species_->currentData().toString().toStdString();
-        const bool needsPlaces = question_.by == water::ReviewBy::section ||
-                                 question_.by == water::ReviewBy::zone ||
-                                 question_.by == water::ReviewBy::band;
+        const bool needsPlaces = by() == water::ReviewBy::section ||
+                                 by() == water::ReviewBy::zone || by() == water::ReviewBy::band;
         if (asked_->log.empty() || (needsPlaces && !sections)) {
             rates_.reset();
             setWords(words_, asked_->log.empty() ? tr("Nothing logged yet.")
@@ -124,18 +120,20 @@ private:
         startJob<rates::RateTable>(
             tr("Counting the log"),
             [water = asked_, derived = context_.open.derived(),
-             question = question_](base::Progress& progress) {
+             question = question_.sortedBy(by())](base::Progress& progress) {
                 return water::reviewLog(*water, derived, question, progress);
             },
-            [this](base::Result<rates::RateTable> counted) {
+            [this, by = by()](base::Result<rates::RateTable> counted) {
                 rates_.reset();
                 if (counted) {
                     rates_ = std::make_shared<const rates::RateTable>(std::move(*counted));
+                    countedBy_ = by;
                 }
                 setWords(words_,
                          counted
-                             ? tr("Fish per 10 rod-hours with its 95 % interval; steadied: drawn "
-                                  "towards the whole water's where little was fished.")
+                             ? tr("Fish per 10 rod-hours, with the range in which it lies 95 times "
+                                  "in 100. Steadied: drawn towards the whole water's where little "
+                                  "was fished.")
                              : QString::fromStdString(counted.error().sentence()));
                 emit lineChanged();
             });
@@ -143,26 +141,67 @@ private:
 
     void show() {
         const bool isShown = rates_ != nullptr;
-        bars_->setVisible(isShown);
-        table_->setVisible(isShown);
-        const bool isBySection = question_.by == water::ReviewBy::section;
-        onChart_->setEnabled(isBySection);
-        context_.chart.setSectionRates(isBySection && onChart_->isChecked() ? rates_ : nullptr);
+        const std::vector<QWidget*> ofRates{bars_, table_, copy_, save_};
+        for (QWidget* each : ofRates) {
+            each->setVisible(isShown);
+        }
+        setFieldShown(with_, isShown);
+        showOnChart();
+        rows_ = isShown ? rowsThatMatter(*rates_, countedBy_, water(), words())
+                        : std::vector<ProducedRow>();
+        const auto tried =
+            static_cast<std::size_t>(std::ranges::count_if(rows_, &ProducedRow::isTried));
+        untried_->setVisible(isShown && tried < rows_.size());
         if (!isShown) {
-            setWords(notes_, {});
+            for (QLabel* label : {notes_, compared_, untriedWords_}) {
+                setWords(label, {});
+            }
             return;
         }
-        double most = 0.0;
-        std::vector<widgets::Interval> rows;
-        for (const rates::RateRow& row : rates_->rows) {
-            const rates::Rate rate = row.rate.value_or(rates::Rate());
-            most = std::max(most, std::min(rate.high, 4.0 * rate.per10RodHours));
-            rows.push_back({QString::fromStdString(row.name), rate.per10RodHours, rate.low,
-                            rate.high, row.rate ? words().rate(rate.per10RodHours) : tr("untried"),
-                            row.rate.has_value()});
+        setWords(untriedWords_, untriedWords(rows_.size() - tried, *rates_));
+        showBars(tried);
+        showTable(untried_->isChecked() ? rows_.size() : tried);
+        showNotes();
+        showOthers();
+        compare();
+    }
+
+    void showOnChart() {
+        const bool isPlace = by() == water::ReviewBy::section || by() == water::ReviewBy::zone;
+        onChart_->setEnabled(isPlace);
+        const bool isSeen = isPlace && rates_ && countedBy_ == by() && onChart_->isChecked();
+        if (!isSeen) {
+            onChartNow_.reset();
+        } else if (!onChartNow_ || shadedOf_ != rates_) {
+            onChartNow_ =
+                std::make_shared<const chart::ShownRates>(chart::ShownRates{countedBy_, *rates_});
         }
-        bars_->setRows(std::move(rows), most);
-        table_->setRows(producedRows(*rates_, words()));
+        shadedOf_ = rates_;
+        context_.chart.setRates(onChartNow_);
+    }
+
+    void showBars(std::size_t tried) {
+        double most = 0.0;
+        std::vector<widgets::Interval> bars;
+        for (std::size_t i = 0; i < std::min(tried, barsShown); ++i) {
+            const rates::Rate rate = rows_[i].counted.shrunk.value_or(rates::Rate());
+            most = std::max(most, std::min(rate.high, 4.0 * rate.per10RodHours));
+            bars.push_back({rows_[i].name, rate.per10RodHours, rate.low, rate.high,
+                            words().rate(rate.per10RodHours), true});
+        }
+        bars_->setRows(std::move(bars), most);
+    }
+
+    void showTable(std::size_t count) {
+        std::vector<QStringList> cells;
+        for (std::size_t i = 0; i < count; ++i) {
+            cells.push_back(producedCells(rows_[i].counted, rows_[i].name));
+        }
+        cells.push_back(producedCells(rates_->overall, tr("all")));
+        table_->setRows(std::move(cells));
+    }
+
+    void showNotes() {
         QStringList notes;
         for (const std::string& note : rates_->notes) {
             notes += QString::fromStdString(note);
@@ -170,24 +209,104 @@ private:
         setWords(notes_, notes.join('\n'));
     }
 
-    water::ReviewQuestion question_;
+    /// What the chosen row can be laid beside.
+    void showOthers() {
+        const QSignalBlocker quiet(with_);
+        const QString before = with_->currentText();
+        with_->clear();
+        with_->addItem(tr("nothing"));
+        for (const ProducedRow& row : rows_) {
+            if (row.isTried()) {
+                with_->addItem(row.name);
+            }
+        }
+        with_->setCurrentIndex(std::max(0, with_->findText(before)));
+        setFieldShown(with_, chosenRow() != nullptr);
+    }
+
+    [[nodiscard]] const ProducedRow* chosenRow() const {
+        const int row = table_->chosen();
+        return row >= 0 && row + 1 < table_->rowCount() ? &rows_[static_cast<std::size_t>(row)]
+                                                        : nullptr;
+    }
+
+    void compare() {
+        const ProducedRow* chosen = chosenRow();
+        const auto other = std::ranges::find(rows_, with_->currentText(), &ProducedRow::name);
+        const bool areTwo = chosen != nullptr && chosen->isTried() && with_->currentIndex() > 0 &&
+                            other != rows_.end() && other->name != chosen->name;
+        setWords(compared_, areTwo ? comparedWords(*chosen, *other) : QString());
+    }
+
+    void choose(int) {
+        const ProducedRow* chosen = chosenRow();
+        showOthers();
+        compare();
+        const auto& sections = context_.open.derived().sections;
+        if (countedBy_ != water::ReviewBy::section || chosen == nullptr || !sections) {
+            return;
+        }
+        const auto section =
+            std::ranges::find(sections->sections, chosen->counted.name, &sections::Section::name);
+        if (section != sections->sections.end()) {
+            context_.chart.selectSection(static_cast<int>(section - sections->sections.begin()));
+            context_.chart.lookAt(section->middle);
+        }
+    }
+
+    /// The table as it is shown: sorted, called as the user calls it, tried ones only.
+    [[nodiscard]] rates::RateTable shownTable() const {
+        rates::RateTable table = *rates_;
+        table.rows.clear();
+        for (const ProducedRow& row : rows_) {
+            if (row.isTried()) {
+                table.rows.push_back(row.counted);
+                table.rows.back().name = row.name.toStdString();
+            }
+        }
+        return table;
+    }
+
+    void copyPicture() {
+        copyToClipboard(paper::renderRates(
+            shownTable(),
+            tr("%1, fish by %2").arg(QString::fromStdString(water().name), titleOf(countedBy_)),
+            pictureSize));
+        emit context_.open.happened(tr("The picture can be pasted now."));
+    }
+
+    void saveTable() {
+        saveTableOf(*this, context_.open, QStringLiteral("rates.csv"),
+                    producedTable(rows_, words()));
+    }
+
+    LogQuestion& question_;
     std::shared_ptr<const water::Water> asked_;
     std::shared_ptr<const sections::SectionMap> askedSections_;
     std::shared_ptr<const rates::RateTable> rates_;
-    QStringList shownSpecies_;
+    water::ReviewBy countedBy_ = water::ReviewBy::section;
+    std::vector<ProducedRow> rows_;
+    std::shared_ptr<const chart::ShownRates> onChartNow_;
+    std::shared_ptr<const rates::RateTable> shadedOf_;
     QComboBox* by_ = nullptr;
-    QComboBox* species_ = nullptr;
+    FilterPart* filter_ = nullptr;
     QCheckBox* onChart_ = nullptr;
+    QCheckBox* untried_ = nullptr;
+    QComboBox* with_ = nullptr;
     QLabel* words_ = nullptr;
+    QLabel* compared_ = nullptr;
+    QLabel* untriedWords_ = nullptr;
+    QLabel* notes_ = nullptr;
     widgets::IntervalBar* bars_ = nullptr;
     widgets::PlainTable* table_ = nullptr;
-    QLabel* notes_ = nullptr;
+    QPushButton* copy_ = nullptr;
+    QPushButton* save_ = nullptr;
 };
 
 } // namespace
 
-DayStep* makeProducedStep(DayContext context) {
-    return new ProducedStep(context);
+DayStep* makeProducedStep(DayContext context, LogQuestion& question) {
+    return new ProducedStep(context, question);
 }
 
 } // namespace days::looking_back

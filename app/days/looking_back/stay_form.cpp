@@ -187,8 +187,9 @@ public:
     using Find = std::function<Thing*(Stay&)>;
 
     Fields(DayContext context, const logbook::StayId& shown, Find find,
-           std::vector<FieldOf<Thing>> fields)
-        : DayStep(context), stay_(shown), find_(std::move(find)), fields_(std::move(fields)) {
+           std::vector<FieldOf<Thing>> fields, std::function<void(const Stay&)> typed)
+        : DayStep(context), stay_(shown), find_(std::move(find)), typed_(std::move(typed)),
+          fields_(std::move(fields)) {
         for (const FieldOf<Thing>& field : fields_) {
             entries_.push_back(addAmount(
                 {field.label, field.help,
@@ -203,6 +204,16 @@ public:
                     edits::changeStay(context_.open, tr("Change %1").arg(field.label.toLower()),
                                       stay_, [&](Stay& stay) { write(field, stay, text); });
                 }));
+            // What can hardly be is said while it is typed, and not when it is in the log.
+            connect(entries_.back(), &QLineEdit::textEdited, this,
+                    [this, field](const QString& text) {
+                        auto stay = copyOfStay();
+                        const QString whole = text.trimmed();
+                        const bool mayBe = !whole.isEmpty() || !field.whenEmpty.isNull();
+                        if (stay && mayBe && write(field, *stay, whole)) {
+                            typed_(*stay);
+                        }
+                    });
         }
     }
 
@@ -229,6 +240,7 @@ private:
 
     const logbook::StayId& stay_;
     Find find_;
+    std::function<void(const Stay&)> typed_; ///< Told of the stay as it would be.
     std::vector<FieldOf<Thing>> fields_;
     std::vector<widgets::AmountField*> entries_;
 };
@@ -239,14 +251,14 @@ StayForm::StayForm(DayContext context)
     : context_(context), doubts_(new QLabel),
       stayFields_(new Fields<Stay>(
           context, stay_, [this](Stay& stay) { return run_.isGiven() ? nullptr : &stay; },
-          stayFields())),
+          stayFields(), [this](const Stay& stay) { sayDoubts(stay); })),
       runFields_(new Fields<Fish>(
           context, stay_,
           [this](Stay& stay) -> Fish* {
               const auto run = std::ranges::find(stay.runs, run_, &Fish::id);
               return !run_.isGiven() || run == stay.runs.end() ? nullptr : &*run;
           },
-          runFields())) {
+          runFields(), [this](const Stay& stay) { sayDoubts(stay); })) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     doubts_->setWordWrap(true);
@@ -275,14 +287,20 @@ void StayForm::focusFirst() {
 
 void StayForm::showDoubts() {
     const water::Water& water = *context_.open.water();
-    const auto position = logbook::positionOf(water.log, stay_);
+    if (const auto position = logbook::positionOf(water.log, stay_)) {
+        sayDoubts(water.log[*position]);
+    } else {
+        doubts_->hide();
+    }
+}
+
+void StayForm::sayDoubts(const Stay& stay) {
+    const water::Water& water = *context_.open.water();
+    const wording::Words words(context_.preferences.units());
     QStringList said;
-    if (position) {
-        const wording::Words words(context_.preferences.units());
-        for (const water::StayDoubt& doubt : water::doubtsAbout(
-                 water.log[*position], water, context_.open.derived(), open_water::now())) {
-            said += wording::said(doubt, water.clock, words);
-        }
+    for (const water::StayDoubt& doubt :
+         water::doubtsAbout(stay, water, context_.open.derived(), open_water::now())) {
+        said += wording::said(doubt, water.clock, words);
     }
     doubts_->setText(said.join('\n'));
     doubts_->setVisible(!said.isEmpty());

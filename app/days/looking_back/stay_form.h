@@ -21,6 +21,8 @@ public:
 
 private:
     void showDoubts();
+    /// \param stay as it is, or as it would be with what is being typed.
+    void sayDoubts(const logbook::Stay& stay);
 
     DayContext context_;
     QLabel* doubts_; ///< What can hardly be as it was noted.

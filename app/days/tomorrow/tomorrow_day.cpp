@@ -19,6 +19,7 @@ namespace {
 constexpr int planDelay_ms = 300;
 /// Where only the list is ranked anew, it follows the hand.
 constexpr int rankDelay_ms = 15;
+constexpr int weightsStep = 2;
 constexpr int firstOpenStep = 3;
 } // namespace
 
@@ -52,6 +53,10 @@ TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
     connect(&context_.chart, &ChartLink::contentChanged, refresher_, &Refresher::ask);
     refresh();
     panel_->openStep(firstOpenStep);
+}
+
+void TomorrowDay::openBeliefs() {
+    panel_->openStep(weightsStep);
 }
 
 void TomorrowDay::refresh() {

@@ -21,6 +21,8 @@ class TomorrowDay : public QWidget {
 public:
     explicit TomorrowDay(DayContext context, QWidget* parent = nullptr);
 
+    /// Opens the step with the weights and what the log says of them.
+    void openBeliefs();
     [[nodiscard]] StepPanel& steps() { return *panel_; }
 
     /// The chart's hand has put a mark elsewhere: it is pinned there.

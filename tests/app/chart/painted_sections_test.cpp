@@ -47,15 +47,14 @@ TEST(WeedPainted, ReedsGrowWhereWeedIsMoreLikelyThanNotAndOnlyInTheWater) {
 
 TEST(SectionsPainted, AreNamedWithTheirRatesOrThatTheyWereNotFished) {
     ChartContent content = only(LayerKind::sections);
-    auto rates = std::make_shared<rates::RateTable>();
-    rates->rows.resize(2);
-    rates->rows[0].name = "Kiln Bay";
-    rates->rows[0].rate = rates::Rate{};
-    rates->rows[0].rate->per10RodHours = 1.4;
-    rates->rows[0].rate->low = 0.6;
-    rates->rows[0].rate->high = 2.9;
-    rates->rows[1].name = "Long Bar";
-    content.sectionRates = rates;
+    auto rates = std::make_shared<chart::ShownRates>();
+    rates->table.rows.resize(2);
+    rates->table.rows[0].name = "Kiln Bay";
+    rates->table.rows[0].rate = rates::Rate{9.9, 8.8, 11.1}; // not this one: it is not steadied
+    rates->table.rows[0].shrunk = rates::Rate{1.4, 0.6, 2.9};
+    rates->table.rows[1].name = "Long Bar";
+    rates->table.rows[1].shrunk = rates::Rate{0.9, 0.1, 4.0};
+    content.rates = rates;
     content.selection.section = 2;
     const ViewFrame view = chart::wholeWater(content, page);
     Recorded drawn(page);

@@ -2,7 +2,9 @@
 #pragma once
 
 #include "core/logbook/trip.h"
+#include "core/water/document/water.h"
 
+#include <memory>
 #include <string>
 
 namespace autumn {
@@ -51,6 +53,15 @@ inline logbook::Log log() {
         }
     }
     return log;
+}
+
+/// A water with a log and nothing else.
+inline std::shared_ptr<const water::Water> waterWith(logbook::KeptLog log,
+                                                     const units::Clock& clock = {}) {
+    auto water = std::make_shared<water::Water>();
+    water->log = std::move(log);
+    water->clock = clock;
+    return water;
 }
 
 } // namespace autumn

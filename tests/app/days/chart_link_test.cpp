@@ -85,24 +85,32 @@ TEST_F(ChartLinkTest, EachChoiceReachesItsOwnMemberAndIsToldOnce) {
     EXPECT_EQ(changed.count(), 4);
     const auto lines = std::make_shared<surface::SurveyTrip>();
     const auto track = std::make_shared<rates::Track>();
-    const auto rates = std::make_shared<rates::RateTable>();
+    const auto rates = std::make_shared<chart::ShownRates>();
+    const auto offered = std::make_shared<std::vector<logbook::Stay>>();
     const auto backdrop = std::make_shared<water::Backdrop>();
     link_.setNextLines(lines);
     link_.setDayTrack(track);
-    link_.setSectionRates(rates);
+    link_.setRates(rates);
+    link_.setOfferedStays(offered);
+    link_.setLogAsked(water::ReviewQuestion());
     link_.setBackdrop(backdrop, 0.3);
     EXPECT_EQ(content.nextLines, lines);
     EXPECT_EQ(content.dayTrack, track);
-    EXPECT_EQ(content.sectionRates, rates);
+    EXPECT_EQ(content.rates, rates);
+    EXPECT_EQ(content.offeredStays, offered);
+    EXPECT_EQ(content.logAsked, water::ReviewQuestion());
     EXPECT_EQ(content.backdrop, backdrop);
     EXPECT_EQ(content.backdropStrength, 0.3);
-    EXPECT_EQ(changed.count(), 8);
+    EXPECT_EQ(changed.count(), 10);
     link_.setBackdrop(backdrop, 0.4);
     EXPECT_EQ(content.backdropStrength, 0.4);
-    EXPECT_EQ(changed.count(), 9);
+    EXPECT_EQ(changed.count(), 11);
     link_.setBackdrop(backdrop, 0.4);
     link_.setNextLines(lines);
-    EXPECT_EQ(changed.count(), 9);
+    link_.setLogAsked(water::ReviewQuestion());
+    link_.setRates(rates);
+    link_.setOfferedStays(offered);
+    EXPECT_EQ(changed.count(), 11);
 }
 
 TEST_F(ChartLinkTest, PickingZonesOfAnotherFamilyLetsGoOfTheChosenOne) {
@@ -128,13 +136,16 @@ TEST_F(ChartLinkTest, AnotherWaterForgetsWhatWasChosenInTheOneBefore) {
     QSignalSpy chosen(&link_, &ChartLink::selectionChanged);
     link_.setNextLines(std::make_shared<surface::SurveyTrip>());
     link_.setDayTrack(std::make_shared<rates::Track>());
-    link_.setSectionRates(std::make_shared<rates::RateTable>());
+    link_.setRates(std::make_shared<chart::ShownRates>());
+    link_.setOfferedStays(std::make_shared<std::vector<logbook::Stay>>());
+    link_.setLogAsked(water::ReviewQuestion());
     ASSERT_TRUE(open_.create(folder_.filePath("other.gpkg"), "Other Water"));
     const auto& content = link_.content();
     EXPECT_EQ(content.water->name, "Other Water");
     EXPECT_EQ(link_.selection(), chart::Selection());
     EXPECT_GE(chosen.count(), 1);
-    EXPECT_FALSE(content.nextLines || content.dayTrack || content.sectionRates);
+    EXPECT_FALSE(content.nextLines || content.dayTrack || content.rates || content.offeredStays ||
+                 content.logAsked);
 }
 
 TEST_F(ChartLinkTest, PlacesAreTakenUntilThereAreEnough) {

@@ -5,6 +5,7 @@
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/edits/add_stays.h"
 #include "app/widgets/amount_field.h"
+#include "app/widgets/entry_line.h"
 #include "app/widgets/plain_table.h"
 
 #include <gtest/gtest.h>
@@ -106,10 +107,21 @@ TEST_F(DayWidgets, PutAFishIntoAStayByHand) {
     QCoreApplication::sendPostedEvents(nullptr, QEvent::MetaCall); // shown once a turn
     auto* table = day.findChild<widgets::PlainTable*>();
     ASSERT_NE(table, nullptr);
-    table->selectRow(0);
+    days::looking_back::LookingBackDay* back = &day;
+    for (auto* each : back->findChildren<widgets::PlainTable*>()) {
+        if (each->accessibleName() == "Stays and fish") {
+            each->selectRow(1);
+        }
+    }
     named<QPushButton>(day, "Fish")->click();
+    EXPECT_TRUE(open_.water()->log.front().isBlank()) << "nothing is known of it yet";
+    for (const auto& [name, text] : std::initializer_list<std::pair<const char*, const char*>>{
+             {"Time", "1630"}, {"Species", ""}, {"Weight", "12 lb 8 oz"}}) {
+        auto* line = named<widgets::EntryLine>(day, name);
+        QTest::keyClicks(line, text);
+        QTest::keyClick(line, Qt::Key_Return);
+    }
     ASSERT_EQ(open_.water()->log.front().runs.size(), 1U);
-    type(named<AmountField>(day, "Weight"), "12 lb 8 oz");
     const auto weight = open_.water()->log.front().runs.front().weight;
     ASSERT_TRUE(weight.has_value());
     EXPECT_NEAR(weight.value_or(units::Weight()).inPounds(), 12.5, 1e-9);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/log_digest.h"
-#include "app/days/looking_back/log_view.h"
+#include "app/days/looking_back/log_rows.h"
 #include "tests/app/days/autumn_log.h"
 
 #include <gtest/gtest.h>
@@ -50,9 +50,17 @@ TEST(LogDigest, IsTheSumOfTheLogAfterEachChange) {
 
 TEST(LookingBackRows, AreFoundAgainInALongLog) {
     const logbook::KeptLog log = manyAutumns(150);
-    const LogRows rows(log, {}, wording::Words());
+    const LogRows rows(autumn::waterWith(log), wording::Words());
     std::size_t row = 0;
+    std::optional<units::Day> above;
     for (std::size_t i = log.size(); i-- > 0;) {
+        const units::Day day = units::Clock().dayOf(log[i].start);
+        EXPECT_FALSE(rows.isHeading(row) && day == above) << row;
+        if (day != above) {
+            EXPECT_TRUE(rows.isHeading(row));
+            EXPECT_EQ(rows[row++].cells[0], wording::Words::day(day));
+            above = day;
+        }
         EXPECT_EQ(rows[row].stay, log[i].id);
         EXPECT_EQ(rows.rowOf(log[i].id, {}), row++);
         for (const logbook::Fish& run : log[i].runs) {
@@ -63,6 +71,28 @@ TEST(LookingBackRows, AreFoundAgainInALongLog) {
     EXPECT_EQ(rows.size(), row);
     EXPECT_EQ(rows.rowOf({}, {}), std::nullopt);
     EXPECT_EQ(rows.rowOf(log[0].id, logbook::FishId(99999)), std::nullopt);
+}
+
+TEST(LookingBackRows, OfOneTripAreItsOwnAndNoOthers) {
+    const logbook::KeptLog log = manyAutumns(150);
+    const auto water = autumn::waterWith(log);
+    const auto trips = days::looking_back::tripDays(*water);
+    ASSERT_EQ(trips.size(), 300U);
+    EXPECT_TRUE(std::ranges::is_sorted(trips, std::greater()));
+    for (const units::Day trip : trips) {
+        const LogRows rows(water, wording::Words(), trip);
+        ASSERT_GT(rows.size(), 1U);
+        EXPECT_TRUE(rows.isHeading(0));
+        for (std::size_t row = 1; row < rows.size(); ++row) {
+            EXPECT_FALSE(rows.isHeading(row));
+            const auto position = logbook::positionOf(log, rows[row].stay);
+            ASSERT_TRUE(position);
+            EXPECT_EQ(units::Clock().dayOf(log[*position].start), trip);
+            EXPECT_EQ(rows.rowOf(rows[row].stay, rows[row].run), row);
+        }
+    }
+    const LogRows last(water, wording::Words(), trips.front());
+    EXPECT_EQ(last.rowOf(log[0].id, {}), std::nullopt) << "of another trip";
 }
 
 } // namespace

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/looking_back/log_rows.h"
 #include "app/days/looking_back/log_view.h"
 
 #include "app/edits/add_stays.h"
 #include "app/edits/change_stay.h"
 #include "app/edits/remove_stay.h"
 #include "app/open_water/open_water.h"
+#include "tests/app/days/autumn_log.h"
 
 #include <gtest/gtest.h>
 
@@ -46,12 +48,13 @@ TEST(LogView, CountsTripsStaysAndFish) {
 
 TEST(LogView, ListsTheLatestStayFirstWithItsRunsBelow) {
     const wording::Words imperial(preferences::UnitSystem::imperial);
-    const auto rows = looking_back::LogRows(smallLog(), {}, imperial);
-    ASSERT_EQ(rows.size(), 3U);
-    EXPECT_EQ(rows[0].stay.number(), 2);
-    EXPECT_EQ(rows[1].run.number(), 3);
-    EXPECT_EQ(rows[1].cells[2], "12 lb 8 oz");
-    EXPECT_EQ(rows[2].cells[2], "blank");
+    const auto rows = looking_back::LogRows(autumn::waterWith(smallLog()), imperial);
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_TRUE(rows[0].isHeading());
+    EXPECT_EQ(rows[1].stay.number(), 2);
+    EXPECT_EQ(rows[2].run.number(), 3);
+    EXPECT_EQ(rows[2].cells[2], "12 lb 8 oz");
+    EXPECT_EQ(rows[3].cells[2], "blank");
 }
 
 TEST(LogView, AddsUpTheMonths) {

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/looking_back/give_away.h"
+
+#include "core/base/whole_file.h"
+
+#include <QClipboard>
+#include <QFileDialog>
+#include <QGuiApplication>
+
+namespace days::looking_back {
+
+void copyToClipboard(const QImage& picture) {
+    QGuiApplication::clipboard()->setImage(picture);
+}
+
+void copyToClipboard(const QString& text) {
+    QGuiApplication::clipboard()->setText(text);
+}
+
+void saveTableOf(QWidget& parent, open_water::OpenWater& open, const QString& name,
+                 const QString& text) {
+    const QString path = QFileDialog::getSaveFileName(&parent, QObject::tr("Save the table"), name,
+                                                      QObject::tr("Tables (*.csv)"));
+    if (path.isEmpty()) {
+        return;
+    }
+    if (const auto written = base::writeWholeFile(path.toStdString(), text.toStdString());
+        !written) {
+        emit open.failed(written.error());
+    } else {
+        emit open.happened(QObject::tr("The table is in %1.").arg(path));
+    }
+}
+
+} // namespace days::looking_back

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/looking_back/known_places.h"
+
+#include "app/wording/spoken_names.h"
+#include "app/wording/typed_place.h"
+#include "core/water/steps/near_place.h"
+
+namespace days::looking_back {
+
+namespace {
+
+/// A boat swings as far on its ropes. Our choice (no source).
+constexpr double ofTheMark_m = 25.0;
+
+QString numbered(const marks::Mark& mark, const wording::Words& words) {
+    const QString called = wording::calledBy(mark, words);
+    return called.isEmpty() ? QString::number(mark.rank)
+                            : QStringLiteral("%1 %2").arg(mark.rank).arg(called);
+}
+
+} // namespace
+
+std::vector<KnownPlace> knownPlaces(const water::Water& water, const water::PlannedDay* planned,
+                                    const wording::Words& words) {
+    std::vector<KnownPlace> places;
+    if (planned != nullptr) {
+        for (const marks::Mark& mark : planned->marks) {
+            places.push_back({numbered(mark, words), mark.lonLat, mark.rank});
+        }
+    }
+    for (const water::PinnedMark& mark : water.pinnedMarks) {
+        if (!mark.name.empty()) {
+            places.push_back({QString::fromStdString(mark.name), mark.place, {}});
+        }
+    }
+    for (const water::NamedPlace& place : water.places) {
+        places.push_back({QString::fromStdString(place.name), place.place, {}});
+    }
+    return places;
+}
+
+QStringList namesOf(const std::vector<KnownPlace>& places) {
+    QStringList names;
+    for (const KnownPlace& place : places) {
+        names += place.name;
+    }
+    return names;
+}
+
+std::optional<geo::LonLat> placeMeant(const QString& text, const std::vector<KnownPlace>& places) {
+    const QString whole = text.trimmed();
+    bool isNumber = false;
+    const int number = whole.toInt(&isNumber);
+    for (const KnownPlace& place : places) {
+        const bool isItsNumber = isNumber && place.rank == number;
+        if (isItsNumber || place.name.compare(whole, Qt::CaseInsensitive) == 0) {
+            return place.place;
+        }
+    }
+    return wording::placeTyped(whole);
+}
+
+QString placeCalled(const water::Water& water, geo::LonLat place, const wording::Words& words) {
+    if (!water.frame) {
+        return {};
+    }
+    const geo::WaterPoint at = water.frame->toWater(place);
+    for (const water::PinnedMark& mark : water.pinnedMarks) {
+        const bool isThere = geo::distance_m(water.frame->toWater(mark.place), at) <= ofTheMark_m;
+        if (isThere && !mark.name.empty()) {
+            return QString::fromStdString(mark.name);
+        }
+    }
+    const auto near = water::nearestNamedPlace(water, at);
+    return near ? wording::said(*near, words) : QString();
+}
+
+} // namespace days::looking_back

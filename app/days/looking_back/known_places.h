@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app/wording/words.h"
+#include "core/water/document/planned_day.h"
+#include "core/water/document/water.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+// Places as somebody names them who has lain there.
+namespace days::looking_back {
+
+struct KnownPlace {
+    QString name;
+    geo::LonLat place;
+    std::optional<int> rank; ///< Of a mark of the day: "3" alone means it, too.
+};
+
+/// The marks of the day by number, "3 Gannick Bar", then own marks and named places. \param planned
+/// may be null.
+[[nodiscard]] std::vector<KnownPlace> knownPlaces(const water::Water& water,
+                                                  const water::PlannedDay* planned,
+                                                  const wording::Words& words);
+[[nodiscard]] QStringList namesOf(const std::vector<KnownPlace>& places);
+
+/// A place by its name, in any case, by a mark's number, or as a position. Nothing where the text
+/// is none of them.
+[[nodiscard]] std::optional<geo::LonLat> placeMeant(const QString& text,
+                                                    const std::vector<KnownPlace>& places);
+
+/// What a place is called on this water: an own mark within a boat's swing of it, else the named
+/// place near it with the way from there; empty where nothing is near.
+[[nodiscard]] QString placeCalled(const water::Water& water, geo::LonLat place,
+                                  const wording::Words& words);
+
+} // namespace days::looking_back
