@@ -62,7 +62,7 @@ TEST_F(HoursOnPaper, DrawsNoCurveOverHoursThatNobodyFished) {
     paint({twoStretches(), std::nullopt, "x"});
     EXPECT_FALSE(pages_.lines().contains("sunrise"));
     std::size_t curves = 0;
-    for (const Drawn& line : pages_.all(Drawn::Kind::line)) {
+    for (const Drawn& line : pages_.all(Drawn::Kind::polyline)) {
         if (line.points.size() < 3) {
             continue; // of the axes
         }

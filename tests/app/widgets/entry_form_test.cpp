@@ -30,8 +30,9 @@ protected:
         }
         return false;
     }
-    EntryForm form_{{{"Place", "", "", "a name"}, {"Day", "", "", ""}, {"Rods", "", "not known", ""}},
-                    "Write down"};
+    EntryForm form_{
+        {{"Place", "", "", "a name"}, {"Day", "", "", ""}, {"Rods", "", "not known", ""}},
+        "Write down"};
     QSignalSpy written_{&form_, &EntryForm::writeAsked};
     QSignalSpy left_{&form_, &EntryForm::left};
 };
@@ -98,11 +99,15 @@ TEST_F(EntryFormKeys, AHiddenLineIsPassedOver) {
 TEST_F(EntryFormKeys, TheBeginningOfAKnownWordIsCompletedAndReturnMeansTheWhole) {
     form_.line(0).complete({"pike", "perch"});
     form_.show();
+    form_.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&form_)); // words are completed under the hand alone
+    form_.line(0).setFocus();
     QTest::keyClicks(&form_.line(0), "pe");
     EXPECT_EQ(form_.text(0), "perch");
     press(0, Qt::Key_Return);
     EXPECT_EQ(form_.text(0), "perch");
     form_.line(0).clear();
+    form_.line(0).setFocus(); // Return had gone on
     QTest::keyClicks(&form_.line(0), "p");
     EXPECT_EQ(form_.text(0), "pike") << "the likeliest first";
     press(0, Qt::Key_Delete);
