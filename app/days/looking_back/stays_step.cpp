@@ -123,8 +123,9 @@ void StaysStep::layButtons() {
                              [this] { askPlace(); });
     auto* log =
         makeButton(tr("Log…"), {}, tr("Read stays and fish from a LOG.csv"), [this] { askFile(); });
-    addRow({day, add, log});
-    addRow({fish, lost, gone, place});
+    addRow({day, add});
+    addRow({fish, lost, gone});
+    addRow({place, log});
     ofStay_ = {fish, lost, gone, place};
     ofList_ = {day, add, log};
 }

@@ -29,7 +29,7 @@ WriteUp::WriteUp(const water::Water& water, const water::PlannedDay& planned,
         if (mark != places.end()) {
             // To the minute, as they are shown: what is ticked is what was seen.
             const auto minute = [](units::Moment moment) -> units::Moment {
-                return std::chrono::floor<std::chrono::minutes>(moment);
+                return std::chrono::round<std::chrono::minutes>(moment);
             };
             const units::Moment from = minute(stop.leave - stop.stay);
             stops_.push_back({*mark, from, minute(stop.leave), false, {}});

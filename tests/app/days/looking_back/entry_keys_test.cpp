@@ -135,7 +135,7 @@ TEST_F(EntryByKeys, ADayOfFourStaysThreeFishAndABlankFromTheSheet) {
     const logbook::Log written = log();
     ASSERT_EQ(written.size(), 4U);
     const auto minute = [](units::Moment moment) {
-        return units::Moment(std::chrono::floor<std::chrono::minutes>(moment));
+        return units::Moment(std::chrono::round<std::chrono::minutes>(moment));
     };
     int fish = 0;
     for (std::size_t i = 0; i < 4; ++i) {
