@@ -110,11 +110,10 @@ void MainWindow::layLayersMenu() {
         const LayerKind kind = names[i].first;
         QAction* action = menu->addAction(names[i].second);
         action->setCheckable(true);
-        if (kind != LayerKind::rates) {
-            action->setShortcut(kind == LayerKind::backdrop
-                                    ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
-                                    : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
-        }
+        action->setShortcut(
+            kind == LayerKind::backdrop ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
+            : kind == LayerKind::rates  ? QKeySequence(QStringLiteral("Ctrl+Shift+F5"))
+                                        : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
         addAction(action);
         connect(action, &QAction::triggered, this,
                 [this, kind](bool isShown) { link_.setShown(kind, isShown); });

@@ -3,7 +3,6 @@
 
 #include "app/wording/spoken_names.h"
 #include "app/wording/typed_place.h"
-#include "core/water/steps/near_place.h"
 
 namespace days::looking_back {
 
@@ -60,18 +59,29 @@ std::optional<geo::LonLat> placeMeant(const QString& text, const std::vector<Kno
     return wording::placeTyped(whole);
 }
 
-QString placeCalled(const water::Water& water, geo::LonLat place, const wording::Words& words) {
-    if (!water.frame) {
+PlaceNames::PlaceNames(const water::Water& water) : frame_(water.frame) {
+    if (!frame_) {
+        return;
+    }
+    for (const water::PinnedMark& mark : water.pinnedMarks) {
+        if (!mark.name.empty()) {
+            marks_.push_back({mark.name, frame_->toWater(mark.place)});
+        }
+    }
+    places_ = water::placedNames(water);
+}
+
+QString PlaceNames::of(geo::LonLat place, const wording::Words& words) const {
+    if (!frame_ || (marks_.empty() && places_.empty())) {
         return {};
     }
-    const geo::WaterPoint at = water.frame->toWater(place);
-    for (const water::PinnedMark& mark : water.pinnedMarks) {
-        const bool isThere = geo::distance_m(water.frame->toWater(mark.place), at) <= ofTheMark_m;
-        if (isThere && !mark.name.empty()) {
+    const geo::WaterPoint at = frame_->toWater(place);
+    for (const water::PlacedName& mark : marks_) {
+        if (geo::distance_m(mark.at, at) <= ofTheMark_m) {
             return QString::fromStdString(mark.name);
         }
     }
-    const auto near = water::nearestNamedPlace(water, at);
+    const auto near = water::nearestOf(places_, at);
     return near ? wording::said(*near, words) : QString();
 }
 

@@ -4,6 +4,7 @@
 #include "app/wording/words.h"
 #include "core/water/document/planned_day.h"
 #include "core/water/document/water.h"
+#include "core/water/steps/near_place.h"
 
 #include <QString>
 #include <QStringList>
@@ -32,9 +33,20 @@ struct KnownPlace {
 [[nodiscard]] std::optional<geo::LonLat> placeMeant(const QString& text,
                                                     const std::vector<KnownPlace>& places);
 
-/// What a place is called on this water: an own mark within a boat's swing of it, else the named
-/// place near it with the way from there; empty where nothing is near.
-[[nodiscard]] QString placeCalled(const water::Water& water, geo::LonLat place,
-                                  const wording::Words& words);
+/// What places are called on a water: by an own mark within a boat's swing, else by the named place
+/// near them with the way from there. Made once for many places.
+class PlaceNames {
+public:
+    PlaceNames() = default;
+    explicit PlaceNames(const water::Water& water);
+
+    /// Empty where nothing is near.
+    [[nodiscard]] QString of(geo::LonLat place, const wording::Words& words) const;
+
+private:
+    std::optional<geo::WaterFrame> frame_;
+    std::vector<water::PlacedName> marks_;
+    std::vector<water::PlacedName> places_;
+};
 
 } // namespace days::looking_back

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/log_rows.h"
 
-#include "app/days/looking_back/known_places.h"
 #include "app/days/looking_back/log_view.h"
 #include "core/base/made_of_chunks.h"
 
@@ -54,8 +53,7 @@ LogRow headingRow(units::Day day) {
     return {{Words::day(day), QString(), QString()}, {}, {}};
 }
 
-LogRow stayRow(const Stay& stay, const water::Water& water, const Words& words) {
-    const QString where = placeCalled(water, stay.place, words);
+LogRow stayRow(const Stay& stay, const water::Water& water, const QString& where) {
     QString when = QStringLiteral("%1–%2").arg(clockTime(stay.start, water.clock),
                                                clockTime(stay.end, water.clock));
     if (!where.isEmpty()) {
@@ -88,7 +86,7 @@ LogRow runRow(const Stay& stay, const logbook::Fish& run, const units::Clock& cl
 
 LogRows::LogRows(std::shared_ptr<const water::Water> water, const Words& words,
                  std::optional<units::Day> trip)
-    : water_(std::move(water)), words_(words) {
+    : water_(std::move(water)), words_(words), names_(*water_) {
     const auto chunks = daysOf(*water_);
     std::optional<units::Day> above;
     for (std::size_t chunk = chunks.size(); chunk-- > 0;) {
@@ -123,7 +121,7 @@ LogRow LogRows::operator[](std::size_t row) const {
         water_->log.chunks()[block.chunk]->items().subspan(block.of.first, block.of.stays);
     for (const Stay& stay : stays | std::views::reverse) {
         if (left == 0) {
-            return stayRow(stay, *water_, words_);
+            return stayRow(stay, *water_, names_.of(stay.place, words_));
         }
         if (left <= stay.runs.size()) {
             return runRow(stay, stay.runs[left - 1], water_->clock, words_);

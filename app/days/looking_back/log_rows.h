@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/days/looking_back/known_places.h"
 #include "app/wording/words.h"
 #include "core/logbook/kept_log.h"
 #include "core/water/document/water.h"
@@ -57,6 +58,7 @@ private:
 
     std::shared_ptr<const water::Water> water_;
     wording::Words words_;
+    PlaceNames names_;
     std::vector<Block> blocks_; ///< As they are seen, latest first.
     std::size_t size_ = 0;
 };

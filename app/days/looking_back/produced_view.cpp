@@ -28,8 +28,9 @@ Names namesOfMarks(const water::Water& water, const Words& words) {
     Names names;
     std::map<QString, int> uses;
     const auto places = water::placesOfMarks(water);
+    const PlaceNames known(water);
     for (std::size_t i = 0; i < places.size(); ++i) {
-        const QString called = placeCalled(water, places[i], words);
+        const QString called = known.of(places[i], words);
         const QString base = called.isEmpty() ? QStringLiteral("mark %1").arg(i + 1) : called;
         const int use = ++uses[base];
         names["mark " + std::to_string(i + 1)] =

@@ -46,6 +46,7 @@ TEST(ChartPainter, EveryLayerDrawsSomethingAndNothingWhereSwitchedOff) {
     content.nextLines = std::make_shared<surface::SurveyTrip>(
         surface::SurveyTrip{{{{-200, 0}, {100, 80}, {}, 0, 0, {}}}, {}, {}, {}, {}, {}});
     content.backdrop = greyBackdrop(content);
+    content.rates = std::make_shared<const chart::ShownRates>(); // of sections nobody tried
     content.shown.clear();
     const chart::ViewFrame view = chart::wholeWater(support::starContent(), size);
     const QImage bare = painted(content, view);

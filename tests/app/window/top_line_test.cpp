@@ -42,6 +42,7 @@ TEST_F(Window, HasEveryActUnderItsKey) {
                                             {"Places", "Ctrl+F10"},
                                             {"Stays and fish", "Ctrl+F11"},
                                             {"Marks", "Ctrl+F12"},
+                                            {"Rates by place", "Ctrl+Shift+F5"},
                                             {"Backdrop", "Ctrl+Shift+B"}};
     EXPECT_EQ(keys, wanted);
     std::map<QString, QString> buttons;
