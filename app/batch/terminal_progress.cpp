@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/terminal_progress.h"
 
+#include "app/batch/exit_code.h"
+
 #include <atomic>
 #include <csignal>
 #include <cstdio>
+#include <string_view>
 #include <utility>
 
 #include <unistd.h>
@@ -12,6 +15,8 @@ namespace batch {
 
 namespace {
 
+constexpr unsigned patience_s = 1; ///< Jobs end within 0.3 s.
+
 std::atomic<bool>& interrupted() {
     static std::atomic<bool> flag = false;
     return flag;
@@ -19,6 +24,15 @@ std::atomic<bool>& interrupted() {
 
 void onInterrupt(int /*signal*/) {
     interrupted() = true;
+    alarm(patience_s);
+}
+
+/// The work did not end in time: a library is deep in something and does not ask. What is written
+/// appears whole or not at all, so that nothing is half done.
+void onAlarm(int /*signal*/) {
+    constexpr std::string_view line = "meremark-batch: stopped\n";
+    [[maybe_unused]] const auto written = write(STDERR_FILENO, line.data(), line.size());
+    _exit(exitCodeOf(base::ErrorKind::cancelled));
 }
 
 } // namespace
@@ -29,9 +43,11 @@ TerminalProgress::TerminalProgress(std::function<Time()> now)
     interrupted() = false;
     std::signal(SIGINT, onInterrupt);
     std::signal(SIGTERM, onInterrupt);
+    std::signal(SIGALRM, onAlarm);
 }
 
 TerminalProgress::~TerminalProgress() {
+    alarm(0); // it ended by itself
     wipe();
 }
 

@@ -11,7 +11,7 @@
 namespace batch {
 
 /// Tells on standard error, where that is a terminal, what runs once it has run for a second; stops
-/// at Ctrl-C.
+/// at Ctrl-C or when asked to terminate, after a second at the latest.
 class TerminalProgress : public base::Progress {
 public:
     using Time = std::chrono::steady_clock::time_point;

@@ -26,6 +26,8 @@ struct ContentAge {
     bool isMapOld = false;
     bool isPlanOld = false;
     bool isBeingMadeAnew = false;
+    bool isBeingRead =
+        false; ///< It is the map that was kept; the rest of the file is not read yet.
     friend bool operator==(const ContentAge&, const ContentAge&) = default;
 };
 

@@ -14,6 +14,9 @@ constexpr double roomAbove = 6.0;
 } // namespace
 
 QString oldWords(const ContentAge& age, bool showsMarks) {
+    if (age.isBeingRead) {
+        return QStringLiteral("Map as it was kept: the water is being read");
+    }
     const bool areMarksOld = age.isPlanOld && showsMarks;
     if (!age.isMapOld && !areMarksOld) {
         return {};

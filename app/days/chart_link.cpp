@@ -82,6 +82,17 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
                                  LayerKind::marks, LayerKind::log, LayerKind::rates}) {
         content_.shown.erase(kind);
     }
+    connect(&open_, &open_water::OpenWater::glimpsed, this,
+            [this](const open_water::FirstLook& look) {
+                stopAsking();
+                look_ = look;
+                takeContent();
+            });
+    connect(&open_, &open_water::OpenWater::openingEnded, this, [this] {
+        if (look_) {
+            takeFromOpenWater();
+        }
+    });
     connect(&open_, &open_water::OpenWater::opened, this, [this] {
         content_.nextLines.reset();
         content_.dayTrack.reset();
@@ -95,15 +106,19 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
     connect(&open_, &open_water::OpenWater::changed, this, &ChartLink::takeFromOpenWater);
     connect(&open_, &open_water::OpenWater::derivedChanged, this, &ChartLink::takeFromOpenWater);
     connect(&open_, &open_water::OpenWater::plannedChanged, this, &ChartLink::takeFromOpenWater);
-    connect(&preferences_, &preferences::Preferences::unitsChanged, this,
-            &ChartLink::takeFromOpenWater);
+    connect(&preferences_, &preferences::Preferences::unitsChanged, this, &ChartLink::takeContent);
     connect(&open_.jobs(), &jobs::JobRunner::finished, this, &ChartLink::takeAge);
     connect(&open_.jobs(), &jobs::JobRunner::started, this, &ChartLink::takeAge);
     takeFromOpenWater();
 }
 
 void ChartLink::takeFromOpenWater() {
-    const water::Derived& derived = open_.derived();
+    look_.reset();
+    takeContent();
+}
+
+void ChartLink::takeContent() {
+    const water::Derived& derived = look_ ? look_->kept : open_.derived();
     const chart::Selection before = content_.selection;
     // Numbers of zones and sections mean the same only in the same map.
     if (derived.sections != content_.derived.sections) {
@@ -118,7 +133,7 @@ void ChartLink::takeFromOpenWater() {
     if (derived.checked != content_.derived.checked) {
         content_.selection.crossing.reset(); // its number means another one by now
     }
-    content_.water = open_.water();
+    content_.water = look_ ? look_->water : open_.water();
     content_.derived = derived;
     content_.planned = open_.planned();
     content_.age = ageNow();
@@ -132,6 +147,10 @@ void ChartLink::takeFromOpenWater() {
 
 chart::ContentAge ChartLink::ageNow() const {
     chart::ContentAge age;
+    age.isBeingRead = look_.has_value();
+    if (age.isBeingRead) {
+        return age;
+    }
     age.isMapOld = open_.derived().drawn && !open_.isCurrent(water::Step::draw);
     age.isPlanOld = open_.planned() && !open_.isPlanCurrent();
     age.isBeingMadeAnew = (age.isMapOld || age.isPlanOld) && open_.isBeingMade();
@@ -190,13 +209,14 @@ void ChartLink::stopAsking() {
 
 void ChartLink::give(const chart::Made& made) {
     // A copy, because taking it may ask for something else.
-    if (const auto take = take_) {
+    if (const auto take = take_; take && !look_) {
         take(made);
     }
 }
 
 void ChartLink::giveSoundings(int day, const std::vector<std::size_t>& soundings) {
-    if (const auto takeSoundings = takeSoundings_; takeSoundings && brush_ && content_.water) {
+    if (const auto takeSoundings = takeSoundings_;
+        takeSoundings && brush_ && content_.water && !look_) {
         water::SoundingChoice choice(content_.water->days.size());
         choice.at(static_cast<std::size_t>(day)) = soundings;
         takeSoundings(changeable(content_, std::move(choice), *brush_));

@@ -118,6 +118,7 @@ signals:
 
 private:
     void takeFromOpenWater();
+    void takeContent();
     void takeAge();
     [[nodiscard]] chart::ContentAge ageNow() const;
     void begin(const QString& prompt, chart::ToolKind tool,
@@ -128,6 +129,8 @@ private:
     open_water::OpenWater& open_;
     preferences::Preferences& preferences_;
     chart::ChartContent content_;
+    /// Shown instead of the open water until it is read; nothing can be done to it.
+    std::optional<open_water::FirstLook> look_;
     QString prompt_;
     chart::ToolKind tool_ = chart::ToolKind::pan;
     int asked_ = 0; ///< How often: tells one asking from the next.

@@ -107,8 +107,16 @@ void OpenWater::startOpening(const QString& path) {
 
 void OpenWater::readInBackground(const QString& path,
                                  std::function<void(const base::Error&)> fail) {
-    const auto work = [path = path.toStdString()](base::Progress& progress) {
-        return readWaterFile(path, progress);
+    const auto look = [this, waters = waters_](const FirstLook& first) {
+        // In the window's thread, and not over a water that somebody is at work on.
+        QMetaObject::invokeMethod(this, [this, waters, first] {
+            if (waters == waters_ && opening_.isBusy() && !isOpen()) {
+                emit glimpsed(first);
+            }
+        });
+    };
+    const auto work = [path = path.toStdString(), look](base::Progress& progress) {
+        return readWaterFile(path, progress, look);
     };
     opening_.start<WaterFile>(
         tr("Opening the water"), work,

@@ -114,6 +114,8 @@ public:
 
 signals:
     void opened();
+    /// What can be seen already of the water that is being opened, where none is open yet.
+    void glimpsed(const FirstLook& look);
     /// What startOpening() began is over, one way or the other.
     void openingEnded();
     /// The water lives in another file than before, or has got its first; `from` may be empty.

@@ -25,22 +25,39 @@ water::Derived keptOf(store::WaterStore& store, const water::Water& water) {
     return kept;
 }
 
+/// Whether a drawing of `one` can be laid over `other`.
+bool haveSameShore(const water::Water& one, const water::Water& other) {
+    return one.frame == other.frame && one.shoreline == other.shoreline;
+}
+
 } // namespace
 
-base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::Progress& progress) {
+base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::Progress& progress,
+                                      const std::function<void(const FirstLook&)>& look) {
     auto store = store::open(path);
     if (!store) {
         return std::unexpected(store.error());
+    }
+    progress.begin("reading the drawing");
+    auto shore = (*store)->loadShore();
+    if (!shore) {
+        return std::unexpected(shore.error());
+    }
+    FirstLook first{std::make_shared<const water::Water>(std::move(*shore)), {}};
+    first.kept = keptOf(**store, *first.water);
+    if (progress.stopAsked()) {
+        return std::unexpected(base::cancelled());
+    }
+    if (look && first.kept.drawn) {
+        look(first);
     }
     auto water = (*store)->load(progress);
     if (!water) {
         return std::unexpected(water.error());
     }
-    if (progress.stopAsked()) {
-        return std::unexpected(base::cancelled());
-    }
-    progress.begin("reading the drawing");
-    water::Derived kept = keptOf(**store, *water);
+    // Another program may have saved a shore meanwhile.
+    water::Derived kept =
+        haveSameShore(*first.water, *water) ? std::move(first.kept) : keptOf(**store, *water);
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }

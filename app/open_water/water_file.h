@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/open_water/first_look.h"
 #include "core/store/water_store.h"
 #include "core/water/document/derived.h"
 #include "core/water/document/water.h"
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 
 namespace open_water {
@@ -19,9 +21,11 @@ struct WaterFile {
     water::Derived kept;
 };
 
-/// Opens and reads a water file. Knows no thread. \return the error of store::open() or of reading;
-/// cancelled.
-[[nodiscard]] base::Result<WaterFile> readWaterFile(const std::filesystem::path& path,
-                                                    base::Progress& progress);
+/// Opens and reads a water file. Knows no thread. \param look given the drawing that was kept,
+/// where there is one, before the long lists are read. \return the error of store::open() or of
+/// reading; cancelled.
+[[nodiscard]] base::Result<WaterFile>
+readWaterFile(const std::filesystem::path& path, base::Progress& progress,
+              const std::function<void(const FirstLook&)>& look = nullptr);
 
 } // namespace open_water

@@ -49,6 +49,8 @@ StartList::StartList(open_water::OpenWater& open, preferences::Preferences& pref
     using open_water::OpenWater;
     connect(&open_, &OpenWater::opened, this, &StartList::refresh);
     connect(&open_, &OpenWater::changed, this, &StartList::refresh);
+    connect(&open_, &OpenWater::glimpsed, this, &StartList::hide);
+    connect(&open_, &OpenWater::openingEnded, this, &StartList::refresh);
     refresh();
 }
 

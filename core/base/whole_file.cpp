@@ -3,8 +3,13 @@
 
 #include <atomic>
 #include <cerrno>
+#include <charconv>
+#include <chrono>
+#include <csignal>
 #include <cstring>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 
 #include <fcntl.h>
@@ -19,6 +24,41 @@ std::filesystem::path besideName(const std::filesystem::path& wanted) {
     static std::atomic<int> count{0};
     return wanted.parent_path() /
            fmt::format(".{}.{}-{}.part", wanted.filename().string(), ::getpid(), ++count);
+}
+
+/// The process that `name` was given out by, where it is one of ours for `wanted`.
+std::optional<pid_t> ownerOf(std::string_view name, const std::filesystem::path& wanted) {
+    const std::string before = "." + wanted.filename().string() + ".";
+    constexpr std::string_view after = ".part";
+    if (name.size() <= before.size() + after.size() || !name.starts_with(before) ||
+        !name.ends_with(after)) {
+        return std::nullopt;
+    }
+    name.remove_prefix(before.size());
+    name.remove_suffix(after.size());
+    pid_t process = 0;
+    const auto [end, fault] = std::from_chars(name.data(), name.data() + name.size(), process);
+    const bool isOurs =
+        fault == std::errc() && process > 0 && end != name.data() + name.size() && *end == '-';
+    return isOurs ? std::optional(process) : std::nullopt;
+}
+
+/// Removes what runs of ours that are no more have left beside `wanted`. Where the folder is shared
+/// by several machines the process may be one of another: so what was just written stays.
+void sweepBeside(const std::filesystem::path& wanted) {
+    constexpr auto surelyLeft = std::chrono::minutes(10);
+    const auto now = std::filesystem::file_time_type::clock::now();
+    const std::filesystem::path parent = wanted.parent_path();
+    std::error_code fault;
+    std::filesystem::directory_iterator entry(parent.empty() ? "." : parent, fault);
+    for (; !fault && entry != std::filesystem::directory_iterator(); entry.increment(fault)) {
+        const auto owner = ownerOf(entry->path().filename().string(), wanted);
+        std::error_code ignored;
+        if (owner && ::kill(*owner, 0) != 0 && errno == ESRCH &&
+            now - entry->last_write_time(ignored) > surelyLeft && !ignored) {
+            std::filesystem::remove(entry->path(), ignored);
+        }
+    }
 }
 
 /// Where a link leads: it is the file there that is replaced, not the link.
@@ -87,7 +127,9 @@ private:
 } // namespace
 
 PendingFile::PendingFile(const std::filesystem::path& wanted)
-    : wanted_(throughLinks(wanted)), beside_(besideName(wanted_)) {}
+    : wanted_(throughLinks(wanted)), beside_(besideName(wanted_)) {
+    sweepBeside(wanted_);
+}
 
 PendingFile::~PendingFile() {
     if (!isInPlace_) {

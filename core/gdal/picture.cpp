@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/gdal/picture.h"
 
+#include "core/gdal/open_data.h"
 #include "core/gdal/session.h"
 
 #include <algorithm>
@@ -36,21 +37,14 @@ bool hasReferenceSystem(GDALDataset& dataset) {
     return dataset.GetSpatialRef() != nullptr || dataset.GetGCPSpatialRef() != nullptr;
 }
 
-base::Result<GDALDatasetUniquePtr> opened(const std::filesystem::path& path,
-                                          const Session& session) {
-    std::error_code fault;
-    if (!std::filesystem::exists(path, fault)) {
-        return base::fail(ErrorKind::unusableInput, "there is no such file", path.string(),
-                          "check the name");
+base::Result<GDALDatasetUniquePtr> openPicture(const std::filesystem::path& path,
+                                               const Session& session) {
+    auto opened = openData(path, Holding::raster, session, "it is no picture that can be read",
+                           "give a GeoTIFF, a JPEG with its world file or the like");
+    if (!opened) {
+        return opened;
     }
-    GDALDatasetUniquePtr dataset(
-        GDALDataset::Open(path.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY | GDAL_OF_VERBOSE_ERROR));
-    if (!dataset || dataset->GetRasterCount() < 1) {
-        return std::unexpected(session.error(ErrorKind::unusableInput,
-                                             "it is no picture that can be read", path.string(),
-                                             "give a GeoTIFF, a JPEG with its world file or the "
-                                             "like"));
-    }
+    GDALDatasetUniquePtr& dataset = *opened;
     std::array<double, 6> transform{};
     const bool hasPlace =
         dataset->GetGeoTransform(transform.data()) == CE_None || dataset->GetGCPCount() >= 3;
@@ -64,7 +58,7 @@ base::Result<GDALDatasetUniquePtr> opened(const std::filesystem::path& path,
                           "the picture has coordinates but does not say of which reference system",
                           path.string(), "put its .prj file beside it, or save it as GeoTIFF");
     }
-    return dataset;
+    return opened;
 }
 
 /// The least and greatest value of a band, looked for in a sample of it.
@@ -212,7 +206,7 @@ base::Result<void> checkWindow(const PictureWindow& window) {
 
 base::Result<std::vector<geo::LonLat>> pictureEdge(const std::filesystem::path& path) {
     const Session session;
-    const auto dataset = opened(path, session);
+    const auto dataset = openPicture(path, session);
     if (!dataset) {
         return std::unexpected(dataset.error());
     }
@@ -261,7 +255,7 @@ base::Result<Picture> readPicture(const std::filesystem::path& path, const Pictu
         return std::unexpected(checked.error());
     }
     const Session session;
-    const auto dataset = opened(path, session);
+    const auto dataset = openPicture(path, session);
     if (!dataset) {
         return std::unexpected(dataset.error());
     }

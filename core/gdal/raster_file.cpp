@@ -2,6 +2,7 @@
 #include "core/gdal/raster_file.h"
 
 #include "core/base/whole_file.h"
+#include "core/gdal/open_data.h"
 #include "core/gdal/session.h"
 
 #include <cmath>
@@ -91,18 +92,12 @@ base::Result<void> writeRasterFile(const std::filesystem::path& path, const Rast
 
 base::Result<Raster> readRasterFile(const std::filesystem::path& path, int mostBands) {
     const Session session;
-    std::error_code fault;
-    if (!std::filesystem::exists(path, fault)) {
-        return base::fail(ErrorKind::unusableInput, "there is no such file", path.string(),
-                          "check the name");
+    const auto opened = openData(path, Holding::raster, session, "it is no raster that can be read",
+                                 "give a GeoTIFF, an ASCII grid or the like");
+    if (!opened) {
+        return std::unexpected(opened.error());
     }
-    const GDALDatasetUniquePtr dataset(
-        GDALDataset::Open(path.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY | GDAL_OF_VERBOSE_ERROR));
-    if (!dataset || dataset->GetRasterCount() < 1) {
-        return std::unexpected(session.error(ErrorKind::unusableInput,
-                                             "it is no raster that can be read", path.string(),
-                                             "give a GeoTIFF, an ASCII grid or the like"));
-    }
+    const GDALDatasetUniquePtr& dataset = *opened;
     Raster raster;
     raster.cols = dataset->GetRasterXSize();
     raster.rows = dataset->GetRasterYSize();

@@ -3,8 +3,10 @@
 
 #include <cpl_conv.h>
 #include <cpl_error.h>
+#include <cpl_http.h>
 #include <gdal.h>
 #include <mutex>
+#include <ogr_srs_api.h>
 
 namespace gdal {
 
@@ -24,10 +26,24 @@ void CPL_STDCALL heard(CPLErr level, CPLErrorNum /*number*/, const char* message
     }
 }
 
+/// Stands in for GDAL's way to servers: a file that refers to one (a reference system by its
+/// address, a schema) is read without it.
+CPLHTTPResult* noNetwork(const char* address, CSLConstList /*options*/, GDALProgressFunc /*tell*/,
+                         void* /*told*/, CPLHTTPFetchWriteFunc /*write*/, void* /*written*/,
+                         void* /*ours*/) {
+    auto* result = static_cast<CPLHTTPResult*>(CPLCalloc(1, sizeof(CPLHTTPResult)));
+    result->nStatus = 1;
+    result->pszErrBuf = CPLStrdup(CPLSPrintf("%s is not asked for", address));
+    return result;
+}
+
 void setUpOnce() {
     static std::once_flag done;
     std::call_once(done, [] {
         GDALAllRegister();
+        CPLHTTPSetFetchCallback(noNetwork, nullptr);
+        OSRSetPROJEnableNetwork(FALSE);
+        CPLSetConfigOption("GML_DOWNLOAD_SCHEMA", "NO");
         // Reading a file must neither write beside it nor look at its neighbours.
         CPLSetConfigOption("GDAL_PAM_ENABLED", "NO");
         CPLSetConfigOption("GDAL_DISABLE_READDIR_ON_OPEN", "TRUE");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/gdal/vector_source.h"
 
+#include "core/gdal/open_data.h"
 #include "core/gdal/session.h"
 
 #include <cmath>
@@ -218,21 +219,16 @@ VectorSource& VectorSource::operator=(VectorSource&&) noexcept = default;
 base::Result<VectorSource> VectorSource::open(const std::filesystem::path& path,
                                               std::optional<int> epsg) {
     const Session session;
-    std::error_code fault;
-    if (!std::filesystem::exists(path, fault)) {
-        return base::fail(base::ErrorKind::unusableInput, "there is no such file", path.string(),
-                          "check the name");
+    auto dataset =
+        openData(path, Holding::vectors, session, "it is no vector file that can be read",
+                 "give a shapefile, GeoPackage, GeoJSON, KML or the like");
+    if (!dataset) {
+        return std::unexpected(std::move(dataset.error()));
     }
     auto inside = std::make_unique<Inside>();
     inside->where = path.filename().string();
     inside->epsg = epsg;
-    inside->dataset.reset(
-        GDALDataset::Open(path.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY | GDAL_OF_VERBOSE_ERROR));
-    if (!inside->dataset) {
-        return std::unexpected(
-            session.error(base::ErrorKind::unusableInput, "it is no vector file that can be read",
-                          path.string(), "give a shapefile, GeoPackage, GeoJSON, KML or the like"));
-    }
+    inside->dataset = std::move(*dataset);
     inside->format = inside->dataset->GetDriverName();
     for (OGRLayer* layer : inside->dataset->GetLayers()) {
         inside->layers.push_back(described(*layer));

@@ -2,6 +2,7 @@
 #include "core/readers/gpx_file.h"
 
 #include "core/base/number_text.h"
+#include "core/base/readable_file.h"
 
 #include <fstream>
 #include <memory>
@@ -209,14 +210,16 @@ base::Result<GpxEnd> walkGpx(const std::filesystem::path& path,
                              const std::function<void(const GpxPoint&)>& take,
                              base::Progress& progress) {
     using base::ErrorKind;
-    std::ifstream file(path, std::ios::binary);
-    std::error_code fault;
-    const auto size = std::filesystem::file_size(path, fault);
-    if (!file || fault) {
-        return base::fail(ErrorKind::unusableInput, "there is no such file", path.string(),
-                          "check the name");
+    const auto size = base::sizeOfReadableFile(path);
+    if (!size) {
+        return std::unexpected(size.error());
     }
-    if (size == 0) {
+    std::ifstream file(path, std::ios::binary);
+    if (!file) {
+        return base::fail(ErrorKind::unusableInput, "the file cannot be opened", path.string(),
+                          "check that you may read it");
+    }
+    if (*size == 0) {
         return base::fail(ErrorKind::unusableInput, "the file is empty", path.string(),
                           "copy it again from where it was recorded");
     }
@@ -232,7 +235,7 @@ base::Result<GpxEnd> walkGpx(const std::filesystem::path& path,
     XML_SetDefaultHandler(parser.get(), otherComes);
     XML_SetEntityDeclHandler(parser.get(), entityIsDeclared);
     progress.begin("reading the track");
-    if (const auto fed = feed(file, size, parser.get(), progress); !fed) {
+    if (const auto fed = feed(file, *size, parser.get(), progress); !fed) {
         return std::unexpected(fed.error());
     }
     GpxEnd end = walk.end();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readers/line_reader.h"
 
+#include "core/base/readable_file.h"
+
 #include <algorithm>
 #include <array>
 
@@ -36,15 +38,9 @@ std::size_t endOfLine(std::string_view text) {
 
 base::Result<LineReader> LineReader::open(const std::filesystem::path& path) {
     using base::ErrorKind;
-    std::error_code fault;
-    const auto status = std::filesystem::status(path, fault);
-    if (fault || !std::filesystem::exists(status)) {
-        return base::fail(ErrorKind::unusableInput, "there is no such file", path.string(),
-                          "check the name");
-    }
-    if (std::filesystem::is_directory(status)) {
-        return base::fail(ErrorKind::unusableInput, "it is a folder", path.string(),
-                          "name a file in it");
+    const auto size = base::sizeOfReadableFile(path);
+    if (!size) {
+        return std::unexpected(size.error());
     }
     LineReader reader;
     reader.file_.open(path, std::ios::binary);
@@ -52,8 +48,7 @@ base::Result<LineReader> LineReader::open(const std::filesystem::path& path) {
         return base::fail(ErrorKind::unusableInput, "the file cannot be opened", path.string(),
                           "check that you may read it");
     }
-    const auto size = std::filesystem::file_size(path, fault);
-    reader.size_ = fault ? 0 : size;
+    reader.size_ = *size;
     if (!reader.fill()) {
         return base::fail(ErrorKind::unusableInput, "the file is empty", path.string(),
                           "copy it again from where it was recorded");

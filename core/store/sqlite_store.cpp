@@ -145,6 +145,17 @@ void SqliteStore::keepPart(const water::Water& water, water::Part part,
     }
 }
 
+base::Result<water::Water> SqliteStore::loadShore() {
+    const Reading reading(*connection_);
+    water::Water water;
+    recallFacts(*connection_, water);
+    recallShoreline(*connection_, water);
+    if (auto outcome = connection_->outcome(); !outcome) {
+        return std::unexpected(std::move(outcome.error()));
+    }
+    return water;
+}
+
 base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     progress.begin("reading the water file");
     const Reading reading(*connection_);

@@ -32,6 +32,7 @@ public:
     [[nodiscard]] bool isReadOnly() const override;
     [[nodiscard]] std::optional<Owner> owner() const override;
     [[nodiscard]] base::Result<bool> hasChanged() override;
+    [[nodiscard]] base::Result<water::Water> loadShore() override;
     [[nodiscard]] base::Result<water::Water> load(base::Progress& progress) override;
     [[nodiscard]] base::Result<void> save(const water::Water& water,
                                           std::span<const water::Part> parts,

@@ -79,6 +79,9 @@ public:
     /// \return unusableInput where the file was moved or deleted.
     [[nodiscard]] virtual base::Result<bool> hasChanged() = 0;
 
+    /// Facts and shoreline alone, which is quick: enough to show the drawing kept while load()
+    /// reads the rest. Changes nothing of what this store takes the file for.
+    [[nodiscard]] virtual base::Result<water::Water> loadShore() = 0;
     /// Everything that was saved, equal to what it was.
     [[nodiscard]] virtual base::Result<water::Water> load(base::Progress& progress) = 0;
     /// Keeps these parts of the water, in one transaction; of the days, only those that changed are

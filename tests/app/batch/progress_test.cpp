@@ -117,6 +117,18 @@ TEST(Stopping, IsAskedForByEitherSignalAndForgottenByTheNextJob) {
     std::signal(SIGTERM, SIG_DFL);
 }
 
+TEST(Stopping, EndsWorkThatDoesNotAskWhetherItShould) {
+    EXPECT_EXIT(
+        {
+            const batch::TerminalProgress progress;
+            std::raise(SIGTERM);
+            for (;;) {
+                pause();
+            }
+        },
+        testing::ExitedWithCode(6), "meremark-batch: stopped");
+}
+
 /// Somebody who asks to stop as soon as the verb listens, long before a drawing of 70 000 cells is
 /// done.
 TEST(Stopping, EndsWithItsOwnExitCodeAndLeavesNothingBehind) {

@@ -33,6 +33,12 @@ TEST(OldCard, SaysWhatIsOldAndWhetherItIsBeingMadeAnew) {
               "Map and marks older than your last change: being worked out anew");
 }
 
+TEST(OldCard, SaysThatTheRestIsStillBeingRead) {
+    ContentAge age;
+    age.isBeingRead = true;
+    EXPECT_EQ(oldWords(age, true).toStdString(), "Map as it was kept: the water is being read");
+}
+
 /// Where the words stand on a chart of the star of this age.
 std::size_t cardsOn(const ContentAge& age, std::set<LayerKind> shown, const QString& words) {
     ChartContent content = support::starContent();

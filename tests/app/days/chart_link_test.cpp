@@ -52,6 +52,33 @@ TEST_F(ChartLinkTest, ShowsTheWaterThatIsOpenInTheUsersUnits) {
     EXPECT_EQ(link_.content().water->plan.count, 5);
 }
 
+TEST_F(ChartLinkTest, ShowsWhatIsSeenFirstOfAWaterAndLetsNothingBeDoneToIt) {
+    open_water::OpenWater other;
+    ChartLink link(other, preferences_);
+    open_water::FirstLook look{std::make_shared<const water::Water>(), {}};
+    look.kept.drawn = std::make_shared<const surface::DrawnWater>();
+    bool isGiven = false;
+    link.ask<chart::PointMade>("Where?", ToolKind::note,
+                               [&](const chart::PointMade&) { isGiven = true; });
+    emit other.glimpsed(look);
+    EXPECT_FALSE(link.isAsking()) << "what was asked belongs to another water";
+    EXPECT_EQ(link.content().water, look.water);
+    EXPECT_EQ(link.content().derived.drawn, look.kept.drawn);
+    EXPECT_TRUE(link.content().age.isBeingRead);
+    link.ask<chart::PointMade>("Where?", ToolKind::note,
+                               [&](const chart::PointMade&) { isGiven = true; });
+    link.give(chart::PointMade{});
+    EXPECT_FALSE(isGiven);
+    preferences_.setUnits(preferences::UnitSystem::imperial);
+    EXPECT_EQ(link.content().water, look.water) << "in other units, still the same";
+    emit other.openingEnded(); // in vain
+    EXPECT_EQ(link.content().water, other.water());
+    EXPECT_FALSE(link.content().derived.drawn);
+    EXPECT_FALSE(link.content().age.isBeingRead);
+    link.give(chart::PointMade{});
+    EXPECT_TRUE(isGiven);
+}
+
 TEST_F(ChartLinkTest, BeginsWithClosedWaterOnTheChartAndWithoutTracksMarksAndLog) {
     for (const LayerKind kind : chart::allLayerKinds) {
         const bool isLater = kind == LayerKind::soundings || kind == LayerKind::crossings ||

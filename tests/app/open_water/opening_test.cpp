@@ -59,6 +59,44 @@ TEST_F(Opening, LeavesTheWaterAsItIsUntilTheOtherIsThereWithItsDrawing) {
     EXPECT_TRUE(failures_.empty());
 }
 
+TEST_F(Opening, ShowsTheDrawingKeptBeforeTheRestIsRead) {
+    OpenWater fresh;
+    std::vector<std::string> order;
+    QObject::connect(&fresh, &OpenWater::glimpsed, [&](const open_water::FirstLook& look) {
+        order.emplace_back("glimpsed");
+        EXPECT_FALSE(fresh.isOpen());
+        EXPECT_EQ(look.water->name, "bowl");
+        EXPECT_EQ(look.water->shoreline.size(), 1U);
+        EXPECT_TRUE(look.water->days.empty()) << "the long lists come later";
+        ASSERT_TRUE(look.kept.drawn && look.kept.outline);
+        EXPECT_GT(look.kept.drawn->report.cells, 1000U);
+    });
+    QObject::connect(&fresh, &OpenWater::opened, [&] { order.emplace_back("opened"); });
+    QObject::connect(&fresh, &OpenWater::openingEnded, [&] { order.emplace_back("ended"); });
+    fresh.startOpening(bowl_);
+    fresh.opening().finishAll();
+    EXPECT_THAT(order, testing::ElementsAre("glimpsed", "opened", "ended"));
+    EXPECT_EQ(fresh.water()->days.size(), 1U);
+    fresh.jobs().finishAll();
+}
+
+TEST_F(Opening, ShowsNothingOfItOverAWaterThatIsOpen) {
+    const QSignalSpy glimpsed(&open_, &OpenWater::glimpsed);
+    open_.startOpening(bowl_);
+    open_.opening().finishAll();
+    EXPECT_EQ(open_.path(), bowl_);
+    EXPECT_EQ(glimpsed.count(), 0);
+}
+
+TEST_F(Opening, ShowsNothingWhereNoDrawingIsKept) {
+    OpenWater fresh;
+    const QSignalSpy glimpsed(&fresh, &OpenWater::glimpsed);
+    fresh.startOpening(small_);
+    fresh.opening().finishAll();
+    EXPECT_EQ(fresh.path(), small_);
+    EXPECT_EQ(glimpsed.count(), 0);
+}
+
 TEST_F(Opening, ThatIsCancelledChangesNothing) {
     opened_.clear();
     support::HeldJob held(open_.opening());

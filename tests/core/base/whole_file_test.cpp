@@ -10,7 +10,10 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <chrono>
 #include <csignal>
+#include <string>
+#include <vector>
 
 namespace {
 
@@ -47,6 +50,40 @@ TEST(WholeFile, KeepsTheLinkThatLeadsToItAndTheModeOfTheOlderOne) {
     EXPECT_EQ(ScratchFolder::textOf(path), "new");
     EXPECT_EQ(std::filesystem::status(path).permissions(), std::filesystem::perms(0640));
     EXPECT_EQ(filesIn(folder.path() / "links"), 1);
+}
+
+/// A process that has been there and is no more.
+pid_t goneProcess() {
+    const pid_t child = ::fork();
+    if (child == 0) {
+        ::_exit(0);
+    }
+    ::waitpid(child, nullptr, 0);
+    return child;
+}
+
+TEST(WholeFile, SweepsWhatAKilledRunHasLeftOfItAndNothingElse) {
+    const ScratchFolder folder;
+    const std::string gone = std::to_string(goneProcess());
+    const std::string here = std::to_string(::getpid());
+    const auto hourAgo = std::filesystem::file_time_type::clock::now() - std::chrono::hours(1);
+    const auto lay = [&](const std::string& name, bool isOld) {
+        const auto path = folder.file(name, "half");
+        if (isOld) {
+            std::filesystem::last_write_time(path, hourAgo);
+        }
+        return path;
+    };
+    const auto left = lay(".a.txt." + gone + "-1.part", true);
+    const std::vector kept{lay(".a.txt." + gone + "-2.part", false), // just written
+                           lay(".a.txt." + here + "-9999.part", true),
+                           lay(".b.txt." + gone + "-1.part", true), // of another file
+                           lay(".a.txt.x-1.part", true), lay("a.txt.bak", true)};
+    ASSERT_TRUE(base::writeWholeFile(folder.path() / "a.txt", "new"));
+    EXPECT_FALSE(std::filesystem::exists(left));
+    for (const auto& path : kept) {
+        EXPECT_TRUE(std::filesystem::exists(path)) << path;
+    }
 }
 
 TEST(WholeFile, SaysWhereItCannotBeWritten) {

@@ -13,6 +13,7 @@
 #include <string>
 
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 namespace gdal {
 
@@ -289,6 +290,44 @@ TEST(VectorFence, RefusesInTheWordsOfWhatIsWrong) {
     const auto junk = VectorSource::open(folder.file("j.geojson", "{\"type\": \"Fea"));
     ASSERT_FALSE(junk);
     EXPECT_TRUE(junk.error().what.starts_with("it is no vector file that can be read"));
+}
+
+TEST(VectorFence, FollowsNoFileToAnother) {
+    const ScratchFolder folder;
+    const auto shore =
+        folder.file("shore.geojson",
+                    R"({"type":"Polygon","coordinates":[[[3,55],[3.1,55],[3.1,55.1],[3,55]]]})");
+    ASSERT_TRUE(VectorSource::open(shore));
+    const auto leading = folder.file("leads.vrt", "<OGRVRTDataSource><OGRVRTLayer name=\"shore\">"
+                                                  "<SrcDataSource>" +
+                                                      shore.string() +
+                                                      "</SrcDataSource></OGRVRTLayer>"
+                                                      "</OGRVRTDataSource>");
+    const auto opened = VectorSource::open(leading);
+    ASSERT_FALSE(opened);
+    EXPECT_EQ(opened.error().kind, base::ErrorKind::unusableInput);
+    EXPECT_FALSE(VectorSource::open("/vsicurl/http://127.0.0.1:9/shore.geojson"));
+    EXPECT_FALSE(VectorSource::open("WFS:http://127.0.0.1:9/shore"));
+}
+
+TEST(VectorFence, ReadsAFileThatRefersToAServerWithoutIt) {
+    const ScratchFolder folder;
+    const auto shore = folder.file(
+        "shore.geojson",
+        R"({"type":"Feature","properties":{},"crs":{"type":"link","properties":{"href":)"
+        R"("http://127.0.0.1:9/crs","type":"ogcwkt"}},"geometry":)"
+        R"({"type":"Polygon","coordinates":[[[3,55],[3.1,55],[3.1,55.1],[3,55]]]}})");
+    const auto source = VectorSource::open(shore);
+    ASSERT_TRUE(source) << source.error().sentence();
+    EXPECT_EQ(source->layers().size(), 1U);
+}
+
+TEST(VectorFence, WaitsForNoPipe) {
+    const ScratchFolder folder;
+    const auto pipe = folder.path() / "pipe.geojson";
+    ASSERT_EQ(::mkfifo(pipe.c_str(), 0600), 0);
+    EXPECT_EQ(VectorSource::open(pipe).error().what, "it is a pipe or a device and no file");
+    EXPECT_EQ(readRasterFile(pipe).error().what, "it is a pipe or a device and no file");
 }
 
 // GPX of the same fixes as in metres: PROJ's own documentation, cs2cs of EPSG:4326 to UTM.

@@ -22,7 +22,7 @@ const geo::WaterFrame frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
 /// A picture of 40 by 20 pixels of 5 m with its north-west corner at 100 m west, 50 m north: red in
 /// the north-west, green in the north-east, blue in the south-west, grey 100 in the south-east.
 std::filesystem::path fourColours(const ScratchFolder& folder) {
-    std::string text = "P6\n40 20\n255\n";
+    std::string pixels;
     for (int row = 0; row < 20; ++row) {
         for (int col = 0; col < 40; ++col) {
             const bool isEast = col >= 20;
@@ -30,24 +30,17 @@ std::filesystem::path fourColours(const ScratchFolder& folder) {
                 row < 10
                     ? (isEast ? std::string("\x01\xfe\x02", 3) : std::string("\xfd\x03\x04", 3))
                     : (isEast ? std::string("\x64\x64\x64", 3) : std::string("\x05\x06\xfc", 3));
-            text += colour;
+            pixels += colour;
         }
     }
-    const auto plain = folder.file("p.ppm", text);
-    std::string bands; // a virtual raster says where it lies
-    for (const std::string& band : {std::string("1"), std::string("2"), std::string("3")}) {
-        bands += "<VRTRasterBand dataType=\"Byte\" band=\"" + band +
-                 "\"><SimpleSource><SourceFilename>" + plain.string() +
-                 "</SourceFilename><SourceBand>" + band +
-                 "</SourceBand></SimpleSource></VRTRasterBand>";
-    }
-    std::string system = frame.wkt();
-    for (std::size_t at = 0; (at = system.find('"', at)) != std::string::npos; at += 6) {
-        system.replace(at, 1, "&quot;");
-    }
-    return folder.file("p.vrt", "<VRTDataset rasterXSize=\"40\" rasterYSize=\"20\"><SRS>" + system +
-                                    "</SRS><GeoTransform>-100, 5, 0, 50, 0, -5</GeoTransform>" +
-                                    bands + "</VRTDataset>");
+    // Plain bytes, and a header that says where they lie.
+    static_cast<void>(folder.file(
+        "p.hdr", "ENVI\nsamples = 40\nlines = 20\nbands = 3\nheader offset = 0\n"
+                 "file type = ENVI Standard\ndata type = 1\ninterleave = bip\nbyte order = 0\n"
+                 "map info = {Transverse Mercator, 1, 1, -100, 50, 5, 5, WGS-84}\n"
+                 "coordinate system string = {" +
+                     frame.wkt() + "}\n"));
+    return folder.file("p.dat", pixels);
 }
 
 std::uint32_t at(const Picture& picture, geo::WaterPoint p) {

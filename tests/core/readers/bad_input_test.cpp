@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every kind of bad input: what is bad is counted by its reason, the first of each is quoted, and
 // the rest of the file is used.
+#include "core/readers/gpx_file.h"
+#include "core/readers/line_reader.h"
 #include "core/readers/nmea_sentence.h"
 #include "core/readers/read_soundings.h"
+#include "core/readers/whole_text.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 namespace readers {
 
@@ -175,6 +179,21 @@ TEST(BadInput, NegativeDepthsAreCounted) {
     const auto log = readText(goodLog + sentence("SDDPT,-3.7,0.0"));
     expectRefused(log, "negative_depth", 1, 4, "3.1 55.2 depth -3.7");
     EXPECT_EQ(usedIn(log), 1U);
+}
+
+TEST(BadInput, NoReaderWaitsForAPipe) {
+    const support::ScratchFolder folder;
+    const auto pipe = folder.path() / "pipe.gpx";
+    ASSERT_EQ(::mkfifo(pipe.c_str(), 0600), 0);
+    base::Progress silent;
+    const std::string what = "it is a pipe or a device and no file";
+    EXPECT_EQ(LineReader::open(pipe).error().what, what);
+    EXPECT_EQ(wholeText(pipe).error().what, what);
+    EXPECT_EQ(walkGpx(
+                  pipe, [](const GpxPoint&) {}, silent)
+                  .error()
+                  .what,
+              what);
 }
 
 TEST(BadInput, ARefusalIsOneLineThoughTheFileHoldsControls) {
