@@ -89,6 +89,23 @@ FieldOf<Thing> momentField(const QString& label, units::Moment Thing::*member) {
         }};
 }
 
+/// Nothing where nobody noted it. \param near whose day a time alone is on.
+FieldOf<Fish> runTimeField(const std::function<units::Moment()>& near) {
+    return {QObject::tr("Time"),
+            QObject::tr("A time such as 9:20, 0920 or 5pm, or nothing where it is not known"),
+            QObject::tr("a time within the stay, such as 9:20 or 2026-10-03 09:20"),
+            QObject::tr("not known"),
+            [](const Fish& run, const Words&, const units::Clock& clock) {
+                return run.time ? shownMoment(*run.time, clock) : QString();
+            },
+            [near](Fish& run, const QString& text, const Words&, const units::Clock& clock) {
+                const auto moment =
+                    units::momentWritten(text.toStdString(), run.time.value_or(near()), clock);
+                run.time = text.isEmpty() ? std::nullopt : moment ? moment : run.time;
+                return text.isEmpty() || moment.has_value();
+            }};
+}
+
 /// A stay put onto another day is as long as before, and its fish come along.
 FieldOf<Stay> startField() {
     FieldOf<Stay> field = momentField(QObject::tr("From"), &Stay::start);
@@ -101,7 +118,8 @@ FieldOf<Stay> startField() {
         if (clock.dayOf(stay.start) != clock.dayOf(before)) {
             stay.end += stay.start - before;
             for (Fish& run : stay.runs) {
-                run.time += stay.start - before;
+                run.time = run.time.transform(
+                    [&](units::Moment time) { return time + (stay.start - before); });
             }
         }
         return true;
@@ -155,8 +173,8 @@ std::vector<FieldOf<Stay>> stayFields() {
     return fields;
 }
 
-std::vector<FieldOf<Fish>> runFields() {
-    return {momentField(QObject::tr("Time"), &Fish::time),
+std::vector<FieldOf<Fish>> runFields(const std::function<units::Moment()>& near) {
+    return {runTimeField(near),
             textField(QObject::tr("Species"), QObject::tr("Pike, perch, trout"), &Fish::species),
             optionalField(QObject::tr("Weight"),
                           QObject::tr("a weight such as 12 lb 8 oz, 12-8 or 5.2 kg, up to 100 kg"),
@@ -176,7 +194,7 @@ constexpr auto longestStay = std::chrono::hours(24);
 bool isSound(const Stay& stay) {
     return stay.start < stay.end && stay.end - stay.start <= longestStay &&
            std::ranges::all_of(stay.runs, [&](const Fish& run) {
-               return stay.start <= run.time && run.time <= stay.end;
+               return !run.time || (stay.start <= *run.time && *run.time <= stay.end);
            });
 }
 
@@ -246,7 +264,11 @@ StayForm::StayForm(DayContext context)
               const auto run = std::ranges::find(stay.runs, run_, &Fish::id);
               return !run_.isGiven() || run == stay.runs.end() ? nullptr : &*run;
           },
-          runFields())) {
+          runFields([this] {
+              const water::Water& water = *context_.open.water();
+              const auto position = logbook::positionOf(water.log, stay_);
+              return position ? water.log[*position].start : units::Moment();
+          }))) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     doubts_->setWordWrap(true);

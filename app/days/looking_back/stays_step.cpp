@@ -10,7 +10,7 @@
 #include "app/open_water/now.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/log_words.h"
-#include "core/water/steps/bring_in.h"
+#include "core/water/steps/bring_in_log.h"
 
 #include <QFileDialog>
 #include <QLabel>
@@ -125,7 +125,6 @@ private:
                           [isLanded](logbook::Stay& stay) {
                               logbook::Fish run;
                               run.landed = isLanded;
-                              run.time = stay.start + (stay.end - stay.start) / 2;
                               stay.runs.push_back(run);
                           });
         const auto position = logbook::positionOf(water().log, stay_);

@@ -4,7 +4,7 @@
 #include "app/days/looking_back/steps.h"
 #include "app/edits/add_stays.h"
 #include "app/wording/doubts.h"
-#include "core/water/steps/bring_in.h"
+#include "core/water/steps/bring_in_log.h"
 
 #include <QFileDialog>
 #include <QLabel>

@@ -5,8 +5,13 @@
 #include "core/structure/zone_kinds.h"
 #include "core/water/questions/locate.h"
 
+#include <array>
+#include <chrono>
 #include <cmath>
 #include <functional>
+#include <limits>
+#include <map>
+#include <optional>
 
 namespace water {
 
@@ -64,6 +69,102 @@ bool isBetter(const structure::Zone& zone, double away_m, const structure::Zone*
     const double bestWorth = structure::factsOf(best->kind).worthToABait;
     return worth > bestWorth || (worth == bestWorth && away_m < best_m);
 }
+
+/// How many days ago at most, and what that is called.
+struct Lately {
+    int most;
+    const char* name;
+};
+constexpr std::array latelies{Lately{0, "the same day"},
+                              Lately{3, "1 to 3 days before"},
+                              Lately{7, "4 to 7 days before"},
+                              Lately{14, "8 to 14 days before"},
+                              Lately{30, "15 to 30 days before"},
+                              Lately{std::numeric_limits<int>::max(), "over 30 days before"}};
+constexpr const char* firstTime = "for the first time";
+
+std::string latelyNamed(std::chrono::days ago) {
+    return std::ranges::find_if(latelies,
+                                [ago](const Lately& one) { return ago.count() <= one.most; })
+        ->name;
+}
+
+/// The places that stays were anchored on, numbered from 1 as they come.
+class MarksSoFar {
+public:
+    /// Of the first of them within reach; a new one where there is none.
+    std::size_t numberAt(geo::WaterPoint place) {
+        const auto [col, row] = squareOf(place);
+        std::size_t first = places_.size();
+        for (int dx = -1; dx <= 1; ++dx) {
+            for (int dy = -1; dy <= 1; ++dy) {
+                const auto square = squares_.find({col + dx, row + dy});
+                if (square == squares_.end()) {
+                    continue;
+                }
+                for (const std::size_t mark : square->second) {
+                    const bool isHere = geo::distance_m(places_[mark], place) <= sameMark_m;
+                    first = isHere ? std::min(first, mark) : first;
+                }
+            }
+        }
+        if (first == places_.size()) {
+            places_.push_back(place);
+            squares_[{col, row}].push_back(first);
+        }
+        return first + 1;
+    }
+
+private:
+    static std::pair<int, int> squareOf(geo::WaterPoint place) {
+        return {static_cast<int>(std::floor(place.x_m / sameMark_m)),
+                static_cast<int>(std::floor(place.y_m / sameMark_m))};
+    }
+
+    std::vector<geo::WaterPoint> places_;
+    std::map<std::pair<int, int>, std::vector<std::size_t>> squares_;
+};
+
+/// The last day on which each small square of the water was fished.
+class LastFished {
+public:
+    explicit LastFished(double reach_m) : reach_m_(reach_m), square_m_(reach_m / perReach) {}
+
+    [[nodiscard]] std::optional<std::chrono::sys_days> dayAt(geo::WaterPoint place) const {
+        const auto [col, row] = squareOf(place);
+        std::optional<std::chrono::sys_days> last;
+        for (int dx = -perReach; dx <= perReach; ++dx) {
+            for (int dy = -perReach; dy <= perReach; ++dy) {
+                const auto found = days_.find({col + dx, row + dy});
+                if (found != days_.end() && (!last || found->second.day > *last) &&
+                    geo::distance_m(found->second.place, place) <= reach_m_) {
+                    last = found->second.day;
+                }
+            }
+        }
+        return last;
+    }
+    void take(geo::WaterPoint place, std::chrono::sys_days day) {
+        days_.insert_or_assign(squareOf(place), Fished{place, day});
+    }
+
+private:
+    static constexpr int perReach = 4;
+    using Square = std::pair<int, int>;
+    struct Fished {
+        geo::WaterPoint place;
+        std::chrono::sys_days day;
+    };
+
+    [[nodiscard]] Square squareOf(geo::WaterPoint place) const {
+        return {static_cast<int>(std::floor(place.x_m / square_m_)),
+                static_cast<int>(std::floor(place.y_m / square_m_))};
+    }
+
+    double reach_m_;
+    double square_m_;
+    std::map<Square, Fished> days_;
+};
 
 } // namespace
 
@@ -143,16 +244,34 @@ std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derive
 }
 
 std::vector<rates::GroupedStay> byMark(const Water& water) {
-    std::vector<geo::WaterPoint> known;
-    return byPlace(water, [&known](geo::WaterPoint p) {
-        for (std::size_t i = 0; i < known.size(); ++i) {
-            if (geo::distance_m(known[i], p) <= sameMark_m) {
-                return "mark " + std::to_string(i + 1);
-            }
+    MarksSoFar known;
+    return byPlace(
+        water, [&known](geo::WaterPoint p) { return "mark " + std::to_string(known.numberAt(p)); });
+}
+
+std::vector<std::string> daysSinceOrder() {
+    std::vector<std::string> order{std::string(firstTime)};
+    for (const Lately& lately : latelies) {
+        order.emplace_back(lately.name);
+    }
+    return order;
+}
+
+std::vector<rates::GroupedStay> byDaysSince(const Water& water) {
+    LastFished last(0.5 * water.plan.tackle.cast.inMetres());
+    std::vector<rates::GroupedStay> grouped;
+    for (const logbook::Stay& stay : water.log) {
+        if (!water.frame) {
+            grouped.push_back(rates::wholeStay(stay, std::string(elsewhere)));
+            continue;
         }
-        known.push_back(p);
-        return "mark " + std::to_string(known.size());
-    });
+        const geo::WaterPoint place = water.frame->toWater(stay.place);
+        const std::chrono::sys_days day(water.clock.dayOf(stay.start));
+        const auto before = last.dayAt(place);
+        grouped.push_back(rates::wholeStay(stay, before ? latelyNamed(day - *before) : firstTime));
+        last.take(place, day);
+    }
+    return grouped;
 }
 
 } // namespace water

@@ -28,6 +28,12 @@ inline constexpr std::string_view tooDeep = "deeper than the limit";
 /// "mark 3".
 [[nodiscard]] std::vector<rates::GroupedStay> byMark(const Water& water);
 
+/// By how long before a stay's day its place was last fished, by anybody: "for the first time",
+/// "the same day", "1 to 3 days before" ... "over 30 days before". A place is what lies within half
+/// a cast, to a few metres.
+[[nodiscard]] std::vector<rates::GroupedStay> byDaysSince(const Water& water);
+[[nodiscard]] std::vector<std::string> daysSinceOrder();
+
 /// "4 to 6 m", "over 20 m".
 [[nodiscard]] std::string bandName(const contours::Bands& bands, std::size_t band);
 /// The group of a place by the zones within a cast.
