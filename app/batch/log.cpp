@@ -91,7 +91,7 @@ bool isWaterFile(const path& file) {
     return base::lowerCase(file.extension().string()) == ".gpkg";
 }
 
-Result<void> keepLog(OpenedWater& opened, const logbook::Log& stays, water::OtherAngler otherAngler,
+Result<void> keepLog(OpenedWater& opened, const logbook::Log& stays, water::Sharing sharing,
                      base::Progress& progress) {
     if (stays.empty()) {
         return {};
