@@ -120,7 +120,8 @@ Result<rates::RateTable> reviewLog(const Water& water, const Derived& derived,
     settings.clock = water.clock;
     settings.order = std::move(sorting.order);
     settings.listUntried = sorting.listUntried;
-    settings.rowWord = std::string(nameOf(question.by));
+    settings.rowWord =
+        question.by == ReviewBy::daysSince ? "time since" : std::string(nameOf(question.by));
     auto table = rates::countRates(sorting.stays, settings, progress);
     if (table && question.by == ReviewBy::mark) {
         placeMarks(sorting.stays, *table);
