@@ -15,6 +15,8 @@ namespace {
 using std::chrono::milliseconds;
 
 constexpr milliseconds slice = std::chrono::minutes(5); // of a stay: far below any kernel
+/// Of more trips several are drawn together, which says as much of their scatter in far less time.
+constexpr std::size_t mostDrawnApart = 400;
 
 /// Weighted fish and effort at each point of the day. `effortSquares` is the effort weighted by the
 /// kernel squared, which says how much independent effort the weighted one is worth.
@@ -199,13 +201,20 @@ base::Result<HourRates> countHourRates(const logbook::Log& log, const units::Clo
     const auto points = static_cast<std::size_t>(settings.points);
     const Kernel kernel(settings.width_h, points);
     std::vector<Sums> trips;
+    std::size_t count = 0;
     Sums all(points);
     for (const logbook::Trip& trip : logbook::tripsOf(log, clock)) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
-        trips.push_back(sumsOf(trip, clock, kernel, settings));
-        all.add(trips.back());
+        const Sums sums = sumsOf(trip, clock, kernel, settings);
+        all.add(sums);
+        if (trips.size() < mostDrawnApart) {
+            trips.push_back(sums);
+        } else {
+            trips[count % mostDrawnApart].add(sums);
+        }
+        ++count;
     }
     auto drawn = drawnRates(trips, settings, progress);
     if (!drawn) {
@@ -213,7 +222,7 @@ base::Result<HourRates> countHourRates(const logbook::Log& log, const units::Clo
     }
     const std::vector<double> off = flattening(all, kernel);
     HourRates out;
-    out.trips = static_cast<int>(trips.size());
+    out.trips = static_cast<int>(count);
     for (std::size_t i = 0; i < points; ++i) {
         HourRate point{kernel.hourOf(i), all.rodHours[i], std::nullopt};
         std::vector<double>& rates = (*drawn)[i];
