@@ -21,8 +21,8 @@ struct HourRates {
     int trips = 0; ///< Behind the band.
 
     /// The middle of the best stretch: of the hours in a row at which the rate is more than a third
-    /// of the way from the least to the greatest, weighed by how much more. Nearer to the truth than
-    /// the best point alone, which chance moves. Nothing where all are alike.
+    /// of the way from the least to the greatest, weighed by how much more. Nearer to the truth
+    /// than the best point alone, which chance moves. Nothing where all are alike.
     [[nodiscard]] std::optional<double> peakHour() const;
 };
 

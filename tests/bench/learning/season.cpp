@@ -120,8 +120,10 @@ private:
         stay.end = turn.leave;
         stay.place = water_.frame->toEarth(turn.place.place);
         stay.rods = rods;
-        stay.conditions = {world_.wind(t).from, world_.wind(t).speed,
-                           units::Temperature::celsius(world_.temperature_c(t)), std::nullopt,
+        stay.conditions = {world_.wind(t).from,
+                           world_.wind(t).speed,
+                           units::Temperature::celsius(world_.temperature_c(t)),
+                           std::nullopt,
                            {}};
         const int fish =
             std::poisson_distribution<int>(rate * stay.rodHours().value_or(0.0))(fish_);

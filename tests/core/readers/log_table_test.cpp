@@ -139,7 +139,8 @@ TEST(LogTables, TellOfAStayWhatBelongsToAFish) {
 }
 
 TEST(QuotedRows, KeepWhatIsQuotedAndAreNotSwallowedByASlip) {
-    const std::string text = "a, b ,\" c \"\"d\"\"\ne,\"\n\"open,1\n53°30'07\" N,\"x\" y\n\n\"last\"";
+    const std::string text =
+        "a, b ,\" c \"\"d\"\"\ne,\"\n\"open,1\n53°30'07\" N,\"x\" y\n\n\"last\"";
     QuotedRows quoted(text, ',');
     std::vector<std::string> cells;
     using Cells = std::vector<std::string>;
