@@ -7,8 +7,10 @@
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
+#include "app/wording/sayings.h"
 #include "core/outputs/write_rates.h"
 #include "core/water/questions/review_log.h"
+#include "core/water/questions/sum_up_log.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
@@ -27,6 +29,7 @@ struct ReviewOptions {
     path water, report, csv, picture;
     std::string by, from, to, species;
     std::optional<double> minWeight_kg;
+    std::vector<std::string> compare;
 };
 
 Json rowPart(const rates::RateRow& row) {
@@ -45,6 +48,10 @@ Json rowPart(const rates::RateRow& row) {
     part["steadied_low"] = part["shrunk_low"];
     part["steadied_high"] = part["shrunk_high"];
     part["share_of_effort"] = rounded(row.shareOfEffort, 4);
+    if (row.place) {
+        part["lon"] = rounded(row.place->lon_deg, 7);
+        part["lat"] = rounded(row.place->lat_deg, 7);
+    }
     return part;
 }
 
@@ -77,6 +84,34 @@ bool needsDrawing(water::ReviewBy by) {
            by == water::ReviewBy::band;
 }
 
+Json comparisonPart(const rates::RowComparison& comparison) {
+    return {{"first", comparison.first},
+            {"second", comparison.second},
+            {"ratio", comparison.ratio ? rounded(*comparison.ratio, 4) : Json(nullptr)},
+            {"ratio_low", rounded(comparison.low, 4)},
+            {"ratio_high", comparison.high ? rounded(*comparison.high, 4) : Json(nullptr)},
+            {"p", rounded(comparison.p, 6)},
+            {"beyond_chance", comparison.isBeyondChance()},
+            {"says", wording::said(comparison).toStdString()}};
+}
+
+/// What the page comes to first, then what its counts cannot bear.
+Result<Json> notesPart(const OpenedWater& opened, const water::ReviewQuestion& question,
+                       const rates::RateTable& table, base::Progress& progress) {
+    auto hours = water::reviewHours(opened.water, question, progress);
+    if (!hours) {
+        return std::unexpected(hours.error());
+    }
+    Json notes = Json::array();
+    for (const rates::Saying& saying : water::sumUpLog(table, *hours)) {
+        notes.push_back(wording::said(saying, question.by).toStdString());
+    }
+    for (const std::string& note : table.notes) {
+        notes.push_back(note);
+    }
+    return notes;
+}
+
 Result<void> review(const ReviewOptions& o) {
     TerminalProgress progress;
     if (auto checked =
@@ -94,10 +129,24 @@ Result<void> review(const ReviewOptions& o) {
     if (!opened) {
         return std::unexpected(opened.error());
     }
-    const auto table = water::reviewLog(opened->water, opened->derived, *question, progress);
+    auto table = water::reviewLog(opened->water, opened->derived, *question, progress);
     if (!table) {
         return std::unexpected(table.error());
     }
+    const auto notes = notesPart(*opened, *question, *table, progress);
+    if (!notes) {
+        return std::unexpected(notes.error());
+    }
+    std::optional<Json> comparison;
+    if (!o.compare.empty()) {
+        const auto compared = water::compareRows(*table, o.compare[0], o.compare[1]);
+        if (!compared) {
+            return std::unexpected(compared.error());
+        }
+        comparison = comparisonPart(*compared);
+    }
+    const rates::RateTable inOwnOrder = *table; // hours and months are looked at in theirs
+    rates::sortByExpected(*table);
     if (!o.csv.empty()) {
         if (auto written = outputs::writeRatesTable(o.csv, *table); !written) {
             return written;
@@ -105,7 +154,7 @@ Result<void> review(const ReviewOptions& o) {
     }
     if (!o.picture.empty()) {
         if (auto written =
-                writeRatesPicture(o.picture, *table, opened->water.name + ", by " + o.by);
+                writeRatesPicture(o.picture, inOwnOrder, opened->water.name + ", by " + o.by);
             !written) {
             return written;
         }
@@ -115,9 +164,12 @@ Result<void> review(const ReviewOptions& o) {
                 {"overall", rowPart(table->overall)},
                 {"dispersion", rounded(table->overall.dispersion, 4)},
                 {"effort_unknown", {{"stays", table->effortUnknown}}},
-                {"notes", table->notes}};
+                {"notes", *notes}};
     for (const rates::RateRow& row : table->rows) {
         report["rows"].push_back(rowPart(row));
+    }
+    if (comparison) {
+        report["comparison"] = *comparison;
     }
     return writeReport(o.report, report);
 }
@@ -143,6 +195,9 @@ void layReview(CLI::App& app, Run& run) {
     verb->add_option("--min-weight", options->minWeight_kg, "Only fish at least this heavy")
         ->type_name("KG")
         ->check(numberBetween(0.001, 1000.0));
+    verb->add_option("--compare", options->compare, "Two rows, by name, side by side")
+        ->expected(2)
+        ->type_name("NAME");
     verb->add_option("--report", options->report, "Report; to standard output if not given")
         ->type_name("OUT.json");
     verb->add_option("--csv", options->csv, "The rows as a table")->type_name("OUT.csv");

@@ -2,6 +2,7 @@
 #include "app/wording/doubts.h"
 
 #include "app/wording/by_kind.h"
+#include "core/logbook/anglers.h"
 
 namespace wording {
 
@@ -67,6 +68,15 @@ QString saidOfDoubtful(const logbook::Stay& stay, logbook::StayId meets,
         return QStringLiteral("%1: overlaps another stay brought in with it.").arg(title);
     }
     const logbook::Stay& other = water.log[*position];
+    if (!stay.who.empty() && stay.who != other.who &&
+        (other.who.empty() || logbook::areOtherAnglers(stay.who, other.who))) {
+        return QStringLiteral("%1, by %2: at that place and time the log has a stay by %3, %4. Did "
+                              "they fish with rods of their own, or is it one stay?")
+            .arg(title, QString::fromStdString(stay.who),
+                 other.who.empty() ? QStringLiteral("somebody not named")
+                                   : QString::fromStdString(other.who),
+                 timesOf(other.start, other.end, water.clock));
+    }
     return QStringLiteral("%1: the log has the boat in another stay then, %2. Which one is right?")
         .arg(title, timesOf(other.start, other.end, water.clock));
 }

@@ -3,8 +3,6 @@
 
 #include "app/wording/doubts.h"
 
-#include <QStringList>
-
 namespace wording {
 
 namespace {
@@ -49,6 +47,21 @@ QString leftOutOf(const water::LogBroughtIn& log, const water::Water& water) {
                          saidOfDoubtful(first.stay, first.meets, water));
     }
     return said.join(' ');
+}
+
+QStringList notesOn(const water::PartnerBroughtIn& partner) {
+    QStringList notes;
+    for (const std::string& day : partner.mixedDays) {
+        notes += QStringLiteral("The survey day %1 was left out: some of its soundings are here "
+                                "already, and would count twice.")
+                     .arg(QString::fromStdString(day));
+    }
+    if (partner.chartLevelAbove.inMetres() != 0.0) {
+        notes +=
+            QStringLiteral("The other water counts its depths from another level on the gauge: "
+                           "soundings by hand were put right by the difference.");
+    }
+    return notes;
 }
 
 } // namespace wording

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/acts/stays.h"
 
-#include "core/water/steps/known_stays.h"
-
 #include <algorithm>
 #include <set>
 
@@ -51,10 +49,13 @@ Water withStays(const Water& water, const water::KnownStays& known,
 
 } // namespace
 
-Result<Water> addStays(const Water& water, Log stays) {
+Result<Water> addStays(const Water& water, Log stays, water::Sharing sharing) {
     using Is = water::StayStanding::Is;
-    water::KnownStays known(water);
+    water::KnownStays known(water, sharing);
     std::int64_t next = water::freshId(water);
+    for (const Stay& stay : stays) {
+        next = std::max(next, stay.id.number() + 1);
+    }
     std::vector<StayId> fresh;
     std::set<StayId> updated;
     for (Stay& stay : stays) {
@@ -63,7 +64,9 @@ Result<Water> addStays(const Water& water, Log stays) {
             continue;
         }
         if (standing.is == Is::fresh) {
-            stay.id = StayId(next++);
+            if (!stay.id.isGiven() || known.find(stay.id) != nullptr) {
+                stay.id = StayId(next++);
+            }
             std::ranges::for_each(stay.runs, [](Fish& run) { run.id = {}; });
             fresh.push_back(stay.id);
         } else {
@@ -105,6 +108,28 @@ Result<Water> removeStay(const Water& water, StayId id) {
     }
     Water after = water;
     after.log.erase(*position);
+    return after;
+}
+
+Result<Water> addPhotographs(const Water& water,
+                             const std::vector<water::PlacedPhotograph>& photographs) {
+    using Is = water::PlacedPhotograph::Is;
+    Water after = water;
+    for (const water::PlacedPhotograph& photograph : photographs) {
+        const bool belongs = photograph.is == Is::ofFish || photograph.is == Is::ofStay;
+        const auto position = logbook::positionOf(after.log, photograph.stay);
+        if (!belongs || !position) {
+            continue;
+        }
+        Stay stay = after.log[*position];
+        const auto fish = std::ranges::find(stay.runs, photograph.fish, &Fish::id);
+        if (photograph.is == Is::ofStay) {
+            stay.photograph = photograph.path;
+        } else if (fish != stay.runs.end()) {
+            fish->photograph = photograph.path;
+        }
+        logbook::replace(after.log, *position, std::move(stay));
+    }
     return after;
 }
 

@@ -2,10 +2,12 @@
 #pragma once
 
 #include "core/units/bearing.h"
+#include "core/units/level.h"
 #include "core/units/speed.h"
 #include "core/units/temperature.h"
 
 #include <optional>
+#include <string>
 
 namespace logbook {
 
@@ -21,6 +23,8 @@ struct Conditions {
     std::optional<units::Bearing> windFrom;
     std::optional<units::Speed> windSpeed;
     std::optional<units::Temperature> waterTemperature;
+    std::optional<units::WaterLevel> level; ///< As read on the gauge.
+    std::string sky;                        ///< In the angler's words: "overcast"; empty: unknown.
     friend bool operator==(const Conditions&, const Conditions&) = default;
 };
 

@@ -25,12 +25,17 @@ struct Stay {
     std::string bait;
     Conditions conditions;
     std::string note;
-    std::vector<Fish> runs; ///< By time; landed and lost.
+    std::vector<Fish> runs; ///< By time, those without one first; landed and lost.
+    std::string who;        ///< Who fished: "Anna", or "Anna, Ben" from one boat; empty: unknown.
+    std::optional<geo::LonLat> baitPlace; ///< The middle of where the baits lay.
+    std::string photograph;               ///< A path, from the water's folder where it can be.
+    std::vector<OtherField> others;       ///< By column, each once, none empty.
 
-    /// Rods times hours; nothing where the rods are not known: such a stay counts in no rate.
+    /// Rods times hours; nothing where the rods are not known, or how long they were out (it ends
+    /// when it begins): such a stay counts in no rate.
     [[nodiscard]] std::optional<double> rodHours() const {
         const double hours = std::chrono::duration<double, std::ratio<3600>>(end - start).count();
-        return rods ? std::optional(*rods * hours) : std::nullopt;
+        return rods && hours > 0.0 ? std::optional(*rods * hours) : std::nullopt;
     }
     [[nodiscard]] int fishCount() const;
     [[nodiscard]] bool isBlank() const { return fishCount() == 0; }

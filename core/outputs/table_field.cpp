@@ -3,21 +3,35 @@
 
 #include "core/base/number_text.h"
 
+#include <algorithm>
+
 namespace outputs {
 
-std::string field(std::string_view text) {
+std::string quotedField(std::string_view text) {
     const bool isPlain = text.find_first_of(",\"\r\n") == std::string_view::npos;
     if (isPlain && base::trimmed(text) == text) {
         return std::string(text);
     }
-    std::string quoted = "\"";
+    std::string cell = "\"";
     for (const char c : text) {
-        quoted += c == '\r' || c == '\n' ? ' ' : c;
+        cell += c;
         if (c == '"') {
-            quoted += c;
+            cell += c;
         }
     }
-    return quoted + '"';
+    return cell + '"';
+}
+
+std::string field(std::string_view text) {
+    std::string line(text);
+    if (line.find_first_of("\r\n") != std::string::npos) {
+        std::ranges::replace_if(
+            line, [](char c) { return c == '\r' || c == '\n'; }, ' ');
+        // A text of several lines is quoted as before, whatever its lines hold.
+        const std::string cell = quotedField(line);
+        return cell.starts_with('"') ? cell : '"' + cell + '"';
+    }
+    return quotedField(line);
 }
 
 } // namespace outputs

@@ -10,4 +10,7 @@ namespace outputs {
 /// row is a line, so that every reader of tables takes it.
 [[nodiscard]] std::string field(std::string_view text);
 
+/// The same with its line breaks kept, for readers that know quoted ones.
+[[nodiscard]] std::string quotedField(std::string_view text);
+
 } // namespace outputs

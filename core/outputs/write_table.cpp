@@ -3,16 +3,17 @@
 
 #include "core/base/number_text.h"
 #include "core/base/whole_file.h"
+#include "core/logbook/log_columns.h"
 #include "core/outputs/table_field.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstdint>
 #include <optional>
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace outputs {
 
@@ -44,93 +45,140 @@ void addDay(std::string& table, const soundings::SurveyDay& day,
     }
 }
 
-/// Columns of the log table, in the order in which they are written.
-enum Column : std::size_t {
-    kind,
-    stayNumber,
-    start,
-    end,
-    time,
-    lon,
-    lat,
-    rods,
-    bait,
-    species,
-    weight,
-    length,
-    baitDepth,
-    windFrom,
-    windSpeed,
-    waterTemperature,
-    note,
-    columnCount
-};
+using logbook::LogColumn;
 
-constexpr const char* logHeader =
-    "kind,stay,start,end,time,lon,lat,rods,bait,species,weight_kg,length_mm,bait_depth_m,"
-    "wind_from_deg,wind_speed_m_s,water_temperature_c,note\n";
+/// A row of the log table: its own columns, then the others.
+class Row {
+public:
+    explicit Row(std::size_t others) : cells_(logbook::writtenLogColumns + others) {}
 
-using Row = std::array<std::string, columnCount>;
-
-void addRow(std::string& table, const Row& row) {
-    for (std::size_t i = 0; i < row.size(); ++i) {
-        table += (i == 0 ? "" : ",") + row[i];
+    std::string& operator[](LogColumn column) { return cells_[static_cast<std::size_t>(column)]; }
+    void setText(LogColumn column, std::string_view text) {
+        (*this)[column] = quotedField(logbook::guarded(text));
     }
-    table += '\n';
-}
-
-/// Millimetres that read back as just this length: the plainest number that does.
-std::string millimetres(units::Length length) {
-    const double exact_mm = length.inMetres() * 1000.0;
-    for (int decimals = 0; decimals <= 12; ++decimals) {
-        const std::string text = base::fixedText(exact_mm, decimals);
-        if (base::numberFrom(text).value_or(NAN) / 1000.0 == length.inMetres()) {
-            return text;
+    void setPlace(LogColumn lon, LogColumn lat, const std::optional<geo::LonLat>& place) {
+        if (place) {
+            (*this)[lon] = base::exactText(place->lon_deg);
+            (*this)[lat] = base::exactText(place->lat_deg);
         }
     }
-    return base::exactText(exact_mm);
+    template <class Quantity>
+    void set(LogColumn column, const std::optional<Quantity>& quantity,
+             double (Quantity::*read)() const) {
+        if (quantity) {
+            (*this)[column] = base::exactText(((*quantity).*read)());
+        }
+    }
+    void setOthers(const std::vector<logbook::OtherField>& fields,
+                   const std::set<std::string>& names) {
+        for (const logbook::OtherField& field : fields) {
+            const auto at = std::distance(names.begin(), names.find(field.column));
+            cells_[logbook::writtenLogColumns + static_cast<std::size_t>(at)] =
+                quotedField(logbook::guarded(field.text));
+        }
+    }
+    void addTo(std::string& table) const {
+        for (std::size_t i = 0; i < cells_.size(); ++i) {
+            table += (i == 0 ? "" : ",") + cells_[i];
+        }
+        table += '\n';
+    }
+
+private:
+    std::vector<std::string> cells_;
+};
+
+std::string headerWith(const std::set<std::string>& others) {
+    std::string header;
+    for (std::size_t i = 0; i < logbook::writtenLogColumns; ++i) {
+        header += i == 0 ? "" : ",";
+        header += logbook::logColumnNames[i];
+    }
+    for (const std::string& name : others) {
+        header += ',' + quotedField(logbook::guarded(name));
+    }
+    return header + '\n';
 }
 
-Row stayRow(const logbook::Stay& stay, std::int64_t number, const units::Clock& clock) {
-    Row row;
-    row[kind] = "stay";
-    row[stayNumber] = std::to_string(number);
-    row[start] = units::isoLocalText(stay.start, clock);
-    row[end] = units::isoLocalText(stay.end, clock);
-    row[lon] = base::exactText(stay.place.lon_deg);
-    row[lat] = base::exactText(stay.place.lat_deg);
-    row[rods] = stay.rods ? std::to_string(*stay.rods) : std::string();
-    row[bait] = field(stay.bait);
-    if (stay.conditions.windFrom) {
-        row[windFrom] = base::exactText(stay.conditions.windFrom->inDegrees());
+/// The names of all fields that are no column of a log.
+std::set<std::string> othersIn(const logbook::KeptLog& log) {
+    std::set<std::string> names;
+    const auto take = [&names](const std::vector<logbook::OtherField>& fields) {
+        for (const logbook::OtherField& field : fields) {
+            names.insert(field.column);
+        }
+    };
+    for (const logbook::Stay& stay : log) {
+        take(stay.others);
+        for (const logbook::Fish& fish : stay.runs) {
+            take(fish.others);
+        }
     }
-    if (stay.conditions.windSpeed) {
-        row[windSpeed] = base::exactText(stay.conditions.windSpeed->inMetresPerSecond());
+    return names;
+}
+
+/// The digits of the metres with the point moved by three, so that no digit is lost.
+std::string millimetres(units::Length length) {
+    std::string text = base::exactText(length.inMetres());
+    if (text.find('e') != std::string::npos) {
+        text = base::fixedText(length.inMetres(), 17);
     }
-    if (stay.conditions.waterTemperature) {
-        row[waterTemperature] = base::exactText(stay.conditions.waterTemperature->inCelsius());
-    }
-    row[note] = field(stay.note);
+    std::size_t point = text.find('.');
+    point = point == std::string::npos ? text.size() : point;
+    std::string whole = text.substr(0, point);
+    std::string rest = point < text.size() ? text.substr(point + 1) : std::string();
+    rest.resize(std::max<std::size_t>(rest.size(), 3), '0');
+    whole += rest.substr(0, 3);
+    rest.erase(0, 3);
+    whole.erase(0, std::min(whole.find_first_not_of('0'), whole.size() - 1));
+    return rest.empty() ? whole : whole + '.' + rest;
+}
+
+Row stayRow(const logbook::Stay& stay, std::int64_t number, const units::Clock& clock,
+            const std::set<std::string>& others) {
+    Row row(others.size());
+    row[LogColumn::kind] = "stay";
+    row[LogColumn::stay] = std::to_string(number);
+    row[LogColumn::start] = units::isoLocalText(stay.start, clock);
+    row[LogColumn::end] = units::isoLocalText(stay.end, clock);
+    row.setPlace(LogColumn::lon, LogColumn::lat, stay.place);
+    row[LogColumn::rods] = stay.rods ? std::to_string(*stay.rods) : std::string();
+    row.setText(LogColumn::bait, stay.bait);
+    const logbook::Conditions& conditions = stay.conditions;
+    row.set(LogColumn::wind_from_deg, conditions.windFrom, &units::Bearing::inDegrees);
+    row.set(LogColumn::wind_speed_m_s, conditions.windSpeed, &units::Speed::inMetresPerSecond);
+    row.set(LogColumn::water_temperature_c, conditions.waterTemperature,
+            &units::Temperature::inCelsius);
+    row.set(LogColumn::level_m, conditions.level, &units::WaterLevel::inMetresOnGauge);
+    row.setText(LogColumn::sky, conditions.sky);
+    row.setText(LogColumn::note, stay.note);
+    row.setPlace(LogColumn::bait_lon, LogColumn::bait_lat, stay.baitPlace);
+    row.setText(LogColumn::photograph, stay.photograph);
+    row.setText(LogColumn::who, stay.who);
+    row.setOthers(stay.others, others);
     return row;
 }
 
-Row runRow(const logbook::Fish& fish, std::int64_t stay, const units::Clock& clock) {
-    Row row;
-    row[kind] = fish.landed ? "fish" : "run";
-    row[stayNumber] = std::to_string(stay);
-    row[time] = units::isoLocalText(fish.time, clock);
-    row[bait] = field(fish.bait);
-    row[species] = field(fish.species);
-    if (fish.weight) {
-        row[weight] = base::exactText(fish.weight->inKilograms());
+Row runRow(const logbook::Fish& fish, std::int64_t stay, const units::Clock& clock,
+           const std::set<std::string>& others) {
+    Row row(others.size());
+    row[LogColumn::kind] = fish.landed ? "fish" : "run";
+    row[LogColumn::stay] = std::to_string(stay);
+    row[LogColumn::time] = fish.time ? units::isoLocalText(*fish.time, clock) : std::string();
+    row.setText(LogColumn::bait, fish.bait);
+    row.setText(LogColumn::species, fish.species);
+    row.set(LogColumn::weight_kg, fish.weight, &units::Weight::inKilograms);
+    row[LogColumn::length_mm] = fish.length ? millimetres(*fish.length) : std::string();
+    row.set(LogColumn::bait_depth_m, fish.baitDepth, &units::Depth::inMetres);
+    row.setText(LogColumn::note, fish.note);
+    row.setPlace(LogColumn::bait_lon, LogColumn::bait_lat, fish.baitPlace);
+    row.setText(LogColumn::hooked, fish.hooked);
+    if (fish.returned) {
+        row[LogColumn::returned] = *fish.returned ? "yes" : "no";
     }
-    if (fish.length) {
-        row[length] = millimetres(*fish.length);
-    }
-    if (fish.baitDepth) {
-        row[baitDepth] = base::exactText(fish.baitDepth->inMetres());
-    }
-    row[note] = field(fish.note);
+    row.setText(LogColumn::photograph, fish.photograph);
+    row.setText(LogColumn::who, fish.who);
+    row.setOthers(fish.others, others);
     return row;
 }
 
@@ -159,14 +207,15 @@ base::Result<void> writeSoundingsTable(const std::filesystem::path& path,
 
 base::Result<void> writeLogTable(const std::filesystem::path& path, const logbook::KeptLog& log,
                                  const units::Clock& clock) {
-    std::string table = logHeader;
+    const std::set<std::string> others = othersIn(log);
+    std::string table = headerWith(others);
     const bool areNumbered = haveOwnNumbers(log);
     std::int64_t position = 0;
     for (const logbook::Stay& stay : log) {
         const std::int64_t number = areNumbered ? stay.id.number() : ++position;
-        addRow(table, stayRow(stay, number, clock));
+        stayRow(stay, number, clock, others).addTo(table);
         for (const logbook::Fish& fish : stay.runs) {
-            addRow(table, runRow(fish, number, clock));
+            runRow(fish, number, clock, others).addTo(table);
         }
     }
     return base::writeWholeFile(path, table);

@@ -21,9 +21,10 @@ namespace outputs {
                                                      std::span<const soundings::SurveyDay> days,
                                                      const reduction::ReducedSurvey* survey);
 
-/// The log in the columns of `meremark-batch log`, exact to the last digit (lengths as far as
-/// millimetres can say them; line breaks in notes become blanks): reading it back gives
-/// the same stays, runs and fish. \param clock whose wall times are written, with their offset.
+/// The log in the columns of `meremark-batch log`, and behind them what else a log that was brought
+/// in said; exact to the last digit, line breaks in notes too: reading it back gives the same
+/// stays, runs and fish. No text is one that a spreadsheet would run (logbook::guarded()). \param
+/// clock whose wall times are written, with their offset.
 [[nodiscard]] base::Result<void> writeLogTable(const std::filesystem::path& path,
                                                const logbook::KeptLog& log,
                                                const units::Clock& clock);

@@ -15,6 +15,8 @@ namespace {
 using std::chrono::milliseconds;
 
 constexpr milliseconds slice = std::chrono::minutes(5); // of a stay: far below any kernel
+/// Of more trips several are drawn together, which says as much of their scatter in far less time.
+constexpr std::size_t mostDrawnApart = 400;
 
 /// Weighted fish and effort at each point of the day. `effortSquares` is the effort weighted by the
 /// kernel squared, which says how much independent effort the weighted one is worth.
@@ -22,13 +24,16 @@ struct Sums {
     std::vector<double> fish;
     std::vector<double> rodHours;
     std::vector<double> effortSquares;
+    std::vector<double> spent; ///< Effort nearest to each point, through no kernel.
 
-    explicit Sums(std::size_t points) : fish(points), rodHours(points), effortSquares(points) {}
+    explicit Sums(std::size_t points)
+        : fish(points), rodHours(points), effortSquares(points), spent(points) {}
     void add(const Sums& other) {
         for (std::size_t i = 0; i < fish.size(); ++i) {
             fish[i] += other.fish[i];
             rodHours[i] += other.rodHours[i];
             effortSquares[i] += other.effortSquares[i];
+            spent[i] += other.spent[i];
         }
     }
 };
@@ -40,6 +45,10 @@ public:
     [[nodiscard]] double hourOf(std::size_t point) const {
         return 24.0 * static_cast<double>(point) / static_cast<double>(points_);
     }
+    [[nodiscard]] std::size_t pointAt(double hour) const {
+        return static_cast<std::size_t>(std::lround(hour * static_cast<double>(points_) / 24.0)) %
+               points_;
+    }
     [[nodiscard]] double at(std::size_t point, double hour) const {
         const double apart = std::remainder(hour - hourOf(point), 24.0) / width_h_;
         return std::exp(-0.5 * apart * apart);
@@ -50,17 +59,21 @@ private:
     std::size_t points_;
 };
 
-void addEffort(Sums& sums, const logbook::Stay& stay, const units::Clock& clock,
+/// \param spread fish without a time: they may have come at any time of the stay.
+void addEffort(Sums& sums, const logbook::Stay& stay, int spread, const units::Clock& clock,
                const Kernel& kernel) {
+    const double perRodHour = spread / stay.rodHours().value_or(HUGE_VAL);
     for (units::Moment from = stay.start; from < stay.end; from += slice) {
         const milliseconds length = std::min(slice, stay.end - from);
         const double hour = clock.hourOfDay(from + length / 2);
         const double rodHours =
             stay.rods.value_or(0) * std::chrono::duration<double, std::ratio<3600>>(length).count();
+        sums.spent[kernel.pointAt(hour)] += rodHours;
         for (std::size_t i = 0; i < sums.rodHours.size(); ++i) {
             const double weight = kernel.at(i, hour);
             sums.rodHours[i] += rodHours * weight;
             sums.effortSquares[i] += rodHours * weight * weight;
+            sums.fish[i] += perRodHour * rodHours * weight;
         }
     }
 }
@@ -70,20 +83,25 @@ Sums sumsOf(const logbook::Trip& trip, const units::Clock& clock, const Kernel& 
     Sums sums(static_cast<std::size_t>(settings.points));
     const std::string species = base::lowerCase(base::trimmed(settings.species));
     for (const logbook::Stay* stay : trip.stays) {
-        if (!stay->rods) {
+        if (!stay->rodHours()) {
             continue; // fish over an effort that nobody knows
         }
-        addEffort(sums, *stay, clock, kernel);
+        int withoutTime = 0;
         for (const logbook::Fish& run : stay->runs) {
             if (!run.landed ||
                 (!species.empty() && base::lowerCase(base::trimmed(run.species)) != species)) {
                 continue;
             }
-            const double hour = clock.hourOfDay(std::clamp(run.time, stay->start, stay->end));
+            if (!run.time) {
+                ++withoutTime;
+                continue;
+            }
+            const double hour = clock.hourOfDay(std::clamp(*run.time, stay->start, stay->end));
             for (std::size_t i = 0; i < sums.fish.size(); ++i) {
                 sums.fish[i] += kernel.at(i, hour);
             }
         }
+        addEffort(sums, *stay, withoutTime, clock, kernel);
     }
     return sums;
 }
@@ -94,6 +112,41 @@ Rate byChance(double fish, double rodHours, double effortSquares) {
     const CountLimits limits = countLimits(fish * worth);
     const double tens = rodHours * worth / 10.0;
     return {10.0 * fish / rodHours, limits.low / tens, limits.high / tens};
+}
+
+/// How much higher the kernel makes the rate at each point than it finds it, fish per 10 rod-hours:
+/// what it does to the curve that it has made.
+std::vector<double> flattening(const Sums& all, const Kernel& kernel) {
+    const std::size_t points = all.fish.size();
+    std::vector<double> off(points, 0.0);
+    for (std::size_t i = 0; i < points; ++i) {
+        double fish = 0.0;
+        double rodHours = 0.0;
+        for (std::size_t j = 0; j < points; ++j) {
+            if (all.spent[j] > 0.0 && all.rodHours[j] > 0.0) {
+                const double seen = kernel.at(i, kernel.hourOf(j)) * all.spent[j];
+                fish += seen * all.fish[j] / all.rodHours[j];
+                rodHours += seen;
+            }
+        }
+        if (rodHours > 0.0 && all.rodHours[i] > 0.0) {
+            off[i] = 10.0 * (fish / rodHours - all.fish[i] / all.rodHours[i]);
+        }
+    }
+    return off;
+}
+
+/// Farther from any effort than half the kernel's width nothing is known, only drawn on.
+bool isFished(const Sums& all, std::size_t point, double width_h) {
+    const std::size_t points = all.spent.size();
+    const auto reach = static_cast<std::size_t>(0.5 * width_h * static_cast<double>(points) / 24.0);
+    for (std::size_t away = 0; away <= reach; ++away) {
+        if (all.spent[(point + away) % points] > 0.0 ||
+            all.spent[(point + points - away) % points] > 0.0) {
+            return true;
+        }
+    }
+    return false;
 }
 
 double quantileOf(std::vector<double>& values, double share) {
@@ -148,29 +201,39 @@ base::Result<HourRates> countHourRates(const logbook::Log& log, const units::Clo
     const auto points = static_cast<std::size_t>(settings.points);
     const Kernel kernel(settings.width_h, points);
     std::vector<Sums> trips;
+    std::size_t count = 0;
     Sums all(points);
     for (const logbook::Trip& trip : logbook::tripsOf(log, clock)) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
-        trips.push_back(sumsOf(trip, clock, kernel, settings));
-        all.add(trips.back());
+        const Sums sums = sumsOf(trip, clock, kernel, settings);
+        all.add(sums);
+        if (trips.size() < mostDrawnApart) {
+            trips.push_back(sums);
+        } else {
+            trips[count % mostDrawnApart].add(sums);
+        }
+        ++count;
     }
     auto drawn = drawnRates(trips, settings, progress);
     if (!drawn) {
         return std::unexpected(drawn.error());
     }
+    const std::vector<double> off = flattening(all, kernel);
     HourRates out;
-    out.trips = static_cast<int>(trips.size());
+    out.trips = static_cast<int>(count);
     for (std::size_t i = 0; i < points; ++i) {
         HourRate point{kernel.hourOf(i), all.rodHours[i], std::nullopt};
         std::vector<double>& rates = (*drawn)[i];
-        if (all.rodHours[i] >= settings.leastRodHours) {
+        if (all.rodHours[i] >= settings.leastRodHours && isFished(all, i, settings.width_h)) {
             point.rate = byChance(all.fish[i], all.rodHours[i], all.effortSquares[i]);
             if (!rates.empty()) {
                 point.rate->low = std::min(point.rate->low, quantileOf(rates, 0.025));
                 point.rate->high = std::max(point.rate->high, quantileOf(rates, 0.975));
             }
+            point.rate->low = std::max(0.0, point.rate->low - std::max(0.0, off[i]));
+            point.rate->high += std::max(0.0, -off[i]);
         }
         out.points.push_back(point);
     }

@@ -27,7 +27,9 @@ struct HourSettings {
 
 /// Fish over effort by time of day: the ratio of two circular kernel sums, effort spread evenly
 /// over the hours that a stay covers. The band draws whole trips anew (fish of one day are not
-/// independent), and is never narrower than chance alone would make it (Garwood).
+/// independent), is never narrower than chance alone would make it (Garwood), and reaches as much
+/// farther as the kernel flattens the curve there: what it does to its own result once more says
+/// by how much (twicing; Tukey 1977, Exploratory Data Analysis, ch. 16).
 /// \return wrongUse for a setting out of range.
 [[nodiscard]] base::Result<HourRates> countHourRates(const logbook::Log& log,
                                                      const units::Clock& clock,

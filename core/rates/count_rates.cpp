@@ -63,7 +63,7 @@ public:
         if (!sieve_.takes(*part.stay)) {
             return;
         }
-        if (!part.stay->rods) {
+        if (!part.stay->rodHours()) {
             takeUnknown(*part.stay);
             return;
         }
@@ -292,6 +292,7 @@ base::Result<RateTable> countRates(std::span<const GroupedStay> stays, const Rat
     RateTable table;
     table.overall = counter.overall();
     table.effortUnknown = counter.effortUnknown();
+    table.days = counter.days().size();
     for (const std::string& name : rowNames(counter, settings)) {
         table.rows.push_back(counter.row(name));
     }

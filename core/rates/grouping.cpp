@@ -2,6 +2,7 @@
 #include "core/rates/grouping.h"
 
 #include "core/base/number_text.h"
+#include "core/units/written.h"
 
 #include <algorithm>
 #include <array>
@@ -18,7 +19,6 @@ using logbook::Fish;
 using logbook::Stay;
 using std::chrono::milliseconds;
 
-constexpr const char* notNoted = "not noted";
 constexpr const char* calm = "calm";
 constexpr units::Speed calmBelow = units::Speed::knots(0.5);
 constexpr std::array eighths = {"N", "NE", "E", "SE", "S", "SW", "W", "NW"};
@@ -64,6 +64,10 @@ units::Moment within(const Stay& stay, units::Moment moment) {
     return std::clamp(moment, stay.start, last);
 }
 
+bool haveTimes(const std::vector<Fish>& runs) {
+    return std::ranges::all_of(runs, [](const Fish& run) { return run.time.has_value(); });
+}
+
 std::vector<std::string> baitsIn(const std::string& text) {
     std::vector<std::string> out;
     std::size_t from = 0;
@@ -86,7 +90,17 @@ std::string windGroup(const logbook::Conditions& conditions) {
     if (conditions.windSpeed && *conditions.windSpeed < calmBelow) {
         return calm;
     }
-    return conditions.windFrom ? windEighth(*conditions.windFrom) : notNoted;
+    return conditions.windFrom ? windEighth(*conditions.windFrom) : std::string(notNoted);
+}
+
+constexpr int stepOfWarmth_c = 3;
+
+int stepOf(units::Temperature water) {
+    return static_cast<int>(std::floor(water.inCelsius() / stepOfWarmth_c));
+}
+
+std::string stepName(int step) {
+    return fmt::format("{} to {} °C", step * stepOfWarmth_c, (step + 1) * stepOfWarmth_c);
 }
 
 } // namespace
@@ -110,6 +124,11 @@ std::string hourBlock(units::Moment moment, const units::Clock& clock, int hours
 std::vector<GroupedStay> byHour(std::span<const Stay> log, const units::Clock& clock, int hours) {
     std::vector<GroupedStay> out;
     for (const Stay& stay : log) {
+        const bool isWithinOne = stay.end <= endOfBlock(stay.start, clock, hours);
+        if (!isWithinOne && !haveTimes(stay.runs)) {
+            out.push_back(wholeStay(stay, std::string(notNoted)));
+            continue;
+        }
         Parts parts(stay);
         units::Moment from = stay.start;
         do {
@@ -119,7 +138,8 @@ std::vector<GroupedStay> byHour(std::span<const Stay> log, const units::Clock& c
             from = to;
         } while (from < stay.end);
         for (const Fish& run : stay.runs) {
-            parts.of(hourBlock(within(stay, run.time), clock, hours)).runs.push_back(&run);
+            const units::Moment time = within(stay, run.time.value_or(stay.start));
+            parts.of(hourBlock(time, clock, hours)).runs.push_back(&run);
         }
         parts.giveTo(out);
     }
@@ -145,7 +165,7 @@ std::vector<GroupedStay> byBait(std::span<const Stay> log) {
                 stay.rodHours().value_or(0.0) / static_cast<double>(baits.size());
         }
         for (const Fish& run : stay.runs) {
-            const std::string only = baits.size() == 1 ? baits.front() : notNoted;
+            const std::string only = baits.size() == 1 ? baits.front() : std::string(notNoted);
             const std::string bait = baitOf(run);
             parts.of(bait.empty() ? only : bait).runs.push_back(&run);
         }
@@ -185,6 +205,24 @@ std::vector<std::string> windOrder() {
 
 std::vector<std::string> monthOrder() {
     return {months.begin(), months.end()};
+}
+
+std::vector<GroupedStay> byTemperature(std::span<const Stay> log) {
+    std::vector<GroupedStay> out;
+    for (const Stay& stay : log) {
+        const auto& water = stay.conditions.waterTemperature;
+        out.push_back(wholeStay(stay, water ? stepName(stepOf(*water)) : std::string(notNoted)));
+    }
+    return out;
+}
+
+std::vector<std::string> temperatureOrder() {
+    std::vector<std::string> order;
+    for (int step = stepOf(units::coldestWater); step <= stepOf(units::warmestWater); ++step) {
+        order.push_back(stepName(step));
+    }
+    order.emplace_back(notNoted);
+    return order;
 }
 
 } // namespace rates

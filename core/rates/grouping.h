@@ -5,9 +5,13 @@
 
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace rates {
+
+/// The group of stays of which nobody noted what is asked for.
+inline constexpr std::string_view notNoted = "not noted";
 
 /// A stay, or a part of one, put into a group. Valid as long as the log stands unchanged.
 struct GroupedStay {
@@ -21,7 +25,8 @@ struct GroupedStay {
 [[nodiscard]] GroupedStay wholeStay(const logbook::Stay& stay, std::string group);
 
 /// Blocks of the day by the water's clock: "06-08". A stay over several blocks gives each the
-/// effort spent and the runs met in it. \param hours of a block; 1, 2, 3, 4, 6, 8 or 12.
+/// effort spent and the runs met in it; one of which some run has no time, as a whole, `notNoted`.
+/// \param hours of a block; 1, 2, 3, 4, 6, 8 or 12.
 [[nodiscard]] std::vector<GroupedStay> byHour(std::span<const logbook::Stay> log,
                                               const units::Clock& clock, int hours = 2);
 /// The name of the block that holds a moment.
@@ -39,8 +44,12 @@ struct GroupedStay {
 [[nodiscard]] std::vector<GroupedStay> byMonth(std::span<const logbook::Stay> log,
                                                const units::Clock& clock);
 
-/// The groups of byWind and byMonth in their own order, for RateSettings::order.
+/// By the temperature of the water, in steps of 3 degrees: "9 to 12 °C"; "not noted".
+[[nodiscard]] std::vector<GroupedStay> byTemperature(std::span<const logbook::Stay> log);
+
+/// The groups of byWind, byMonth and byTemperature in their own order, for RateSettings::order.
 [[nodiscard]] std::vector<std::string> windOrder();
 [[nodiscard]] std::vector<std::string> monthOrder();
+[[nodiscard]] std::vector<std::string> temperatureOrder();
 
 } // namespace rates

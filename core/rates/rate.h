@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/geo/lon_lat.h"
 #include "core/units/weight.h"
 
 #include <cstddef>
@@ -49,6 +50,9 @@ struct RateRow {
     /// effort.
     std::optional<double> pAgainstTheRest;
 
+    /// Where it is, of rows that are places.
+    std::optional<geo::LonLat> place;
+
     /// How many times as much the count scatters as chance alone would make it: 1 within a day.
     double dispersion = 1.0;
 
@@ -64,8 +68,13 @@ struct RateTable {
     double untriedWidth = 0.0; ///< As shrunkWidth.
     /// Stays of the time asked for that count in no row, since nobody noted their rods.
     std::size_t effortUnknown = 0;
+    std::size_t days = 0; ///< With stays that count.
     /// What may be said, and what may not, in whole sentences.
     std::vector<std::string> notes;
 };
+
+/// Puts the rows in the order of what is to be expected of them (steadied), most first; those that
+/// were never fished come last, in the order in which they stand.
+void sortByExpected(RateTable& table);
 
 } // namespace rates

@@ -88,8 +88,8 @@ std::vector<std::string> notesOn(const RateTable& table, const CountingReport& r
                                  const RateSettings& settings) {
     std::vector<std::string> notes;
     if (table.effortUnknown > 0) {
-        notes.push_back(fmt::format("{} {} with {} fish left out: how many rods were out is not "
-                                    "noted.",
+        notes.push_back(fmt::format("{} {} with {} fish left out: how many rods were out, or for "
+                                    "how long, is not noted.",
                                     table.effortUnknown,
                                     table.effortUnknown == 1 ? "stay" : "stays",
                                     report.fishWithoutEffort));

@@ -2,223 +2,267 @@
 #include "core/readers/read_log.h"
 
 #include "core/base/number_text.h"
-#include "core/readers/table_records.h"
-#include "core/units/written.h"
+#include "core/readers/log_amounts.h"
+#include "core/readers/log_table.h"
 
 #include <algorithm>
-#include <array>
+#include <cmath>
 #include <map>
+
+#include <fmt/format.h>
 
 namespace readers {
 
 namespace {
 
+using logbook::Fish;
+using logbook::LogColumn;
+using logbook::Stay;
+
 /// A run whose stay is yet to be found.
-struct LooseRun {
-    std::int64_t stay = 0;
-    logbook::Fish fish;
-    std::size_t line = 0;
-    std::string row;
+struct RunOfStay {
+    std::optional<std::int64_t> stay; ///< Nothing where the row names none.
+    LooseRun loose;
+    std::string time;        ///< As written, where it is a time of day on a day not known yet.
+    bool isFromBoat = false; ///< Its place stood in the columns of the boat's.
 };
-
-/// The amount of a column in the unit that its name gives: a number as it stands, or as people
-/// write it with its unit ("21lb 4oz" under weight_kg, "SW" under wind_from_deg).
-std::optional<double> amountIn(const TableRecords& records, std::string_view column) {
-    if (const auto number = records.number(column)) {
-        return number;
-    }
-    const std::string text = records.text(column);
-    const auto si = [](const auto& amount, auto read) {
-        return amount ? std::optional<double>(read(*amount)) : std::nullopt;
-    };
-    constexpr auto bare = units::Bare::metric;
-    if (column == "weight_kg") {
-        return si(units::weightWritten(text, bare), [](auto w) { return w.inKilograms(); });
-    }
-    if (column == "length_mm") {
-        return si(units::fishLengthWritten(text, bare),
-                  [](auto l) { return 1000.0 * l.inMetres(); });
-    }
-    if (column == "bait_depth_m") {
-        return si(units::lengthWritten(text, bare), [](auto l) { return l.inMetres(); });
-    }
-    if (column == "wind_from_deg") {
-        return si(units::bearingWritten(text), [](auto b) { return b.inDegrees(); });
-    }
-    if (column == "wind_speed_m_s") {
-        return si(units::speedWritten(text, bare), [](auto v) { return v.inMetresPerSecond(); });
-    }
-    if (column == "water_temperature_c") {
-        return si(units::temperatureWritten(text, bare), [](auto t) { return t.inCelsius(); });
-    }
-    return std::nullopt;
-}
-
-/// What a column can hold.
-struct Range {
-    std::string_view column;
-    double least;
-    double most;
-};
-constexpr std::array ranges{
-    Range{"rods", 0, 100},
-    Range{"weight_kg", 0, units::heaviestFish.inKilograms()},
-    Range{"length_mm", 0, 1000.0 * units::longestFish.inMetres()},
-    Range{"bait_depth_m", 0, 500},
-    Range{"wind_from_deg", 0, 360},
-    Range{"wind_speed_m_s", 0, 60},
-    Range{"water_temperature_c", units::coldestWater.inCelsius(), units::warmestWater.inCelsius()}};
 
 /// Makes a log of the rows of one table.
 class LogRows {
 public:
-    LogRows(const units::Clock& clock, ReadLog& read) : clock_(&clock), read_(&read) {}
+    LogRows(const LogTable& table, const units::Clock& clock, ReadLog& read)
+        : table_(&table), cells_(table, read.report), clock_(&clock), read_(&read) {}
 
-    void take(const TableRecords& records) {
-        const std::string kind = base::lowerCase(records.text("kind"));
-        const auto stay = base::wholeNumberFrom(records.text("stay"));
-        if (kind != "stay" && kind != "run" && kind != "fish") {
-            refuse("unknown_kind", records);
-        } else if (!stay || *stay < 1) {
-            refuse("no_stay_number", records);
-        } else if (kind == "stay") {
-            takeStay(*stay, records);
+    void take() {
+        const std::string kind = base::lowerCase(cells_.text(LogColumn::kind));
+        const std::string& number = table_->text(LogColumn::stay);
+        const auto stay = base::wholeNumberFrom(number);
+        const bool isRun = kind == "run" || kind == "fish";
+        const bool isNumbered = stay && *stay >= 1;
+        if (!isRun && kind != "stay") {
+            refuse("unknown_kind");
+        } else if (isRun && (isNumbered || number.empty())) {
+            takeRun(number.empty() ? std::nullopt : stay, kind == "fish");
+        } else if (!isNumbered) {
+            refuse("no_stay_number");
         } else {
-            takeRun(*stay, kind == "fish", records);
+            takeStay(*stay);
         }
     }
 
     /// Runs go to their stays, which may stand anywhere in the file.
     void finish() {
         std::int64_t number = 0;
-        for (LooseRun& run : runs_) {
-            const auto at = stays_.find(run.stay);
-            if (at == stays_.end()) {
-                read_->report.refuse("no_such_stay", run.line, run.row);
+        for (RunOfStay& run : runs_) {
+            Stay* stay = stayOf(run);
+            if (stay == nullptr && run.stay) {
+                read_->report.refuse("no_such_stay", run.loose.line, run.loose.row);
                 continue;
             }
-            run.fish.id = logbook::FishId(++number);
-            if (run.fish.bait.empty()) {
-                run.fish.bait = at->second.bait;
+            if (stay == nullptr && !run.loose.run.time) {
+                read_->report.refuse("no_stay_number", run.loose.line, run.loose.row);
+                continue;
             }
-            at->second.runs.push_back(std::move(run.fish));
+            run.loose.run.id = logbook::FishId(++number);
             ++read_->report.used;
+            if (stay == nullptr) {
+                read_->loose.push_back(std::move(run.loose));
+            } else {
+                putInto(*stay, run);
+            }
         }
         for (auto& [id, stay] : stays_) {
-            std::ranges::stable_sort(stay.runs, {}, &logbook::Fish::time);
+            std::ranges::stable_sort(stay.runs, {}, &Fish::time);
             read_->log.push_back(std::move(stay));
         }
         logbook::sortByTime(read_->log);
+        if (endless_ > 0) {
+            read_->report.notes.push_back(
+                fmt::format("Stays of which no end is known count in no rate: {}.", endless_));
+        }
     }
 
 private:
-    void refuse(std::string_view reason, const TableRecords& records) {
-        read_->report.refuse(reason, records.line(), records.row());
+    void refuse(std::string_view reason) {
+        read_->report.refuse(reason, table_->line(), table_->row());
     }
 
-    /// The amount of a column; one that is none, or cannot be, is told and left out.
-    std::optional<double> amount(const TableRecords& records, std::string_view column) {
-        const std::string text = records.text(column);
-        if (text.empty()) {
-            return std::nullopt;
+    /// The stay that a run names, or else the one that it was taken in.
+    Stay* stayOf(const RunOfStay& run) {
+        if (run.stay) {
+            const auto at = stays_.find(*run.stay);
+            return at == stays_.end() ? nullptr : &at->second;
         }
-        const auto number = amountIn(records, column);
-        const auto range = std::ranges::find(ranges, column, &Range::column);
-        if (!number || *number < range->least || *number > range->most) {
-            read_->report.dropField(column, records.line(), text);
-            return std::nullopt;
+        const auto& time = run.loose.run.time;
+        for (auto& [number, stay] : stays_) {
+            if (time && stay.start <= *time && *time <= stay.end) {
+                return &stay;
+            }
         }
-        return number;
+        return nullptr;
     }
 
-    void takeStay(std::int64_t number, const TableRecords& records) {
-        const auto start = units::momentFrom(records.text("start"), *clock_);
-        const auto end = units::momentFrom(records.text("end"), *clock_);
-        const auto place = records.place();
-        if (!start || !end || *end < *start) {
-            refuse("bad_time", records);
+    /// A time of day is one of the stay's, which may last beyond midnight.
+    void putInto(Stay& stay, RunOfStay& run) const {
+        if (const auto time = units::timeOfDayFrom(run.time)) {
+            const units::Day day = clock_->dayOf(stay.start);
+            units::Moment moment = clock_->at(day, *time);
+            const units::Day next(std::chrono::sys_days(day) + std::chrono::days(1));
+            if (moment < stay.start && clock_->at(next, *time) <= stay.end) {
+                moment = clock_->at(next, *time);
+            }
+            run.loose.run.time = moment;
+        }
+        Fish& fish = run.loose.run;
+        // The boat's own place once more says nothing of where the bait lay.
+        if (run.isFromBoat && fish.baitPlace == stay.place) {
+            fish.baitPlace.reset();
+        }
+        stay.runs.push_back(std::move(fish));
+    }
+
+    std::optional<units::Moment> endOf(units::Moment start) {
+        auto end = cells_.moment(LogColumn::end, start, *clock_);
+        const bool isTimeOnly = end && !table_->moment(LogColumn::end, *clock_);
+        if (isTimeOnly && *end < start) {
+            const units::Day next(std::chrono::sys_days(clock_->dayOf(start)) +
+                                  std::chrono::days(1));
+            end = clock_->at(next, *units::timeOfDayFrom(table_->text(LogColumn::end)));
+        }
+        if (end && *end < start) {
+            cells_.tell(LogColumn::end);
+            end.reset();
+        }
+        const auto hours = cells_.amount(LogColumn::hours);
+        if (!end && hours) {
+            return start + std::chrono::milliseconds(std::llround(*hours * 3.6e6));
+        }
+        return end;
+    }
+
+    void takeStay(std::int64_t number) {
+        const auto start = table_->moment(LogColumn::start, *clock_);
+        const auto place = table_->place(LogColumn::lon, LogColumn::lat);
+        if (!start) {
+            refuse("bad_time");
             return;
         }
         if (!place) {
-            refuse("no_position", records);
+            refuse("no_position");
             return;
         }
-        logbook::Stay stay;
+        if (stays_.contains(number)) {
+            refuse("same_stay_twice");
+            return;
+        }
+        const auto end = endOf(*start);
+        endless_ += end ? 0U : 1U;
+        Stay& stay = stays_[number];
         stay.id = logbook::StayId(number);
         stay.start = *start;
-        stay.end = *end;
+        stay.end = end.value_or(*start);
         stay.place = *place;
-        if (const auto rods = amount(records, "rods"); rods && *rods >= 1.0) {
+        if (const auto rods = cells_.amount(LogColumn::rods)) {
             stay.rods = static_cast<int>(*rods);
         }
-        stay.bait = records.text("bait");
-        stay.note = records.text("note");
-        if (const auto from_deg = amount(records, "wind_from_deg")) {
-            stay.conditions.windFrom = units::Bearing::degrees(*from_deg);
-        }
-        if (const auto speed_m_s = amount(records, "wind_speed_m_s")) {
-            stay.conditions.windSpeed = units::Speed::metresPerSecond(*speed_m_s);
-        }
-        if (const auto water_c = amount(records, "water_temperature_c")) {
-            stay.conditions.waterTemperature = units::Temperature::celsius(*water_c);
-        }
-        if (!stays_.try_emplace(number, std::move(stay)).second) {
-            refuse("same_stay_twice", records);
-            return;
-        }
-        read_->lines[logbook::StayId(number)] = records.line();
+        stay.bait = cells_.text(LogColumn::bait);
+        stay.note = cells_.text(LogColumn::note);
+        stay.who = cells_.text(LogColumn::who);
+        stay.photograph = cells_.text(LogColumn::photograph);
+        stay.baitPlace = cells_.place(LogColumn::bait_lon, LogColumn::bait_lat);
+        stay.conditions = conditions();
+        stay.others = table_->others();
+        cells_.tellIfAny({LogColumn::time, LogColumn::species, LogColumn::weight_kg,
+                          LogColumn::length_mm, LogColumn::bait_depth_m, LogColumn::hooked,
+                          LogColumn::returned, LogColumn::weight, LogColumn::length});
+        read_->lines[stay.id] = table_->line();
         ++read_->report.used;
     }
 
-    void takeRun(std::int64_t stay, bool landed, const TableRecords& records) {
-        const auto time = units::momentFrom(records.text("time"), *clock_);
-        if (!time) {
-            refuse("bad_time", records);
-            return;
+    [[nodiscard]] logbook::Conditions conditions() const {
+        logbook::Conditions conditions;
+        if (const auto from_deg = cells_.amount(LogColumn::wind_from_deg)) {
+            conditions.windFrom = units::Bearing::degrees(*from_deg);
         }
-        logbook::Fish fish;
-        fish.time = *time;
-        fish.landed = landed;
-        fish.species = records.text("species");
-        fish.bait = records.text("bait");
-        fish.note = records.text("note");
-        if (const auto weight_kg = amount(records, "weight_kg")) {
-            fish.weight = units::Weight::kilograms(*weight_kg);
+        if (const auto speed_m_s = cells_.amount(LogColumn::wind_speed_m_s)) {
+            conditions.windSpeed = units::Speed::metresPerSecond(*speed_m_s);
         }
-        if (const auto length_mm = amount(records, "length_mm")) {
-            fish.length = units::Length::metres(*length_mm / 1000.0);
+        if (const auto water_c = cells_.amount(LogColumn::water_temperature_c)) {
+            conditions.waterTemperature = units::Temperature::celsius(*water_c);
         }
-        if (const auto bait_m = amount(records, "bait_depth_m")) {
-            fish.baitDepth = units::Depth::metres(*bait_m);
+        if (const auto level_m = cells_.amount(LogColumn::level_m)) {
+            conditions.level = units::WaterLevel::metresOnGauge(*level_m);
         }
-        runs_.push_back({stay, std::move(fish), records.line(), std::string(records.row())});
+        conditions.sky = cells_.text(LogColumn::sky);
+        return conditions;
     }
 
+    void takeRun(std::optional<std::int64_t> stay, bool landed) {
+        RunOfStay run;
+        run.stay = stay;
+        run.loose.line = table_->line();
+        run.loose.row = std::string(table_->row());
+        Fish& fish = run.loose.run;
+        const std::string& time = table_->text(LogColumn::time);
+        if (stay && units::timeOfDayFrom(time)) {
+            run.time = time;
+        } else {
+            fish.time = cells_.moment(LogColumn::time, std::nullopt, *clock_);
+        }
+        fish.landed = landed;
+        fish.species = cells_.text(LogColumn::species);
+        fish.bait = cells_.text(LogColumn::bait);
+        fish.note = cells_.text(LogColumn::note);
+        fish.who = cells_.text(LogColumn::who);
+        fish.hooked = cells_.text(LogColumn::hooked);
+        fish.photograph = cells_.text(LogColumn::photograph);
+        fish.returned = cells_.yesOrNo(LogColumn::returned);
+        fish.weight = cells_.weight();
+        fish.length = cells_.length();
+        if (const auto bait_m = cells_.amount(LogColumn::bait_depth_m)) {
+            fish.baitDepth = units::Depth::metres(*bait_m);
+        }
+        fish.baitPlace = cells_.place(LogColumn::bait_lon, LogColumn::bait_lat);
+        if (!fish.baitPlace) {
+            fish.baitPlace = table_->place(LogColumn::lon, LogColumn::lat);
+            run.isFromBoat = true;
+        }
+        fish.others = table_->others();
+        runs_.push_back(std::move(run));
+    }
+
+    const LogTable* table_;
+    LogCells cells_;
     const units::Clock* clock_;
     ReadLog* read_;
-    std::map<std::int64_t, logbook::Stay> stays_;
-    std::vector<LooseRun> runs_;
+    std::map<std::int64_t, Stay> stays_;
+    std::vector<RunOfStay> runs_;
+    std::size_t endless_ = 0;
 };
 
 } // namespace
 
 base::Result<ReadLog> readLog(const std::filesystem::path& path, const units::Clock& clock,
                               base::Progress& progress) {
-    auto records = TableRecords::open(path, {"kind", "stay", "start", "end", "lon", "lat"});
-    if (!records) {
-        return std::unexpected(records.error());
-    }
     progress.begin("reading the log");
     ReadLog read;
-    LogRows rows(clock, read);
-    while (records->next(read.report)) {
+    auto table = LogTable::open(path, read.report);
+    if (!table) {
+        return std::unexpected(table.error());
+    }
+    constexpr std::size_t often = 1024;
+    LogRows rows(*table, clock, read);
+    while (table->next(read.report)) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
-        rows.take(*records);
+        if (read.report.read % often == 0) {
+            progress.tell(table->share());
+        }
+        rows.take();
     }
     rows.finish();
-    if (read.log.empty()) {
+    if (read.log.empty() && read.loose.empty()) {
         return base::fail(base::ErrorKind::unusableInput,
                           "it has no usable stay: " + read.report.refusedText(), path.string(),
                           "give one row for each stay with start, end, lon and lat");

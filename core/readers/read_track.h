@@ -18,8 +18,9 @@ struct TrackPoint {
     friend bool operator==(const TrackPoint&, const TrackPoint&) = default;
 };
 
-/// The track points of a GPX file that have a time, by time.
-/// \return unusableInput where there are none.
+/// The track points of a GPX file that have a time, or the positions of an NMEA 0183 log (GGA, GLL,
+/// RMC of any talker, dated by RMC or ZDA), by time. Which of the two it is, is seen by what it
+/// holds. \return unusableInput where there are none.
 [[nodiscard]] base::Result<std::vector<TrackPoint>> readTrack(const std::filesystem::path& path,
                                                               base::Progress& progress);
 

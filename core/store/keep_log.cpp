@@ -3,6 +3,7 @@
 #include "core/store/geopackage.h"
 #include "core/store/keep_parts.h"
 #include "core/store/kept_values.h"
+#include "core/store/other_fields.h"
 
 namespace store {
 
@@ -21,20 +22,50 @@ std::optional<Quantity> quantityOf(std::optional<double> number, Quantity (*make
     return number ? std::optional(make(*number)) : std::nullopt;
 }
 
+std::optional<double> lonOf(const std::optional<geo::LonLat>& place) {
+    return place ? std::optional(place->lon_deg) : std::nullopt;
+}
+
+std::optional<double> latOf(const std::optional<geo::LonLat>& place) {
+    return place ? std::optional(place->lat_deg) : std::nullopt;
+}
+
+/// Of two columns side by side, the longitude first.
+std::optional<geo::LonLat> placeIfAny(Statement& rows, int column) {
+    const auto lon_deg = rows.numberIfAny(column);
+    const auto lat_deg = rows.numberIfAny(column + 1);
+    return lon_deg && lat_deg ? std::optional(geo::LonLat{*lon_deg, *lat_deg}) : std::nullopt;
+}
+
+constexpr const char* insertRun =
+    "INSERT INTO fish (geom, stay_fid, number, time, landed, species, bait, weight_kg, length_m, "
+    "bait_depth_m, note, who, hooked, returned, bait_lon, bait_lat, photograph, other_fields) "
+    "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)";
+
 void keepRuns(Statement& insert, const logbook::Stay& stay, std::int64_t stayFid) {
     const GeometryBlob place = blobOf(stay.place);
     for (const logbook::Fish& fish : stay.runs) {
-        insert.run(Blob(place), stayFid, fish.id.number(), keptTime(fish.time), fish.landed,
-                   fish.species, fish.bait, numberOf(fish.weight, &units::Weight::inKilograms),
+        insert.run(Blob(place), stayFid, fish.id.number(), fish.time.transform(keptTime),
+                   fish.landed, fish.species, fish.bait,
+                   numberOf(fish.weight, &units::Weight::inKilograms),
                    numberOf(fish.length, &units::Length::inMetres),
-                   numberOf(fish.baitDepth, &units::Depth::inMetres), fish.note);
+                   numberOf(fish.baitDepth, &units::Depth::inMetres), fish.note, fish.who,
+                   fish.hooked, fish.returned, lonOf(fish.baitPlace), latOf(fish.baitPlace),
+                   fish.photograph, keptFields(fish.others));
     }
 }
+
+constexpr const char* selectRuns =
+    "SELECT stay_fid, number, time, landed, species, bait, weight_kg, length_m, bait_depth_m, "
+    "note, who, hooked, returned, bait_lon, bait_lat, photograph, other_fields FROM fish "
+    "ORDER BY stay_fid, fid";
 
 logbook::Fish fishAt(Connection& connection, Statement& rows) {
     logbook::Fish fish;
     fish.id = logbook::FishId(rows.wholeNumber(1));
-    fish.time = momentAt(connection, rows, 2);
+    if (!rows.isEmpty(2)) {
+        fish.time = momentAt(connection, rows, 2);
+    }
     fish.landed = rows.wholeNumber(3) != 0;
     fish.species = rows.text(4);
     fish.bait = rows.text(5);
@@ -42,8 +73,21 @@ logbook::Fish fishAt(Connection& connection, Statement& rows) {
     fish.length = quantityOf(rows.numberIfAny(7), &units::Length::metres);
     fish.baitDepth = quantityOf(rows.numberIfAny(8), &units::Depth::metres);
     fish.note = rows.text(9);
+    fish.who = rows.text(10);
+    fish.hooked = rows.text(11);
+    if (!rows.isEmpty(12)) {
+        fish.returned = rows.wholeNumber(12) != 0;
+    }
+    fish.baitPlace = placeIfAny(rows, 13);
+    fish.photograph = rows.text(15);
+    fish.others = fieldsAt(connection, rows, 16);
     return fish;
 }
+
+constexpr const char* selectStays =
+    "SELECT fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, wind_speed_m_s, "
+    "water_temperature_c, note, level_m, sky, who, bait_lon, bait_lat, photograph, other_fields "
+    "FROM stays ORDER BY fid";
 
 logbook::Stay stayAt(Connection& connection, Statement& rows) {
     logbook::Stay stay;
@@ -55,11 +99,17 @@ logbook::Stay stayAt(Connection& connection, Statement& rows) {
         stay.rods = intAt(connection, rows, 5);
     }
     stay.bait = rows.text(6);
-    stay.conditions.windFrom = quantityOf(rows.numberIfAny(7), &units::Bearing::degrees);
-    stay.conditions.windSpeed = quantityOf(rows.numberIfAny(8), &units::Speed::metresPerSecond);
-    stay.conditions.waterTemperature =
-        quantityOf(rows.numberIfAny(9), &units::Temperature::celsius);
+    logbook::Conditions& conditions = stay.conditions;
+    conditions.windFrom = quantityOf(rows.numberIfAny(7), &units::Bearing::degrees);
+    conditions.windSpeed = quantityOf(rows.numberIfAny(8), &units::Speed::metresPerSecond);
+    conditions.waterTemperature = quantityOf(rows.numberIfAny(9), &units::Temperature::celsius);
     stay.note = rows.text(10);
+    conditions.level = quantityOf(rows.numberIfAny(11), &units::WaterLevel::metresOnGauge);
+    conditions.sky = rows.text(12);
+    stay.who = rows.text(13);
+    stay.baitPlace = placeIfAny(rows, 14);
+    stay.photograph = rows.text(16);
+    stay.others = fieldsAt(connection, rows, 17);
     return stay;
 }
 
@@ -69,11 +119,10 @@ void insertStays(Connection& connection, const logbook::KeptLog& log, std::size_
                  std::size_t end) {
     Statement insert(connection,
                      "INSERT INTO stays (fid, geom, number, start_time, end_time, rods, bait, "
-                     "wind_from_deg, wind_speed_m_s, water_temperature_c, note) "
-                     "VALUES (?,?,?,?,?,?,?,?,?,?,?)");
-    Statement insertRun(connection,
-                        "INSERT INTO fish (geom, stay_fid, number, time, landed, species, bait, "
-                        "weight_kg, length_m, bait_depth_m, note) VALUES (?,?,?,?,?,?,?,?,?,?,?)");
+                     "wind_from_deg, wind_speed_m_s, water_temperature_c, note, level_m, sky, who, "
+                     "bait_lon, bait_lat, photograph, other_fields) "
+                     "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
+    Statement runs(connection, insertRun);
     for (std::size_t i = first; i < end; ++i) {
         const logbook::Stay& stay = log[i];
         const logbook::Conditions& conditions = stay.conditions;
@@ -82,9 +131,11 @@ void insertStays(Connection& connection, const logbook::KeptLog& log, std::size_
                    keptTime(stay.end), stay.rods, stay.bait,
                    numberOf(conditions.windFrom, &units::Bearing::inDegrees),
                    numberOf(conditions.windSpeed, &units::Speed::inMetresPerSecond),
-                   numberOf(conditions.waterTemperature, &units::Temperature::inCelsius),
-                   stay.note);
-        keepRuns(insertRun, stay, fid);
+                   numberOf(conditions.waterTemperature, &units::Temperature::inCelsius), stay.note,
+                   numberOf(conditions.level, &units::WaterLevel::inMetresOnGauge), conditions.sky,
+                   stay.who, lonOf(stay.baitPlace), latOf(stay.baitPlace), stay.photograph,
+                   keptFields(stay.others));
+        keepRuns(runs, stay, fid);
     }
 }
 
@@ -138,14 +189,10 @@ void keepLogChanges(Connection& connection, const water::Water& water,
 }
 
 void recallLog(Connection& connection, water::Water& water) {
-    Statement runs(connection,
-                   "SELECT stay_fid, number, time, landed, species, bait, weight_kg, length_m, "
-                   "bait_depth_m, note FROM fish ORDER BY stay_fid, fid");
+    Statement runs(connection, selectRuns);
     runs.ask();
     bool hasRun = runs.next();
-    Statement rows(connection,
-                   "SELECT fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, "
-                   "wind_speed_m_s, water_temperature_c, note FROM stays ORDER BY fid");
+    Statement rows(connection, selectStays);
     rows.ask();
     logbook::Log log;
     while (rows.next()) {

@@ -49,11 +49,28 @@ inline logbook::Stay fullStay() {
     stay.rods = 2;
     stay.bait = "worm";
     stay.conditions = {units::Bearing::degrees(225.0), units::Speed::metresPerSecond(4.0),
-                       units::Temperature::celsius(14.0)};
+                       units::Temperature::celsius(14.0), units::WaterLevel::metresOnGauge(9.75),
+                       "overcast"};
     stay.note = "calm";
-    stay.runs = {{logbook::FishId(32), fullWaterMorning() + std::chrono::minutes(40), true, "bream",
-                  "corn", units::Weight::pounds(5.0), units::Length::metres(0.5),
-                  units::Depth::metres(4.0), "dark"}};
+    stay.who = "Anna";
+    stay.baitPlace = geo::LonLat{3.1003, 55.2001};
+    stay.photograph = "photographs/morning.jpg";
+    stay.others = {{"moon", "full"}};
+    stay.runs = {{logbook::FishId(32),
+                  fullWaterMorning() + std::chrono::minutes(40),
+                  true,
+                  "bream",
+                  "corn",
+                  units::Weight::pounds(5.0),
+                  units::Length::metres(0.5),
+                  units::Depth::metres(4.0),
+                  "dark",
+                  "Ben",
+                  "lip",
+                  true,
+                  geo::LonLat{3.1004, 55.2002},
+                  "photographs/bream.jpg",
+                  {{"moon", "full"}}}};
     return stay;
 }
 

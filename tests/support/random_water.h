@@ -270,10 +270,14 @@ private:
         plan.tryNew = number(0.0, 1.0);
         return plan;
     }
+
+public:
     [[nodiscard]] logbook::Fish fish() {
         logbook::Fish fish;
         fish.id = logbook::FishId(1 + upTo(1'000'000));
-        fish.time = moment();
+        if (yes()) {
+            fish.time = moment();
+        }
         fish.landed = yes();
         fish.species = text();
         fish.bait = text();
@@ -287,7 +291,26 @@ private:
         if (yes()) {
             fish.baitDepth = units::Depth::feet(number(0.0, 60.0));
         }
+        fish.who = text();
+        fish.hooked = text();
+        fish.photograph = text();
+        if (yes()) {
+            fish.returned = yes();
+        }
+        if (yes()) {
+            fish.baitPlace = place();
+        }
+        fish.others = others();
         return fish;
+    }
+    [[nodiscard]] std::vector<logbook::OtherField> others() {
+        std::vector<logbook::OtherField> fields;
+        for (const char* column : {"Mond", "moon", "pressure, hPa"}) {
+            if (std::string said = text(); !said.empty() && yes()) {
+                fields.push_back({column, std::move(said)});
+            }
+        }
+        return fields;
     }
     [[nodiscard]] logbook::Stay stay() {
         logbook::Stay stay;
@@ -307,12 +330,23 @@ private:
         if (yes()) {
             stay.conditions.windSpeed = units::Speed::metresPerSecond(number(0.0, 20.0));
         }
+        if (yes()) {
+            stay.conditions.level = units::WaterLevel::metresOnGauge(number(-5.0, 400.0));
+        }
+        stay.conditions.sky = text();
+        stay.who = text();
+        stay.photograph = text();
+        if (yes()) {
+            stay.baitPlace = place();
+        }
+        stay.others = others();
         for (int i = 0, count = upTo(4); i < count; ++i) {
             stay.runs.push_back(fish());
         }
         return stay;
     }
 
+private:
     std::mt19937_64 random_;
 };
 

@@ -89,6 +89,23 @@ FieldOf<Thing> momentField(const QString& label, units::Moment Thing::*member) {
         }};
 }
 
+/// Nothing where nobody noted it. \param near whose day a time alone is on.
+FieldOf<Fish> runTimeField(const std::function<units::Moment()>& near) {
+    return {QObject::tr("Time"),
+            QObject::tr("A time such as 9:20, 0920 or 5pm, or nothing where it is not known"),
+            QObject::tr("a time within the stay, such as 9:20 or 2026-10-03 09:20"),
+            QObject::tr("not known"),
+            [](const Fish& run, const Words&, const units::Clock& clock) {
+                return run.time ? shownMoment(*run.time, clock) : QString();
+            },
+            [near](Fish& run, const QString& text, const Words&, const units::Clock& clock) {
+                const auto moment =
+                    units::momentWritten(text.toStdString(), run.time.value_or(near()), clock);
+                run.time = text.isEmpty() ? std::nullopt : moment ? moment : run.time;
+                return text.isEmpty() || moment.has_value();
+            }};
+}
+
 /// A stay put onto another day is as long as before, and its fish come along.
 FieldOf<Stay> startField() {
     FieldOf<Stay> field = momentField(QObject::tr("From"), &Stay::start);
@@ -101,12 +118,65 @@ FieldOf<Stay> startField() {
         if (clock.dayOf(stay.start) != clock.dayOf(before)) {
             stay.end += stay.start - before;
             for (Fish& run : stay.runs) {
-                run.time += stay.start - before;
+                run.time = run.time.transform(
+                    [&](units::Moment time) { return time + (stay.start - before); });
             }
         }
         return true;
     };
     return field;
+}
+
+/// A field of the conditions as one of their stay.
+FieldOf<Stay> ofConditions(const FieldOf<logbook::Conditions>& field) {
+    return {
+        field.label,
+        field.help,
+        field.hint,
+        field.whenEmpty,
+        [field](const Stay& stay, const Words& words, const units::Clock& clock) {
+            return field.shown(stay.conditions, words, clock);
+        },
+        [field](Stay& stay, const QString& text, const Words& words, const units::Clock& clock) {
+            return field.write(stay.conditions, text, words, clock);
+        }};
+}
+
+FieldOf<logbook::Conditions> levelField() {
+    return {
+        QObject::tr("Level"),
+        QObject::tr("As read on the gauge"),
+        QObject::tr("a level on the gauge such as 0.35 m or 1ft 2in"),
+        QObject::tr("not known"),
+        [](const logbook::Conditions& on, const Words& words, const units::Clock&) {
+            return on.level ? words.levelChange(*on.level - units::WaterLevel()) : QString();
+        },
+        [](logbook::Conditions& on, const QString& text, const Words& words, const units::Clock&) {
+            const auto typed = wording::lengthTyped(text, words.units());
+            on.level = typed ? std::optional(units::WaterLevel::metresOnGauge(typed->inMetres()))
+                             : std::nullopt;
+            return typed || text.isEmpty();
+        }};
+}
+
+/// Yes, no, or nobody noted it.
+FieldOf<Fish> returnedField() {
+    const QString yes = QObject::tr("yes");
+    const QString no = QObject::tr("no");
+    return {QObject::tr("Put back"),
+            QObject::tr("Alive: yes or no"),
+            QObject::tr("yes or no"),
+            QObject::tr("not known"),
+            [yes, no](const Fish& run, const Words&, const units::Clock&) {
+                return run.returned ? (*run.returned ? yes : no) : QString();
+            },
+            [yes, no](Fish& run, const QString& text, const Words&, const units::Clock&) {
+                const QString typed = text.toLower();
+                const bool isYes = !typed.isEmpty() && yes.startsWith(typed);
+                const bool isNo = !typed.isEmpty() && no.startsWith(typed);
+                run.returned = isYes || isNo ? std::optional(isYes) : std::nullopt;
+                return isYes || isNo || typed.isEmpty();
+            }};
 }
 
 std::vector<FieldOf<Stay>> stayFields() {
@@ -142,32 +212,37 @@ std::vector<FieldOf<Stay>> stayFields() {
         &logbook::Conditions::waterTemperature, &Words::temperature,
         &wording::waterTemperatureTyped, std::optional<units::Temperature>());
     for (const auto& field : {wind, warmth}) {
-        fields.push_back({field.label, field.help, field.hint, field.whenEmpty,
-                          [field](const Stay& stay, const Words& words, const units::Clock& clock) {
-                              return field.shown(stay.conditions, words, clock);
-                          },
-                          [field](Stay& stay, const QString& text, const Words& words,
-                                  const units::Clock& clock) {
-                              return field.write(stay.conditions, text, words, clock);
-                          }});
+        fields.push_back(ofConditions(field));
     }
+    fields.push_back(ofConditions(levelField()));
+    fields.push_back(ofConditions(textField(
+        QObject::tr("Sky"), QObject::tr("Overcast, bright, rain"), &logbook::Conditions::sky)));
+    fields.push_back(
+        textField(QObject::tr("Who"), QObject::tr("Who fished: Anna, or Anna, Ben"), &Stay::who));
     fields.push_back(textField(QObject::tr("Note"), QObject::tr("In your own words"), &Stay::note));
     return fields;
 }
 
-std::vector<FieldOf<Fish>> runFields() {
-    return {momentField(QObject::tr("Time"), &Fish::time),
-            textField(QObject::tr("Species"), QObject::tr("Pike, perch, trout"), &Fish::species),
-            optionalField(QObject::tr("Weight"),
-                          QObject::tr("a weight such as 12 lb 8 oz, 12-8 or 5.2 kg, up to 100 kg"),
-                          &Fish::weight, &Words::weight, &wording::fishWeightTyped),
-            optionalField(QObject::tr("Length"),
-                          QObject::tr("a length such as 78 cm or 31 in, up to 3 m"), &Fish::length,
-                          &Words::fishLength, &wording::fishLengthTyped),
-            optionalField(QObject::tr("Bait depth"), QObject::tr("a depth such as 12ft or 3.6 m"),
-                          &Fish::baitDepth, &Words::depth, &wording::depthTyped),
-            textField(QObject::tr("Bait"), QObject::tr("Where it was not the stay's"), &Fish::bait),
-            textField(QObject::tr("Note"), QObject::tr("In your own words"), &Fish::note)};
+std::vector<FieldOf<Fish>> runFields(const std::function<units::Moment()>& near) {
+    return {
+        runTimeField(near),
+        textField(QObject::tr("Species"), QObject::tr("Pike, perch, trout"), &Fish::species),
+        optionalField(QObject::tr("Weight"),
+                      QObject::tr("a weight such as 12 lb 8 oz, 12-8 or 5.2 kg, up to 100 kg"),
+                      &Fish::weight, &Words::weight, &wording::fishWeightTyped),
+        optionalField(QObject::tr("Length"),
+                      QObject::tr("a length such as 78 cm or 31 in, up to 3 m"), &Fish::length,
+                      &Words::fishLength, &wording::fishLengthTyped),
+        optionalField(QObject::tr("Bait depth"), QObject::tr("a depth such as 12ft or 3.6 m"),
+                      &Fish::baitDepth, &Words::depth, &wording::depthTyped),
+        textField(QObject::tr("Bait"), QObject::tr("Where it was not the stay's"), &Fish::bait),
+        textField(QObject::tr("Hooked"), QObject::tr("Where the hook held: scissors, throat"),
+                  &Fish::hooked),
+        returnedField(),
+        textField(QObject::tr("Who"), QObject::tr("Who took it, where several fished"), &Fish::who),
+        textField(QObject::tr("Photograph"), QObject::tr("Its file, from the water's folder"),
+                  &Fish::photograph),
+        textField(QObject::tr("Note"), QObject::tr("In your own words"), &Fish::note)};
 }
 
 constexpr auto longestStay = std::chrono::hours(24);
@@ -176,7 +251,7 @@ constexpr auto longestStay = std::chrono::hours(24);
 bool isSound(const Stay& stay) {
     return stay.start < stay.end && stay.end - stay.start <= longestStay &&
            std::ranges::all_of(stay.runs, [&](const Fish& run) {
-               return stay.start <= run.time && run.time <= stay.end;
+               return !run.time || (stay.start <= *run.time && *run.time <= stay.end);
            });
 }
 
@@ -258,7 +333,12 @@ StayForm::StayForm(DayContext context)
               const auto run = std::ranges::find(stay.runs, run_, &Fish::id);
               return !run_.isGiven() || run == stay.runs.end() ? nullptr : &*run;
           },
-          runFields(), [this](const Stay& stay) { sayDoubts(stay); })) {
+          runFields([this] {
+              const water::Water& water = *context_.open.water();
+              const auto position = logbook::positionOf(water.log, stay_);
+              return position ? water.log[*position].start : units::Moment();
+          }),
+          [this](const Stay& stay) { sayDoubts(stay); })) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     doubts_->setWordWrap(true);

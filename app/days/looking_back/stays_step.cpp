@@ -14,7 +14,7 @@
 #include "app/open_water/now.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/log_words.h"
-#include "core/water/steps/bring_in.h"
+#include "core/water/steps/bring_in_log.h"
 
 #include <QComboBox>
 #include <QFileDialog>

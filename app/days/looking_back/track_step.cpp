@@ -5,7 +5,7 @@
 #include "app/edits/add_stays.h"
 #include "app/wording/doubts.h"
 #include "core/units/written_time.h"
-#include "core/water/steps/bring_in.h"
+#include "core/water/steps/bring_in_log.h"
 
 #include <QFileDialog>
 #include <QLabel>

@@ -11,6 +11,7 @@
 #include "app/edits/set_house_rules.h"
 #include "app/edits/set_shoreline.h"
 #include "app/wording/log_words.h"
+#include "core/water/steps/bring_in_log.h"
 
 #include <QFileDialog>
 #include <QFileInfo>

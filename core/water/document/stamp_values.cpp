@@ -42,16 +42,22 @@ void takeSounding(Stamp& stamp, const soundings::Sounding& sounding) {
 }
 
 void takeFish(Stamp& stamp, const logbook::Fish& fish) {
-    const auto& [id, time, landed, species, bait, weight, length, baitDepth, note] = fish;
-    leaveOut(id, species, bait, weight, length, baitDepth, note);
-    takeMoment(stamp, time);
+    const auto& [id, time, landed, species, bait, weight, length, baitDepth, note, who, hooked,
+                 returned, baitPlace, photograph, others] = fish;
+    leaveOut(id, species, bait, weight, length, baitDepth, note, who, hooked, returned, baitPlace,
+             photograph, others);
+    stamp.takeWord(time.has_value() ? 1 : 0);
+    if (time) {
+        takeMoment(stamp, *time);
+    }
     stamp.takeWord(landed ? 1 : 0);
 }
 
 void takeStay(Stamp& stamp, const logbook::Stay& stay) {
-    const auto& [id, start, end, place, rods, bait, conditions, note, runs] = stay;
-    const auto& [windFrom, windSpeed, waterTemperature] = conditions;
-    leaveOut(id, bait, note);
+    const auto& [id, start, end, place, rods, bait, conditions, note, runs, who, baitPlace,
+                 photograph, others] = stay;
+    const auto& [windFrom, windSpeed, waterTemperature, level, sky] = conditions;
+    leaveOut(id, bait, note, who, baitPlace, photograph, others, level, sky);
     takeIfAny(stamp, windFrom, &units::Bearing::inDegrees);
     takeIfAny(stamp, windSpeed, &units::Speed::inMetresPerSecond);
     takeIfAny(stamp, waterTemperature, &units::Temperature::inCelsius);

@@ -6,8 +6,13 @@
 #include "core/water/questions/locate.h"
 
 #include <algorithm>
+#include <array>
+#include <chrono>
 #include <cmath>
 #include <functional>
+#include <limits>
+#include <map>
+#include <optional>
 
 namespace water {
 
@@ -66,30 +71,103 @@ bool isBetter(const structure::Zone& zone, double away_m, const structure::Zone*
     return worth > bestWorth || (worth == bestWorth && away_m < best_m);
 }
 
-/// Which place each stay of the log was anchored on, the places numbered as they were first fished.
-struct MarksOfStays {
-    std::vector<std::size_t> ofStay;
-    std::vector<geo::WaterPoint> places;
+/// How many days ago at most, and what that is called.
+struct Lately {
+    int most;
+    const char* name;
+};
+constexpr std::array latelies{Lately{0, "the same day"},
+                              Lately{3, "1 to 3 days before"},
+                              Lately{7, "4 to 7 days before"},
+                              Lately{14, "8 to 14 days before"},
+                              Lately{30, "15 to 30 days before"},
+                              Lately{std::numeric_limits<int>::max(), "over 30 days before"}};
+constexpr const char* firstTime = "for the first time";
+
+std::string latelyNamed(std::chrono::days ago) {
+    return std::ranges::find_if(latelies,
+                                [ago](const Lately& one) { return ago.count() <= one.most; })
+        ->name;
+}
+
+/// The places that stays were anchored on, numbered from 1 as they come.
+class MarksSoFar {
+public:
+    /// Of the first of them within reach; a new one where there is none.
+    std::size_t numberAt(geo::WaterPoint place) {
+        const auto [col, row] = squareOf(place);
+        std::size_t first = places_.size();
+        for (int dx = -1; dx <= 1; ++dx) {
+            for (int dy = -1; dy <= 1; ++dy) {
+                const auto square = squares_.find({col + dx, row + dy});
+                if (square == squares_.end()) {
+                    continue;
+                }
+                for (const std::size_t mark : square->second) {
+                    const bool isHere = geo::distance_m(places_[mark], place) <= sameMark_m;
+                    first = isHere ? std::min(first, mark) : first;
+                }
+            }
+        }
+        if (first == places_.size()) {
+            places_.push_back(place);
+            squares_[{col, row}].push_back(first);
+        }
+        return first + 1;
+    }
+    /// The first stay on each named it.
+    [[nodiscard]] const std::vector<geo::WaterPoint>& places() const { return places_; }
+
+private:
+    static std::pair<int, int> squareOf(geo::WaterPoint place) {
+        return {static_cast<int>(std::floor(place.x_m / sameMark_m)),
+                static_cast<int>(std::floor(place.y_m / sameMark_m))};
+    }
+
+    std::vector<geo::WaterPoint> places_;
+    std::map<std::pair<int, int>, std::vector<std::size_t>> squares_;
 };
 
-/// Empty for a water without a frame.
-MarksOfStays marksOfStays(const Water& water) {
-    MarksOfStays marks;
-    if (!water.frame) {
-        return marks;
-    }
-    for (const logbook::Stay& stay : water.log) {
-        const geo::WaterPoint p = water.frame->toWater(stay.place);
-        const auto known = std::ranges::find_if(marks.places, [p](geo::WaterPoint each) {
-            return geo::distance_m(each, p) <= sameMark_m;
-        });
-        marks.ofStay.push_back(static_cast<std::size_t>(known - marks.places.begin()));
-        if (known == marks.places.end()) {
-            marks.places.push_back(p);
+/// The last day on which each small square of the water was fished.
+class LastFished {
+public:
+    explicit LastFished(double reach_m) : reach_m_(reach_m), square_m_(reach_m / perReach) {}
+
+    [[nodiscard]] std::optional<std::chrono::sys_days> dayAt(geo::WaterPoint place) const {
+        const auto [col, row] = squareOf(place);
+        std::optional<std::chrono::sys_days> last;
+        for (int dx = -perReach; dx <= perReach; ++dx) {
+            for (int dy = -perReach; dy <= perReach; ++dy) {
+                const auto found = days_.find({col + dx, row + dy});
+                if (found != days_.end() && (!last || found->second.day > *last) &&
+                    geo::distance_m(found->second.place, place) <= reach_m_) {
+                    last = found->second.day;
+                }
+            }
         }
+        return last;
     }
-    return marks;
-}
+    void take(geo::WaterPoint place, std::chrono::sys_days day) {
+        days_.insert_or_assign(squareOf(place), Fished{place, day});
+    }
+
+private:
+    static constexpr int perReach = 4;
+    using Square = std::pair<int, int>;
+    struct Fished {
+        geo::WaterPoint place;
+        std::chrono::sys_days day;
+    };
+
+    [[nodiscard]] Square squareOf(geo::WaterPoint place) const {
+        return {static_cast<int>(std::floor(place.x_m / square_m_)),
+                static_cast<int>(std::floor(place.y_m / square_m_))};
+    }
+
+    double reach_m_;
+    double square_m_;
+    std::map<Square, Fished> days_;
+};
 
 } // namespace
 
@@ -169,19 +247,46 @@ std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derive
 }
 
 std::vector<rates::GroupedStay> byMark(const Water& water) {
-    const std::vector<std::size_t> marks = marksOfStays(water).ofStay;
+    MarksSoFar known;
+    return byPlace(
+        water, [&known](geo::WaterPoint p) { return "mark " + std::to_string(known.numberAt(p)); });
+}
+
+std::vector<std::string> daysSinceOrder() {
+    std::vector<std::string> order{std::string(firstTime)};
+    for (const Lately& lately : latelies) {
+        order.emplace_back(lately.name);
+    }
+    return order;
+}
+
+std::vector<rates::GroupedStay> byDaysSince(const Water& water) {
+    LastFished last(0.5 * water.plan.tackle.cast.inMetres());
     std::vector<rates::GroupedStay> grouped;
     for (const logbook::Stay& stay : water.log) {
-        grouped.push_back(
-            rates::wholeStay(stay, water.frame ? "mark " + std::to_string(marks[grouped.size()] + 1)
-                                               : std::string(elsewhere)));
+        if (!water.frame) {
+            grouped.push_back(rates::wholeStay(stay, std::string(elsewhere)));
+            continue;
+        }
+        const geo::WaterPoint place = water.frame->toWater(stay.place);
+        const std::chrono::sys_days day(water.clock.dayOf(stay.start));
+        const auto before = last.dayAt(place);
+        grouped.push_back(rates::wholeStay(stay, before ? latelyNamed(day - *before) : firstTime));
+        last.take(place, day);
     }
     return grouped;
 }
 
 std::vector<geo::LonLat> placesOfMarks(const Water& water) {
     std::vector<geo::LonLat> places;
-    for (const geo::WaterPoint at : marksOfStays(water).places) {
+    if (!water.frame) {
+        return places;
+    }
+    MarksSoFar known;
+    for (const logbook::Stay& stay : water.log) {
+        known.numberAt(water.frame->toWater(stay.place));
+    }
+    for (const geo::WaterPoint at : known.places()) {
         places.push_back(water.frame->toEarth(at));
     }
     return places;

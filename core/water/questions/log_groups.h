@@ -28,6 +28,11 @@ inline constexpr std::string_view tooDeep = "deeper than the limit";
 /// "mark 3".
 [[nodiscard]] std::vector<rates::GroupedStay> byMark(const Water& water);
 
+/// By how long before a stay's day its place was last fished, by anybody: "for the first time",
+/// "the same day", "1 to 3 days before" ... "over 30 days before". A place is what lies within half
+/// a cast, to a few metres.
+[[nodiscard]] std::vector<rates::GroupedStay> byDaysSince(const Water& water);
+[[nodiscard]] std::vector<std::string> daysSinceOrder();
 /// Where "mark 1", "mark 2" and so on lie: the first stay on each.
 [[nodiscard]] std::vector<geo::LonLat> placesOfMarks(const Water& water);
 

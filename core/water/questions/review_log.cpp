@@ -7,6 +7,8 @@
 #include "core/water/document/grouped_log.h"
 #include "core/water/questions/log_groups.h"
 
+#include <map>
+
 namespace water {
 
 using base::Result;
@@ -59,6 +61,10 @@ Sorting sortingOf(const Water& water, const Derived& derived, ReviewBy by) {
             rates::monthOrder(), false};
     case ReviewBy::mark:
         return {byMark(water), {}, false};
+    case ReviewBy::temperature:
+        return {groupsOf(water.log, rates::byTemperature), rates::temperatureOrder(), false};
+    case ReviewBy::daysSince:
+        return {byDaysSince(water), daysSinceOrder(), false};
     }
     return {};
 }
@@ -67,11 +73,25 @@ bool needsPlaces(ReviewBy by) {
     return by == ReviewBy::section || by == ReviewBy::zone || by == ReviewBy::band;
 }
 
+/// Where each mark is: the first stay on it named it.
+void placeMarks(const std::vector<rates::GroupedStay>& stays, rates::RateTable& table) {
+    std::map<std::string_view, geo::LonLat> places;
+    for (const rates::GroupedStay& stay : stays) {
+        places.emplace(stay.group, stay.stay->place);
+    }
+    for (rates::RateRow& row : table.rows) {
+        if (const auto found = places.find(row.name); found != places.end()) {
+            row.place = found->second;
+        }
+    }
+}
+
 } // namespace
 
 std::string_view nameOf(ReviewBy by) {
     static constexpr std::array<std::string_view, allReviewBy.size()> names{
-        "section", "zone", "band", "hour", "bait", "wind", "month", "mark"};
+        "section", "zone",  "band", "hour",        "bait",
+        "wind",    "month", "mark", "temperature", "days_since"};
     return names[static_cast<std::size_t>(by)];
 }
 
@@ -122,8 +142,13 @@ Result<rates::RateTable> reviewLog(const Water& water, const Derived& derived,
     settings.clock = water.clock;
     settings.order = std::move(sorting.order);
     settings.listUntried = sorting.listUntried;
-    settings.rowWord = std::string(nameOf(question.by));
-    return rates::countRates(sorting.stays, settings, progress);
+    settings.rowWord =
+        question.by == ReviewBy::daysSince ? "time since" : std::string(nameOf(question.by));
+    auto table = rates::countRates(sorting.stays, settings, progress);
+    if (table && question.by == ReviewBy::mark) {
+        placeMarks(sorting.stays, *table);
+    }
+    return table;
 }
 
 Result<rates::HourRates> reviewHours(const Water& water, const ReviewQuestion& question,

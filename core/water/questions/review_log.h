@@ -18,13 +18,24 @@
 namespace water {
 
 /// What to sort the log by.
-enum class ReviewBy { section, zone, band, hour, bait, wind, month, mark };
+enum class ReviewBy {
+    section,
+    zone,
+    band,
+    hour,
+    bait,
+    wind,
+    month,
+    mark,
+    temperature, ///< Of the water.
+    daysSince,   ///< Since the place was last fished.
+};
 
-inline constexpr std::array allReviewBy{ReviewBy::section, ReviewBy::zone, ReviewBy::band,
-                                        ReviewBy::hour,    ReviewBy::bait, ReviewBy::wind,
-                                        ReviewBy::month,   ReviewBy::mark};
+inline constexpr std::array allReviewBy{
+    ReviewBy::section, ReviewBy::zone,  ReviewBy::band, ReviewBy::hour,        ReviewBy::bait,
+    ReviewBy::wind,    ReviewBy::month, ReviewBy::mark, ReviewBy::temperature, ReviewBy::daysSince};
 
-/// "section", "zone" ...
+/// "section", "zone" ... "days_since".
 [[nodiscard]] std::string_view nameOf(ReviewBy by);
 [[nodiscard]] std::optional<ReviewBy> reviewByNamed(std::string_view name);
 

@@ -18,7 +18,7 @@ void countStay(const logbook::Stay& stay, SectionUse& use) {
         std::ranges::count_if(whole.runs, [](const logbook::Fish* fish) { return fish->landed; });
     ++use.stays;
     use.blanks += landed == 0 ? 1 : 0;
-    if (!stay.rods) {
+    if (!stay.rodHours()) {
         ++use.effortUnknown; // fish over no effort would make any rate
         return;
     }

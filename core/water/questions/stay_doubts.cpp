@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/questions/stay_doubts.h"
 
+#include "core/logbook/anglers.h"
 #include "core/logbook/stays_about.h"
 
 #include <algorithm>
@@ -19,7 +20,8 @@ std::optional<StayDoubt> overOther(const Stay& stay, const logbook::KeptLog& log
     for (const std::size_t at : logbook::staysAbout(log, stay.start, stay.end)) {
         const Stay& other = log[at];
         const auto both = std::min(other.end, stay.end) - std::max(other.start, stay.start);
-        if (other.id != stay.id && both > logbook::roughTime) {
+        if (other.id != stay.id && both > logbook::roughTime &&
+            !logbook::areOtherAnglers(stay.who, other.who)) {
             return StayOverOther{other.start, other.end};
         }
     }
@@ -90,7 +92,7 @@ std::vector<StayDoubt> doubtsAbout(const Stay& stay, const Water& water, const D
     }
     take(manyRods(stay, water));
     const auto beside = std::ranges::count_if(stay.runs, [&](const logbook::Fish& run) {
-        return run.time < stay.start || run.time > stay.end;
+        return run.time && (*run.time < stay.start || *run.time > stay.end);
     });
     if (beside > 0) {
         doubts.emplace_back(FishBesideStay{static_cast<std::size_t>(beside)});

@@ -2,19 +2,15 @@
 #include "core/water/steps/bring_in.h"
 
 #include "core/geo/outline.h"
-#include "core/rates/find_stays.h"
 #include "core/readers/read_house_rules.h"
 #include "core/readers/read_lead_line.h"
-#include "core/readers/read_log.h"
 #include "core/readers/read_shoreline.h"
 #include "core/readers/read_soundings.h"
 #include "core/readers/read_table.h"
-#include "core/readers/read_track.h"
 #include "core/readers/read_water_facts.h"
 #include "core/readers/read_weed_notes.h"
 #include "core/water/document/stamp_values.h"
 #include "core/water/steps/check_plausible.h"
-#include "core/water/steps/known_stays.h"
 
 #include <algorithm>
 
@@ -45,55 +41,6 @@ std::string nameOf(const soundings::SurveyDay& day, const std::filesystem::path&
     return dated == day.soundings.end() ? path.stem().string()
                                         : units::isoText(clock.dayOf(*dated->time));
 }
-
-/// Sorts stays by how they stand to the log and to those before them.
-class Sorter {
-public:
-    enum class From {
-        table,
-        track, ///< Says nothing but times and place, which the user may have put right since.
-    };
-    Sorter(const Water& water, From from) : known_(water), from_(from), next_(freshId(water)) {}
-
-    void take(logbook::Stay stay, std::size_t row, LogBroughtIn& brought) {
-        const StayStanding standing = known_.standingOf(stay);
-        switch (standing.is) {
-        case StayStanding::Is::known:
-            ++brought.known;
-            return;
-        case StayStanding::Is::doubtful:
-            brought.doubtful.push_back({std::move(stay), *standing.of, row});
-            return;
-        case StayStanding::Is::update:
-            ++(from_ == From::track ? brought.known : brought.updates);
-            if (from_ == From::track) {
-                return;
-            }
-            break;
-        case StayStanding::Is::fresh:
-            break;
-        }
-        giveIds(stay);
-        if (standing.of) {
-            known_.take(updatedBy(*known_.find(*standing.of), stay));
-        } else {
-            known_.take(stay);
-        }
-        brought.stays.push_back(std::move(stay));
-    }
-
-private:
-    void giveIds(logbook::Stay& stay) {
-        stay.id = logbook::StayId(next_++);
-        for (logbook::Fish& fish : stay.runs) {
-            fish.id = logbook::FishId(next_++);
-        }
-    }
-
-    KnownStays known_;
-    From from_;
-    std::int64_t next_;
-};
 
 } // namespace
 
@@ -227,65 +174,6 @@ bringInLeadLine(const Water& water, const std::filesystem::path& path, Progress&
 
 Result<logbook::HouseRules> bringInHouseRules(const std::filesystem::path& path) {
     return readers::readHouseRules(path);
-}
-
-Result<LogBroughtIn> bringInLog(const Water& water, const std::filesystem::path& path,
-                                Progress& progress) {
-    auto read = readers::readLog(path, water.clock, progress);
-    if (!read) {
-        return std::unexpected(read.error());
-    }
-    LogBroughtIn brought;
-    brought.report = std::move(read->report);
-    Sorter sorter(water, Sorter::From::table);
-    for (logbook::Stay& stay : read->log) {
-        if (progress.stopAsked()) {
-            return std::unexpected(base::cancelled());
-        }
-        const auto line = read->lines.find(stay.id);
-        sorter.take(std::move(stay), line == read->lines.end() ? 0 : line->second, brought);
-    }
-    return brought;
-}
-
-Result<rates::Track> bringInTrack(const Water& water, const std::filesystem::path& path,
-                                  Progress& progress) {
-    const auto points = readers::readTrack(path, progress);
-    if (!points) {
-        return std::unexpected(points.error());
-    }
-    if (!water.frame) {
-        return base::fail(base::ErrorKind::wrongUse, "a track needs a water to lie on",
-                          path.string(), "bring in soundings or a shoreline first");
-    }
-    rates::Track track;
-    for (const readers::TrackPoint& point : *points) {
-        track.push_back({water.frame->toWater(point.place), point.time});
-    }
-    return track;
-}
-
-Result<LogBroughtIn> bringInTrackStays(const Water& water, const std::filesystem::path& path,
-                                       std::optional<int> rods, Progress& progress) {
-    const auto track = bringInTrack(water, path, progress);
-    if (!track) {
-        return std::unexpected(track.error());
-    }
-    const auto found = rates::findStays(*track, {}, progress);
-    if (!found) {
-        return std::unexpected(found.error());
-    }
-    LogBroughtIn brought;
-    Sorter sorter(water, Sorter::From::track);
-    for (const rates::TrackStay& seen : *found) {
-        logbook::Stay stay;
-        stay.start = seen.start;
-        stay.end = seen.end;
-        stay.place = water.frame->toEarth(seen.place);
-        stay.rods = rods;
-        sorter.take(std::move(stay), 0, brought);
-    }
-    return brought;
 }
 
 } // namespace water

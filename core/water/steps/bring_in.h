@@ -3,7 +3,6 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
-#include "core/rates/track.h"
 #include "core/readers/reading_report.h"
 #include "core/readers/soundings_file.h"
 #include "core/readers/table_preview.h"
@@ -71,35 +70,5 @@ bringInLeadLine(const Water& water, const std::filesystem::path& path, base::Pro
 /// The fishery's rules from JSON. \return what readers::readHouseRules() returns.
 [[nodiscard]] base::Result<logbook::HouseRules>
 bringInHouseRules(const std::filesystem::path& path);
-
-/// Stays, runs and fish from a LOG.csv or a track, told by what the log holds already.
-struct LogBroughtIn {
-    /// A stay at a time at which the log has the boat elsewhere.
-    struct Doubtful {
-        logbook::Stay stay;
-        logbook::StayId meets;
-        std::size_t row = 0; ///< Line of the file; 0 for a track.
-    };
-    logbook::Log stays;      ///< To be added: those that are new, and those that update one.
-    std::size_t updates = 0; ///< How many of them update a stay of the log.
-    std::size_t known = 0;   ///< Stays in the file that the log holds already.
-    std::vector<Doubtful> doubtful;
-    readers::ReadingReport report;
-};
-[[nodiscard]] base::Result<LogBroughtIn>
-bringInLog(const Water& water, const std::filesystem::path& path, base::Progress& progress);
-
-/// The track of a fishing day in the water's frame. \return what readers::readTrack() returns;
-/// wrongUse for a water without a frame.
-[[nodiscard]] base::Result<rates::Track>
-bringInTrack(const Water& water, const std::filesystem::path& path, base::Progress& progress);
-
-/// Blank stays found in a day's track; the user fills in the fish. Known are those that overlap one
-/// of the log in time and lay within a cast of it. \param rods that were out; nothing where nobody
-/// says.
-[[nodiscard]] base::Result<LogBroughtIn> bringInTrackStays(const Water& water,
-                                                           const std::filesystem::path& path,
-                                                           std::optional<int> rods,
-                                                           base::Progress& progress);
 
 } // namespace water

@@ -148,7 +148,9 @@ base::Result<FittedLog> fitLog(const Water& water, const marks::MarkInput& input
         if (found != places.end() && part.rodHours > 0.0) {
             const auto& [place, number] = found->second;
             learning::Observation one{place.features, part.rodHours, landedOf(part), place.day};
-            one.features.push_back({learning::Group::hour, keyOf(part.group), 1.0});
+            if (part.group != rates::notNoted) { // when a fish of it was taken nobody knows
+                one.features.push_back({learning::Group::hour, keyOf(part.group), 1.0});
+            }
             observations.push_back(std::move(one));
             out.stayOfEach.push_back(number);
         }

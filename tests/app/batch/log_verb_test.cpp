@@ -70,10 +70,12 @@ TEST_F(LogVerb, EveryColumnReachesTheLogWithItsUnit) {
     EXPECT_EQ(stay.note, "calm, then not");
     EXPECT_EQ(stay.conditions, (logbook::Conditions{units::Bearing::degrees(231.5),
                                                     units::Speed::metresPerSecond(4.25),
-                                                    units::Temperature::celsius(11.5)}));
+                                                    units::Temperature::celsius(11.5),
+                                                    std::nullopt,
+                                                    {}}));
     ASSERT_EQ(stay.runs.size(), 2U);
     EXPECT_FALSE(stay.runs[0].landed);
-    EXPECT_EQ(stay.runs[0].bait, "roach") << "that of its stay";
+    EXPECT_EQ(stay.runs[0].bait, "") << "on which of the rods nobody says";
     const logbook::Fish& fish = stay.runs[1];
     EXPECT_TRUE(fish.landed);
     EXPECT_EQ(fish.time, at("2026-10-03T09:15:00Z"));

@@ -120,9 +120,13 @@ private:
         stay.end = turn.leave;
         stay.place = water_.frame->toEarth(turn.place.place);
         stay.rods = rods;
-        stay.conditions = {world_.wind(t).from, world_.wind(t).speed,
-                           units::Temperature::celsius(world_.temperature_c(t))};
-        const int fish = std::poisson_distribution<int>(rate * stay.rodHours())(fish_);
+        stay.conditions = {world_.wind(t).from,
+                           world_.wind(t).speed,
+                           units::Temperature::celsius(world_.temperature_c(t)),
+                           std::nullopt,
+                           {}};
+        const int fish =
+            std::poisson_distribution<int>(rate * stay.rodHours().value_or(0.0))(fish_);
         std::uniform_real_distribution<double> when(0.0, 1.0);
         for (int k = 0; k < fish; ++k) {
             logbook::Fish one;

@@ -196,7 +196,7 @@ TEST(Stays, OfOneFileUpdateEachOtherAndThoseInDoubtAreLeftOut) {
     first.start += std::chrono::hours(48);
     first.end += std::chrono::hours(48);
     for (logbook::Fish& run : first.runs) {
-        run.time += std::chrono::hours(48);
+        *run.time += std::chrono::hours(48);
     }
     logbook::Stay more = first;
     more.runs.resize(1);

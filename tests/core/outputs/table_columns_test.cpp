@@ -166,7 +166,12 @@ TEST_F(TableColumns, OfTheLogAreThoseOfTheContractInItsUnits) {
     stay.rods = 3;
     stay.bait = "roach, dead";
     stay.conditions = {units::Bearing::degrees(231.5), units::Speed::metresPerSecond(4.25),
-                       units::Temperature::celsius(-0.5)};
+                       units::Temperature::celsius(-0.5), units::WaterLevel::metresOnGauge(31.25),
+                       "=overcast"};
+    stay.who = "Anna, Ben";
+    stay.baitPlace = {3.102, 55.209};
+    stay.photograph = "morning.jpg";
+    stay.others = {{"air, C", "-3"}};
     stay.note = "say \"hi\"\nand go";
     logbook::Fish fish;
     fish.time = at("2026-09-27T09:40:00.500Z");
@@ -176,9 +181,16 @@ TEST_F(TableColumns, OfTheLogAreThoseOfTheContractInItsUnits) {
     fish.length = units::Length::metres(1.0215);
     fish.baitDepth = Depth::metres(3.5);
     fish.note = "at the edge";
+    fish.who = "Ben";
+    fish.hooked = "scissors";
+    fish.returned = true;
+    fish.baitPlace = {3.103, 55.21};
+    fish.photograph = "pike.jpg";
+    fish.others = {{"moon", "full"}};
     logbook::Fish run;
     run.time = at("2026-11-27T10:00:00Z");
     run.landed = false;
+    run.returned = false;
     stay.runs = {fish, run};
     logbook::Stay bare;
     bare.id = logbook::StayId(7);
@@ -188,14 +200,16 @@ TEST_F(TableColumns, OfTheLogAreThoseOfTheContractInItsUnits) {
     ASSERT_TRUE(outputs::writeLogTable(path, {stay, bare}, london).has_value());
     EXPECT_EQ(read(),
               "kind,stay,start,end,time,lon,lat,rods,bait,species,weight_kg,length_mm,"
-              "bait_depth_m,wind_from_deg,wind_speed_m_s,water_temperature_c,note\n"
+              "bait_depth_m,wind_from_deg,wind_speed_m_s,water_temperature_c,note,level_m,sky,"
+              "bait_lon,bait_lat,hooked,returned,photograph,who,\"air, C\",moon\n"
               "stay,41,2026-09-27T10:06:40+01:00,2026-11-27T11:36:00+00:00,,3.1012345678,"
-              "55.2087654321,3,\"roach, dead\",,,,,231.5,4.25,-0.5,\"say \"\"hi\"\" and go\"\n"
+              "55.2087654321,3,\"roach, dead\",,,,,231.5,4.25,-0.5,\"say \"\"hi\"\"\nand go\","
+              "31.25,'=overcast,3.102,55.209,,,morning.jpg,\"Anna, Ben\",'-3,\n"
               "fish,41,,,2026-09-27T10:40:00.500+01:00,,,,smelt,\"pike, big\",9.625,1021.5,3.5,,,,"
-              "at the edge\n"
-              "run,41,,,2026-11-27T10:00:00+00:00,,,,,,,,,,,,\n"
-              "stay,7,2026-12-01T09:00:00+00:00,2026-12-01T10:00:00+00:00,,-3.5,-55.25,,,,,,,,,,"
-              "\n");
+              "at the edge,,,3.103,55.21,scissors,yes,pike.jpg,Ben,,full\n"
+              "run,41,,,2026-11-27T10:00:00+00:00,,,,,,,,,,,,,,,,,,no,,,,\n"
+              "stay,7,2026-12-01T09:00:00+00:00,2026-12-01T10:00:00+00:00,,-3.5,-55.25,,,,,,,,,,,"
+              ",,,,,,,,,\n");
     bare.id =
         logbook::StayId(41); // One number for two stays tells nothing: both are numbered anew.
     ASSERT_TRUE(outputs::writeLogTable(path, {stay, bare}, london).has_value());

@@ -82,14 +82,15 @@ TEST(WriteLogTable, HasTheColumnsOfTheContract) {
     const std::string text = ScratchFolder::textOf(folder.path() / "log.csv");
     EXPECT_TRUE(text.starts_with(
         "kind,stay,start,end,time,lon,lat,rods,bait,species,weight_kg,length_mm,bait_depth_m,"
-        "wind_from_deg,wind_speed_m_s,water_temperature_c,note\n"));
-    // Wall time of the water with its offset; a note of two lines stays on its row.
+        "wind_from_deg,wind_speed_m_s,water_temperature_c,note,level_m,sky,bait_lon,bait_lat,"
+        "hooked,returned,photograph,who\n"));
+    // Wall time of the water with its offset; a note of two lines stays one of two lines.
     EXPECT_NE(text.find("stay,1,2026-09-27T10:06:40+01:00,2026-09-27T12:06:40+01:00,"),
               std::string::npos)
         << text;
-    EXPECT_NE(text.find("\"two lines\"\n"), std::string::npos) << text;
+    EXPECT_NE(text.find("\"two\nlines\","), std::string::npos) << text;
     EXPECT_NE(text.find(",pike,5.216312255,830,"), std::string::npos) << text;
-    EXPECT_EQ(std::ranges::count(text, '\n'), 5);
+    EXPECT_EQ(std::ranges::count(text, '\n'), 7);
 }
 
 TEST(WriteLogTable, TellsStaysApartThatHaveNoNumbers) {

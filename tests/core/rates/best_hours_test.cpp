@@ -42,4 +42,15 @@ TEST(BestHours, AreAllWhereNoneStandsOutAndNoneWhereNothingWasFished) {
     EXPECT_EQ(rates::bestHours({}), std::nullopt);
 }
 
+TEST(PeakHour, IsTheMiddleOfTheBestStretch) {
+    EXPECT_EQ(every6({1.0, 4.0, 4.0, 1.0}, 0.5).peakHour(), 9.0);
+    EXPECT_EQ(every6({1.0, 1.0, 4.0, 1.0}, 0.5).peakHour(), 12.0);
+    // A third of the way up is 2: weights of 0.5 and 2 at 6 and 12 o'clock.
+    EXPECT_DOUBLE_EQ(every6({1.0, 2.5, 4.0, 1.0}, 0.5).peakHour().value(), 10.8);
+    EXPECT_EQ(every6({4.0, 1.0, 1.0, 4.0}, 0.5).peakHour(), 21.0) << "the day is round";
+    EXPECT_EQ(every6({-1.0, 4.0, -1.0, 1.0}, 0.5).peakHour(), 6.0);
+    EXPECT_EQ(every6({2.0, 2.0, 2.0, 2.0}, 0.5).peakHour(), std::nullopt);
+    EXPECT_EQ(HourRates().peakHour(), std::nullopt);
+}
+
 } // namespace

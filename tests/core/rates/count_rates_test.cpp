@@ -172,9 +172,10 @@ TEST(CountRates, SaysWhenThereIsNothingToCount) {
     EXPECT_THAT(count({}).notes, Contains("No stay was logged in this time."));
     const logbook::Log log{logs::stay("2026-10-01", "08:00", "08:00")};
     const RateTable table = count({rates::wholeStay(log[0], "bar")});
-    EXPECT_FALSE(table.rows[0].rate);
+    EXPECT_TRUE(table.rows.empty());
     EXPECT_FALSE(table.untried);
-    EXPECT_THAT(table.notes, Contains(HasSubstr("no length")));
+    EXPECT_EQ(table.effortUnknown, 1U) << "fish over no time would make any rate";
+    EXPECT_THAT(table.notes, Contains(HasSubstr("for how long, is not noted")));
 }
 
 TEST(CountRates, CountsASplitStayOnceInTheWhole) {

@@ -58,16 +58,35 @@ TEST(HourRate, OfOneTripIsTheRatioOfTwoBellsWithTheLimitsOfChance) {
             }
             EXPECT_EQ(found.points[i].hour, hour);
             EXPECT_NEAR(found.points[i].rodHours, effort, 1e-9) << hour;
-            ASSERT_EQ(found.points[i].rate.has_value(), effort >= 2.5) << hour;
-            if (effort < 2.5) {
+            // Half a kernel's width away from the hours fished nothing is drawn any more.
+            const bool isFished = std::abs(std::remainder(hour, 24.0)) <= 2.0 + 0.5 * width_h;
+            ASSERT_EQ(found.points[i].rate.has_value(), effort >= 2.5 && isFished) << hour;
+            if (!found.points[i].rate) {
                 continue;
             }
             const rates::Rate rate = given(found.points[i].rate);
             const double worth = effort / squares;
             const rates::CountLimits limits = rates::countLimits(fish * worth);
             EXPECT_NEAR(rate.per10RodHours, 10.0 * fish / effort, 1e-9) << hour;
-            EXPECT_NEAR(rate.low, 10.0 * limits.low / (effort * worth), 1e-9) << hour;
-            EXPECT_NEAR(rate.high, 10.0 * limits.high / (effort * worth), 1e-9) << hour;
+            // The kernel seen through itself, over the half hours fished.
+            double twice = 0.0;
+            double seen = 0.0;
+            for (int half = -4; half <= 4; ++half) {
+                const auto at = static_cast<std::size_t>((half + 48) % 48);
+                const double spent = std::abs(half) == 4 ? 0.5 : 1.0;
+                const double weight = bell(0.5 * half, hour, width_h) * spent;
+                const double there =
+                    (bell(23.5, 0.5 * half, width_h) + bell(1.0, 0.5 * half, width_h)) /
+                    found.points[at].rodHours;
+                twice += weight * there;
+                seen += weight;
+            }
+            const double off = 10.0 * (twice / seen - fish / effort);
+            const double low = 10.0 * limits.low / (effort * worth) - std::max(0.0, off);
+            EXPECT_NEAR(rate.low, std::max(0.0, low), 1e-9) << hour;
+            EXPECT_NEAR(rate.high, 10.0 * limits.high / (effort * worth) + std::max(0.0, -off),
+                        1e-9)
+                << hour;
         }
     }
 }
@@ -83,7 +102,8 @@ TEST(HourRate, OfTwoTripsReachesFromNoneToAllOfTheBetter) {
     const auto& ten = found.points[20];
     const rates::Rate rate = given(ten.rate);
     EXPECT_NEAR(rate.low, 0.0, 1e-9);
-    EXPECT_NEAR(rate.high, 10.0 * 100.0 / (ten.rodHours / 2.0), 1e-9);
+    // The curve comes to a point there, which the kernel makes lower than it was.
+    EXPECT_GT(rate.high, 10.0 * 100.0 / (ten.rodHours / 2.0));
     EXPECT_NEAR(rate.per10RodHours, 10.0 * 100.0 / ten.rodHours, 1e-9);
 }
 
@@ -270,23 +290,21 @@ TEST(FoundStay, BridgesTwentyMinutesAtOnePlaceAndTwentyMetres) {
     EXPECT_EQ(count(600s, 40.1, settings), 2U);
 }
 
-TEST(FoundStay, IsSlowerThanAFifthOfAMetreASecond) {
-    const auto count = [](double speed_m_s, double stillBelow_m_s) {
+TEST(FoundStay, IsNoDriftHoweverSlow) {
+    const auto count = [](double speed_m_s) {
         rates::Track track;
         const units::Moment start = logs::moment("2026-10-03T07:00:00Z");
-        for (int second = 0; second <= 600; second += 5) {
+        for (int second = 0; second <= 1200; second += 5) {
             track.push_back({{speed_m_s * second, 0.0}, start + std::chrono::seconds(second)});
         }
         rates::FindStaysSettings settings;
         settings.swing = units::Length::metres(100.0);
-        settings.least = 1min;
-        settings.stillBelow = units::Speed::metresPerSecond(stillBelow_m_s);
         return found(track, settings).size();
     };
-    EXPECT_GE(count(0.19, 0.2), 1U);
-    EXPECT_EQ(count(0.21, 0.2), 0U);
-    EXPECT_GE(count(0.29, 0.3), 1U);
-    EXPECT_EQ(count(0.31, 0.3), 0U);
+    EXPECT_EQ(count(0.02), 1U) << "anchors that give way a little";
+    for (const double speed_m_s : {0.03, 0.05, 0.1, 0.19, 0.21, 0.31}) {
+        EXPECT_EQ(count(speed_m_s), 0U) << speed_m_s;
+    }
 }
 
 TEST(FoundStay, HasHalfOfItsPointsWithinItsSpread) {

@@ -52,15 +52,16 @@ TEST(CountedRow, LeavesOutStaysWhoseRodsNobodyNotedAndSaysSo) {
     EXPECT_EQ(table.overall.stays, 2);
     EXPECT_EQ(table.overall.fish, 2) << "fish over no effort would make any rate";
     EXPECT_DOUBLE_EQ(table.overall.rodHours, 7.0);
-    EXPECT_EQ(table.notes.front(),
-              "1 stay with 2 fish left out: how many rods were out is not noted.");
+    EXPECT_EQ(
+        table.notes.front(),
+        "1 stay with 2 fish left out: how many rods were out, or for how long, is not noted.");
     for (logbook::Stay& stay : log) {
         stay.rods.reset();
     }
     const RateTable none = counted(log, {});
     EXPECT_EQ(none.effortUnknown, 3U);
     EXPECT_EQ(none.notes, (std::vector<std::string>{"3 stays with 4 fish left out: how many rods "
-                                                    "were out is not noted."}));
+                                                    "were out, or for how long, is not noted."}));
     RateSettings later;
     later.from = units::dayFrom("2026-10-04");
     EXPECT_EQ(counted(log, later).effortUnknown, 1U) << "of the days asked for";

@@ -35,6 +35,7 @@ units::Moment at(const char* text) {
 
 const geo::LonLat here{3.1234567, 55.7654321};
 const geo::LonLat there{-3.0000001, 55.25};
+const std::string thereText = "-3.0000001|55.25";
 
 soundings::SurveyDay windyDay() {
     soundings::SurveyDay day;
@@ -258,7 +259,12 @@ TEST_F(KeptColumns, OfTheLog) {
     stay.bait = "roach";
     stay.note = "calm";
     stay.conditions = {units::Bearing::degrees(230.5), units::Speed::metresPerSecond(4.5),
-                       units::Temperature::celsius(9.5)};
+                       units::Temperature::celsius(9.5), units::WaterLevel::metresOnGauge(31.25),
+                       "overcast"};
+    stay.who = "Anna";
+    stay.baitPlace = there;
+    stay.photograph = "a.jpg";
+    stay.others = {{"moon", "full"}};
     logbook::Fish fish{logbook::FishId(8),
                        at("2026-10-03T09:00:01Z"),
                        true,
@@ -267,11 +273,16 @@ TEST_F(KeptColumns, OfTheLog) {
                        units::Weight::kilograms(5.25),
                        units::Length::metres(0.875),
                        units::Depth::metres(4.125),
-                       "barbless"};
+                       "barbless",
+                       "Ben",
+                       "scissors",
+                       true,
+                       there,
+                       "pike.jpg",
+                       {{"moon", "new"}}};
     logbook::Fish lost;
     lost.id = logbook::FishId(9);
     lost.landed = false;
-    lost.time = stay.end;
     logbook::Stay blank;
     blank.id = logbook::StayId(6);
     blank.start = blank.end = stay.end;
@@ -281,20 +292,26 @@ TEST_F(KeptColumns, OfTheLog) {
     save(water);
     EXPECT_EQ(
         rows("fid, geom, number, start_time, end_time, rods, bait, wind_from_deg, "
-             "wind_speed_m_s, water_temperature_c, note",
+             "wind_speed_m_s, water_temperature_c, note, level_m, sky, who, bait_lon, bait_lat, "
+             "photograph, other_fields",
              "stays ORDER BY fid"),
         (Rows{"1|" + hexOf(there) +
                   "|6|'2026-10-03T10:40:30.500Z'|'2026-10-03T10:40:30.500Z'|NULL|''|NULL|NULL|"
-                  "NULL|''",
+                  "NULL|''|NULL|''|''|NULL|NULL|''|''",
               "2|" + hexOf(here) +
                   "|4|'2026-10-03T08:10:00.000Z'|'2026-10-03T10:40:30.500Z'|3|'roach'|230.5|"
-                  "4.5|9.5|'calm'"}));
+                  "4.5|9.5|'calm'|31.25|'overcast'|'Anna'|" +
+                  thereText + "|'a.jpg'|'[[\"moon\",\"full\"]]'"}));
     EXPECT_EQ(rows("geom, stay_fid, number, time, landed, species, bait, weight_kg, length_m, "
-                   "bait_depth_m, note",
+                   "bait_depth_m, note, who, hooked, returned, bait_lon, bait_lat, photograph, "
+                   "other_fields",
                    "fish ORDER BY fid"),
-              (Rows{hexOf(here) + "|2|8|'2026-10-03T09:00:01.000Z'|1|'pike'|'smelt'|5.25|0.875|"
-                                  "4.125|'barbless'",
-                    hexOf(here) + "|2|9|'2026-10-03T10:40:30.500Z'|0|''|''|NULL|NULL|NULL|''"}));
+              (Rows{hexOf(here) +
+                        "|2|8|'2026-10-03T09:00:01.000Z'|1|'pike'|'smelt'|5.25|0.875|"
+                        "4.125|'barbless'|'Ben'|'scissors'|1|" +
+                        thereText + "|'pike.jpg'|'[[\"moon\",\"new\"]]'",
+                    hexOf(here) + "|2|9|NULL|0|''|''|NULL|NULL|NULL|''|''|''|NULL|NULL|NULL|''|"
+                                  "''"}));
 }
 
 TEST(KeptTime, IsWrittenToTheMillisecondBeforeAndAfterTheEpoch) {

@@ -335,6 +335,36 @@ const std::array logMembers{
            [](Water& w) {
                w.log.edit(0).conditions.waterTemperature = units::Temperature::celsius(9.5);
            }},
+    Member{
+        "level", Part::log,
+        [](Water& w) { w.log.edit(1).conditions.level = units::WaterLevel::metresOnGauge(-0.35); }},
+    Member{"sky", Part::log, [](Water& w) { w.log.edit(1).conditions.sky = "overcast"; }},
+    Member{"who", Part::log, [](Water& w) { w.log.edit(0).who = "Anna, Ben"; }},
+    Member{"where the baits lay", Part::log,
+           [](Water& w) {
+               w.log.edit(1).baitPlace = {3.1, 55.2};
+           }},
+    Member{"photograph", Part::log, [](Water& w) { w.log.edit(0).photograph = "a/b.jpg"; }},
+    Member{"other fields", Part::log,
+           [](Water& w) {
+               w.log.edit(0).others = {{"Mond \"voll\"", "ja;\nnein"}, {"moon", "full"}};
+           }},
+    Member{"fish at the epoch", Part::log,
+           [](Water& w) { w.log.edit(1).runs[0].time = moment(0); }},
+    Member{"fish's angler", Part::log, [](Water& w) { w.log.edit(1).runs[0].who = "Ben"; }},
+    Member{"hooked", Part::log, [](Water& w) { w.log.edit(1).runs[1].hooked = "scissors"; }},
+    Member{"returned", Part::log, [](Water& w) { w.log.edit(1).runs[0].returned = true; }},
+    Member{"not returned", Part::log, [](Water& w) { w.log.edit(1).runs[1].returned = false; }},
+    Member{"where the bait lay", Part::log,
+           [](Water& w) {
+               w.log.edit(1).runs[1].baitPlace = {3.25, 55.25};
+           }},
+    Member{"fish's photograph", Part::log,
+           [](Water& w) { w.log.edit(1).runs[0].photograph = "pike.jpg"; }},
+    Member{"fish's other fields", Part::log,
+           [](Water& w) {
+               w.log.edit(1).runs[0].others = {{"moon", "new"}};
+           }},
     Member{"a fish less", Part::log, [](Water& w) { w.log.edit(1).runs.pop_back(); }},
     Member{"a fish of the first stay", Part::log, [](Water& w) { w.log.edit(0).runs.resize(1); }},
     Member{"fish's id", Part::log, [](Water& w) { w.log.edit(1).runs[0].id = logbook::FishId(8); }},

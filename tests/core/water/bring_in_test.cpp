@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Files brought into a water: every figure of the file lands in the member that it names.
 #include "core/water/steps/bring_in.h"
+#include "core/water/steps/bring_in_log.h"
 
 #include "tests/support/full_water.h"
 #include "tests/support/scratch_folder.h"
@@ -206,7 +207,7 @@ constexpr const char* logTable =
     "fish,1,,,2026-09-05 09:00,3.1,55.2,,corn,pike,2.5,700,5.5,,,,\n"
     "stay,2,2026-09-05 11:00,2026-09-05 12:00,,3.1,55.2,2,roach,,,,,,,,\n";
 
-TEST(BringInLog, GivesFreshIdsAndLeavesOutTheStaysThatAreThereAlready) {
+TEST(BringInLog, KeepsNumbersThatAreFreeAndLeavesOutTheStaysThatAreThereAlready) {
     const support::ScratchFolder folder;
     Water w = plainWater();
     const auto path = folder.file("log.csv", logTable);
@@ -215,9 +216,10 @@ TEST(BringInLog, GivesFreshIdsAndLeavesOutTheStaysThatAreThereAlready) {
     ASSERT_EQ(first->stays.size(), 2U);
     EXPECT_EQ(first->known, 0U);
     EXPECT_EQ(first->report.used, 3U);
-    EXPECT_EQ(first->stays[0].id, logbook::StayId(41));
-    EXPECT_EQ(first->stays[0].runs.at(0).id, logbook::FishId(42));
-    EXPECT_EQ(first->stays[1].id, logbook::StayId(43));
+    EXPECT_EQ(first->stays[0].id, logbook::StayId(1));
+    EXPECT_EQ(first->stays[0].runs.at(0).id, logbook::FishId(41));
+    EXPECT_EQ(first->stays[0].runs[0].baitPlace, std::nullopt) << "the boat's own place once more";
+    EXPECT_EQ(first->stays[1].id, logbook::StayId(2));
     EXPECT_EQ(first->stays[0].start, utc(9, 5, 7h)) << "by the water's clock";
     for (const logbook::Stay& stay : first->stays) {
         w.log.push_back(stay);
@@ -232,7 +234,7 @@ TEST(BringInLog, GivesFreshIdsAndLeavesOutTheStaysThatAreThereAlready) {
     ASSERT_TRUE(changed);
     EXPECT_EQ(changed->known, 1U);
     ASSERT_EQ(changed->stays.size(), 1U);
-    EXPECT_EQ(changed->stays[0].id, logbook::StayId(44));
+    EXPECT_EQ(changed->stays[0].id, logbook::StayId(42)) << "above the fish of the log";
 }
 
 /// A boat that lies still at 3.1 E 55.2 N for `minutes`, then sails away to the east.

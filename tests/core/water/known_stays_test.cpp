@@ -125,7 +125,7 @@ TEST(UpdatedBy, WhatIsSaidGoesFirstAndWhatIsLeftOpenStays) {
 TEST(UpdatedBy, AFishOfOneMinuteIsOneFish) {
     const Stay known = support::fullStay(); // a bream in the 40th minute
     Stay more = known;
-    more.runs[0].time += 59s;
+    *more.runs[0].time += 59s;
     more.runs[0].species.clear();
     more.runs[0].weight = units::Weight::pounds(6.0);
     Stay updated = water::updatedBy(known, more);
@@ -134,7 +134,7 @@ TEST(UpdatedBy, AFishOfOneMinuteIsOneFish) {
     EXPECT_EQ(updated.runs[0].species, "bream");
     EXPECT_EQ(updated.runs[0].weight, units::Weight::pounds(6.0));
     for (const auto& another :
-         {+[](logbook::Fish& f) { f.time += 60s; }, +[](logbook::Fish& f) { f.species = "tench"; },
+         {+[](logbook::Fish& f) { *f.time += 60s; }, +[](logbook::Fish& f) { f.species = "tench"; },
           +[](logbook::Fish& f) { f.landed = false; }}) {
         more = known;
         another(more.runs[0]);
@@ -150,8 +150,112 @@ TEST(UpdatedBy, AFishStaysInItsStayWhateverTheTimesAreRoundedTo) {
     const Stay known = support::fullStay();
     Stay more = known;
     more.runs.clear();
-    more.start = known.runs[0].time + 5min;
+    more.start = *known.runs[0].time + 5min;
     EXPECT_EQ(water::updatedBy(known, more).start, known.runs[0].time);
+}
+
+TEST(UpdatedBy, AFishWithoutATimeIsOneThatCanBeTheSame) {
+    const Stay known = support::fullStay(); // a bream of 5 lb and half a metre
+    Stay more = known;
+    more.runs[0].time.reset();
+    more.runs[0].note.clear();
+    EXPECT_EQ(water::updatedBy(known, more), known) << "nor is its time lost";
+    more.runs[0].weight = units::Weight::pounds(6.0);
+    EXPECT_EQ(water::updatedBy(known, more).runs.size(), 2U);
+}
+
+TEST(UpdatedBy, NoNewFieldIsLostOnEitherSide) {
+    Stay bare = support::fullStay();
+    const Stay full = bare;
+    bare.conditions.level.reset();
+    bare.conditions.sky.clear();
+    bare.who.clear();
+    bare.baitPlace.reset();
+    bare.photograph.clear();
+    bare.others.clear();
+    bare.runs[0].who.clear();
+    bare.runs[0].hooked.clear();
+    bare.runs[0].returned.reset();
+    bare.runs[0].baitPlace.reset();
+    bare.runs[0].photograph.clear();
+    bare.runs[0].others.clear();
+    EXPECT_EQ(water::updatedBy(bare, full), full);
+    EXPECT_EQ(water::updatedBy(full, bare), full);
+    bare.others = {{"air", "cold"}, {"moon", "new"}};
+    const std::vector<logbook::OtherField> both{{"air", "cold"}, {"moon", "new"}};
+    EXPECT_EQ(water::updatedBy(full, bare).others, both) << "by column, the later word counts";
+}
+
+/// The log's stay is Anna's, of two rods, with a pike of 5 kg in the 150th minute.
+water::Water annasStay() {
+    water::Water water = oneStay();
+    Stay& stay = water.log.edit(0);
+    stay.who = "Anna";
+    stay.rods = 2;
+    logbook::Fish pike;
+    pike.id = logbook::FishId(8);
+    pike.time = morning + 150min;
+    pike.species = "pike";
+    pike.weight = units::Weight::kilograms(5.0);
+    stay.runs = {pike};
+    return water;
+}
+
+Stay bensStay(double north_m) {
+    Stay stay = stayAt(125, 235, north_m);
+    stay.who = "Ben";
+    stay.rods = 3;
+    return stay;
+}
+
+TEST(OtherAnglers, AtOnePlaceAndTimeAreAQuestionAndElsewhereAnotherBoat) {
+    const water::Water water = annasStay();
+    const water::KnownStays ask(water);
+    EXPECT_EQ(ask.standingOf(bensStay(10.0)).is, Is::doubtful);
+    EXPECT_EQ(ask.standingOf(bensStay(10.0)).of, logbook::StayId(7));
+    EXPECT_EQ(ask.standingOf(bensStay(400.0)).is, Is::fresh) << "one boat each";
+    Stay both = bensStay(10.0);
+    both.who = "Ben and anna";
+    EXPECT_EQ(ask.standingOf(both).is, Is::update) << "she was there";
+    both.who.clear();
+    EXPECT_EQ(ask.standingOf(both).is, Is::update) << "nobody says that it was somebody else";
+    using water::OtherAngler;
+    EXPECT_EQ(water::KnownStays(water, {OtherAngler::separateRods}).standingOf(bensStay(0)).is,
+              Is::fresh);
+    EXPECT_EQ(water::KnownStays(water, {OtherAngler::sameRods}).standingOf(bensStay(0)).is,
+              Is::update);
+}
+
+TEST(OtherAnglers, InAPartnersLogAreAlsoThoseOfWhomTheLogSaysNothing) {
+    water::Water water = annasStay();
+    water.log.edit(0).who.clear();
+    EXPECT_EQ(water::KnownStays(water).standingOf(bensStay(0)).is, Is::update);
+    const water::Sharing partner{water::OtherAngler::ask, true};
+    EXPECT_EQ(water::KnownStays(water, partner).standingOf(bensStay(0)).is, Is::doubtful);
+}
+
+TEST(OtherAnglers, FoundAgainAreKnownAndNotAsked) {
+    water::Water water = annasStay();
+    Stay bens = bensStay(10.0);
+    bens.id = logbook::StayId(9);
+    logbook::putInOrder(water.log, {bens});
+    EXPECT_EQ(water::KnownStays(water).standingOf(bens).is, Is::known);
+    EXPECT_EQ(water::KnownStays(water).standingOf(annasStay().log[0]).is, Is::known);
+}
+
+TEST(OtherAnglers, WithTheSameRodsMakeOneStayOfBothWithEachFishOnce) {
+    const Stay annas = annasStay().log[0];
+    Stay bens = bensStay(10.0);
+    bens.runs = annas.runs; // he noted her pike, too
+    bens.runs.push_back(annas.runs[0]);
+    bens.runs[1].weight = units::Weight::kilograms(2.0);
+    const Stay one = water::updatedBy(annas, bens);
+    EXPECT_EQ(one.who, "Anna, Ben");
+    EXPECT_EQ(one.rods, 2) << "as was noted first: they are the same";
+    ASSERT_EQ(one.runs.size(), 2U);
+    EXPECT_EQ(one.runs[0].who, "Anna");
+    EXPECT_EQ(one.runs[1].who, "Ben");
+    EXPECT_EQ(water::updatedBy(one, bens).runs.size(), 2U) << "nor by and by";
 }
 
 } // namespace

@@ -142,6 +142,9 @@ TEST(ReviewLog, SpeaksInItsNotesOfWhatItSortsBy) {
     for (const ReviewBy by : water::allReviewBy) {
         water::ReviewQuestion question;
         question.by = by;
+        if (by == ReviewBy::temperature || by == ReviewBy::daysSince) {
+            continue; // one row: nobody noted it, and each place was fished once
+        }
         const auto notes = reviewed(logged(), question).notes;
         const std::string sentence = "No " + std::string(water::nameOf(by)) +
                                      " differs from the rest more than chance would make it.";
@@ -177,7 +180,7 @@ TEST(ReviewLog, NamesItsWaysOfSorting) {
         names += std::string(water::nameOf(by)) + " ";
         EXPECT_EQ(water::reviewByNamed(water::nameOf(by)), by);
     }
-    EXPECT_EQ(names, "section zone band hour bait wind month mark ");
+    EXPECT_EQ(names, "section zone band hour bait wind month mark temperature days_since ");
     EXPECT_EQ(water::reviewByNamed("moon"), std::nullopt);
 }
 

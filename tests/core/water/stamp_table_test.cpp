@@ -61,9 +61,12 @@ TEST(StampTable, KnowsAllMembers) {
     [[maybe_unused]] const auto& [boatSpeed, boatLength, bowHeight, bowRope, sternRope, scope, rods,
                                   cast, overDepth] = tackle;
     [[maybe_unused]] const auto& [stayId, stayStart, stayEnd, stayPlace, stayRods, bait, conditions,
-                                  note, runs] = log[0];
+                                  note, runs, stayWho, stayBaitPlace, stayPhotograph, stayOthers] =
+        log[0];
+    [[maybe_unused]] const auto& [windFrom, windSpeed, warmth, level, sky] = conditions;
     [[maybe_unused]] const auto& [fishId, taken, landed, species, fishBait, weight, length,
-                                  baitDepth, fishNote] = runs[0];
+                                  baitDepth, fishNote, fishWho, hooked, returned, fishBaitPlace,
+                                  fishPhotograph, fishOthers] = runs[0];
     std::set<std::string_view> members;
     for (const StampRow& row : allRows()) {
         EXPECT_TRUE(members.insert(row.member).second) << row.member << " stands there twice";

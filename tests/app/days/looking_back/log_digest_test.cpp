@@ -23,7 +23,7 @@ logbook::KeptLog manyAutumns(int count) {
             stay.end += later;
             for (logbook::Fish& run : stay.runs) {
                 run.id = logbook::FishId(id++);
-                run.time += later;
+                *run.time += later;
             }
             log.push_back(stay);
         }

@@ -37,8 +37,11 @@ logbook::Log twoStays() {
     stay.rods = 3;
     stay.bait = "smelt";
     stay.note = "slow";
-    stay.conditions = {units::Bearing::degrees(300), units::Speed::metresPerSecond(6.0),
-                       units::Temperature::celsius(8.5)};
+    stay.conditions = {units::Bearing::degrees(300),
+                       units::Speed::metresPerSecond(6.0),
+                       units::Temperature::celsius(8.5),
+                       std::nullopt,
+                       {}};
     stay.runs.resize(2);
     stay.runs[0].time = at("2026-10-03 10:30");
     logbook::Fish& fish = stay.runs[1];

@@ -40,6 +40,37 @@ std::vector<store::schema::Step> withBehind(std::initializer_list<store::schema:
 
 constexpr geo::LonLat markOfOld{3.1, 55.2};
 
+/// A stay with a fish, as far as the first version knew them.
+logbook::Stay stayOfOld() {
+    logbook::Stay stay;
+    stay.id = logbook::StayId(4);
+    stay.start = units::momentFrom("2026-10-03T08:10:00Z", {}).value();
+    stay.end = stay.start + std::chrono::hours(2);
+    stay.place = markOfOld;
+    stay.rods = 3;
+    stay.bait = "roach";
+    stay.note = "calm";
+    logbook::Fish fish;
+    fish.id = logbook::FishId(5);
+    fish.time = stay.start + std::chrono::minutes(20);
+    fish.species = "pike";
+    fish.weight = units::Weight::kilograms(5.25);
+    stay.runs = {fish};
+    return stay;
+}
+
+void keepStayOfOld(Connection& connection) {
+    const store::GeometryBlob place = store::blobOf(markOfOld);
+    store::Statement(connection, "INSERT INTO stays (geom, number, start_time, end_time, rods, "
+                                 "bait, note) VALUES (?, 4, '2026-10-03T08:10:00.000Z', "
+                                 "'2026-10-03T10:10:00.000Z', 3, 'roach', 'calm')")
+        .run(store::Blob(place));
+    store::Statement(connection, "INSERT INTO fish (geom, stay_fid, number, time, landed, species, "
+                                 "bait, weight_kg, note) VALUES (?, 1, 5, "
+                                 "'2026-10-03T08:30:00.000Z', 1, 'pike', '', 5.25, '')")
+        .run(store::Blob(place));
+}
+
 /// A file as the first published version left it: nothing behind step 1 is in it.
 void writeByTheFirstVersion(const std::filesystem::path& path, const water::Water& water) {
     const auto connection = Connection::open(path, Connection::Access::create).value();
@@ -54,9 +85,10 @@ void writeByTheFirstVersion(const std::filesystem::path& path, const water::Wate
     store::keepDays(*connection, water, nullptr, quiet);
     for (const auto keep :
          {store::keepFacts, store::keepShoreline, store::keepLeadLine, store::keepWeedNotes,
-          store::keepHouseRules, store::keepSectionNames, store::keepPlan, store::keepLog}) {
+          store::keepHouseRules, store::keepSectionNames, store::keepPlan}) {
         keep(*connection, water);
     }
+    keepStayOfOld(*connection);
     const auto written = transaction.commit();
     ASSERT_TRUE(written.has_value()) << written.error().sentence();
 }
@@ -121,6 +153,7 @@ TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
     old.banned.clear();
     old.beliefProfiles.clear();
     old.dayByHand = {};
+    old.log = {stayOfOld()};
     const auto oldPath = folder.path() / "old.gpkg";
     writeByTheFirstVersion(oldPath, old);
     ASSERT_EQ(store::stateOf(oldPath), store::FileState::older);

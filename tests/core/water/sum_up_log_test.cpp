@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a page of the log comes to, and two of its rows side by side.
+#include "core/water/questions/sum_up_log.h"
+
+#include "core/rates/compare_rates.h"
+#include "core/rates/count_rates.h"
+#include "core/rates/day_scatter.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace {
+
+using rates::RateTable;
+using rates::Saying;
+
+/// One stay of ten rod-hours a day, with so many fish; the row's name before it.
+struct DaysOf {
+    const char* name;
+    std::vector<int> fish;
+};
+
+RateTable tableOf(const std::vector<DaysOf>& rows, std::vector<std::string> order = {}) {
+    logbook::Log log;
+    std::vector<std::string> names;
+    int day = 0;
+    for (const DaysOf& row : rows) {
+        for (const int fish : row.fish) {
+            logbook::Stay stay;
+            stay.rods = 2;
+            stay.start = std::chrono::sys_days(std::chrono::year(2026) / 4 / 1) +
+                         std::chrono::days(day++) + std::chrono::hours(8);
+            stay.end = stay.start + std::chrono::hours(5);
+            stay.runs.resize(static_cast<std::size_t>(fish));
+            log.push_back(stay);
+            names.emplace_back(row.name);
+        }
+    }
+    std::vector<rates::GroupedStay> parts;
+    for (std::size_t i = 0; i < log.size(); ++i) {
+        parts.push_back(rates::wholeStay(log[i], names[i]));
+    }
+    rates::RateSettings settings;
+    settings.listUntried = !order.empty();
+    settings.order = std::move(order);
+    base::Progress quiet;
+    return rates::countRates(parts, settings, quiet).value();
+}
+
+template <class Kind>
+const Kind* find(const std::vector<Saying>& says) {
+    for (const Saying& saying : says) {
+        if (const auto* found = std::get_if<Kind>(&saying)) {
+            return found;
+        }
+    }
+    return nullptr;
+}
+
+TEST(SumUpLog, NamesTheBestRowWhatIsOpenAndWhatToTryNext) {
+    const RateTable table = tableOf({{"bay", {4, 5, 3, 6, 4, 5}},
+                                     {"bar", {1, 0, 1, 0, 0, 1}},
+                                     {"not noted", {9, 9}},
+                                     {"elsewhere", {9, 9}}},
+                                    {"bay", "bar", "reeds"});
+    const auto says = water::sumUpLog(table, std::nullopt);
+    ASSERT_TRUE(std::holds_alternative<rates::MostExpected>(says.at(0)));
+    const auto& most = std::get<rates::MostExpected>(says[0]);
+    EXPECT_EQ(most.name, "bay") << "nobody can go to where nothing was noted";
+    EXPECT_EQ(most.expected, table.rows[0].shrunk);
+    EXPECT_DOUBLE_EQ(most.timesWhole,
+                     most.expected.per10RodHours / table.overall.rate->per10RodHours);
+    const auto* little = find<rates::TooLittleTried>(says);
+    ASSERT_NE(little, nullptr);
+    EXPECT_EQ(little->names, std::vector<std::string>{"reeds"});
+    EXPECT_EQ(little->rows, 5U);
+    const auto* next = find<rates::TryNext>(says);
+    ASSERT_NE(next, nullptr);
+    EXPECT_EQ(next->name, "reeds");
+    EXPECT_EQ(next->rodHours, 0.0);
+    EXPECT_DOUBLE_EQ(next->rodHoursToTell, 10.0 / table.overall.rate->per10RodHours);
+    EXPECT_EQ(find<rates::FewDays>(says), nullptr);
+}
+
+TEST(SumUpLog, SaysWhatTheHoursSay) {
+    const RateTable table = tableOf({{"bay", {4, 5, 3, 6, 4}}, {"bar", {1, 0, 1, 0, 0}}});
+    rates::HourRates hours;
+    hours.trips = 10;
+    for (const double rate : {1.0, 4.0, 5.0, 1.0}) {
+        hours.points.push_back({6.0 * static_cast<double>(hours.points.size()), 9.0,
+                                rates::Rate{rate, rate - 1.5, rate + 1.5}});
+    }
+    const auto says = water::sumUpLog(table, hours);
+    const auto* said = find<rates::HoursSay>(says);
+    ASSERT_NE(said, nullptr);
+    EXPECT_EQ(said->best, (rates::HourSpan{6.0, 18.0}));
+    EXPECT_EQ(said->atBest.per10RodHours, 5.0);
+    EXPECT_EQ(said->trips, 10);
+}
+
+TEST(SumUpLog, SaysWhenThereIsLittleOrNothingToSay) {
+    EXPECT_EQ(water::sumUpLog(tableOf({}), std::nullopt),
+              std::vector<Saying>{rates::NothingCounted{}});
+    const RateTable blanks = tableOf({{"bay", {0, 0}}});
+    const auto says = water::sumUpLog(blanks, std::nullopt);
+    ASSERT_TRUE(std::holds_alternative<rates::NoFishYet>(says.at(0)));
+    EXPECT_EQ(std::get<rates::NoFishYet>(says[0]).rodHours, 20.0);
+    EXPECT_EQ(std::get<rates::NoFishYet>(says[0]).high, blanks.overall.rate->high);
+    const auto few = water::sumUpLog(tableOf({{"bay", {3, 4}}, {"bar", {1, 0}}}), std::nullopt);
+    ASSERT_NE(find<rates::FewDays>(few), nullptr);
+    EXPECT_EQ(find<rates::FewDays>(few)->days, 4U);
+    RateTable unknown = tableOf({});
+    unknown.effortUnknown = 3;
+    EXPECT_EQ(find<rates::EffortUnknown>(water::sumUpLog(unknown, std::nullopt))->stays, 3U);
+}
+
+TEST(CompareRows, AllowsForTheScatterOfDays) {
+    const RateTable table =
+        tableOf({{"bay", {9, 0, 12, 1, 8, 0}}, {"bar", {1, 0, 4, 0, 0, 1}}, {"reeds", {2, 2}}});
+    const auto compared = water::compareRows(table, "BAY", " bar ");
+    ASSERT_TRUE(compared) << compared.error().sentence();
+    EXPECT_EQ(compared->first, "bay");
+    EXPECT_EQ(compared->second, "bar");
+    EXPECT_DOUBLE_EQ(compared->ratio.value(), 5.0);
+    const auto plain = rates::compareRates({30.0, 60.0}, {6.0, 60.0}).value();
+    EXPECT_LT(compared->low, plain.low) << "days, and not fish, are the sample";
+    EXPECT_GT(compared->high.value(), plain.high.value());
+    EXPECT_GT(compared->p, plain.p);
+    const auto back = water::compareRows(table, "bar", "bay");
+    EXPECT_NEAR(back->low, 1.0 / compared->high.value(), 1e-9);
+    EXPECT_NEAR(back->p, compared->p, 1e-9);
+}
+
+TEST(CompareRows, RefusesWhatCannotBeCompared) {
+    const RateTable table = tableOf({{"bay", {3}}, {"bar", {1}}}, {"bay", "bar", "reeds"});
+    EXPECT_EQ(water::compareRows(table, "bay", "pier").error().what, "no row is called 'pier'");
+    EXPECT_EQ(water::compareRows(table, "bay", "Bay").error().kind, base::ErrorKind::wrongUse);
+    EXPECT_EQ(water::compareRows(table, "bay", "reeds").error().kind,
+              base::ErrorKind::unusableInput);
+}
+
+TEST(RowsByExpectation, ComeWithTheBestFirstAndTheUntriedLast) {
+    RateTable table =
+        tableOf({{"a", {0, 0, 0}}, {"b", {3, 4, 3}}, {"c", {1, 1, 1}}}, {"x", "a", "b", "y", "c"});
+    rates::sortByExpected(table);
+    std::string names;
+    for (const rates::RateRow& row : table.rows) {
+        names += row.name;
+    }
+    EXPECT_EQ(names, "bcaxy");
+}
+
+} // namespace
