@@ -4,6 +4,7 @@
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
 #include "core/water/document/stamp_values.h"
+#include "core/water/steps/anchor_ground.h"
 #include "core/water/steps/banned_places.h"
 #include "core/water/steps/day_waves.h"
 #include "core/water/steps/lay_out_day.h"
@@ -14,6 +15,8 @@
 
 #include <algorithm>
 #include <iterator>
+
+#include <fmt/format.h>
 
 namespace water {
 
@@ -53,6 +56,23 @@ Result<void> checkBefore(const Water& water, const Derived& derived) {
                           "bring in soundings and draw the water first");
     }
     return {};
+}
+
+/// How far the launch lies from the water, ashore; nought on it.
+double ashore_m(const geo::Outline& outline, geo::WaterPoint launch) {
+    return outline.contains(launch) ? 0.0 : outline.distanceToShore_m(launch);
+}
+
+/// A launch is a slip or a stage on the bank: one far from it is a slip in its position.
+Result<void> checkLaunch(const Water& water, const geo::Outline& outline, const marks::Plan& plan) {
+    const double away_m = plan.launch ? ashore_m(outline, water.frame->toWater(*plan.launch)) : 0.0;
+    if (away_m <= farthestLaunch.inMetres()) {
+        return {};
+    }
+    const std::string far = away_m < 1000.0 ? fmt::format("{:.0f} m", away_m)
+                                            : fmt::format("{:.1f} km", away_m / 1000.0);
+    return base::fail(base::ErrorKind::unusableInput, "the launch lies " + far + " from this water",
+                      "launch", "put it on the bank, or plan without one");
 }
 
 /// What the bottom of the day is made from; without a stamp of the sections nothing can be kept.
@@ -140,16 +160,24 @@ std::optional<Stamp> withBans(std::optional<Stamp> places, const Water& water) {
     return places;
 }
 
-Result<std::vector<marks::Candidate>>
-candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<Stamp> ground) {
+Result<std::vector<marks::Candidate>> candidatesOf(const PlanWork& work,
+                                                   const marks::MarkInput& input,
+                                                   std::optional<Stamp> ground,
+                                                   TriedPlaces& tried) {
     const auto stamp = stampOfPlaces(work.plan, ground);
     if (!stamp || work.kept.workedFrom != *stamp) {
         work.kept.worked.clear();
         work.kept.workedFrom = stamp.value_or(Stamp());
     }
     const auto open = withBans(stamp, work.water);
+    const auto lying = keptOr(work.kept.lying, open, [&] {
+        return sharedOf(marks::LyingCells::of(input, work.plan, {}, work.progress));
+    });
+    if (!lying) {
+        return std::unexpected(lying.error());
+    }
     const auto looked = keptOr(work.kept.looked, open, [&] {
-        return sharedOf(marks::lookRound(input, work.plan, {}, work.progress));
+        return sharedOf(marks::lookRound(input, work.plan, {}, **lying, work.progress));
     });
     if (!looked) {
         return std::unexpected(looked.error());
@@ -160,17 +188,24 @@ candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<
     if (!prospects) {
         return std::unexpected(prospects.error());
     }
-    return marks::proposeMarks(input, work.plan, **looked, **prospects, pinnedOf(work.water), {},
-                               work.progress);
+    return marks::proposeMarks(
+        input, work.plan, **looked, **prospects, pinnedOf(work.water), {}, work.progress,
+        [&tried](const marks::Candidate& candidate) { return tried.holds(candidate); });
 }
 
-/// How much water each condition leaves out.
-Workings::Excluded excludedOf(const PlanWork& work, const marks::MarkInput& input,
-                              std::optional<Stamp> ground) {
-    const auto stamp = withBans(stampOfPlaces(work.plan, ground), work.water);
-    return **keptOr(work.kept.excluded, stamp, [&] {
-        return sharedOf(Result<Workings::Excluded>(marks::excludedAreas(input, work.plan, {})));
-    });
+/// Candidates that hold, with their ropes.
+Result<Worked> workedOf(const PlanWork& work, const std::vector<marks::Candidate>& candidates,
+                        const TriedPlaces& tried) {
+    auto worked = workOutAll(candidates, work);
+    if (worked && worked->candidates.empty()) {
+        const std::string why =
+            worked->pinned.empty() ? tried.lastReason() : worked->pinned.back().why.sentence();
+        return base::fail(base::ErrorKind::unusableInput,
+                          fmt::format("none of {} places holds the boat between two anchors ({})",
+                                      tried.count() + worked->pinned.size(), why),
+                          "", "take more rope, a smaller scope, or another limit of depth");
+    }
+    return worked;
 }
 
 } // namespace
@@ -189,6 +224,9 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     marks::Plan& plan = planned.plan;
     plan.tackle.rods =
         std::min(plan.tackle.rods, water.houseRules.rodLimit.value_or(plan.tackle.rods));
+    if (auto near = checkLaunch(water, *derived.outline, plan); !near) {
+        return std::unexpected(near.error());
+    }
     Workings ownWorkings;
     Workings& kept = workings != nullptr ? *workings : ownWorkings;
     const auto ground = groundOf(water, derived, plan, kept);
@@ -219,17 +257,18 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     }
     input.learned = log->learned ? &*log->learned : nullptr;
     progress.begin("Looking for marks");
-    const auto candidates = candidatesOf(work, input, stamp);
+    TriedPlaces tried(work);
+    const auto candidates = candidatesOf(work, input, stamp, tried);
     if (!candidates) {
         return std::unexpected(candidates.error());
     }
     progress.begin("Working out anchors");
-    auto worked = workOutAll(*candidates, work);
+    auto worked = workedOf(work, *candidates, tried);
     if (!worked) {
         return std::unexpected(worked.error());
     }
-    planned.looked = candidates->size();
-    planned.unanchorable = worked->refused;
+    planned.looked = worked->candidates.size() + worked->pinned.size() + tried.refused();
+    planned.unanchorable = worked->pinned.size() + tried.refused();
     progress.begin("Ranking the marks and laying out rods");
     auto ranked =
         marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress, rodsFrom(work));
@@ -237,13 +276,16 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(ranked.error());
     }
     planned.marks = std::move(*ranked);
-    planned.excluded = excludedOf(work, input, stamp);
+    planned.excluded = kept.lying.what->excludedAreas();
+    tried.addTo(planned.excluded, *kept.lying.what,
+                plan.tackle.cast * marks::ProposeSettings().leastApart);
     tellOfTheLog(water, *log, input, planned);
     if (auto laid =
             layOutDay(water, work.day, input, log->learned, rodsFrom(work), planned, progress);
         !laid) {
         return std::unexpected(laid.error());
     }
+    tellOfAnchorGround(water, work.day, planned.marks);
     planned.refused = offTheWater(work);
     std::ranges::move(worked->pinned, std::back_inserter(planned.refused));
     return planned;

@@ -2,12 +2,15 @@
 #include "core/water/steps/work_out_places.h"
 
 #include "core/anchoring/place_anchors.h"
+#include "core/geo/nearest_points.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/winds_of_day.h"
 #include "core/rods/spread_rods.h"
+#include "core/water/steps/anchor_ground.h"
 #include "core/water/steps/day_waves.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -80,8 +83,7 @@ bool isTooRough(const marks::WorkedCandidate& one) {
     const auto isRough = [](const std::optional<marks::WaveState>& waves) {
         return waves && waves->height > marks::ProposeSettings().roughest;
     };
-    return !one.candidate.isPinned && isRough(one.waves) &&
-           (!one.later || isRough(one.later->waves));
+    return isRough(one.waves) && (!one.later || isRough(one.later->waves));
 }
 
 /// The same from what is kept, if it is there. What the user calls a place, and whether he put it
@@ -103,7 +105,76 @@ Result<marks::WorkedCandidate> workedOut(const marks::Candidate& candidate, cons
     return out;
 }
 
+/// What hinders a boat at a place that was worked out. An error is of the ropes.
+std::optional<marks::Exclusion> hindranceAt(const Result<marks::WorkedCandidate>& worked,
+                                            const PlanWork& work) {
+    if (!worked) {
+        return marks::Exclusion::noAnchors;
+    }
+    if (isTooRough(*worked)) {
+        return marks::Exclusion::tooRough;
+    }
+    const bool isLaterSteep = worked->later && isTooSteep(worked->later->anchors, work.day);
+    return isTooSteep(worked->anchors, work.day) || isLaterSteep
+               ? std::optional(marks::Exclusion::tooSteep)
+               : std::nullopt;
+}
+
+std::string reasonText(const Result<marks::WorkedCandidate>& worked, marks::Exclusion why) {
+    if (why == marks::Exclusion::tooRough) {
+        return fmt::format("waves of {:.2f} m", worked->waves->height.inMetres());
+    }
+    return why == marks::Exclusion::tooSteep ? "the bottom is too steep for an anchor"
+                                             : worked.error().sentence();
+}
+
 } // namespace
+
+Result<bool> TriedPlaces::holds(const marks::Candidate& candidate) {
+    const auto worked = workedOut(candidate, work_);
+    if (!worked && worked.error().kind != base::ErrorKind::unusableInput) {
+        return std::unexpected(worked.error());
+    }
+    const auto why = hindranceAt(worked, work_);
+    tried_.push_back({candidate.place, why});
+    if (why) {
+        lastReason_ = reasonText(worked, *why);
+    }
+    return !why;
+}
+
+std::size_t TriedPlaces::refused() const {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(tried_, [](const Tried& one) { return one.why.has_value(); }));
+}
+
+void TriedPlaces::addTo(marks::ExcludedAreas& areas, const marks::LyingCells& lying,
+                        units::Length reach) const {
+    std::vector<geo::WaterPoint> places;
+    for (const Tried& one : tried_) {
+        places.push_back(one.place);
+    }
+    const geo::NearestPoints nearest(places);
+    const grid::GridFrame& frame = lying.frame();
+    const int cells = static_cast<int>(std::ceil(reach.inMetres() / frame.cell_m()));
+    for (std::size_t k = 0; k < tried_.size(); ++k) {
+        if (!tried_[k].why) {
+            continue;
+        }
+        const grid::Cell middle = frame.cellOf(tried_[k].place);
+        for (int row = middle.row - cells; row <= middle.row + cells; ++row) {
+            for (int col = middle.col - cells; col <= middle.col + cells; ++col) {
+                const grid::Cell c{col, row};
+                const geo::WaterPoint p = frame.centre(c);
+                if (lying.mayLieIn(c) && geo::distance_m(p, places[k]) <= reach.inMetres() &&
+                    nearest.nearest(p)->index == k) {
+                    areas[static_cast<std::size_t>(*tried_[k].why)] +=
+                        units::Area::squareMetres(frame.cellArea_m2());
+                }
+            }
+        }
+    }
+}
 
 Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const PlanWork& work) {
     Worked worked;
@@ -113,27 +184,14 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
         }
         work.progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
         auto one = workedOut(candidates[i], work);
-        if (one && isTooRough(*one)) {
-            ++worked.refused;
-            worked.lastReason = fmt::format("waves of {:.2f} m", one->waves->height.inMetres());
-        } else if (one) {
+        if (one) {
             worked.candidates.push_back(std::move(*one));
         } else if (one.error().kind == base::ErrorKind::unusableInput) {
-            ++worked.refused;
-            worked.lastReason = one.error().sentence();
-            if (candidates[i].isPinned) {
-                worked.pinned.push_back({candidates[i].name, one.error(),
-                                         work.water.frame->toEarth(candidates[i].place)});
-            }
+            worked.pinned.push_back(
+                {candidates[i].name, one.error(), work.water.frame->toEarth(candidates[i].place)});
         } else {
             return std::unexpected(one.error());
         }
-    }
-    if (worked.candidates.empty()) {
-        return base::fail(base::ErrorKind::unusableInput,
-                          fmt::format("none of {} places holds the boat between two anchors ({})",
-                                      candidates.size(), worked.lastReason),
-                          "", "take more rope, a smaller scope, or another limit of depth");
     }
     return worked;
 }
