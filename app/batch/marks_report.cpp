@@ -26,12 +26,15 @@ void putPlace(Json& part, const water::Water& water, geo::WaterPoint place) {
     part["lat"] = rounded(at.lat_deg, 7);
 }
 
-Json anchorPart(const water::Water& water, const anchoring::Anchor& anchor) {
+Json anchorPart(const water::Water& water, const anchoring::Anchor& anchor,
+                const marks::AnchorGround& ground) {
     Json part;
     putPlace(part, water, anchor.place);
     part["depth_m"] = rounded(anchor.depth.inMetres(), 2);
     part["rope_m"] = rounded(anchor.rope.inMetres(), 1);
     part["scope"] = rounded(anchor.scope, 2);
+    part["slope_percent"] = ground.slope ? Json(rounded(100.0 * *ground.slope, 1)) : Json(nullptr);
+    part["bottom"] = ground.bottom ? Json(soundings::nameOf(*ground.bottom)) : Json(nullptr);
     return part;
 }
 
@@ -97,8 +100,8 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
         mark.waveHeight ? Json(rounded(mark.waveHeight->inMetres(), 2)) : Json(nullptr);
     part["cautions"] = linesPart(wording::cautionsOf(mark, inMetres));
     part["anchors"] = {{"heading_deg", rounded(mark.anchors.lie.heading.inDegrees(), 1)},
-                       {"bow", anchorPart(water, mark.anchors.bow)},
-                       {"stern", anchorPart(water, mark.anchors.stern)}};
+                       {"bow", anchorPart(water, mark.anchors.bow, mark.bowGround)},
+                       {"stern", anchorPart(water, mark.anchors.stern, mark.sternGround)}};
     part["rods"] = Json::array();
     for (const rods::RodPlace& rod : mark.spread.rods) {
         part["rods"].push_back(rodPart(water, rod));

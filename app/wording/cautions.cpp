@@ -33,6 +33,29 @@ QString said(const marks::WindTurnsHere& turn) {
              turn.isLaidForLater ? QStringLiteral("after") : QStringLiteral("before"));
 }
 
+QString said(const marks::SteepAtAnchor& steep) {
+    const QString sentence = QStringLiteral("The %1 anchor lands on a slope of %2%3")
+                                 .arg(steep.end == marks::AnchorEnd::bow ? QStringLiteral("bow")
+                                                                         : QStringLiteral("stern"),
+                                      Words::slope(100.0 * steep.slope));
+    return steep.isToBoat
+               ? sentence.arg(QStringLiteral(" that falls towards the boat, so that the pull lifts "
+                                             "it: pay out more rope, and watch whether it drags."))
+               : sentence.arg(QStringLiteral(": watch whether it slides."));
+}
+
+QString said(const marks::FoulAtAnchor& foul) {
+    const QString end =
+        foul.end == marks::AnchorEnd::bow ? QStringLiteral("bow") : QStringLiteral("stern");
+    return foul.bottom == soundings::Bottom::rock
+               ? QStringLiteral("Rock was felt near the %1 anchor: it may slip, or jam. Have a "
+                                "line on its crown, or be ready to leave it.")
+                     .arg(end)
+               : QStringLiteral("The lead brought up weed near the %1 anchor: it may slide on it. "
+                                "Watch whether it drags.")
+                     .arg(end);
+}
+
 QString lifejacket() {
     return QStringLiteral("Wear the lifejacket, do not stow it. If you fall in, float on your back "
                           "until your breathing settles.");
@@ -130,7 +153,9 @@ QString said(const marks::Caution& caution, const Words& words) {
                 return QStringLiteral("Waves of about %1 here.").arg(words.lengthTo(c.height, 1));
             },
             [](const marks::RoomForRods& c) { return said(c); },
-            [](const marks::WindTurnsHere& c) { return said(c); }},
+            [](const marks::WindTurnsHere& c) { return said(c); },
+            [](const marks::SteepAtAnchor& c) { return said(c); },
+            [](const marks::FoulAtAnchor& c) { return said(c); }},
         caution);
 }
 

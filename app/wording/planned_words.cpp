@@ -26,6 +26,10 @@ QString spoken(marks::Exclusion exclusion) {
         return QStringLiteral("too rough for an open boat at anchor");
     case marks::Exclusion::banned:
         return QStringLiteral("that you banned");
+    case marks::Exclusion::tooSteep:
+        return QStringLiteral("too steep for an anchor");
+    case marks::Exclusion::noAnchors:
+        return QStringLiteral("without room or rope for the anchors");
     }
     return {};
 }

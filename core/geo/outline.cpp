@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/geo/outline.h"
 
+#include "core/geo/segment_bins.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -114,6 +116,7 @@ struct Outline::Inside {
     // strip.
     std::vector<std::vector<std::uint32_t>> strips;
     double strip_m = 1.0;
+    SegmentBins bins; // for rays
 
     [[nodiscard]] std::size_t stripOf(double y_m) const {
         const double k = std::floor((y_m - box.south_m) / strip_m);
@@ -128,6 +131,11 @@ struct Outline::Inside {
             box.take(segments[i].a);
         }
         tree = Tree(entries);
+        std::vector<SegmentBins::Piece> lines;
+        for (const ShoreSegment& s : segments) {
+            lines.push_back({s.a, s.b});
+        }
+        bins = SegmentBins(lines);
         strips.resize(std::clamp<std::size_t>(segments.size() / 2, 1, 20000));
         strip_m = std::max(box.height_m() / static_cast<double>(strips.size()), 1e-9);
         for (std::size_t i = 0; i < segments.size(); ++i) {
@@ -260,9 +268,11 @@ std::optional<double> Outline::firstShoreAhead_m(WaterPoint p, units::Bearing to
                            std::hypot(box().west_m - p.x_m, box().south_m - p.y_m) + 1.0;
     const BgSegment ray(toBg(p), BgPoint(p.x_m + reach_m * east, p.y_m + reach_m * north));
     std::optional<double> first_m;
-    for (auto it = inside_->tree.qbegin(bg::index::intersects(ray)); it != inside_->tree.qend();
-         ++it) {
-        const ShoreSegment& s = inside_->segments[it->second];
+    const auto look = [&](std::size_t i) {
+        const ShoreSegment& s = inside_->segments[i];
+        if (!bg::intersects(ray, BgSegment(toBg(s.a), toBg(s.b)))) {
+            return;
+        }
         const double alongX_m = s.b.x_m - s.a.x_m;
         const double alongY_m = s.b.y_m - s.a.y_m;
         const double cross = east * alongY_m - north * alongX_m;
@@ -274,7 +284,9 @@ std::optional<double> Outline::firstShoreAhead_m(WaterPoint p, units::Bearing to
         if (ahead_m >= 0.0 && (!first_m || ahead_m < *first_m)) {
             first_m = ahead_m;
         }
-    }
+    };
+    inside_->bins.along(p, east, north, look,
+                        [&first_m](double bin_m) { return first_m && *first_m < bin_m; });
     return first_m;
 }
 

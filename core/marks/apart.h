@@ -17,6 +17,9 @@ public:
     explicit Apart(double apart_m) : apart_m_(apart_m) {}
 
     [[nodiscard]] bool isClear(geo::WaterPoint p) const {
+        if (!(apart_m_ > 0.0)) {
+            return true;
+        }
         for (int row = -1; row <= 1; ++row) {
             for (int col = -1; col <= 1; ++col) {
                 const auto bin = bins_.find(key(p, col, row));
@@ -32,13 +35,14 @@ public:
         }
         return true;
     }
-    void take(geo::WaterPoint p) { bins_[key(p, 0, 0)].push_back(p); }
+    void take(geo::WaterPoint p) {
+        if (apart_m_ > 0.0) {
+            bins_[key(p, 0, 0)].push_back(p);
+        }
+    }
 
 private:
     [[nodiscard]] std::int64_t key(geo::WaterPoint p, int col, int row) const {
-        if (!(apart_m_ > 0.0)) {
-            return 0;
-        }
         constexpr std::int64_t stride = std::int64_t{1} << 31;
         return (static_cast<std::int64_t>(std::floor(p.y_m / apart_m_)) + row) * stride +
                static_cast<std::int64_t>(std::floor(p.x_m / apart_m_)) + col;

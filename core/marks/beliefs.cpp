@@ -2,6 +2,7 @@
 #include "core/marks/beliefs.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace marks {
 
@@ -53,6 +54,10 @@ double countingWeight(const Weights& weights, FactorKind kind) {
 
 double believedAlone(const Weights& weights, FactorKind kind, double value) {
     return isOfTheLog(kind) ? 0.0 : aloneScale * countingWeight(weights, kind) * (value - 0.5);
+}
+
+double takenAlone(double left) {
+    return std::log(left) / aloneScale;
 }
 
 double believedBesideLog(const Weights& weights, FactorKind kind, double value) {

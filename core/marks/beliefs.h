@@ -27,6 +27,11 @@ struct WaveLiking {
 /// what is less tried, of which nothing is known.
 [[nodiscard]] double believedAlone(const Weights& weights, FactorKind kind, double value);
 
+/// What a share that is left of a place takes off the sum of weights times values, by which places
+/// are ordered where there is no log, so that the sum still orders them as the product does: its
+/// logarithm over 0.4.
+[[nodiscard]] double takenAlone(double left);
+
 /// Beside a log: 0.2 x (weight over its usual weight - 1, held to 1 either way) x (2 value - 1), so
 /// that the usual weights hold nothing against what was caught. The weight of the record says how
 /// much the log counts: at nought beliefs count double, at twice the usual not at all. Of the waves

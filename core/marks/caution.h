@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/soundings/lead_line.h"
 #include "core/units/length.h"
 
 #include <chrono>
@@ -54,8 +55,24 @@ struct WindTurnsHere {
     bool isLaidForLater = false; ///< Whether the anchors are laid for the wind after it.
     friend bool operator==(const WindTurnsHere&, const WindTurnsHere&) = default;
 };
+/// Which of the two.
+enum class AnchorEnd { bow, stern };
+/// The bottom at an anchor is steep.
+struct SteepAtAnchor {
+    AnchorEnd end = AnchorEnd::bow;
+    double slope = 0.0;    ///< Rise over run.
+    bool isToBoat = false; ///< It falls towards the boat: the pull lifts the anchor off it.
+    friend bool operator==(const SteepAtAnchor&, const SteepAtAnchor&) = default;
+};
+/// The lead brought up, or felt, ground near an anchor that fouls it.
+struct FoulAtAnchor {
+    AnchorEnd end = AnchorEnd::bow;
+    soundings::Bottom bottom = soundings::Bottom::rock; ///< Rock or weed.
+    friend bool operator==(const FoulAtAnchor&, const FoulAtAnchor&) = default;
+};
 
-using Caution = std::variant<InClosedWater, InBannedWater, DeeperThanLimit, ClosedWaterNear,
-                             GuessedHere, GuessedAround, WavesHere, RoomForRods, WindTurnsHere>;
+using Caution =
+    std::variant<InClosedWater, InBannedWater, DeeperThanLimit, ClosedWaterNear, GuessedHere,
+                 GuessedAround, WavesHere, RoomForRods, WindTurnsHere, SteepAtAnchor, FoulAtAnchor>;
 
 } // namespace marks

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/marks/propose_marks.h"
+#include "core/marks/exclusion.h"
 
 #include "core/anchoring/boat_settings.h"
+#include "core/marks/clearance.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,8 +13,6 @@ namespace {
 
 /// How much shallower than under the boat it may be where an anchor lands.
 constexpr double higherGround = 0.8;
-/// Places looked at to measure what is excluded.
-constexpr double placesMeasured = 10000.0;
 
 /// True where a closed cell reaches nearer to the place than `room_m`.
 bool isClosedWithin(const rods::Ground& ground, geo::WaterPoint place, double room_m) {
@@ -74,27 +73,35 @@ std::string_view nameOf(Exclusion exclusion) {
         return "too_rough";
     case Exclusion::banned:
         return "banned";
+    case Exclusion::tooSteep:
+        return "too_steep_for_an_anchor";
+    case Exclusion::noAnchors:
+        return "no_room_for_anchors";
     }
     return "";
 }
 
 std::optional<Exclusion> exclusionAt(const MarkInput& input, geo::WaterPoint place,
-                                     const Plan& plan, const ProposeSettings& settings) {
+                                     const Plan& plan, const ProposeSettings& settings,
+                                     const Clearance* clearance) {
     const units::Depth depth = input.ground.depthAt(place).value_or(units::Depth());
-    const units::Length room = plan.tackle.boatLength * settings.swingRoom;
-    if (input.ground.isClosed(place)) {
+    const units::Length room = roomFor(plan, settings);
+    const grid::Cell cell = input.ground.frame().cellOf(place);
+    if (input.ground.isClosed(cell)) {
         return Exclusion::closed;
     }
     if (depth < settings.shallowest) {
         return Exclusion::tooShallow;
     }
-    if (!input.ground.isFishable(place)) {
+    if (depth > input.ground.limit()) {
         return Exclusion::tooDeep;
     }
-    if (hasNoRoom(input, place, room)) {
+    if (!(clearance != nullptr && clearance->isFarFromBanks(cell)) &&
+        hasNoRoom(input, place, room)) {
         return Exclusion::noRoom;
     }
-    if (isClosedWithin(input.ground, place, room.inMetres())) {
+    if (!(clearance != nullptr && clearance->isFarFromClosed(cell)) &&
+        isClosedWithin(input.ground, place, room.inMetres())) {
         return Exclusion::closed;
     }
     if (areRopesTooShort(depth, plan.tackle)) {
@@ -109,26 +116,9 @@ std::optional<Exclusion> exclusionAt(const MarkInput& input, geo::WaterPoint pla
     return std::nullopt;
 }
 
-std::array<units::Area, allExclusions.size()>
-excludedAreas(const MarkInput& input, const Plan& plan, const ProposeSettings& settings) {
-    const grid::GridFrame& frame = input.ground.frame();
-    const int step = std::max(
-        1, static_cast<int>(std::sqrt(static_cast<double>(frame.size()) / placesMeasured)));
-    std::array<double, allExclusions.size()> m2{};
-    for (int row = step / 2; row < frame.rows(); row += step) {
-        for (int col = step / 2; col < frame.cols(); col += step) {
-            const geo::WaterPoint p = frame.centre({col, row});
-            if (!input.ground.depthAt(p)) {
-                continue;
-            }
-            if (const auto exclusion = exclusionAt(input, p, plan, settings)) {
-                m2[static_cast<std::size_t>(*exclusion)] += frame.cellArea_m2() * step * step;
-            }
-        }
-    }
-    std::array<units::Area, allExclusions.size()> areas;
-    std::ranges::transform(m2, areas.begin(), units::Area::squareMetres);
-    return areas;
+bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
+              const ProposeSettings& settings, const Clearance* clearance) {
+    return input.ground.depthAt(place) && !exclusionAt(input, place, plan, settings, clearance);
 }
 
 } // namespace marks

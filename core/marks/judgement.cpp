@@ -25,13 +25,27 @@ double normalBelow(double z) {
     return 0.5 * std::erfc(-z / std::numbers::sqrt2);
 }
 
-Judgement believedAlone(const MarkInput& input, const Surroundings& around, const Plan& plan,
-                        const WavesOfDay& waves) {
+/// Takes away what a depth that is not known for sure takes. \return the share that is left.
+double takeByTrust(std::vector<Factor>& factors, const MarkInput& input, const Surroundings& around,
+                   units::Length halfWidth) {
+    double ofBottom = 1.0;
+    for (const Factor& factor : factors) {
+        ofBottom *= isOfTheBottom(factor.kind) ? factor.times : 1.0;
+    }
+    const double left = leftByTrust(chanceOfOtherDepth(around.depth, halfWidth),
+                                    chanceOfReach(input, around, halfWidth), ofBottom);
+    std::ranges::find(factors, FactorKind::trust, &Factor::kind)->times *= left;
+    return left;
+}
+
+Judgement believedAlone(const MarkInput& input, const Surroundings& around, geo::WaterPoint place,
+                        const Plan& plan, const WavesOfDay& waves) {
     Judgement out;
     out.factors = factorsOf(input.ground.limit(), around, plan, waves, std::nullopt);
     for (Factor& factor : out.factors) {
         factor.times = std::exp(believedAlone(plan.weights, factor.kind, factor.value));
     }
+    out.leftByTrust = takeByTrust(out.factors, input, around, trustAt(input, around, place));
     out.score = scoreOf(out.factors);
     return out;
 }
@@ -51,18 +65,6 @@ void multiply(std::vector<Factor>& factors, const std::vector<FeaturePart>& part
             factor.times *= times[static_cast<std::size_t>(part - parts.begin())];
         }
     }
-}
-
-/// Takes away what a depth that is not known for sure takes.
-void takeByTrust(std::vector<Factor>& factors, const MarkInput& input, const Surroundings& around,
-                 units::Length halfWidth) {
-    double ofBottom = 1.0;
-    for (const Factor& factor : factors) {
-        ofBottom *= isOfTheBottom(factor.kind) ? factor.times : 1.0;
-    }
-    std::ranges::find(factors, FactorKind::trust, &Factor::kind)->times *=
-        leftByTrust(chanceOfOtherDepth(around.depth, halfWidth),
-                    chanceOfReach(input, around, halfWidth), ofBottom);
 }
 
 /// Values and reasons of record and less tried, which stand on what is expected, and the reasons
@@ -143,13 +145,13 @@ double Judgement::worth(double eagerness) const {
     for (const Factor& factor : factors) {
         sum += factor.weight * factor.value;
     }
-    return sum;
+    return sum + takenAlone(leftByTrust);
 }
 
 Judgement judgementOf(const MarkInput& input, const Surroundings& around, geo::WaterPoint place,
                       const Plan& plan, const WavesOfDay& waves, ChosenBy chosenBy) {
     if (input.learned == nullptr || input.learned->model.isEmpty()) {
-        return believedAlone(input, around, plan, waves);
+        return believedAlone(input, around, place, plan, waves);
     }
     const learning::CatchModel& model = input.learned->model;
     const auto parts =
@@ -160,7 +162,7 @@ Judgement judgementOf(const MarkInput& input, const Surroundings& around, geo::W
     out.factors.push_back({FactorKind::bottom, 0.0, 0.0, {}, 1.0});
     out.factors.push_back({FactorKind::hour, 0.0, 0.0, HoursPlanned{}, 1.0});
     multiply(out.factors, parts, model, plan);
-    takeByTrust(out.factors, input, around, halfWidth);
+    out.leftByTrust = takeByTrust(out.factors, input, around, halfWidth);
     if (chosenBy == ChosenBy::program) {
         out.factors.push_back({FactorKind::bestOfMany, 0.0, 0.0, BestOfMany{}, leftOfBest});
     }

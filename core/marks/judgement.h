@@ -20,11 +20,13 @@ struct Judgement {
     /// How much more than it promises the place may give, as a share of that: what is learned
     /// there. Nothing is learned of a place whose depth is not what is drawn.
     double toFindOut = 0.0;
+    /// The share of what is drawn there that is left by the chance that the depth is another.
+    double leftByTrust = 1.0;
     learning::Features features; ///< Empty without a log.
 
     /// By what marks are chosen: the score and, for a log, what may be found out there times the
-    /// eagerness to try; without a log the weighted sum of the factors' values, which orders places
-    /// as their product does.
+    /// eagerness to try; without a log the weighted sum of the factors' values less what a
+    /// depth that is not known for sure takes, which orders places as their product does.
     [[nodiscard]] double worth(double eagerness) const;
 };
 
@@ -65,8 +67,8 @@ enum class ChosenBy { user, program };
 /// With a log: the water's mean times what it says of depth, kinds of bottom, wind, hours and
 /// whereabouts, times what the user believes beside it, times what a depth that is not known for
 /// sure takes away: where the depth is another the bottom is another too, and gives the mean at
-/// most, and where it is out of reach nothing. Without: what the user believes alone.
-/// \param waves absent: not yet worked out; then there is no factor for shelter.
+/// most, and where it is out of reach nothing. Without: what the user believes alone, times the
+/// same. \param waves absent: not yet worked out; then there is no factor for shelter.
 [[nodiscard]] Judgement judgementOf(const MarkInput& input, const Surroundings& around,
                                     geo::WaterPoint place, const Plan& plan,
                                     const WavesOfDay& waves, ChosenBy chosenBy);

@@ -48,6 +48,12 @@ struct Lying {
     std::optional<WaveState> waves; ///< Nothing where the wind is not known.
 };
 
+/// What is known of the ground where an anchor lands.
+struct AnchorGround {
+    std::optional<double> slope;             ///< Rise over run; nothing where the depth is a guess.
+    std::optional<soundings::Bottom> bottom; ///< What the lead brought up, or felt, near it.
+};
+
 /// A place to anchor, with its depth and its reasons.
 struct Mark {
     int rank = 0;          ///< 1 is best.
@@ -71,6 +77,8 @@ struct Mark {
     std::optional<units::Length> fetch;
     std::optional<units::Length> waveHeight;
     anchoring::AnchorSet anchors;
+    AnchorGround bowGround;
+    AnchorGround sternGround;
     rods::RodSpread spread;
     std::vector<Caution> cautions; ///< Of the place; those of the anchors are with them.
     /// Once the wind has turned; nothing on a day of one wind. What stands above is of the hours of

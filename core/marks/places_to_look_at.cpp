@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <optional>
 
 namespace marks {
 
@@ -15,6 +17,9 @@ using geo::WaterPoint;
 /// Of all places, the shares that lattice and borders, and edges, may take.
 constexpr double latticeShare = 0.35;
 constexpr double edgeShare = 0.3;
+constexpr double unlikeShare = 0.35;
+/// Between the logarithms of two depths that are not alike.
+constexpr double depthStep = 0.3;
 /// A water too small for so many places half a cast apart gets them closer.
 constexpr double onSmallWater = 400.0;
 
@@ -122,13 +127,128 @@ void addFeatures(const MarkInput& input, std::vector<WaterPoint>& out) {
     }
 }
 
+/// What the cells of a square have in common with one another and not with the square's place.
+struct Alike {
+    std::optional<structure::ZoneKind> kind;
+    sections::SectionNumber section = sections::noSection;
+    int depthStep = 0;
+    friend auto operator<=>(const Alike&, const Alike&) = default;
+};
+
+/// Cells of a square that the lattice's own place does not stand for.
+class UnlikeCells {
+public:
+    UnlikeCells(const MarkInput& input, const WhereToLie& lie, double step_m)
+        : input_(input), lie_(lie), step_m_(step_m), middle_(middleOf(input.outline.box())) {}
+
+    void lay(std::vector<WaterPoint>& out) const {
+        const geo::Box box = input_.ground.frame().box();
+        const auto number = [this](double m) { return std::floor(m / step_m_ + 0.5); };
+        for (double row = number(box.south_m); row <= number(box.north_m); row += 1.0) {
+            for (double col = number(box.west_m); col <= number(box.east_m); col += 1.0) {
+                laySquare({col * step_m_, row * step_m_}, out);
+            }
+        }
+    }
+
+private:
+    static WaterPoint middleOf(const geo::Box& box) {
+        return {0.5 * (box.west_m + box.east_m), 0.5 * (box.south_m + box.north_m)};
+    }
+
+    /// The cells round the lattice's place whose middles are no farther from it than half a step:
+    /// one on the border of two squares belongs to both, whichever way the water is turned.
+    void laySquare(WaterPoint place, std::vector<WaterPoint>& out) const {
+        const grid::GridFrame& frame = lie_.cells.frame();
+        const double half_m = 0.5 * step_m_ * (1.0 + 1e-9);
+        const grid::Cell first = frame.cellOf({place.x_m - half_m, place.y_m + half_m});
+        const grid::Cell last = frame.cellOf({place.x_m + half_m, place.y_m - half_m});
+        std::optional<Alike> own;
+        double depth_m = 1.0;
+        bool isAsked = false;
+        std::map<Alike, std::vector<WaterPoint>> others;
+        for (int row = first.row; row <= last.row; ++row) {
+            for (int col = first.col; col <= last.col; ++col) {
+                const grid::Cell c{col, row};
+                const WaterPoint p = frame.centre(c);
+                if (!lie_.cells.mayLieIn(c) || std::fabs(p.x_m - place.x_m) > half_m ||
+                    std::fabs(p.y_m - place.y_m) > half_m) {
+                    continue;
+                }
+                if (!isAsked) {
+                    isAsked = true;
+                    if (lie_.at(place)) {
+                        depth_m = input_.ground.depthAt(place).value_or(units::Depth()).inMetres();
+                        own = alike(place, depth_m, depth_m);
+                    }
+                }
+                const double here_m =
+                    static_cast<double>(input_.ground.today().raw_m()[frame.index(c)]);
+                const Alike like = alike(p, here_m, depth_m);
+                if (like != own) {
+                    others[like].push_back(p);
+                }
+            }
+        }
+        for (const auto& [like, cells] : others) {
+            out.push_back(middlemost(cells));
+        }
+    }
+
+    [[nodiscard]] Alike alike(WaterPoint p, double depth_m, double than_m) const {
+        const auto& map = input_.sections.sectionOfCell;
+        const grid::Cell c = map.frame().cellOf(p);
+        return {input_.ground.kindAt(p), map.frame().holds(c) ? map[c] : sections::noSection,
+                static_cast<int>(std::lround(std::log(depth_m / than_m) / depthStep))};
+    }
+
+    /// The nearest to the middle of all; of equals the nearest to the middle of the water.
+    [[nodiscard]] WaterPoint middlemost(const std::vector<WaterPoint>& cells) const {
+        WaterPoint sum;
+        for (const WaterPoint p : cells) {
+            sum.x_m += p.x_m;
+            sum.y_m += p.y_m;
+        }
+        const auto n = static_cast<double>(cells.size());
+        const WaterPoint mean{sum.x_m / n, sum.y_m / n};
+        return *std::ranges::min_element(cells, {}, [&](WaterPoint p) {
+            return std::pair(std::round(1e3 * geo::distance_m(p, mean)),
+                             geo::distance_m(p, middle_));
+        });
+    }
+
+    const MarkInput& input_;
+    const WhereToLie& lie_;
+    double step_m_;
+    WaterPoint middle_;
+};
+
+/// The squares widen until their places are no more than their share.
+std::vector<WaterPoint> unlikeCells(const MarkInput& input, const WhereToLie& lie, double step_m,
+                                    std::size_t most) {
+    const double share = unlikeShare * static_cast<double>(most);
+    for (;; step_m *= 1.5) {
+        std::vector<WaterPoint> places;
+        UnlikeCells(input, lie, step_m).lay(places);
+        if (static_cast<double>(places.size()) <= share ||
+            step_m > input.ground.frame().box().width_m()) {
+            return places;
+        }
+    }
+}
+
 } // namespace
 
-std::vector<WaterPoint> placesToLookAt(const MarkInput& input, double cast_m, std::size_t most) {
+std::vector<WaterPoint> placesToLookAt(const MarkInput& input, const WhereToLie& lie, double cast_m,
+                                       std::size_t most) {
     std::vector<WaterPoint> places;
+    const double step_m = latticeStep_m(input, cast_m, most);
     addEdges(input, edgeStep_m(input, cast_m, most), cast_m / 3.0, places);
     addFeatures(input, places);
-    Lattice(input, latticeStep_m(input, cast_m, most)).lay(places);
+    Lattice(input, step_m).lay(places);
+    std::erase_if(places, [&](WaterPoint p) { return !lie.at(p); });
+    const auto unlike = unlikeCells(input, lie, step_m, most);
+    places.insert(places.end(), unlike.begin(), unlike.end());
     return places;
 }
 

@@ -36,23 +36,71 @@ void sortByPromise(std::vector<Candidate>& candidates, geo::WaterPoint middle) {
     });
 }
 
-/// Takes candidates in order that keep `apart_m` from all taken, until `most` are taken.
-void thin(const std::vector<Candidate>& sorted, double apart_m, std::size_t most,
-          std::vector<Candidate>& taken) {
-    Apart apart(apart_m);
-    for (const Candidate& candidate : taken) {
-        apart.take(candidate.place);
-    }
-    for (const Candidate& candidate : sorted) {
-        if (taken.size() >= most) {
-            return;
-        }
-        if (apart.isClear(candidate.place)) {
+/// Candidates in order, each asked once whether the boat holds there.
+class Thinning {
+public:
+    Thinning(const std::vector<Candidate>& sorted, const Holds& holds, int mostInVain,
+             std::vector<Candidate> taken)
+        : sorted_(sorted), holds_(holds), leftInVain_(mostInVain), taken_(std::move(taken)),
+          holdsAt_(sorted.size()) {}
+
+    /// Takes those that keep `apart_m` from all taken, and `fromRefused_m` from all where the boat
+    /// does not hold, until there are `most`.
+    base::Result<void> take(double apart_m, double fromRefused_m, std::size_t most,
+                            base::Progress& progress) {
+        Apart apart(apart_m);
+        for (const Candidate& candidate : taken_) {
             apart.take(candidate.place);
-            taken.push_back(candidate);
         }
+        Apart refused(fromRefused_m);
+        for (std::size_t k = 0; k < sorted_.size() && taken_.size() < most; ++k) {
+            const geo::WaterPoint place = sorted_[k].place;
+            if (!apart.isClear(place) || !refused.isClear(place)) {
+                continue;
+            }
+            if (progress.stopAsked()) {
+                return std::unexpected(base::cancelled());
+            }
+            const auto fine = holdsAt(k);
+            if (!fine) {
+                return std::unexpected(fine.error());
+            }
+            if (*fine) {
+                apart.take(place);
+                taken_.push_back(sorted_[k]);
+            } else if (leftInVain_ <= 0) {
+                return {};
+            } else {
+                refused.take(place);
+            }
+        }
+        return {};
     }
-}
+
+    [[nodiscard]] std::vector<Candidate>& taken() { return taken_; }
+
+private:
+    base::Result<bool> holdsAt(std::size_t k) {
+        if (!holds_) {
+            return true;
+        }
+        if (!holdsAt_[k]) {
+            const auto asked = holds_(sorted_[k]);
+            if (!asked) {
+                return asked;
+            }
+            holdsAt_[k] = *asked;
+            leftInVain_ -= *asked ? 0 : 1;
+        }
+        return *holdsAt_[k];
+    }
+
+    const std::vector<Candidate>& sorted_;
+    const Holds& holds_;
+    int leftInVain_;
+    std::vector<Candidate> taken_;
+    std::vector<std::optional<bool>> holdsAt_;
+};
 
 std::vector<Candidate> promising(const MarkInput& input, const Plan& plan,
                                  const std::vector<LookedAt>& lookedAt,
@@ -88,80 +136,91 @@ std::vector<Candidate> ownOnes(const MarkInput& input, const Plan& plan,
     return own;
 }
 
-base::Result<void> check(const ProposeSettings& settings, const Plan& plan) {
-    if (const auto problems = problemsIn(settings, plan); !problems.empty()) {
-        return base::fail(base::ErrorKind::wrongUse, "marks cannot be proposed so", "plan",
-                          "choose " + problems.front());
+/// What is to be done about what takes most of the water.
+const char* wayOut(Exclusion why) {
+    switch (why) {
+    case Exclusion::closed:
+        return "choose water that is open";
+    case Exclusion::tooShallow:
+        return "wait for more water, or draw more of it";
+    case Exclusion::tooDeep:
+        return "choose a deeper limit";
+    case Exclusion::noRoom:
+        return "take a shorter boat, or draw more of the water";
+    case Exclusion::ropesTooShort:
+        return "take longer ropes, or a smaller scope";
+    case Exclusion::tooRough:
+        return "stay ashore in this wind, or plan for another";
+    case Exclusion::banned:
+        return "lift a ban";
+    case Exclusion::tooSteep:
+    case Exclusion::noAnchors:
+        break;
     }
-    return {};
+    return "draw more of the water";
+}
+
+/// "3.2 ha closed, 0.4 ha too_deep": the largest first, with their names in reports.
+std::string areasText(const ExcludedAreas& areas) {
+    std::vector<Exclusion> order(allExclusions.begin(), allExclusions.end());
+    std::ranges::stable_sort(order, std::ranges::greater(), [&](Exclusion why) {
+        return areas[static_cast<std::size_t>(why)].inSquareMetres();
+    });
+    std::string text;
+    for (const Exclusion why : order) {
+        const double ha = areas[static_cast<std::size_t>(why)].inHectares();
+        if (ha > 0.0) {
+            std::string name(nameOf(why));
+            std::ranges::replace(name, '_', ' ');
+            text += fmt::format("{}{:.2f} ha {}", text.empty() ? "" : ", ", ha, name);
+        }
+    }
+    return text;
 }
 
 /// Why there is no place at all.
 base::Result<std::vector<Candidate>> nowhere(const MarkInput& input, const Plan& plan,
-                                             const ProposeSettings& settings) {
-    const auto excluded = excludedAreas(input, plan, settings);
-    const auto areaOf = [&](Exclusion why) { return excluded[static_cast<std::size_t>(why)]; };
-    if (areaOf(Exclusion::banned) > units::Area()) {
+                                             const ProposeSettings& settings,
+                                             base::Progress& progress) {
+    const auto lying = LyingCells::of(input, plan, settings, progress);
+    if (!lying) {
+        return std::unexpected(lying.error());
+    }
+    const ExcludedAreas areas = lying->excludedAreas();
+    const auto areaOf = [&](Exclusion why) { return areas[static_cast<std::size_t>(why)]; };
+    const std::string leftOut = areasText(areas);
+    const auto fail = [&](std::string what, const char* whatToDo) {
         return base::fail(base::ErrorKind::unusableInput,
-                          "wherever the boat could lie you have banned the water", "marks",
-                          "lift a ban");
+                          leftOut.empty() ? what : what + ": " + leftOut, "marks", whatToDo);
+    };
+    if (areaOf(Exclusion::banned) > units::Area()) {
+        return fail("wherever the boat could lie you have banned the water",
+                    wayOut(Exclusion::banned));
     }
     if (areaOf(Exclusion::tooRough) > units::Area()) {
-        return base::fail(
-            base::ErrorKind::unusableInput,
-            fmt::format("wherever the boat could lie the waves are higher than {:.2f} "
-                        "m, too rough for an open boat at anchor",
-                        settings.roughest.inMetres()),
-            "marks", "stay ashore in this wind, or plan for another");
+        return fail(fmt::format("wherever the boat could lie the waves are higher than {:.2f} "
+                                "m, too rough for an open boat at anchor",
+                                settings.roughest.inMetres()),
+                    wayOut(Exclusion::tooRough));
     }
-    return base::fail(base::ErrorKind::unusableInput,
-                      "there is no open water, deep enough to float and within the limit, "
-                      "with room to swing",
-                      "marks", "choose a deeper limit, or draw more of the water");
-}
-
-bool isWithin(double value, double low, double high) {
-    return value >= low && value <= high;
+    const auto most = std::ranges::max_element(areas) - areas.begin();
+    return fail("there is no open water, deep enough to float and within the limit, with room to "
+                "swing and within reach of the ropes",
+                wayOut(allExclusions[static_cast<std::size_t>(most)]));
 }
 
 } // namespace
 
-std::vector<std::string> problemsIn(const ProposeSettings& settings, const Plan& plan) {
-    std::vector<std::string> problems;
-    const auto ask = [&problems](bool isFine, const char* sentence) {
-        if (!isFine) {
-            problems.emplace_back(sentence);
-        }
-    };
-    ask(isWithin(plan.count, 1, 40), "from 1 to 40 marks");
-    ask(isWithin(plan.tackle.cast.inMetres(), 5.0, 100.0), "a cast from 5 to 100 m");
-    ask(isWithin(plan.tackle.boatLength.inMetres(), 2.0, 15.0), "a boat from 2 to 15 m long");
-    for (const WindOfHours& part : windsOf(plan.day)) {
-        ask(isWithin(part.wind.speed.value_or(units::Speed()).inMetresPerSecond(), 0.0, 60.0),
-            "a wind from 0 to 60 m/s");
-    }
-    ask(isWithin(settings.most, 1, 5000), "from 1 to 5000 candidates");
-    ask(isWithin(settings.mostLookedAt, 100, 1'000'000), "from 100 to 1 million places looked at");
-    ask(isWithin(settings.leastApart, 0.1, 4.0), "candidates from 0.1 to 4 casts apart");
-    ask(isWithin(settings.shallowest.inMetres(), 0.3, 5.0), "a least depth from 0.3 to 5 m");
-    ask(isWithin(settings.swingRoom, 0.0, 5.0), "room from 0 to 5 boat lengths");
-    ask(isWithin(settings.roughest.inMetres(), 0.05, 5.0), "roughest waves from 0.05 to 5 m");
-    ask(isWithin(plan.tryNew, 0.0, 1.0), "from 0, what is known, to 1, new water");
-    return problems;
-}
-
-bool mayLieAt(const MarkInput& input, geo::WaterPoint place, const Plan& plan,
-              const ProposeSettings& settings) {
-    return input.ground.depthAt(place) && !exclusionAt(input, place, plan, settings);
-}
-
 base::Result<std::vector<LookedAt>> lookRound(const MarkInput& input, const Plan& plan,
                                               const ProposeSettings& settings,
-                                              base::Progress& progress) {
-    if (auto checked = check(settings, plan); !checked) {
+                                              const LyingCells& lying, base::Progress& progress) {
+    if (auto checked = checkSettings(settings, plan); !checked) {
         return std::unexpected(checked.error());
     }
-    const auto places = placesToLookAt(input, plan.tackle.cast.inMetres(),
+    const auto mayLie = [&](geo::WaterPoint p) {
+        return mayLieAt(input, p, plan, settings, &lying.clearance());
+    };
+    const auto places = placesToLookAt(input, {lying, mayLie}, plan.tackle.cast.inMetres(),
                                        static_cast<std::size_t>(settings.mostLookedAt));
     std::vector<LookedAt> lookedAt;
     for (std::size_t k = 0; k < places.size(); ++k) {
@@ -171,9 +230,7 @@ base::Result<std::vector<LookedAt>> lookRound(const MarkInput& input, const Plan
             }
             progress.tell(static_cast<double>(k) / static_cast<double>(places.size()));
         }
-        if (mayLieAt(input, places[k], plan, settings)) {
-            lookedAt.push_back({places[k], surroundingsOf(input, places[k], plan.tackle.cast)});
-        }
+        lookedAt.push_back({places[k], surroundingsOf(input, places[k], plan.tackle.cast)});
     }
     return lookedAt;
 }
@@ -195,39 +252,59 @@ base::Result<std::vector<Prospect>> prospectsOf(const MarkInput& input, const Pl
 base::Result<std::vector<Candidate>>
 proposeMarks(const MarkInput& input, const Plan& plan, const std::vector<LookedAt>& lookedAt,
              const std::vector<Prospect>& prospects, const std::vector<Candidate>& pinned,
-             const ProposeSettings& settings, base::Progress& progress) {
-    if (auto checked = check(settings, plan); !checked) {
+             const ProposeSettings& settings, base::Progress& progress, const Holds& holds) {
+    if (auto checked = checkSettings(settings, plan); !checked) {
         return std::unexpected(checked.error());
     }
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }
     std::vector<Candidate> found = promising(input, plan, lookedAt, prospects);
-    std::vector<Candidate> taken = ownOnes(input, plan, pinned);
-    if (found.empty() && taken.empty()) {
-        return nowhere(input, plan, settings);
+    std::vector<Candidate> own = ownOnes(input, plan, pinned);
+    if (found.empty() && own.empty()) {
+        return nowhere(input, plan, settings, progress);
     }
     const geo::Box box = input.outline.box();
     const geo::WaterPoint middle{0.5 * (box.west_m + box.east_m),
                                  0.5 * (box.south_m + box.north_m)};
     sortByPromise(found, middle);
     const auto most = static_cast<std::size_t>(settings.most);
-    const std::size_t pins = taken.size();
+    const std::size_t pins = own.size();
     const double cast_m = plan.tackle.cast.inMetres();
-    thin(found, std::max(wideApart, settings.leastApart) * cast_m, pins + (most + 1) / 2, taken);
-    thin(found, settings.leastApart * cast_m, pins + most, taken);
+    Thinning thinning(found, holds, settings.mostInVain, std::move(own));
+    const double close_m = settings.leastApart * cast_m;
+    const double wide_m = std::max(wideApart * cast_m, close_m);
+    // Where many places in a row do not hold, the search goes on elsewhere before it comes back.
+    struct Pass {
+        double apart_m;
+        double fromRefused_m;
+        std::size_t most;
+    };
+    for (const Pass& pass :
+         {Pass{wide_m, wide_m, pins + (most + 1) / 2}, Pass{close_m, close_m, pins + most},
+          Pass{close_m, 0.0, pins + most}}) {
+        if (auto done = thinning.take(pass.apart_m, pass.fromRefused_m, pass.most, progress);
+            !done) {
+            return std::unexpected(done.error());
+        }
+    }
+    std::vector<Candidate>& taken = thinning.taken();
     std::vector<Candidate> free(taken.begin() + static_cast<std::ptrdiff_t>(pins), taken.end());
     taken.resize(pins);
     sortByPromise(free, middle);
     taken.insert(taken.end(), free.begin(), free.end());
-    return taken;
+    return std::move(taken);
 }
 
 base::Result<std::vector<Candidate>> proposeMarks(const MarkInput& input, const Plan& plan,
                                                   const std::vector<Candidate>& pinned,
                                                   const ProposeSettings& settings,
-                                                  base::Progress& progress) {
-    const auto lookedAt = lookRound(input, plan, settings, progress);
+                                                  base::Progress& progress, const Holds& holds) {
+    const auto lying = LyingCells::of(input, plan, settings, progress);
+    if (!lying) {
+        return std::unexpected(lying.error());
+    }
+    const auto lookedAt = lookRound(input, plan, settings, *lying, progress);
     if (!lookedAt) {
         return std::unexpected(lookedAt.error());
     }
@@ -235,7 +312,7 @@ base::Result<std::vector<Candidate>> proposeMarks(const MarkInput& input, const 
     if (!prospects) {
         return std::unexpected(prospects.error());
     }
-    return proposeMarks(input, plan, *lookedAt, *prospects, pinned, settings, progress);
+    return proposeMarks(input, plan, *lookedAt, *prospects, pinned, settings, progress, holds);
 }
 
 } // namespace marks

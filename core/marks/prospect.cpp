@@ -20,6 +20,9 @@ Prospect::Prospect(const MarkInput& input, const LookedAt& at, const Plan& plan)
         }
     }
     takeWaves(input, at.place, plan.day);
+    const units::Length halfWidth = trustAt(input, at.around, at.place);
+    ofOtherDepth_ = chanceOfOtherDepth(at.around.depth, halfWidth);
+    withinReach_ = chanceOfReach(input, at.around, halfWidth);
     if (input.learned == nullptr || input.learned->model.isEmpty()) {
         return;
     }
@@ -34,9 +37,6 @@ Prospect::Prospect(const MarkInput& input, const LookedAt& at, const Plan& plan)
     for (std::size_t k = 0; k < parts.size(); ++k) {
         parts_.push_back({parts[k].kind, std::move(effects[k])});
     }
-    const units::Length halfWidth = trustAt(input, at.around, at.place);
-    ofOtherDepth_ = chanceOfOtherDepth(at.around.depth, halfWidth);
-    withinReach_ = chanceOfReach(input, at.around, halfWidth);
     toFindOut_ = model.expect(joined(parts)).relativeWidth() * (1.0 - ofOtherDepth_);
 }
 
@@ -70,9 +70,12 @@ double Prospect::worth(const learning::CatchModel* model, const Weights& weights
         return worthByLog(*model, weights, eagerness);
     }
     double sum = 0.0;
+    double ofBottom = 0.0;
     for (const auto& [kind, value] : values_) {
         sum += countingWeight(weights, kind) * value;
+        ofBottom += isOfTheBottom(kind) ? believedAlone(weights, kind, value) : 0.0;
     }
+    sum += takenAlone(leftByTrust(ofOtherDepth_, withinReach_, std::exp(ofBottom)));
     const auto liked = likedWaves(weights);
     return liked ? sum + countingWeight(weights, FactorKind::shelter) * *liked : sum;
 }

@@ -60,6 +60,19 @@ int windowRadius(units::Length scale, double cell_m) {
     return std::max(0, static_cast<int>(std::lround(0.5 * (scale.inMetres() / cell_m - 1.0))));
 }
 
+Fall fallAt(const grid::DepthGrid& depth, Cell c) {
+    const std::array<float, 9> z = nineAt(depth, c);
+    Difference east;
+    Difference north;
+    for (std::size_t k = 0; k < 3; ++k) {
+        const double weight = k == 1 ? 2.0 : 1.0;
+        east.take(z[3 * k], z[3 * k + 1], z[3 * k + 2], weight);
+        north.take(z[6 + k], z[3 + k], z[k], weight);
+    }
+    const double cell_m = depth.frame().cell_m();
+    return {east.value() / cell_m, north.value() / cell_m};
+}
+
 SlopeGrid SlopeGrid::of(const grid::DepthGrid& depth, units::Length scale) {
     const GridFrame& f = depth.frame();
     SlopeGrid out;
@@ -70,16 +83,9 @@ SlopeGrid SlopeGrid::of(const grid::DepthGrid& depth, units::Length scale) {
         if (!depth.has(i)) {
             continue;
         }
-        const std::array<float, 9> z = nineAt(depth, f.cellAt(i));
-        Difference east;
-        Difference north;
-        for (std::size_t k = 0; k < 3; ++k) {
-            const double weight = k == 1 ? 2.0 : 1.0;
-            east.take(z[3 * k], z[3 * k + 1], z[3 * k + 2], weight);
-            north.take(z[6 + k], z[3 + k], z[k], weight);
-        }
-        out.east_[i] = static_cast<float>(east.value() / f.cell_m());
-        out.north_[i] = static_cast<float>(north.value() / f.cell_m());
+        const Fall fall = fallAt(depth, f.cellAt(i));
+        out.east_[i] = static_cast<float>(fall.eastward);
+        out.north_[i] = static_cast<float>(fall.northward);
     }
     // Averaging the differences is averaging the depths, but right up to the shore.
     const int radius = windowRadius(scale, f.cell_m());

@@ -10,6 +10,15 @@ namespace structure {
 /// Cells to each side of the middle one in the box that comes nearest to a side of `scale`.
 [[nodiscard]] int windowRadius(units::Length scale, double cell_m);
 
+/// Metres of depth gained per metre towards the east and the north.
+struct Fall {
+    double eastward = 0.0;
+    double northward = 0.0;
+};
+
+/// At one cell that holds a depth, by Horn 1981 (3 x 3); beside the shore one-sided.
+[[nodiscard]] Fall fallAt(const grid::DepthGrid& depth, grid::Cell c);
+
 /// How steep the bottom is in each cell, and which way it falls. A value made from a depth grid.
 class SlopeGrid {
 public:

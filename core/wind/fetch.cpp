@@ -35,9 +35,13 @@ Fetch fetchAt(const geo::Outline& outline, geo::WaterPoint place, units::Bearing
         return units::Length::metres(
             outline.firstShoreAhead_m(place, windFrom.turnedBy(turn_deg)).value_or(0.0));
     };
-    fetch.straight = radial(0.0);
-    forRadials(
-        [&](double turn_deg, double weight) { fetch.effective += weight * radial(turn_deg); });
+    forRadials([&](double turn_deg, double weight) {
+        const units::Length length = radial(turn_deg);
+        fetch.effective += weight * length;
+        if (turn_deg == 0.0) {
+            fetch.straight = length;
+        }
+    });
     return fetch;
 }
 

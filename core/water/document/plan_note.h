@@ -3,7 +3,7 @@
 
 #include "core/base/error.h"
 #include "core/geo/lon_lat.h"
-#include "core/marks/propose_marks.h"
+#include "core/marks/exclusion.h"
 #include "core/units/area.h"
 
 #include <string>

@@ -3,9 +3,9 @@
 
 #include "core/light/sun.h"
 #include "core/marks/belief_record.h"
+#include "core/marks/exclusion.h"
 #include "core/marks/mark.h"
 #include "core/marks/plan.h"
-#include "core/marks/propose_marks.h"
 #include "core/water/document/day_caution.h"
 #include "core/water/document/plan_note.h"
 #include "core/water/document/stamp.h"
@@ -35,7 +35,7 @@ struct PlannedDay {
     std::optional<double> meanPer10RodHours;
     std::vector<marks::BeliefRecord> beliefs; ///< What was said beside what the log says.
     /// How much water each condition leaves out.
-    std::array<units::Area, marks::allExclusions.size()> excluded{};
+    marks::ExcludedAreas excluded{};
     std::vector<PlanNote> basis; ///< What the list stands on.
 };
 

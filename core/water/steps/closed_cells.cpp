@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/closed_cells.h"
 
-#include "core/grid/mask.h"
+#include "core/grid/touched_cells.h"
 
 namespace water {
 
@@ -16,9 +16,9 @@ base::Result<grid::Grid<std::uint8_t>> closedCells(const Water& water,
                 "closed water " + piece.name + (error.where.empty() ? "" : ", " + error.where);
             return std::unexpected(error);
         }
-        const grid::Mask touched = grid::Mask::of(*outline, frame);
+        const grid::Grid<std::uint8_t> touched = grid::touchedCells(*outline, frame);
         for (std::size_t i = 0; i < closed.size(); ++i) {
-            closed[i] = closed[i] != 0 || touched.isActive(i) ? 1 : 0;
+            closed[i] = closed[i] != 0 || touched[i] != 0 ? 1 : 0;
         }
     }
     return closed;

@@ -2,6 +2,7 @@
 #include "core/water/steps/day_distances.h"
 
 #include "core/grid/distance_field.h"
+#include "core/grid/touched_cells.h"
 #include "core/grid/water_way.h"
 #include "core/water/steps/closed_cells.h"
 
@@ -19,7 +20,7 @@ base::Result<grid::Mask> openWater(const Water& water, const geo::Outline& outli
     if (!closed) {
         return std::unexpected(closed.error());
     }
-    grid::Grid<std::uint8_t> open = grid::Mask::of(outline, frame).active();
+    grid::Grid<std::uint8_t> open = grid::touchedCells(outline, frame);
     for (std::size_t i = 0; i < open.size(); ++i) {
         open[i] = (*closed)[i] != 0 ? 0 : open[i];
     }
@@ -42,26 +43,57 @@ public:
         return ends_.size() - 1;
     }
 
-    [[nodiscard]] double between_m(std::size_t a, std::size_t b) {
-        if (!mask_.isActive(ends_[a].cell) || !mask_.isActive(ends_[b].cell)) {
+    /// Works out at once what between_m() will be asked for. A field answers for all ways from one
+    /// place: those with the most ways round something get one first, until every way has one.
+    void prepare() {
+        const std::size_t n = ends_.size();
+        std::vector<std::vector<std::size_t>> round(n);
+        for (std::size_t a = 0; a < n; ++a) {
+            for (std::size_t b = 0; b < n; ++b) {
+                if (a != b && canSail(a, b) && !isStraight(a, b)) {
+                    round[a].push_back(b);
+                }
+            }
+        }
+        while (true) {
+            const auto most = std::ranges::max_element(round, {}, &std::vector<std::size_t>::size);
+            if (most == round.end() || most->empty()) {
+                return;
+            }
+            const auto from = static_cast<std::size_t>(most - round.begin());
+            ends_[from].field = grid::distanceOverWater_m(mask_, std::array{ends_[from].cell});
+            most->clear();
+            for (std::vector<std::size_t>& others : round) {
+                std::erase(others, from);
+            }
+        }
+    }
+
+    [[nodiscard]] double between_m(std::size_t a, std::size_t b) const {
+        if (!canSail(a, b)) {
             return HUGE_VAL;
         }
-        if (grid::isStraightWay(mask_, ends_[a].at, ends_[b].at)) {
+        if (isStraight(a, b)) {
             return geo::distance_m(ends_[a].at, ends_[b].at);
         }
-        std::optional<grid::Grid<float>>& field = ends_[a].field;
-        if (!field) {
-            field = grid::distanceOverWater_m(mask_, std::array{ends_[a].cell});
-        }
-        return static_cast<double>((*field)[ends_[b].cell]);
+        const End& from = ends_[a].field ? ends_[a] : ends_[b];
+        const End& to = ends_[a].field ? ends_[b] : ends_[a];
+        return static_cast<double>((*from.field)[to.cell]);
     }
 
 private:
     struct End {
         grid::Cell cell;
         geo::WaterPoint at;
-        std::optional<grid::Grid<float>> field; ///< Once a way round something was asked for.
+        std::optional<grid::Grid<float>> field; ///< Where ways round something begin here.
     };
+
+    [[nodiscard]] bool canSail(std::size_t a, std::size_t b) const {
+        return mask_.isActive(ends_[a].cell) && mask_.isActive(ends_[b].cell);
+    }
+    [[nodiscard]] bool isStraight(std::size_t a, std::size_t b) const {
+        return grid::isStraightWay(mask_, ends_[a].at, ends_[b].at);
+    }
 
     const grid::Mask& mask_;
     std::vector<End> ends_;
@@ -87,6 +119,9 @@ base::Result<DayDistances> dayDistances(const Water& water, const geo::Outline& 
     for (const geo::WaterPoint place : places) {
         ways.take(place);
     }
+    const std::optional<std::size_t> from =
+        launch ? std::optional(ways.take(*launch)) : std::nullopt;
+    ways.prepare();
     // One figure for there and back: the two ways differ by rounding on the cells.
     out.between_m.assign(places.size(), std::vector<double>(places.size(), 0.0));
     for (std::size_t i = 0; i < places.size(); ++i) {
@@ -94,11 +129,8 @@ base::Result<DayDistances> dayDistances(const Water& water, const geo::Outline& 
             out.between_m[i][j] = out.between_m[j][i] = ways.between_m(j, i);
         }
     }
-    if (launch) {
-        const std::size_t from = ways.take(*launch);
-        for (std::size_t i = 0; i < places.size(); ++i) {
-            out.fromLaunch_m.push_back(ways.between_m(from, i));
-        }
+    for (std::size_t i = 0; from && i < places.size(); ++i) {
+        out.fromLaunch_m.push_back(ways.between_m(*from, i));
     }
     return out;
 }

@@ -28,6 +28,7 @@ public:
     [[nodiscard]] const grid::DepthGrid& today() const { return today_; }
     [[nodiscard]] const grid::Grid<std::uint8_t>& closed() const { return closed_; }
     [[nodiscard]] const rods::Ground& ground() const { return ground_; }
+    [[nodiscard]] bool isGuess(grid::Cell c) const { return isGuess_[c] != 0; }
     [[nodiscard]] const geo::Outline& outline() const { return *derived_.outline; }
     /// Without log and waves. \param water that it was made from; it must outlive what is returned,
     /// and so must this.

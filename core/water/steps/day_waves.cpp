@@ -18,10 +18,13 @@ constexpr double square_m = 40.0;
 units::Depth depthUpwind(const grid::DepthGrid& today, geo::WaterPoint place, units::Bearing from,
                          units::Length fetch) {
     const double step_m = std::max(today.frame().cell_m(), fetch.inMetres() / 200.0);
+    const double east = from.east();
+    const double north = from.north();
     double sum_m = 0.0;
     int count = 0;
     for (double way_m = 0.0; way_m <= fetch.inMetres(); way_m += step_m) {
-        if (const auto depth = today.at(geo::moved(place, from, units::Length::metres(way_m)))) {
+        if (const auto depth =
+                today.at(geo::WaterPoint{place.x_m + way_m * east, place.y_m + way_m * north})) {
             sum_m += depth->inMetres();
             ++count;
         }

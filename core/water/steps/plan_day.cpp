@@ -1,18 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/plan_day.h"
 
-#include "core/anchoring/place_anchors.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
-#include "core/marks/winds_of_day.h"
-#include "core/rods/spread_rods.h"
 #include "core/water/document/stamp_values.h"
+#include "core/water/steps/anchor_ground.h"
 #include "core/water/steps/banned_places.h"
 #include "core/water/steps/day_waves.h"
 #include "core/water/steps/lay_out_day.h"
 #include "core/water/steps/learn_log.h"
 #include "core/water/steps/plan_notes.h"
 #include "core/water/steps/stamps.h"
+#include "core/water/steps/work_out_places.h"
 
 #include <algorithm>
 #include <iterator>
@@ -25,82 +24,6 @@ using base::Progress;
 using base::Result;
 
 namespace {
-
-anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
-    anchoring::BoatSettings boat;
-    boat.length = tackle.boatLength;
-    boat.bowHeight = tackle.bowHeight;
-    boat.bowRope = tackle.bowRope;
-    boat.sternRope = tackle.sternRope;
-    boat.scope = tackle.scope;
-    boat.leastScope = std::min(boat.leastScope, tackle.scope);
-    return boat;
-}
-
-rods::RodSettings rodsOf(const marks::Tackle& tackle) {
-    rods::RodSettings settings;
-    settings.rods = tackle.rods;
-    settings.cast = tackle.cast;
-    settings.overDepth = tackle.overDepth;
-    settings.nearest = std::min(settings.nearest, tackle.cast * 0.5);
-    return settings;
-}
-
-/// Where a plan stands: what it is asked with, and what it works out or finds worked out.
-struct PlanWork {
-    const Water& water;
-    const marks::Plan& plan;
-    const DayGround& day;
-    Workings& kept;
-    Progress& progress;
-};
-
-/// How the boat lies at a place in one wind. Only a mark that the user himself put into closed
-/// water gets its anchors there, with a caution.
-Result<marks::Lying> lyingIn(const logbook::Wind& wind, geo::WaterPoint place,
-                             const PlanWork& work) {
-    const rods::Ground& ground = work.day.ground();
-    const Exposure lies = exposureAt(work.day.outline(), ground.today(), place, wind);
-    anchoring::Weather weather{lies.side, wind.speed, std::nullopt, wind.from.has_value()};
-    if (lies.waves) {
-        weather.waveHeight = lies.waves->height;
-    }
-    auto anchors = anchoring::placeAnchors(ground.today(),
-                                           ground.isClosed(place) ? nullptr : &work.day.closed(),
-                                           place, weather, boatOf(work.plan.tackle), work.progress);
-    if (!anchors) {
-        return std::unexpected(anchors.error());
-    }
-    return marks::Lying{std::move(*anchors), lies.waves};
-}
-
-/// The candidate with its ropes; nothing where no two anchors would hold the boat there in one of
-/// the day's winds.
-Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
-    std::vector<marks::Lying> lying;
-    for (const marks::WindOfHours& part : marks::windsOf(work.plan.day)) {
-        auto one = lyingIn(part.wind, candidate.place, work);
-        if (!one) {
-            return std::unexpected(one.error());
-        }
-        lying.push_back(std::move(*one));
-    }
-    marks::WorkedCandidate out{
-        candidate, std::move(lying.front().anchors), {}, lying.front().waves, {}};
-    if (lying.size() > 1) {
-        out.later = std::move(lying.back());
-    }
-    return out;
-}
-
-/// In none of the day's winds an open boat can lie there.
-bool isTooRough(const marks::WorkedCandidate& one) {
-    const auto isRough = [](const std::optional<marks::WaveState>& waves) {
-        return waves && waves->height > marks::ProposeSettings().roughest;
-    };
-    return !one.candidate.isPinned && isRough(one.waves) &&
-           (!one.later || isRough(one.later->waves));
-}
 
 /// Own marks that lie on no water today: nothing can be worked out for them.
 std::vector<RefusedMark> offTheWater(const PlanWork& work) {
@@ -115,65 +38,6 @@ std::vector<RefusedMark> offTheWater(const PlanWork& work) {
         }
     }
     return off;
-}
-
-/// The same from what is kept, if it is there. What the user calls a place, and whether he put it
-/// there, may have changed since.
-Result<marks::WorkedCandidate> workedOut(const marks::Candidate& candidate, const PlanWork& work) {
-    const std::pair place{candidate.place.x_m, candidate.place.y_m};
-    auto found = work.kept.worked.find(place);
-    if (found == work.kept.worked.end()) {
-        auto made = workOut(candidate, work);
-        if (!made && made.error().kind == base::ErrorKind::cancelled) {
-            return made;
-        }
-        found = work.kept.worked.emplace(place, std::move(made)).first;
-    }
-    Result<marks::WorkedCandidate> out = found->second;
-    if (out) {
-        out->candidate = candidate;
-    }
-    return out;
-}
-
-struct Worked {
-    std::vector<marks::WorkedCandidate> candidates;
-    std::size_t refused = 0;
-    std::string lastReason;
-    std::vector<RefusedMark> pinned; ///< Of the user's own.
-};
-
-Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const PlanWork& work) {
-    Worked worked;
-    for (std::size_t i = 0; i < candidates.size(); ++i) {
-        if (work.progress.stopAsked()) {
-            return std::unexpected(base::cancelled());
-        }
-        work.progress.tell(static_cast<double>(i) / static_cast<double>(candidates.size()));
-        auto one = workedOut(candidates[i], work);
-        if (one && isTooRough(*one)) {
-            ++worked.refused;
-            worked.lastReason = fmt::format("waves of {:.2f} m", one->waves->height.inMetres());
-        } else if (one) {
-            worked.candidates.push_back(std::move(*one));
-        } else if (one.error().kind == base::ErrorKind::unusableInput) {
-            ++worked.refused;
-            worked.lastReason = one.error().sentence();
-            if (candidates[i].isPinned) {
-                worked.pinned.push_back({candidates[i].name, one.error(),
-                                         work.water.frame->toEarth(candidates[i].place)});
-            }
-        } else {
-            return std::unexpected(one.error());
-        }
-    }
-    if (worked.candidates.empty()) {
-        return base::fail(base::ErrorKind::unusableInput,
-                          fmt::format("none of {} places holds the boat between two anchors ({})",
-                                      candidates.size(), worked.lastReason),
-                          "", "take more rope, a smaller scope, or another limit of depth");
-    }
-    return worked;
 }
 
 std::vector<marks::Candidate> pinnedOf(const Water& water) {
@@ -192,6 +56,23 @@ Result<void> checkBefore(const Water& water, const Derived& derived) {
                           "bring in soundings and draw the water first");
     }
     return {};
+}
+
+/// How far the launch lies from the water, ashore; nought on it.
+double ashore_m(const geo::Outline& outline, geo::WaterPoint launch) {
+    return outline.contains(launch) ? 0.0 : outline.distanceToShore_m(launch);
+}
+
+/// A launch is a slip or a stage on the bank: one far from it is a slip in its position.
+Result<void> checkLaunch(const Water& water, const geo::Outline& outline, const marks::Plan& plan) {
+    const double away_m = plan.launch ? ashore_m(outline, water.frame->toWater(*plan.launch)) : 0.0;
+    if (away_m <= farthestLaunch.inMetres()) {
+        return {};
+    }
+    const std::string far = away_m < 1000.0 ? fmt::format("{:.0f} m", away_m)
+                                            : fmt::format("{:.1f} km", away_m / 1000.0);
+    return base::fail(base::ErrorKind::unusableInput, "the launch lies " + far + " from this water",
+                      "launch", "put it on the bank, or plan without one");
 }
 
 /// What the bottom of the day is made from; without a stamp of the sections nothing can be kept.
@@ -279,16 +160,24 @@ std::optional<Stamp> withBans(std::optional<Stamp> places, const Water& water) {
     return places;
 }
 
-Result<std::vector<marks::Candidate>>
-candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<Stamp> ground) {
+Result<std::vector<marks::Candidate>> candidatesOf(const PlanWork& work,
+                                                   const marks::MarkInput& input,
+                                                   std::optional<Stamp> ground,
+                                                   TriedPlaces& tried) {
     const auto stamp = stampOfPlaces(work.plan, ground);
     if (!stamp || work.kept.workedFrom != *stamp) {
         work.kept.worked.clear();
         work.kept.workedFrom = stamp.value_or(Stamp());
     }
     const auto open = withBans(stamp, work.water);
+    const auto lying = keptOr(work.kept.lying, open, [&] {
+        return sharedOf(marks::LyingCells::of(input, work.plan, {}, work.progress));
+    });
+    if (!lying) {
+        return std::unexpected(lying.error());
+    }
     const auto looked = keptOr(work.kept.looked, open, [&] {
-        return sharedOf(marks::lookRound(input, work.plan, {}, work.progress));
+        return sharedOf(marks::lookRound(input, work.plan, {}, **lying, work.progress));
     });
     if (!looked) {
         return std::unexpected(looked.error());
@@ -299,25 +188,24 @@ candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<
     if (!prospects) {
         return std::unexpected(prospects.error());
     }
-    return marks::proposeMarks(input, work.plan, **looked, **prospects, pinnedOf(work.water), {},
-                               work.progress);
+    return marks::proposeMarks(
+        input, work.plan, **looked, **prospects, pinnedOf(work.water), {}, work.progress,
+        [&tried](const marks::Candidate& candidate) { return tried.holds(candidate); });
 }
 
-/// Where the baits lie from a set of anchors.
-marks::RodsFor rodsFrom(const PlanWork& work) {
-    return [&work](const anchoring::AnchorSet& anchors) {
-        return rods::spreadRods(work.day.ground(), anchors, rodsOf(work.plan.tackle),
-                                work.progress);
-    };
-}
-
-/// How much water each condition leaves out.
-Workings::Excluded excludedOf(const PlanWork& work, const marks::MarkInput& input,
-                              std::optional<Stamp> ground) {
-    const auto stamp = withBans(stampOfPlaces(work.plan, ground), work.water);
-    return **keptOr(work.kept.excluded, stamp, [&] {
-        return sharedOf(Result<Workings::Excluded>(marks::excludedAreas(input, work.plan, {})));
-    });
+/// Candidates that hold, with their ropes.
+Result<Worked> workedOf(const PlanWork& work, const std::vector<marks::Candidate>& candidates,
+                        const TriedPlaces& tried) {
+    auto worked = workOutAll(candidates, work);
+    if (worked && worked->candidates.empty()) {
+        const std::string why =
+            worked->pinned.empty() ? tried.lastReason() : worked->pinned.back().why.sentence();
+        return base::fail(base::ErrorKind::unusableInput,
+                          fmt::format("none of {} places holds the boat between two anchors ({})",
+                                      tried.count() + worked->pinned.size(), why),
+                          "", "take more rope, a smaller scope, or another limit of depth");
+    }
+    return worked;
 }
 
 } // namespace
@@ -336,6 +224,9 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     marks::Plan& plan = planned.plan;
     plan.tackle.rods =
         std::min(plan.tackle.rods, water.houseRules.rodLimit.value_or(plan.tackle.rods));
+    if (auto near = checkLaunch(water, *derived.outline, plan); !near) {
+        return std::unexpected(near.error());
+    }
     Workings ownWorkings;
     Workings& kept = workings != nullptr ? *workings : ownWorkings;
     const auto ground = groundOf(water, derived, plan, kept);
@@ -366,17 +257,18 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     }
     input.learned = log->learned ? &*log->learned : nullptr;
     progress.begin("Looking for marks");
-    const auto candidates = candidatesOf(work, input, stamp);
+    TriedPlaces tried(work);
+    const auto candidates = candidatesOf(work, input, stamp, tried);
     if (!candidates) {
         return std::unexpected(candidates.error());
     }
     progress.begin("Working out anchors");
-    auto worked = workOutAll(*candidates, work);
+    auto worked = workedOf(work, *candidates, tried);
     if (!worked) {
         return std::unexpected(worked.error());
     }
-    planned.looked = candidates->size();
-    planned.unanchorable = worked->refused;
+    planned.looked = worked->candidates.size() + worked->pinned.size() + tried.refused();
+    planned.unanchorable = worked->pinned.size() + tried.refused();
     progress.begin("Ranking the marks and laying out rods");
     auto ranked =
         marks::rankMarks(input, plan, std::move(worked->candidates), {}, progress, rodsFrom(work));
@@ -384,13 +276,16 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
         return std::unexpected(ranked.error());
     }
     planned.marks = std::move(*ranked);
-    planned.excluded = excludedOf(work, input, stamp);
+    planned.excluded = kept.lying.what->excludedAreas();
+    tried.addTo(planned.excluded, *kept.lying.what,
+                plan.tackle.cast * marks::ProposeSettings().leastApart);
     tellOfTheLog(water, *log, input, planned);
     if (auto laid =
             layOutDay(water, work.day, input, log->learned, rodsFrom(work), planned, progress);
         !laid) {
         return std::unexpected(laid.error());
     }
+    tellOfAnchorGround(water, work.day, planned.marks);
     planned.refused = offTheWater(work);
     std::ranges::move(worked->pinned, std::back_inserter(planned.refused));
     return planned;

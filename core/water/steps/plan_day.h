@@ -10,12 +10,17 @@
 
 namespace water {
 
+/// A launch may lie so far from the water, for the way from the bank to the boat and for a shore
+/// that is roughly drawn; ours.
+inline constexpr units::Length farthestLaunch = units::Length::metres(200.0);
+
 /// Tomorrow's marks for the plan that is asked: places proposed, anchors and rods worked out for
 /// each, ranked, put in order. It goes before the one in the water; its rods are held to the house
 /// rules.
 /// \param derived made up to Step::sections.
 /// \return wrongUse where something is not derived yet or a setting is out of range; unusableInput
-/// where no place can be anchored on (why, and what to change); cancelled.
+/// where no place can be anchored on (why, and what to change) or the launch lies elsewhere (how
+/// far); cancelled.
 /// \param workings of an earlier plan, of this water or another, to use what still holds; they are
 /// those of this plan afterwards. Null: nothing is kept.
 [[nodiscard]] base::Result<PlannedDay> planDay(const Water& water, const Derived& derived,

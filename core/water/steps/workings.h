@@ -9,7 +9,6 @@
 #include "core/water/steps/day_ground.h"
 #include "core/water/steps/learn_log.h"
 
-#include <array>
 #include <map>
 #include <memory>
 #include <utility>
@@ -30,13 +29,11 @@ struct Kept {
 /// asks for neither the log nor ropes nor rods again. A plan made with workings is the plan made
 /// without. One job at a time.
 struct Workings {
-    using Excluded = std::array<units::Area, marks::allExclusions.size()>;
-
     Kept<DayGround> ground;
     Kept<FittedLog> log;
+    Kept<marks::LyingCells> lying;
     Kept<std::vector<marks::LookedAt>> looked;
     Kept<std::vector<marks::Prospect>> prospects;
-    Kept<Excluded> excluded;
     /// The anchors of each place asked for, or why there are none.
     std::map<std::pair<double, double>, base::Result<marks::WorkedCandidate>> worked;
     Stamp workedFrom;

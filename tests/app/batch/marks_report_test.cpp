@@ -106,6 +106,10 @@ struct MadeUpPlan {
         planned.excluded[0] = units::Area::squareMetres(120.4);
         planned.excluded[5] = units::Area::squareMetres(64.0);
         planned.excluded[6] = units::Area::squareMetres(32.0);
+        planned.excluded[7] = units::Area::squareMetres(16.4);
+        planned.excluded[8] = units::Area::squareMetres(8.0);
+        planned.marks[0].bowGround = {0.1234, std::nullopt};
+        planned.marks[0].sternGround = {std::nullopt, soundings::Bottom::gravel};
         water.banned = {{"snags", onEarth({{0, 0}, {0, 20}, {40, 20}, {40, 0}})},
                         {"", onEarth({{0, 0}, {10, 0}, {10, 10}})}};
     }
@@ -136,10 +140,19 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
             {"name": "hour", "times": 0.6476, "because": "at the hours planned"}],
         "fetch_m": 433.0, "wave_height_m": 0.13, "cautions": ["Waves of about 0.4 m here.", "Closed water lies within a cast.",
             "Room or rope for scope 2.9 only: take a bearing ashore and watch whether she drags."]})");
-    wanted["anchors"] = {
-        {"heading_deg", 231.3},
-        {"bow", given.place(40, 25, {{"depth_m", 6.25}, {"rope_m", 21.6}, {"scope", 3.24}})},
-        {"stern", given.place(-35, -20, {{"depth_m", 4.76}, {"rope_m", 13.3}, {"scope", 2.48}})}};
+    wanted["anchors"] = {{"heading_deg", 231.3},
+                         {"bow", given.place(40, 25,
+                                             {{"depth_m", 6.25},
+                                              {"rope_m", 21.6},
+                                              {"scope", 3.24},
+                                              {"slope_percent", 12.3},
+                                              {"bottom", nullptr}})},
+                         {"stern", given.place(-35, -20,
+                                               {{"depth_m", 4.76},
+                                                {"rope_m", 13.3},
+                                                {"scope", 2.48},
+                                                {"slope_percent", nullptr},
+                                                {"bottom", "gravel"}})}};
     wanted["rods"] = {given.place(10, 15,
                                   {{"bearing_deg", 11.1},
                                    {"distance_m", 22.3},
@@ -182,7 +195,7 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
              "in_words": "You count it as usual; no fish can speak for it: it is of the chart."}],
         "excluded_m2": {"closed": 120.0, "too_shallow": 0.0, "too_deep": 0.0,
                         "no_room_to_swing": 0.0, "ropes_too_short": 0.0, "too_rough": 64.0,
-                        "banned": 32.0},
+                        "banned": 32.0, "too_steep_for_an_anchor": 16.0, "no_room_for_anchors": 8.0},
         "banned": [{"name": "snags", "area_m2": 800.0}, {"name": null, "area_m2": 50.0}],
         "too_rough_in_their_hours": [],
         "day": [

@@ -54,11 +54,22 @@ TEST(Cautions, OfAPlaceSayEachInItsSentence) {
         {marks::RoomForRods{3, 4}, "Room for 3 of 4 rods."},
         {marks::WindTurnsHere{std::chrono::minutes(13 * 60 + 5), true},
          "The wind turns or gets up at 13:05, while you lie here; anchors are laid for the wind "
-         "after it. Lay them anew, or move on, when it does."}};
+         "after it. Lay them anew, or move on, when it does."},
+        {marks::SteepAtAnchor{marks::AnchorEnd::bow, 0.22, true},
+         "The bow anchor lands on a slope of 22 % that falls towards the boat, so that the pull "
+         "lifts it: pay out more rope, and watch whether it drags."},
+        {marks::FoulAtAnchor{marks::AnchorEnd::stern, soundings::Bottom::rock},
+         "Rock was felt near the stern anchor: it may slip, or jam. Have a line on its crown, or "
+         "be ready to leave it."}};
     ASSERT_EQ(rows.size(), std::variant_size_v<marks::Caution>);
     for (const auto& [caution, sentence] : rows) {
         EXPECT_EQ(said(caution, metric), sentence);
     }
+    EXPECT_EQ(said(marks::SteepAtAnchor{marks::AnchorEnd::stern, 0.31, false}, metric),
+              "The stern anchor lands on a slope of 31 %: watch whether it slides.");
+    EXPECT_EQ(said(marks::FoulAtAnchor{marks::AnchorEnd::bow, soundings::Bottom::weed}, metric),
+              "The lead brought up weed near the bow anchor: it may slide on it. Watch whether it "
+              "drags.");
     EXPECT_EQ(said(marks::InBannedWater{}, metric), "Your mark lies in water that you banned.");
     EXPECT_EQ(said(marks::RoomForRods{0, 4}, metric), "No room for a rod within the cast.");
     EXPECT_EQ(said(marks::WavesHere{Length::metres(0.74)}, imperial),
@@ -157,7 +168,9 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
                                       {marks::Exclusion::noRoom, units::Area::hectares(2.0)},
                                       {marks::Exclusion::ropesTooShort, units::Area::hectares(3.0)},
                                       {marks::Exclusion::tooRough, units::Area::hectares(4.0)},
-                                      {marks::Exclusion::banned, units::Area::hectares(5.0)}}},
+                                      {marks::Exclusion::banned, units::Area::hectares(5.0)},
+                                      {marks::Exclusion::tooSteep, units::Area::hectares(6.0)},
+                                      {marks::Exclusion::noAnchors, units::Area::hectares(7.0)}}},
                  water::TooRoughWater{units::Area::hectares(4.04), Length::metres(0.35)},
                  water::WavesNotCounted{}};
     ASSERT_EQ(day.basis.size(), std::variant_size_v<water::PlanNote>);
@@ -172,7 +185,8 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
             "time, or longer than any can.",
             "2 of 8 marks found. Left out: 0.1 ha closed, 1.0 ha too shallow, 120.1 ha deeper "
             "than the limit, 2.0 ha too near the bank to swing, 3.0 ha too deep for the "
-            "ropes, 4.0 ha too rough for an open boat at anchor, 5.0 ha that you banned.",
+            "ropes, 4.0 ha too rough for an open boat at anchor, 5.0 ha that you banned, "
+            "6.0 ha too steep for an anchor, 7.0 ha without room or rope for the anchors.",
             "4.0 ha of water left out: waves of more than 0.35 m there, too rough for an open boat "
             "at anchor.",
             "Wind: not said; waves and shelter are not counted."}));

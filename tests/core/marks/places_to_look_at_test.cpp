@@ -30,7 +30,13 @@ protected:
                                      .isGuess = nullptr,
                                      .learned = nullptr,
                                      .waveHeightAt = {}};
-        return marks::placesToLookAt(input, cast_m, most);
+        marks::ProposeSettings settings;
+        settings.swingRoom = 0.0;
+        settings.shallowest = Depth::metres(0.3);
+        base::Progress quiet;
+        const auto lying = marks::LyingCells::of(input, marks::Plan(), settings, quiet).value();
+        return marks::placesToLookAt(
+            input, {lying, [&ground](WaterPoint p) { return ground.isFishable(p); }}, cast_m, most);
     }
     [[nodiscard]] bool holds(const std::vector<WaterPoint>& places, WaterPoint wanted,
                              double within_m = 1e-6) const {

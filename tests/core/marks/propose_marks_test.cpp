@@ -135,6 +135,81 @@ TEST_F(ProposedMarks, AreRefusedForAPlanOutOfRange) {
     EXPECT_EQ(propose().error().kind, base::ErrorKind::wrongUse);
 }
 
+/// The places of the day thinned with a say about where the boat holds.
+base::Result<std::vector<marks::Candidate>> proposedWith(const support::MadeUpDay& day,
+                                                         const marks::Holds& holds,
+                                                         const marks::ProposeSettings& settings) {
+    base::Progress quiet;
+    const auto lying = marks::LyingCells::of(day.input(), day.plan, settings, quiet).value();
+    const auto looked = marks::lookRound(day.input(), day.plan, settings, lying, quiet).value();
+    const auto prospects = marks::prospectsOf(day.input(), day.plan, looked, quiet).value();
+    return marks::proposeMarks(day.input(), day.plan, looked, prospects, day.pinned, settings,
+                               quiet, holds);
+}
+
+TEST_F(ProposedMarks, TakeNoTurnFromOthersWhereTheBoatDoesNotHold) {
+    marks::ProposeSettings settings;
+    settings.most = 30;
+    const auto all = proposedWith(day_, {}, settings).value();
+    // None of the first shortlist holds, and nothing near it.
+    const auto isNearOneOfThose = [&all](WaterPoint p) {
+        return std::ranges::any_of(
+            all, [p](const marks::Candidate& one) { return geo::distance_m(one.place, p) < 5.0; });
+    };
+    std::vector<WaterPoint> asked;
+    const auto others = proposedWith(
+                            day_,
+                            [&](const marks::Candidate& one) -> base::Result<bool> {
+                                asked.push_back(one.place);
+                                return !isNearOneOfThose(one.place);
+                            },
+                            settings)
+                            .value();
+    EXPECT_EQ(others.size(), 30U) << "as many as were wanted hold elsewhere";
+    for (const marks::Candidate& one : others) {
+        EXPECT_FALSE(isNearOneOfThose(one.place));
+    }
+    EXPECT_GT(asked.size(), 50U);
+    std::ranges::sort(asked, {}, [](WaterPoint p) { return std::pair(p.x_m, p.y_m); });
+    EXPECT_LT(std::ranges::count_if(
+                  asked, [&asked](WaterPoint p) { return std::ranges::count(asked, p) > 1; }),
+              static_cast<std::ptrdiff_t>(asked.size()) / 10)
+        << "nobody is asked twice but where two kinds of place coincide";
+}
+
+TEST_F(ProposedMarks, LeaveTheUsersOwnUnasked) {
+    day_.pinned.push_back({{-150.3, -61.7}, 0.0, true, "Old post"});
+    const auto found =
+        proposedWith(day_, [](const marks::Candidate&) -> base::Result<bool> { return false; }, {})
+            .value();
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found.front().name, "Old post");
+}
+
+TEST_F(ProposedMarks, EndWhenTooManyWereTriedInVain) {
+    marks::ProposeSettings settings;
+    settings.mostInVain = 25;
+    int asked = 0;
+    const auto found = proposedWith(
+                           day_,
+                           [&asked](const marks::Candidate&) -> base::Result<bool> {
+                               ++asked;
+                               return false;
+                           },
+                           settings)
+                           .value();
+    EXPECT_TRUE(found.empty());
+    EXPECT_EQ(asked, 25);
+    const auto failed = proposedWith(
+        day_,
+        [](const marks::Candidate&) -> base::Result<bool> {
+            return std::unexpected(base::Error{base::ErrorKind::wrongUse, "no", "", ""});
+        },
+        {});
+    ASSERT_FALSE(failed);
+    EXPECT_EQ(failed.error().what, "no");
+}
+
 TEST_F(ProposedMarks, StopWhenAsked) {
     struct Stopped : base::Progress {
         [[nodiscard]] bool stopAsked() const override { return true; }

@@ -180,11 +180,24 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
     for (const water::PinnedMark& mark : made.water.pinnedMarks) {
         pinned.push_back({made.ground.frame.toWater(mark.place), 0.0, true, mark.name});
     }
-    const auto candidates = marks::proposeMarks(input, hand.plan, pinned, {}, quiet).value();
-    const water::PlannedDay planned = planOf(made);
-    EXPECT_EQ(planned.looked, candidates.size());
-    std::vector<marks::WorkedCandidate> worked;
     std::size_t refused = 0;
+    const auto laidAt = [&](WaterPoint place, Length waves) {
+        auto anchors = anchoring::placeAnchors(
+            hand.today, ground.isClosed(place) ? nullptr : &hand.closed, place,
+            {units::Bearing::degrees(120.0), units::Speed::metresPerSecond(7.0), waves}, hand.boat,
+            quiet);
+        refused += anchors ? 0U : 1U;
+        return anchors;
+    };
+    const auto candidates =
+        marks::proposeMarks(input, hand.plan, pinned, {}, quiet,
+                            [&](const marks::Candidate& one) -> base::Result<bool> {
+                                return laidAt(one.place, Length()).has_value();
+                            })
+            .value();
+    const water::PlannedDay planned = planOf(made);
+    EXPECT_EQ(planned.looked, candidates.size() + refused);
+    std::vector<marks::WorkedCandidate> worked;
     for (const marks::Candidate& candidate : candidates) {
         const auto waves = [&] {
             // As the plan found it, for the marks that it kept; else nothing depends on it.
@@ -194,13 +207,8 @@ TEST(PlanDay, IsWhatItsPartsGiveForWhatTheWaterAndThePlanSay) {
                        ? marks::WaveState()
                        : marks::WaveState{given(mark->fetch), given(mark->waveHeight)};
         }();
-        const auto anchors = anchoring::placeAnchors(
-            hand.today, ground.isClosed(candidate.place) ? nullptr : &hand.closed, candidate.place,
-            {units::Bearing::degrees(120.0), units::Speed::metresPerSecond(7.0), waves.height},
-            hand.boat, quiet);
-        if (!anchors) {
-            ++refused;
-        } else if (waves.fetch > Length()) {
+        const auto anchors = laidAt(candidate.place, waves.height);
+        if (anchors && waves.fetch > Length()) {
             const auto spread = rods::spreadRods(ground, *anchors, hand.rodSettings, quiet);
             worked.push_back({candidate, *anchors, spread.value(), waves});
         }
