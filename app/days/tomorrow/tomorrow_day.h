@@ -3,7 +3,7 @@
 
 #include "app/days/day_step.h"
 #include "app/days/refresher.h"
-#include "core/geo/water_point.h"
+#include "app/days/tomorrow/lie_hand.h"
 
 #include <QTimer>
 
@@ -23,8 +23,8 @@ public:
 
     [[nodiscard]] StepPanel& steps() { return *panel_; }
 
-    /// The chart's hand has put a mark elsewhere: it is pinned there.
-    void moveMark(int rank, geo::WaterPoint place);
+    /// The chart's hand on boat, anchors and baits of a mark.
+    [[nodiscard]] LieHand& hand() { return hand_; }
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -43,6 +43,7 @@ private:
     std::vector<DayStep*> steps_;
     Refresher* refresher_;
     QTimer planTimer_;
+    LieHand hand_;
 };
 
 } // namespace days::tomorrow

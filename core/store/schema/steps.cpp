@@ -11,7 +11,7 @@ namespace store::schema {
 
 namespace {
 
-constexpr std::array<Step, 3> published{layStep1, layStep2, layStep3};
+constexpr std::array<Step, 4> published{layStep1, layStep2, layStep3, layStep4};
 
 } // namespace
 

@@ -31,5 +31,6 @@ using Step = void (*)(Connection&);
 void layStep1(Connection& connection);
 void layStep2(Connection& connection);
 void layStep3(Connection& connection);
+void layStep4(Connection& connection);
 
 } // namespace store::schema

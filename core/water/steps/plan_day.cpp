@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/plan_day.h"
 
-#include "core/anchoring/place_anchors.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/rank_marks.h"
 #include "core/marks/winds_of_day.h"
-#include "core/rods/spread_rods.h"
 #include "core/water/document/stamp_values.h"
 #include "core/water/steps/banned_places.h"
 #include "core/water/steps/day_waves.h"
 #include "core/water/steps/lay_out_day.h"
 #include "core/water/steps/learn_log.h"
+#include "core/water/steps/lie_at.h"
 #include "core/water/steps/plan_notes.h"
 #include "core/water/steps/stamps.h"
 
@@ -26,26 +25,6 @@ using base::Result;
 
 namespace {
 
-anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
-    anchoring::BoatSettings boat;
-    boat.length = tackle.boatLength;
-    boat.bowHeight = tackle.bowHeight;
-    boat.bowRope = tackle.bowRope;
-    boat.sternRope = tackle.sternRope;
-    boat.scope = tackle.scope;
-    boat.leastScope = std::min(boat.leastScope, tackle.scope);
-    return boat;
-}
-
-rods::RodSettings rodsOf(const marks::Tackle& tackle) {
-    rods::RodSettings settings;
-    settings.rods = tackle.rods;
-    settings.cast = tackle.cast;
-    settings.overDepth = tackle.overDepth;
-    settings.nearest = std::min(settings.nearest, tackle.cast * 0.5);
-    return settings;
-}
-
 /// Where a plan stands: what it is asked with, and what it works out or finds worked out.
 struct PlanWork {
     const Water& water;
@@ -53,33 +32,17 @@ struct PlanWork {
     const DayGround& day;
     Workings& kept;
     Progress& progress;
-};
 
-/// How the boat lies at a place in one wind. Only a mark that the user himself put into closed
-/// water gets its anchors there, with a caution.
-Result<marks::Lying> lyingIn(const logbook::Wind& wind, geo::WaterPoint place,
-                             const PlanWork& work) {
-    const rods::Ground& ground = work.day.ground();
-    const Exposure lies = exposureAt(work.day.outline(), ground.today(), place, wind);
-    anchoring::Weather weather{lies.side, wind.speed, std::nullopt, wind.from.has_value()};
-    if (lies.waves) {
-        weather.waveHeight = lies.waves->height;
-    }
-    auto anchors = anchoring::placeAnchors(ground.today(),
-                                           ground.isClosed(place) ? nullptr : &work.day.closed(),
-                                           place, weather, boatOf(work.plan.tackle), work.progress);
-    if (!anchors) {
-        return std::unexpected(anchors.error());
-    }
-    return marks::Lying{std::move(*anchors), lies.waves};
-}
+    [[nodiscard]] LieWork lies() const { return {water, day, plan.tackle, progress}; }
+};
 
 /// The candidate with its ropes; nothing where no two anchors would hold the boat there in one of
 /// the day's winds.
 Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
     std::vector<marks::Lying> lying;
+    const LaidByHand* laid = laidAt(work.water, candidate);
     for (const marks::WindOfHours& part : marks::windsOf(work.plan.day)) {
-        auto one = lyingIn(part.wind, candidate.place, work);
+        auto one = lyingIn(part.wind, candidate.place, laid, work.lies());
         if (!one) {
             return std::unexpected(one.error());
         }
@@ -121,6 +84,9 @@ std::vector<RefusedMark> offTheWater(const PlanWork& work) {
 /// there, may have changed since.
 Result<marks::WorkedCandidate> workedOut(const marks::Candidate& candidate, const PlanWork& work) {
     const std::pair place{candidate.place.x_m, candidate.place.y_m};
+    if (laidAt(work.water, candidate) != nullptr) {
+        return workOut(candidate, work); // What is kept knows nothing of the user's hand.
+    }
     auto found = work.kept.worked.find(place);
     if (found == work.kept.worked.end()) {
         auto made = workOut(candidate, work);
@@ -168,10 +134,12 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
         }
     }
     if (worked.candidates.empty()) {
-        return base::fail(base::ErrorKind::unusableInput,
-                          fmt::format("none of {} places holds the boat between two anchors ({})",
-                                      candidates.size(), worked.lastReason),
-                          "", "take more rope, a smaller scope, or another limit of depth");
+        return base::fail(
+            base::ErrorKind::unusableInput,
+            fmt::format("none of {} places holds the boat {} ({})", candidates.size(),
+                        work.plan.tackle.toOneAnchor ? "at one anchor" : "between two anchors",
+                        worked.lastReason),
+            "", "take more rope, a smaller scope, or another limit of depth");
     }
     return worked;
 }
@@ -305,9 +273,8 @@ candidatesOf(const PlanWork& work, const marks::MarkInput& input, std::optional<
 
 /// Where the baits lie from a set of anchors.
 marks::RodsFor rodsFrom(const PlanWork& work) {
-    return [&work](const anchoring::AnchorSet& anchors) {
-        return rods::spreadRods(work.day.ground(), anchors, rodsOf(work.plan.tackle),
-                                work.progress);
+    return [&work](geo::WaterPoint place, const anchoring::AnchorSet& anchors) {
+        return rodsAt(anchors, laidAt(work.water, place), work.lies());
     };
 }
 

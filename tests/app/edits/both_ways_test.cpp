@@ -16,6 +16,7 @@
 #include "app/edits/change_stay.h"
 #include "app/edits/change_survey_day.h"
 #include "app/edits/change_water.h"
+#include "app/edits/lay_by_hand.h"
 #include "app/edits/name_section.h"
 #include "app/edits/order_day.h"
 #include "app/edits/pin_mark.h"
@@ -225,6 +226,13 @@ TEST_F(BothWays, OfPlanFactsAndRules) {
              [&](const Water& water) {
                  return acts::pinMark(water, pinned, {"moved", newPlace});
              }});
+    const water::PinnedMark laid{"laid", newPlace, {newPlace, {}, {newPlace}, {}}};
+    compare({"lay by hand",
+             [&](OpenWater& open) { edits::layByHand(open, "Lay bait", pinned, laid); },
+             [&](const Water& water) { return acts::layByHand(water, pinned, laid); }});
+    edits::layByHand(open_, "Lay bait", pinned, laid);
+    compare({"free the lie", [&](OpenWater& open) { edits::freeLie(open, newPlace); },
+             [&](const Water& water) { return acts::freeLie(water, newPlace); }});
     compare({"unpin", [&](OpenWater& open) { edits::unpinMark(open, pinned); },
              [&](const Water& water) { return acts::unpinMark(water, pinned); }});
     const units::Length radius = units::Length::metres(60.0);
