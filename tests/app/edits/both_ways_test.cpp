@@ -210,6 +210,21 @@ TEST_F(BothWays, OfTheLog) {
              [](const Water& water) { return acts::removeStay(water, StayId(42)); }});
 }
 
+TEST_F(BothWays, OfWhatIsLaidByHand) {
+    const geo::LonLat pinned = open_.water()->pinnedMarks[1].place;
+    const water::PinnedMark laid{"laid", newPlace, {newPlace, {}, {newPlace}, {}}};
+    compare({"lay by hand",
+             [&](OpenWater& open) { edits::layByHand(open, "Lay bait", pinned, laid); },
+             [&](const Water& water) { return acts::layByHand(water, pinned, laid); }});
+    compare({"nothing is laid", [&](OpenWater& open) { edits::freeLie(open, pinned); },
+             [&](const Water& water) { return acts::freeLie(water, pinned); }},
+            false);
+    edits::layByHand(open_, "Lay bait", pinned, laid);
+    open_.undoStack().clear();
+    compare({"free the lie", [](OpenWater& open) { edits::freeLie(open, newPlace); },
+             [](const Water& water) { return acts::freeLie(water, newPlace); }});
+}
+
 TEST_F(BothWays, OfPlanFactsAndRules) {
     marks::Plan plan = open_.water()->plan;
     plan.tackle.scope = 4.5;
@@ -226,13 +241,6 @@ TEST_F(BothWays, OfPlanFactsAndRules) {
              [&](const Water& water) {
                  return acts::pinMark(water, pinned, {"moved", newPlace});
              }});
-    const water::PinnedMark laid{"laid", newPlace, {newPlace, {}, {newPlace}, {}}};
-    compare({"lay by hand",
-             [&](OpenWater& open) { edits::layByHand(open, "Lay bait", pinned, laid); },
-             [&](const Water& water) { return acts::layByHand(water, pinned, laid); }});
-    edits::layByHand(open_, "Lay bait", pinned, laid);
-    compare({"free the lie", [&](OpenWater& open) { edits::freeLie(open, newPlace); },
-             [&](const Water& water) { return acts::freeLie(water, newPlace); }});
     compare({"unpin", [&](OpenWater& open) { edits::unpinMark(open, pinned); },
              [&](const Water& water) { return acts::unpinMark(water, pinned); }});
     const units::Length radius = units::Length::metres(60.0);
