@@ -27,7 +27,8 @@ QString swingOf(const marks::Mark& mark, const Words& words) {
     return swing->toEachSide_deg < anywhere_deg
                ? within + QStringLiteral("; baits are laid for %1° to either side.")
                               .arg(swing->toEachSide_deg, 0, 'f', 0)
-               : within + QStringLiteral(", to any side: nobody knows to which.");
+               : within + QStringLiteral(", to any side: nobody knows to "
+                                         "which, and no bait is sure.");
 }
 
 QString howToLie(const marks::Mark& mark, const Words& words) {

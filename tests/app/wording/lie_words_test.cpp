@@ -50,7 +50,8 @@ TEST(LieWords, SayHowToComeToLie) {
                        "anchor; baits are laid for 30° to either side.")
             .arg(Words::bearing(Bearing::degrees(300.0)), metric.length(Length::metres(20.4))));
     EXPECT_EQ(wording::swingOf(markAtOne(180.0), metric),
-              "She swings within 24.0 m of the anchor, to any side: nobody knows to which.");
+              "She swings within 24.0 m of the anchor, to any side: nobody knows to which, and no "
+              "bait is sure.");
     EXPECT_EQ(wording::swingOf(markBetweenTwo(), metric), "");
 }
 
