@@ -14,6 +14,7 @@
 #include "core/acts/facts.h"
 #include "core/acts/plan.h"
 #include "core/acts/profiles.h"
+#include "core/marks/overnight.h"
 #include "core/outputs/write_gpx.h"
 #include "core/water/steps/plan_day.h"
 
@@ -39,7 +40,7 @@ struct MarksOptions {
     std::optional<double> windFrom_deg, windSpeed_m_s, windLaterFrom_deg, windLaterSpeed_m_s,
         boatSpeed_m_s, levelChange_m, limit_m, cast_m, bowRope_m, sternRope_m, scope, temperature_c,
         tryNew, stay_h, overDepth_m;
-    std::optional<int> rods, count;
+    std::optional<int> rods, count, anchors;
     bool pictures = false;
 };
 
@@ -58,26 +59,21 @@ Result<void> applyTimes(const MarksOptions& o, const units::Clock& clock, marks:
         }
         day.day = *date;
     }
-    if (!o.start.empty()) {
-        const auto time = timeOfDayFrom("--start", o.start);
-        if (!time) {
-            return std::unexpected(time.error());
+    std::chrono::seconds ashoreBy = day.end;
+    for (const auto& taken :
+         {takeTime("--start", o.start, day.start), takeTime("--end", o.end, day.end),
+          takeTime("--ashore-by", o.ashoreBy, ashoreBy)}) {
+        if (!taken) {
+            return taken;
         }
-        day.start = *time;
-    }
-    if (!o.end.empty()) {
-        const auto time = timeOfDayFrom("--end", o.end);
-        if (!time) {
-            return std::unexpected(time.error());
-        }
-        day.end = *time;
     }
     if (!o.ashoreBy.empty()) {
-        const auto time = timeOfDayFrom("--ashore-by", o.ashoreBy);
-        if (!time) {
-            return std::unexpected(time.error());
-        }
-        day.end = std::min(day.end, *time);
+        marks::ExpectedDay ashore = day;
+        ashore.end = ashoreBy;
+        day.end = std::min(marks::overnight(day).end, marks::overnight(ashore).end);
+    }
+    if (!o.end.empty()) {
+        day = marks::overnight(day); // Nobody fishes till the next day unless he says so.
     }
     if (o.stay_h) {
         day.stay = std::chrono::seconds(std::llround(*o.stay_h * 3600.0));
@@ -140,6 +136,9 @@ void applyTackle(const MarksOptions& o, marks::Tackle& tackle) {
     }
     tackle.scope = o.scope.value_or(tackle.scope);
     tackle.rods = o.rods.value_or(tackle.rods);
+    if (o.anchors) {
+        tackle.toOneAnchor = *o.anchors == 1;
+    }
     if (o.overDepth_m) {
         tackle.overDepth = units::Length::metres(*o.overDepth_m);
     }
@@ -308,7 +307,8 @@ void layConditions(CLI::App& verb, MarksOptions& o) {
         ->check(numberBetween(0.0, 60.0));
     verb.add_option("--date", o.date, "Day (default tomorrow)")->type_name("DATE");
     verb.add_option("--start", o.start, "Local time (default 08:00)")->type_name("HH:MM");
-    verb.add_option("--end", o.end, "Local time (default 16:00)")->type_name("HH:MM");
+    verb.add_option("--end", o.end, "Local time (default 16:00); before --start: on the next day")
+        ->type_name("HH:MM");
     verb.add_option("--ashore-by", o.ashoreBy, "Be ashore by; the earlier of this and --end")
         ->type_name("HH:MM");
     verb.add_option("--stay-hours", o.stay_h, "On each mark (default: the day shared out)")
@@ -344,6 +344,10 @@ void layBoat(CLI::App& verb, MarksOptions& o) {
     verb.add_option("--scope", o.scope, "Rope over depth at the bow anchor")
         ->type_name("N")
         ->check(numberBetween(1.5, 10.0));
+    verb.add_option("--anchors", o.anchors,
+                    "2: bow and stern (default), 1: one at the bow, to which she swings")
+        ->type_name("N")
+        ->check(CLI::Range(1, 2));
     verb.add_option("--over-depth", o.overDepth_m, "Stop knot deeper than the water by, metres")
         ->type_name("M")
         ->check(numberBetween(0.0, 3.0));

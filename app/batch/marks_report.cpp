@@ -33,6 +33,7 @@ Json anchorPart(const water::Water& water, const anchoring::Anchor& anchor,
     part["depth_m"] = rounded(anchor.depth.inMetres(), 2);
     part["rope_m"] = rounded(anchor.rope.inMetres(), 1);
     part["scope"] = rounded(anchor.scope, 2);
+    part["by_hand"] = anchor.isByHand;
     part["slope_percent"] = ground.slope ? Json(rounded(100.0 * *ground.slope, 1)) : Json(nullptr);
     part["bottom"] = ground.bottom ? Json(soundings::nameOf(*ground.bottom)) : Json(nullptr);
     return part;
@@ -44,6 +45,7 @@ Json rodPart(const water::Water& water, const rods::RodPlace& rod) {
     putPlace(part, water, rod.place);
     part["depth_m"] = rounded(rod.depth.inMetres(), 2);
     part["stop_knot_m"] = rounded(rod.stopKnot.inMetres(), 2);
+    part["by_hand"] = rod.isByHand;
     part["over"] = rod.over ? Json(structure::nameOf(*rod.over)) : Json(nullptr);
     return part;
 }
@@ -101,7 +103,13 @@ Json markPart(const water::Water& water, const marks::Mark& mark) {
     part["cautions"] = linesPart(wording::cautionsOf(mark, inMetres));
     part["anchors"] = {{"heading_deg", rounded(mark.anchors.lie.heading.inDegrees(), 1)},
                        {"bow", anchorPart(water, mark.anchors.bow, mark.bowGround)},
-                       {"stern", anchorPart(water, mark.anchors.stern, mark.sternGround)}};
+                       {"stern", mark.anchors.stern
+                                     ? anchorPart(water, *mark.anchors.stern, mark.sternGround)
+                                     : Json(nullptr)}};
+    if (const auto& swing = mark.anchors.swing) {
+        part["anchors"]["swing_m"] = rounded(swing->radius.inMetres(), 1);
+        part["anchors"]["swing_to_each_side_deg"] = rounded(swing->toEachSide_deg, 0);
+    }
     part["rods"] = Json::array();
     for (const rods::RodPlace& rod : mark.spread.rods) {
         part["rods"].push_back(rodPart(water, rod));
@@ -202,7 +210,8 @@ Json marksReport(const water::Water& water, const water::PlannedDay& planned) {
                                  {"leave", timeOrNull(stop.leave, water.clock)},
                                  {"move_m", rounded(stop.move.inMetres(), 0)},
                                  {"stay_hours", hoursOf(stop.stay)},
-                                 {"stay_by_hand", stop.isStayByHand}});
+                                 {"stay_by_hand", stop.isStayByHand},
+                                 {"wind", windPart(stop.wind)}});
     }
     report["order_by_hand"] = planned.day.isOrderByHand;
     report["light"] = {{"sunrise", timeOrNull(planned.light.sunrise, water.clock)},

@@ -159,6 +159,19 @@ Result<std::chrono::seconds> timeOfDayFrom(const std::string& option, const std:
     return *time;
 }
 
+Result<void> takeTime(const std::string& option, const std::string& text,
+                      std::chrono::seconds& time) {
+    if (text.empty()) {
+        return {};
+    }
+    const auto said = timeOfDayFrom(option, text);
+    if (!said) {
+        return std::unexpected(said.error());
+    }
+    time = *said;
+    return {};
+}
+
 Result<marks::Weights> weightsFrom(const std::string& text, marks::Weights before) {
     const auto pairs = pairsFrom(text);
     if (!pairs) {

@@ -42,6 +42,9 @@ struct BanAsked {
 /// "07:40".
 [[nodiscard]] base::Result<std::chrono::seconds> timeOfDayFrom(const std::string& option,
                                                                const std::string& text);
+/// The same into `time`, which stays as it is where the option is not given.
+[[nodiscard]] base::Result<void> takeTime(const std::string& option, const std::string& text,
+                                          std::chrono::seconds& time);
 /// "depth=1,drop_off=0.5" on top of `before`.
 [[nodiscard]] base::Result<marks::Weights> weightsFrom(const std::string& text,
                                                        marks::Weights before);

@@ -2,8 +2,8 @@
 #include "app/chart/chart_canvas.h"
 
 #include "app/chart/chart_painter.h"
-#include "app/chart/lettering.h"
 #include "app/chart/mark_drawing.h"
+#include "app/chart/overlay_signs.h"
 #include "app/chart/picking.h"
 #include "app/chart/tools/cut_line_tool.h"
 #include "app/chart/view_keys.h"
@@ -23,7 +23,6 @@ namespace chart {
 namespace {
 
 constexpr double dragFrom_pixels = 4.0;
-constexpr double chosenRadius = 10.0;
 constexpr double toolReach_pixels = 9.0;
 constexpr int settle_ms = 90;
 
@@ -112,6 +111,11 @@ void ChartCanvas::setCut(std::optional<LineMade> cut) {
     update();
 }
 
+void ChartCanvas::setTried(std::optional<TriedLie> tried) {
+    tried_ = std::move(tried);
+    update();
+}
+
 void ChartCanvas::changeView(const ViewFrame& view) {
     if (view == view_) {
         return;
@@ -169,26 +173,16 @@ void ChartCanvas::drawOverlay(QPainter& painter) {
     painter.setRenderHint(QPainter::Antialiasing, true);
     drawCut(painter);
     if (chosen_) {
-        painter.setBrush(Qt::NoBrush);
-        for (const QPen& pen : {QPen(palette.card, 4.6), QPen(palette.rust, 2.2)}) {
-            painter.setPen(pen);
-            painter.drawEllipse(view_.toScreen(*chosen_), chosenRadius, chosenRadius);
-        }
+        drawChosenSign(painter, palette, view_.toScreen(*chosen_));
     }
     if (pointed_) {
-        const QPointF at = view_.toScreen(*pointed_);
-        for (const QPen& pen : {QPen(palette.card, 4.0), QPen(palette.rust, 1.6)}) {
-            painter.setPen(pen);
-            painter.drawLine(at - QPointF(9.0, 0.0), at + QPointF(9.0, 0.0));
-            painter.drawLine(at - QPointF(0.0, 9.0), at + QPointF(0.0, 9.0));
-        }
+        drawPointedSign(painter, palette, view_.toScreen(*pointed_));
     }
-    if (grip_ && grip_->mark && grip_->isDragging) {
-        painter.setPen(QPen(palette.rust, 2.0, Qt::DashLine));
-        painter.setBrush(withAlpha(palette.card, 0.7));
-        painter.drawEllipse(grip_->last, ringRadius(1.0), ringRadius(1.0));
-        drawText(painter, typeface(TypeSize::small, 1.0, TypeStyle::bold), grip_->last,
-                 QString::number(*grip_->mark), {palette.rust, palette.card}, 0.0);
+    if (tried_) {
+        drawTried(painter, view_, content_, *tried_);
+    }
+    if (grip_ && grip_->part && grip_->isDragging && grip_->part->kind == LiePart::Kind::boat) {
+        drawHeldRing(painter, palette, grip_->last, grip_->part->rank);
     }
     if (tool_) {
         tool_->paint(painter, view_, palette);
@@ -226,7 +220,7 @@ void ChartCanvas::mousePressEvent(QMouseEvent* event) {
         return;
     }
     grip_ = Grip{event->position(), event->position(),
-                 tool_ ? std::nullopt : markAt(content_, view_, event->position())};
+                 tool_ ? std::nullopt : liePartAt(content_, view_, event->position())};
 }
 
 void ChartCanvas::mouseMoveEvent(QMouseEvent* event) {
@@ -239,12 +233,15 @@ void ChartCanvas::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     if (!grip_ || !isHeld) {
-        setCursor(markAt(content_, view_, pixel) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+        const auto under = liePartAt(content_, view_, pixel);
+        const bool isMark = under && under->kind == LiePart::Kind::boat;
+        setCursor(isMark ? Qt::PointingHandCursor : under ? Qt::OpenHandCursor : Qt::ArrowCursor);
         return;
     }
     const QPointF way = pixel - grip_->from;
     grip_->isDragging = grip_->isDragging || std::hypot(way.x(), way.y()) >= dragFrom_pixels;
-    if (grip_->isDragging && grip_->mark) {
+    if (grip_->isDragging && grip_->part) {
+        emit lieHeld(*grip_->part, view_.toWater(pixel));
         update();
     } else if (grip_->isDragging) {
         setCursor(Qt::ClosedHandCursor);
@@ -277,8 +274,8 @@ void ChartCanvas::mouseReleaseEvent(QMouseEvent* event) {
         }
         return;
     }
-    if (grip->isDragging && grip->mark) {
-        emit markDragged(*grip->mark, view_.toWater(event->position()));
+    if (grip->isDragging && grip->part) {
+        emit lieDropped(*grip->part, view_.toWater(event->position()));
         update();
     } else if (!grip->isDragging && !grip->isSecondClick) {
         click(event->position(), event->modifiers());
@@ -288,6 +285,8 @@ void ChartCanvas::mouseReleaseEvent(QMouseEvent* event) {
 void ChartCanvas::click(QPointF pixel, Qt::KeyboardModifiers keys) {
     if (const auto rank = markAt(content_, view_, pixel)) {
         emit markClicked(*rank);
+    } else if (const auto rod = rodAt(content_, view_, pixel)) {
+        emit rodClicked(*rod);
     } else if (const auto stay = stayAt(content_, view_, pixel)) {
         emit stayClicked(*stay);
     } else if (const auto crossing = crossingAt(content_, view_, pixel)) {
@@ -370,6 +369,11 @@ void ChartCanvas::keyPressEvent(QKeyEvent* event) {
         break;
     case Qt::Key_Escape:
         if (tool_ && tool_->drop()) {
+            return update();
+        }
+        if (grip_ && grip_->part && grip_->isDragging) {
+            grip_.reset(); // The mark stays where it was.
+            emit lieLetGo();
             return update();
         }
         break;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/lie_part.h"
 #include "app/chart/screen_sheet.h"
 #include "app/chart/sounding_pick.h"
 #include "app/chart/tools/tool.h"
@@ -41,6 +42,8 @@ public:
     void setPointed(std::optional<geo::WaterPoint> place);
     /// What was chosen to be looked at, a sounding or a crossing: a ring round it.
     void setChosen(std::optional<geo::WaterPoint> place);
+    /// How a mark would lie with what the hand holds where it is; nothing: as it is planned.
+    void setTried(std::optional<TriedLie> tried);
     /// The line of the cut that the side view shows.
     void setCut(std::optional<LineMade> cut);
 
@@ -51,7 +54,10 @@ signals:
     void pointedAt(std::optional<geo::WaterPoint> place); ///< Nothing when the pointer leaves.
     void clicked(geo::WaterPoint place, Qt::KeyboardModifiers keys);
     void markClicked(int rank);
-    void markDragged(int rank, geo::WaterPoint to);
+    void lieHeld(const chart::LiePart& part, geo::WaterPoint at); ///< And moved, not yet let go.
+    void lieDropped(const chart::LiePart& part, geo::WaterPoint to);
+    void rodClicked(std::size_t rod); ///< Of the chosen mark.
+    void lieLetGo();                  ///< By Escape: it stays where it was.
     void soundingClicked(chart::SoundingPick sounding);
     void crossingClicked(std::size_t crossing); ///< Position among all.
     void sectionClicked(int section);
@@ -75,11 +81,11 @@ protected:
 private:
     /// What the held button is doing.
     struct Grip {
-        QPointF from;               ///< Where it was pressed.
-        QPointF last;               ///< Where the pointer was last.
-        std::optional<int> mark;    ///< A mark taken hold of.
-        bool isDragging = false;    ///< Moved far enough not to be a click.
-        bool isSecondClick = false; ///< Released without a click of its own.
+        QPointF from;                ///< Where it was pressed.
+        QPointF last;                ///< Where the pointer was last.
+        std::optional<LiePart> part; ///< Of a mark, taken hold of.
+        bool isDragging = false;     ///< Moved far enough not to be a click.
+        bool isSecondClick = false;  ///< Released without a click of its own.
     };
 
     void changeView(const ViewFrame& view);
@@ -98,6 +104,7 @@ private:
     std::optional<geo::WaterPoint> pointed_;
     std::optional<geo::WaterPoint> chosen_;
     std::optional<LineMade> cut_;
+    std::optional<TriedLie> tried_;
     std::optional<Grip> grip_;
     ScreenSheet sheet_;
     bool isSheetStale_ = true;

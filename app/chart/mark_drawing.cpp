@@ -13,6 +13,7 @@ namespace chart {
 namespace {
 
 constexpr double nearBoat_pixels = 14.0;
+constexpr double ropesFrom_pixelsPerMetre = 0.9; // below, ropes would hide under the ring
 
 QPen penOf(const QColor& colour, double width, Qt::PenStyle style = Qt::SolidLine) {
     return {colour, width, style, Qt::RoundCap, Qt::RoundJoin};
@@ -40,6 +41,25 @@ void drawRods(LayerContext& on, const marks::Mark& mark, QPointF boat) {
     on.painter.setPen(penOf(on.palette.plum, 1.8 * on.scale));
     on.painter.setBrush(on.palette.card);
     on.painter.drawPath(baits);
+    const Selection& chosen = on.content.selection;
+    if (chosen.mark == mark.rank && chosen.rod && *chosen.rod < mark.spread.rods.size()) {
+        on.painter.setBrush(on.palette.plum);
+        on.painter.drawEllipse(on.view.toScreen(mark.spread.rods[*chosen.rod].place),
+                               3.6 * on.scale, 3.6 * on.scale);
+    }
+}
+
+/// The circle that she swings in.
+void drawSwing(LayerContext& on, const anchoring::AnchorSet& set) {
+    if (!set.swing) {
+        return;
+    }
+    const double radius = set.swing->radius.inMetres() * on.view.pixelsPerMetre();
+    QPainterPath circle;
+    circle.addEllipse(on.view.toScreen(set.bow.place), radius, radius);
+    QPen dashed = penOf(on.palette.rust, 1.0 * on.scale);
+    dashed.setDashPattern({5.0, 4.0});
+    strokeWithRim(on, circle, dashed);
 }
 
 /// The text beside `at`, on the side away from `from` first.
@@ -66,6 +86,11 @@ void letterBeside(LayerContext& on, QPointF at, QPointF from, const QString& tex
 
 double ringRadius(double scale) {
     return 10.0 * scale;
+}
+
+bool showsLie(const ChartContent& content, const ViewFrame& view, double scale, int rank) {
+    return isNear(view, scale) || (content.selection.mark == rank &&
+                                   view.pixelsPerMetre() >= ropesFrom_pixelsPerMetre * scale);
 }
 
 bool isNear(const ViewFrame& view, double scale) {
@@ -104,16 +129,19 @@ void drawLie(LayerContext& on, const marks::Mark& mark, units::Length boatLength
     const anchoring::AnchorSet& set = mark.anchors;
     const QPointF lie = on.view.toScreen(set.lie.centre);
     const QPointF bowAnchor = on.view.toScreen(set.bow.place);
-    const QPointF sternAnchor = on.view.toScreen(set.stern.place);
+    drawSwing(on, set);
     drawRods(on, mark, lie);
     QPainterPath ropes;
     ropes.moveTo(on.view.toScreen(anchoring::bowOf(set.lie, boatLength)));
     ropes.lineTo(bowAnchor);
-    ropes.moveTo(on.view.toScreen(anchoring::sternOf(set.lie, boatLength)));
-    ropes.lineTo(sternAnchor);
-    strokeWithRim(on, ropes, penOf(on.palette.rust, 1.7 * on.scale));
     QPainterPath anchors = crossShape(bowAnchor, 4.5 * on.scale);
-    anchors.addPath(crossShape(sternAnchor, 4.5 * on.scale));
+    if (set.stern) {
+        const QPointF sternAnchor = on.view.toScreen(set.stern->place);
+        ropes.moveTo(on.view.toScreen(anchoring::sternOf(set.lie, boatLength)));
+        ropes.lineTo(sternAnchor);
+        anchors.addPath(crossShape(sternAnchor, 4.5 * on.scale));
+    }
+    strokeWithRim(on, ropes, penOf(on.palette.rust, 1.7 * on.scale));
     strokeWithRim(on, anchors, penOf(on.palette.rust, 2.2 * on.scale));
     // Never smaller than can be seen; then it is a sign and not to scale.
     const double length =
@@ -133,14 +161,41 @@ void letterLie(LayerContext& on, const marks::Mark& mark) {
     letterBeside(on, on.view.toScreen(mark.anchors.bow.place), lie,
                  QStringLiteral("bow %1").arg(words.depth(mark.anchors.bow.depth)),
                  on.palette.rust);
-    letterBeside(on, on.view.toScreen(mark.anchors.stern.place), lie,
-                 QStringLiteral("stern %1").arg(words.depth(mark.anchors.stern.depth)),
-                 on.palette.rust);
+    if (const auto& stern = mark.anchors.stern) {
+        letterBeside(on, on.view.toScreen(stern->place), lie,
+                     QStringLiteral("stern %1").arg(words.depth(stern->depth)), on.palette.rust);
+    }
     int number = 0;
     for (const rods::RodPlace& rod : mark.spread.rods) {
         letterBeside(on, on.view.toScreen(rod.place), lie,
                      QStringLiteral("rod %1  %2").arg(++number).arg(words.depth(rod.depth)),
                      on.palette.plum);
+    }
+}
+
+void letterRopesAndKnots(LayerContext& on, const marks::Mark& mark) {
+    const wording::Words& words = on.content.words;
+    const QPointF lie = on.view.toScreen(mark.anchors.lie.centre);
+    const auto letter = [&](const char* name, const anchoring::Anchor& anchor) {
+        letterBeside(on, on.view.toScreen(anchor.place), lie,
+                     QStringLiteral("%1 %2, rope %3, scope %4")
+                         .arg(QString::fromLatin1(name), words.depth(anchor.depth),
+                              words.length(anchor.rope))
+                         .arg(anchor.scope, 0, 'f', 1),
+                     on.palette.rust);
+    };
+    letter("bow", mark.anchors.bow);
+    if (mark.anchors.stern) {
+        letter("stern", *mark.anchors.stern);
+    }
+    int number = 0;
+    for (const rods::RodPlace& rod : mark.spread.rods) {
+        letterBeside(
+            on, on.view.toScreen(rod.place), lie,
+            QStringLiteral("rod %1  %2, knot %3, %4 off")
+                .arg(++number)
+                .arg(words.depth(rod.depth), words.depth(rod.stopKnot), words.length(rod.distance)),
+            on.palette.plum);
     }
 }
 

@@ -23,8 +23,13 @@ struct MarkRing {
 
 /// The boat at its lie with both ropes, anchors and every rod's line to its bait, to scale.
 void drawLie(LayerContext& on, const marks::Mark& mark, units::Length boatLength);
+/// True where ropes and rods of the mark are drawn.
+[[nodiscard]] bool showsLie(const ChartContent& content, const ViewFrame& view, double scale,
+                            int rank);
 /// What the anchors and baits of the mark are called, where there is room.
 void letterLie(LayerContext& on, const marks::Mark& mark);
+/// The same with what is set by them: ropes, scope, stop knots.
+void letterRopesAndKnots(LayerContext& on, const marks::Mark& mark);
 /// The mark's number in its ring.
 void drawRing(LayerContext& on, const marks::Mark& mark, const MarkRing& ring, bool isSelected);
 

@@ -18,6 +18,7 @@ double apart(QPointF a, QPointF b) {
 
 constexpr double slack = 3.0; // pixels beyond the ring that still count
 constexpr double soundingWithin = 6.0;
+constexpr double partWithin = 9.0;
 constexpr double signAhead = 3.0; // pixels by which a sign is nearer than a dot
 constexpr double zoneWithin = 6.0;
 
@@ -44,6 +45,46 @@ std::optional<int> markAt(const ChartContent& content, const ViewFrame& view, QP
         }
     }
     return nearest;
+}
+
+std::optional<LiePart> liePartAt(const ChartContent& content, const ViewFrame& view,
+                                 QPointF pixel) {
+    if (const auto rank = markAt(content, view, pixel)) {
+        return LiePart{*rank, LiePart::Kind::boat, 0};
+    }
+    const auto& chosen = content.selection.mark;
+    if (!content.planned || !chosen || !content.shown.contains(LayerKind::marks) ||
+        content.age.isPlanOld || !showsLie(content, view, 1.0, *chosen)) {
+        return std::nullopt;
+    }
+    std::optional<LiePart> nearest;
+    double least = partWithin;
+    const auto take = [&](geo::WaterPoint place, LiePart::Kind kind, std::size_t bait) {
+        const double distance = apart(view.toScreen(place), pixel);
+        if (distance < least) {
+            least = distance;
+            nearest = LiePart{*chosen, kind, bait};
+        }
+    };
+    for (const marks::Mark& mark : content.planned->marks) {
+        if (mark.rank != *chosen) {
+            continue;
+        }
+        take(mark.anchors.bow.place, LiePart::Kind::bow, 0);
+        if (mark.anchors.stern) {
+            take(mark.anchors.stern->place, LiePart::Kind::stern, 0);
+        }
+        for (std::size_t k = 0; k < mark.spread.rods.size(); ++k) {
+            take(mark.spread.rods[k].place, LiePart::Kind::bait, k);
+        }
+    }
+    return nearest;
+}
+
+std::optional<std::size_t> rodAt(const ChartContent& content, const ViewFrame& view,
+                                 QPointF pixel) {
+    const auto part = liePartAt(content, view, pixel);
+    return part && part->kind == LiePart::Kind::bait ? std::optional(part->bait) : std::nullopt;
 }
 
 std::optional<logbook::StayId> stayAt(const ChartContent& content, const ViewFrame& view,

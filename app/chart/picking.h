@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/lie_part.h"
 #include "app/chart/sounding_pick.h"
 #include "app/chart/view_frame.h"
 
@@ -14,6 +15,13 @@ namespace chart {
 /// The rank of the mark whose ring or boat is there.
 [[nodiscard]] std::optional<int> markAt(const ChartContent& content, const ViewFrame& view,
                                         QPointF pixel);
+/// What of a mark is there: the boat or its ring, or, of the chosen one where its ropes are drawn
+/// and the plan holds, an anchor or a bait.
+[[nodiscard]] std::optional<LiePart> liePartAt(const ChartContent& content, const ViewFrame& view,
+                                               QPointF pixel);
+/// The bait of the chosen mark that is there, by its rod's position.
+[[nodiscard]] std::optional<std::size_t> rodAt(const ChartContent& content, const ViewFrame& view,
+                                               QPointF pixel);
 [[nodiscard]] std::optional<logbook::StayId> stayAt(const ChartContent& content,
                                                     const ViewFrame& view, QPointF pixel);
 /// What is set aside goes before what is kept: its sign covers the dots of its neighbours.

@@ -13,6 +13,8 @@ namespace chart {
 /// days. Numbers mean something only together with the map, plan and crossings that they count.
 struct Selection {
     std::optional<int> mark; ///< Rank.
+    /// Of that mark's rods, by position; nothing: the lie as a whole. Never without a mark.
+    std::optional<std::size_t> rod;
     std::optional<int> section;
     std::optional<int> zone; ///< Structure zones first, then weed zones.
     std::optional<logbook::StayId> stay;

@@ -3,6 +3,8 @@
 
 #include "app/chart/verdict_now.h"
 
+#include <algorithm>
+
 namespace days {
 
 using chart::LayerKind;
@@ -53,6 +55,15 @@ bool isSounding(const chart::ChartContent& content, chart::SoundingPick pick) {
     const auto day = static_cast<std::size_t>(pick.day);
     const auto& reduced = content.derived.checked->survey.days;
     return day < reduced.size() && pick.sounding < reduced[day].points.size();
+}
+
+bool isRod(const chart::ChartContent& content, const chart::Selection& selection) {
+    if (!content.planned || !selection.mark || !selection.rod) {
+        return false;
+    }
+    const auto& marks = content.planned->marks;
+    const auto mark = std::ranges::find(marks, *selection.mark, &marks::Mark::rank);
+    return mark != marks.end() && *selection.rod < mark->spread.rods.size();
 }
 
 /// Of `choice`, what the act would change: nothing is set aside twice. Nothing at all where the
@@ -126,6 +137,9 @@ void ChartLink::takeContent() {
     }
     if (derived.structure != content_.derived.structure || derived.weed != content_.derived.weed) {
         content_.selection.zone.reset();
+    }
+    if (open_.planned() != content_.planned || open_.isPlanCurrent()) {
+        setTried(std::nullopt); // What was tried is planned by now, or taken back.
     }
     if (open_.planned() != content_.planned) {
         content_.selection.mark = markStillThere(content_, open_.planned().get());
@@ -248,6 +262,9 @@ chart::Selection ChartLink::possible(chart::Selection selection) const {
     if (selection.sounding && !isSounding(content_, *selection.sounding)) {
         selection.sounding.reset();
     }
+    if (selection.rod && !isRod(content_, selection)) {
+        selection.rod.reset();
+    }
     if (selection.crossing && (!checked || *selection.crossing >= checked->crossings.size())) {
         selection.crossing.reset();
     }
@@ -277,7 +294,13 @@ void ChartLink::select(chart::Selection selection) {
 }
 
 void ChartLink::selectMark(std::optional<int> rank) {
-    select(with(selection(), &chart::Selection::mark, rank));
+    chart::Selection wanted = with(selection(), &chart::Selection::mark, rank);
+    wanted.rod.reset();
+    select(std::move(wanted));
+}
+
+void ChartLink::selectRod(std::optional<std::size_t> rod) {
+    select(with(selection(), &chart::Selection::rod, rod));
 }
 
 void ChartLink::selectSection(std::optional<int> section) {
@@ -341,6 +364,13 @@ std::optional<chart::SoundingPick> ChartLink::chosenOnTrack() const {
                                  checked.crossings[*selection().crossing].soundingB);
     }
     return selection().sounding;
+}
+
+void ChartLink::setTried(std::optional<chart::TriedLie> tried) {
+    if (tried || tried_) {
+        tried_ = std::move(tried);
+        emit triedChanged();
+    }
 }
 
 void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {

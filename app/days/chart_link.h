@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/lie_part.h"
 #include "app/chart/sounding_pick.h"
 #include "app/chart/tools/tool.h"
 #include "app/open_water/open_water.h"
@@ -37,6 +38,8 @@ public:
     /// two the one that is new stays.
     void select(chart::Selection selection);
     void selectMark(std::optional<int> rank);
+    /// Of the chosen mark's rods, by position; nothing: the lie as a whole.
+    void selectRod(std::optional<std::size_t> rod);
     void selectSection(std::optional<int> section);
     void selectZone(std::optional<int> zone);
     void selectStay(std::optional<logbook::StayId> stay);
@@ -54,6 +57,10 @@ public:
     /// The sounding beside it in the side view: itself, or the one before the crossing on its later
     /// pass.
     [[nodiscard]] std::optional<chart::SoundingPick> chosenOnTrack() const;
+    /// How a mark would lie with what the hand on the chart holds where it is, until the next plan
+    /// knows it; nothing: as it is planned.
+    void setTried(std::optional<chart::TriedLie> tried);
+    [[nodiscard]] const std::optional<chart::TriedLie>& tried() const { return tried_; }
     void setNextLines(std::shared_ptr<const surface::SurveyTrip> lines);
     void setDayTrack(std::shared_ptr<const rates::Track> track);
     void setBackdrop(std::shared_ptr<const water::Backdrop> backdrop, double strength);
@@ -114,6 +121,7 @@ signals:
     void lookedAlong(std::optional<int> day);
     void selectionChanged();
     void chosenShown();
+    void triedChanged();
     void askingChanged();
 
 private:
@@ -131,6 +139,7 @@ private:
     chart::ChartContent content_;
     /// Shown instead of the open water until it is read; nothing can be done to it.
     std::optional<open_water::FirstLook> look_;
+    std::optional<chart::TriedLie> tried_;
     QString prompt_;
     chart::ToolKind tool_ = chart::ToolKind::pan;
     int asked_ = 0; ///< How often: tells one asking from the next.

@@ -4,6 +4,7 @@
 #include "app/chart/chart_painter.h"
 #include "app/side_view/side_scene.h"
 #include "app/wording/cautions.h"
+#include "app/wording/lie_words.h"
 #include "app/wording/reasons.h"
 #include "app/wording/spoken_names.h"
 #include "app/wording/zone_words.h"
@@ -57,20 +58,31 @@ QString rodLine(const chart::ChartContent& content, int number, const rods::RodP
     return line;
 }
 
-std::vector<BlockLine> linesFor(const chart::ChartContent& content, const marks::Mark& mark,
+std::vector<BlockLine> linesFor(const chart::ChartContent& content, const MarkOfDay& entry,
                                 const QStringList& saidBefore) {
+    const marks::Mark& mark = entry.mark;
     const wording::Words& words = content.words;
     const anchoring::AnchorSet& set = mark.anchors;
     std::vector<BlockLine> lines{
         {QStringLiteral("the boat lies at %1, heading %2, in %3 %4")
              .arg(wording::Words::place(mark.lonLat), wording::Words::bearing(set.lie.heading),
                   words.depth(mark.depth), words.plusMinus(mark.trust))},
-        {anchorLine(content, "bow", set.bow), true},
-        {anchorLine(content, "stern", set.stern), true},
-        {QStringLiteral(
-             "drop the bow anchor, fall back on %1, lower the stern anchor, haul the bow "
-             "rope in to %2")
-             .arg(words.length(set.fallBackRope), words.length(set.bow.rope))}};
+        {anchorLine(content, "bow", set.bow), true}};
+    if (set.stern) {
+        lines.push_back({anchorLine(content, "stern", *set.stern), true});
+        lines.push_back(
+            {QStringLiteral("drop the bow anchor, fall back on %1, lower the stern anchor, haul "
+                            "the bow rope in to %2")
+                 .arg(words.length(set.fallBackRope), words.length(set.bow.rope))});
+    } else {
+        lines.push_back({wording::swingOf(mark, words)});
+    }
+    if (entry.stop && content.planned && content.planned->plan.day.windLater) {
+        lines.push_back({QStringLiteral("for wind %1").arg(words.wind(entry.stop->wind))});
+    }
+    if (const QString byHand = wording::laidByHand(mark); !byHand.isEmpty()) {
+        lines.push_back({byHand});
+    }
     int number = 0;
     for (const rods::RodPlace& rod : mark.spread.rods) {
         lines.push_back({rodLine(content, ++number, rod)});
@@ -112,7 +124,9 @@ void drawPlan(SheetWriter& sheet, const chart::ChartContent& content, const mark
               const QRectF& box) {
     geo::Box reach;
     reach.take(mark.anchors.bow.place);
-    reach.take(mark.anchors.stern.place);
+    if (mark.anchors.stern) {
+        reach.take(mark.anchors.stern->place);
+    }
     reach.take(mark.anchors.lie.centre);
     for (const rods::RodPlace& rod : mark.spread.rods) {
         reach.take(rod.place);
@@ -162,7 +176,7 @@ QStringList reasonsOf(const marks::Mark& mark, const wording::Words& words) {
 void writeMark(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,
                bool drawn, const QStringList& saidBefore) {
     const marks::Mark& mark = entry.mark;
-    const std::vector<BlockLine> lines = linesFor(content, mark, saidBefore);
+    const std::vector<BlockLine> lines = linesFor(content, entry, saidBefore);
     const double left = drawn ? planSide + 1.5 * gap : 0.0;
     const double textHeight = heightOf(lines, sheet.room().width() - left);
     const double body = drawn ? std::max(textHeight, planSide + 20.0) : textHeight;

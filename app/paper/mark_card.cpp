@@ -3,6 +3,7 @@
 
 #include "app/paper/sheet_parts.h"
 #include "app/wording/cautions.h"
+#include "app/wording/lie_words.h"
 #include "app/wording/spoken_names.h"
 
 #include <algorithm>
@@ -54,10 +55,15 @@ std::vector<Row> anchorRows(const chart::ChartContent& content, const marks::Mar
         return Row{QString::fromLatin1(name), placeOf(content, anchor.place),
                    words.depth(anchor.depth), words.length(anchor.rope)};
     };
-    return {row("bow", mark.anchors.bow), row("stern", mark.anchors.stern),
-            Row{QStringLiteral("boat"), wording::Words::place(mark.lonLat),
-                QStringLiteral("%1 %2").arg(words.depth(mark.depth), words.plusMinus(mark.trust)),
-                QString()}};
+    std::vector<Row> rows{row("bow", mark.anchors.bow)};
+    if (mark.anchors.stern) {
+        rows.push_back(row("stern", *mark.anchors.stern));
+    }
+    rows.push_back(
+        {QStringLiteral("boat"), wording::Words::place(mark.lonLat),
+         QStringLiteral("%1 %2").arg(words.depth(mark.depth), words.plusMinus(mark.trust)),
+         QString()});
+    return rows;
 }
 
 std::vector<Row> rodRows(const chart::ChartContent& content, const marks::Mark& mark) {
@@ -72,12 +78,16 @@ std::vector<Row> rodRows(const chart::ChartContent& content, const marks::Mark& 
     return rows;
 }
 
-QString howToLie(const chart::ChartContent& content, const marks::Mark& mark) {
-    return QStringLiteral("Heading %1. Bow down, fall back on %2, stern down, haul the bow rope "
-                          "in to %3.")
-        .arg(wording::Words::bearing(mark.anchors.lie.heading),
-             content.words.length(mark.anchors.fallBackRope),
-             content.words.length(mark.anchors.bow.rope));
+QString howToLie(const chart::ChartContent& content, const MarkOfDay& entry) {
+    QString how = wording::howToLie(entry.mark, content.words);
+    if (const QString byHand = wording::laidByHand(entry.mark); !byHand.isEmpty()) {
+        how += QStringLiteral(" (%1)").arg(byHand);
+    }
+    // On a day of one wind the head of the sheet says it.
+    const bool turns = content.planned && content.planned->plan.day.windLater;
+    return turns && entry.stop
+               ? QStringLiteral("%1 For wind %2.").arg(how, content.words.wind(entry.stop->wind))
+               : how;
 }
 
 /// As many of the reasons as one line holds, the weightiest first; the first whole at any rate.
@@ -125,12 +135,13 @@ struct CardShape {
     }
 };
 
-CardShape shapeOf(const chart::ChartContent& content, const marks::Mark& mark, double width,
+CardShape shapeOf(const chart::ChartContent& content, const MarkOfDay& entry, double width,
                   const QStringList& saidBefore) {
+    const marks::Mark& mark = entry.mark;
     CardShape shape;
     shape.isBeside = width >= besideFrom;
-    shape.anchors = tableHeight(3);
-    shape.lie = heightOf(cardFont(), howToLie(content, mark),
+    shape.anchors = tableHeight(mark.anchors.stern ? 3 : 2);
+    shape.lie = heightOf(cardFont(), howToLie(content, entry),
                          shape.isBeside ? anchorColumns.width() : width);
     shape.rods = tableHeight(mark.spread.rods.size());
     shape.why = heightOf(cardFont(), whyIn(mark, content.words, width), width);
@@ -208,14 +219,14 @@ QFont cardFont(bool isBold) {
 
 double cardHeight(const chart::ChartContent& content, const MarkOfDay& entry, double width,
                   const QStringList& saidBefore) {
-    return shapeOf(content, entry.mark, width, saidBefore).whole();
+    return shapeOf(content, entry, width, saidBefore).whole();
 }
 
 void writeCard(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,
                const QStringList& saidBefore) {
     const marks::Mark& mark = entry.mark;
     const double width = sheet.room().width();
-    const CardShape shape = shapeOf(content, mark, width, saidBefore);
+    const CardShape shape = shapeOf(content, entry, width, saidBefore);
     sheet.block(shape.whole(), [&](const QRectF& box) {
         drawTitle(sheet, content, entry, {box.left(), box.top(), width, titleHeight});
         double y = box.top() + titleHeight;
@@ -223,7 +234,7 @@ void writeCard(SheetWriter& sheet, const chart::ChartContent& content, const Mar
             sheet, anchorColumns,
             {QString(), QStringLiteral("drop at"), QStringLiteral("depth"), QStringLiteral("rope")},
             anchorRows(content, mark), {box.left(), y});
-        drawWrapped(sheet, cardFont(), howToLie(content, mark),
+        drawWrapped(sheet, cardFont(), howToLie(content, entry),
                     {box.left(), y + shape.anchors, shape.isBeside ? anchorColumns.width() : width,
                      shape.lie});
         const QPointF rods = shape.isBeside

@@ -5,6 +5,7 @@
 #include "app/chart/furniture.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
+#include "core/marks/overnight.h"
 #include "core/water/steps/day_cautions.h"
 
 #include <algorithm>
@@ -26,7 +27,9 @@ QString conditionsLine(const chart::ChartContent& content) {
     const marks::ExpectedDay& day = content.planned->plan.day;
     QString line =
         QStringLiteral("from %1 to %2   level %3 against the chart")
-            .arg(wording::Words::timeOfDay(day.start), wording::Words::timeOfDay(day.end),
+            .arg(wording::Words::timeOfDay(day.start),
+                 wording::Words::timeOfDay(day.end) +
+                     (marks::isOvernight(day) ? QStringLiteral(" the next day") : QString()),
                  content.words.levelChange(day.levelChange));
     if (day.windLater) {
         line += QStringLiteral("   wind from %1: %2")

@@ -125,9 +125,21 @@ Cut makeCut(const water::Derived& derived, const geo::Path& path, units::Length 
 geo::Path pathThrough(const marks::Mark& mark, units::Length beyond) {
     const anchoring::AnchorSet& set = mark.anchors;
     const units::Bearing ahead = geo::bearing(set.lie.centre, set.bow.place);
-    const units::Bearing astern = geo::bearing(set.lie.centre, set.stern.place);
-    return {geo::moved(set.stern.place, astern, beyond), set.stern.place, set.lie.centre,
+    if (!set.stern) {
+        // Past the boat as far as past the anchor: there the baits lie.
+        return {geo::moved(set.lie.centre, ahead.opposite(), beyond), set.lie.centre, set.bow.place,
+                geo::moved(set.bow.place, ahead, beyond)};
+    }
+    const units::Bearing astern = geo::bearing(set.lie.centre, set.stern->place);
+    return {geo::moved(set.stern->place, astern, beyond), set.stern->place, set.lie.centre,
             set.bow.place, geo::moved(set.bow.place, ahead, beyond)};
+}
+
+geo::Path pathOfCast(const marks::Mark& mark, std::size_t rod, units::Length beyond) {
+    const geo::WaterPoint boat = mark.anchors.lie.centre;
+    const geo::WaterPoint bait = mark.spread.rods.at(rod).place;
+    const units::Bearing away = geo::bearing(boat, bait);
+    return {geo::moved(boat, away.opposite(), beyond), boat, bait, geo::moved(bait, away, beyond)};
 }
 
 } // namespace side_view

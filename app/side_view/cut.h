@@ -46,5 +46,7 @@ struct Cut {
 /// The way through both anchors of the mark and its lie, with `beyond` to spare at both ends; the
 /// bow points to the end.
 [[nodiscard]] geo::Path pathThrough(const marks::Mark& mark, units::Length beyond);
+/// Straight from the boat to the bait of one of its rods, and `beyond` past both ends.
+[[nodiscard]] geo::Path pathOfCast(const marks::Mark& mark, std::size_t rod, units::Length beyond);
 
 } // namespace side_view

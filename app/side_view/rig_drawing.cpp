@@ -52,10 +52,31 @@ void letterRope(const SideOn& on, const Rope& rope, const QString& text) {
               along(0.8) + QPointF(-side * half, up)});
 }
 
+/// Off a cut along one cast the other rods have nothing to say.
+bool isShown(const SideOn& on, int number) {
+    return !on.scene.rod || static_cast<int>(*on.scene.rod) + 1 == number;
+}
+
+void drawBoat(const SideOn& on, double lie, double ahead, const marks::Tackle& tackle) {
+    const double draught_m = 0.15;
+    const double height = (tackle.bowHeight.inMetres() + draught_m) * on.frame.pixelsPerMetreDown();
+    const QPainterPath boat = chart::boatFromTheSide(
+        tackle.boatLength.inMetres() * on.frame.pixelsPerMetreAlong(), height);
+    QTransform place;
+    const QPointF keel = on.frame.at(lie, draught_m);
+    place.translate(keel.x(), keel.y());
+    place.scale(ahead, 1.0);
+    on.painter.setBrush(on.palette.card);
+    on.painter.setPen(penOf(on.palette.rust, 2.0 * on.scale));
+    on.painter.drawPath(place.map(boat));
+}
+
 void drawRods(const SideOn& on, const marks::Mark& mark, QPointF tips) {
     int number = 0;
     for (const rods::RodPlace& rod : mark.spread.rods) {
-        ++number;
+        if (!isShown(on, ++number)) {
+            continue;
+        }
         const auto along = on.scene.cut.alongOf(rod.place, anyDistance_m);
         if (!along) {
             continue;
@@ -84,7 +105,7 @@ void drawRods(const SideOn& on, const marks::Mark& mark, QPointF tips) {
     for (const rods::RodPlace& rod : mark.spread.rods) {
         ++number;
         const auto along = on.scene.cut.alongOf(rod.place, anyDistance_m);
-        if (!along) {
+        if (!along || !isShown(on, number)) {
             continue;
         }
         const QString text = QStringLiteral("rod %1  stop knot %2")
@@ -106,39 +127,40 @@ void drawRig(const SideOn& on, const marks::Mark& mark, const marks::Tackle& tac
     const anchoring::AnchorSet& set = mark.anchors;
     const Cut& cut = on.scene.cut;
     const double lie = cut.alongOf(set.lie.centre, anyDistance_m).value_or(0.0);
+    if (on.scene.rod) {
+        // Her ropes lead elsewhere; she is drawn as if she lay along the cast.
+        drawRods(on, mark, on.frame.at(lie, -tackle.bowHeight.inMetres() - 0.3));
+        drawBoat(on, lie, 1.0, tackle);
+        return;
+    }
     const double bow = cut.alongOf(set.bow.place, anyDistance_m).value_or(0.0);
-    const double stern = cut.alongOf(set.stern.place, anyDistance_m).value_or(0.0);
     const double half = 0.5 * tackle.boatLength.inMetres();
     const double rail_m = tackle.bowHeight.inMetres();
-    const double ahead = bow >= stern ? 1.0 : -1.0;
+    const double ahead = bow >= lie ? 1.0 : -1.0;
     const Rope bowRope{on.frame.at(lie + ahead * half, -rail_m),
                        on.frame.at(bow, set.bow.depth.inMetres())};
-    const Rope sternRope{on.frame.at(lie - ahead * half, -rail_m),
-                         on.frame.at(stern, set.stern.depth.inMetres())};
+    std::vector<Rope> ropes{bowRope};
+    if (set.stern) {
+        const double stern = cut.alongOf(set.stern->place, anyDistance_m).value_or(0.0);
+        ropes.push_back({on.frame.at(lie - ahead * half, -rail_m),
+                         on.frame.at(stern, set.stern->depth.inMetres())});
+    }
     drawRods(on, mark, on.frame.at(lie, -rail_m - 0.3));
     on.painter.setPen(penOf(on.palette.rust, 1.8 * on.scale));
-    for (const Rope& rope : {bowRope, sternRope}) {
+    for (const Rope& rope : ropes) {
         on.painter.drawLine(rope.cleat, rope.anchor);
         on.painter.strokePath(chart::crossShape(rope.anchor, 5.0 * on.scale),
                               penOf(on.palette.rust, 2.4 * on.scale));
     }
-    const double draught_m = 0.15;
-    const double height = (rail_m + draught_m) * on.frame.pixelsPerMetreDown();
-    const QPainterPath boat =
-        chart::boatFromTheSide(2.0 * half * on.frame.pixelsPerMetreAlong(), height);
-    QTransform place;
-    const QPointF keel = on.frame.at(lie, draught_m);
-    place.translate(keel.x(), keel.y());
-    place.scale(ahead, 1.0);
-    on.painter.setBrush(on.palette.card);
-    on.painter.setPen(penOf(on.palette.rust, 2.0 * on.scale));
-    on.painter.drawPath(place.map(boat));
+    drawBoat(on, lie, ahead, tackle);
     letterRope(on, bowRope,
                QStringLiteral("bow rope %1, scope %2")
                    .arg(on.scene.words.length(set.bow.rope))
                    .arg(set.bow.scope, 0, 'f', 1));
-    letterRope(on, sternRope,
-               QStringLiteral("stern rope %1").arg(on.scene.words.length(set.stern.rope)));
+    if (set.stern) {
+        letterRope(on, ropes.back(),
+                   QStringLiteral("stern rope %1").arg(on.scene.words.length(set.stern->rope)));
+    }
 }
 
 } // namespace side_view

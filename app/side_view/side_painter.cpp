@@ -211,7 +211,10 @@ void paintLegend(const SideOn& on) {
                                 ? QStringLiteral("to scale")
                                 : QStringLiteral("heights × %1").arg(times, 0, 'g', 2);
     const QString text =
-        on.scene.mark
+        on.scene.rod ? QStringLiteral("along the cast of rod %1, %2; shaded: trust ±")
+                           .arg(*on.scene.rod + 1)
+                           .arg(heights)
+        : on.scene.mark
             ? QStringLiteral("along the ropes, %1; baits at their own depth; shaded: trust ±")
                   .arg(heights)
             : QStringLiteral("%1 long, %2; shaded: trust ±")

@@ -11,7 +11,8 @@ namespace side_view {
 namespace {
 
 constexpr double fishWithin_m = 15.0;
-constexpr double beyond_m = 25.0; // past the anchors: about where the farthest baits lie
+constexpr double beyondCast_m = 8.0; // behind the boat, and past the bait
+constexpr double beyond_m = 25.0;    // past the anchors: about where the farthest baits lie
 
 std::vector<SideFish> fishAlong(const chart::ChartContent& content, const Cut& cut) {
     std::vector<SideFish> fish;
@@ -49,15 +50,20 @@ SideScene sceneAlong(const chart::ChartContent& content, const geo::Path& path) 
     return scene;
 }
 
-SideScene sceneOfMark(const chart::ChartContent& content, int rank) {
+SideScene sceneOfMark(const chart::ChartContent& content, int rank,
+                      std::optional<std::size_t> rod) {
     SideScene scene;
     if (!content.planned) {
         return scene;
     }
     for (const marks::Mark& mark : content.planned->marks) {
         if (mark.rank == rank) {
-            scene = sceneAlong(content, pathThrough(mark, units::Length::metres(beyond_m)));
+            const bool isCast = rod && *rod < mark.spread.rods.size();
+            scene = sceneAlong(content,
+                               isCast ? pathOfCast(mark, *rod, units::Length::metres(beyondCast_m))
+                                      : pathThrough(mark, units::Length::metres(beyond_m)));
             scene.mark = mark;
+            scene.rod = isCast ? rod : std::nullopt;
             scene.tackle = content.planned->plan.tackle;
         }
     }

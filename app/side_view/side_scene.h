@@ -23,6 +23,7 @@ struct SideFish {
 struct SideScene {
     Cut cut;
     std::optional<marks::Mark> mark; ///< With its boat, ropes and rods.
+    std::optional<std::size_t> rod;  ///< The cut leads along the cast of this one of them.
     marks::Tackle tackle;
     contours::Bands bands;
     std::vector<SideFish> fish;
@@ -31,8 +32,10 @@ struct SideScene {
     std::optional<double> pointed_m; ///< Along, pointed at here or on the chart.
 };
 
-/// The cut through the mark of that rank, along its ropes; an empty cut where there is none.
-[[nodiscard]] SideScene sceneOfMark(const chart::ChartContent& content, int rank);
+/// The cut through the mark of that rank, along its ropes, or along the cast of one of its rods; an
+/// empty cut where there is none.
+[[nodiscard]] SideScene sceneOfMark(const chart::ChartContent& content, int rank,
+                                    std::optional<std::size_t> rod = {});
 /// The cut along a path, with the fish caught within 15 m of it.
 [[nodiscard]] SideScene sceneAlong(const chart::ChartContent& content, const geo::Path& path);
 

@@ -107,7 +107,9 @@ void SideView::showNothing() {
 void SideView::renew() {
     scene_ = {};
     if (const auto* mark = std::get_if<MarkCut>(&shown_)) {
-        scene_ = sceneOfMark(content_, mark->rank);
+        const bool isChosen = content_.selection.mark == mark->rank;
+        scene_ =
+            sceneOfMark(content_, mark->rank, isChosen ? content_.selection.rod : std::nullopt);
     } else if (const auto* line = std::get_if<LineCut>(&shown_)) {
         scene_ = sceneAlong(content_, line->path);
     } else if (const auto* track = std::get_if<DayTrack>(&shown_)) {

@@ -126,6 +126,20 @@ void MainWindow::showDay(int day) {
     days_->setCurrentIndex(day);
 }
 
+void MainWindow::wireHand() {
+    using chart::ChartCanvas;
+    const auto hand = [this]() -> days::tomorrow::LieHand& { return tomorrow_->hand(); };
+    connect(canvas_, &ChartCanvas::lieHeld, tomorrow_,
+            [hand](const chart::LiePart& part, geo::WaterPoint at) { hand().hold(part, at); });
+    connect(canvas_, &ChartCanvas::lieDropped, tomorrow_,
+            [hand](const chart::LiePart& part, geo::WaterPoint to) { hand().drop(part, to); });
+    connect(canvas_, &ChartCanvas::lieLetGo, tomorrow_, [hand] { hand().letGo(); });
+    connect(canvas_, &ChartCanvas::rodClicked, &link_,
+            [this](std::size_t rod) { link_.selectRod(rod); });
+    connect(&link_, &days::ChartLink::triedChanged, canvas_,
+            [this] { canvas_->setTried(link_.tried()); });
+}
+
 void MainWindow::wireChart() {
     using chart::ChartCanvas;
     connect(&link_, &days::ChartLink::contentChanged, this, &MainWindow::takeContent);
@@ -173,7 +187,7 @@ void MainWindow::wireChart() {
         link_.selectMark(rank);
         showDay(1);
     });
-    connect(canvas_, &ChartCanvas::markDragged, tomorrow_, &days::tomorrow::TomorrowDay::moveMark);
+    wireHand();
     connect(canvas_, &ChartCanvas::sectionClicked, &link_,
             [this](int section) { link_.selectSection(section); });
     connect(canvas_, &ChartCanvas::zoneClicked, &link_, &days::ChartLink::selectZone);
@@ -239,7 +253,9 @@ void MainWindow::takeContent() {
     const chart::ChartContent& content = link_.content();
     canvas_->setContent(content);
     side_->setContent(content);
-    if (content.selection.mark != cutMark_ || content.planned != cutPlan_) {
+    if (content.selection.mark != cutMark_ || content.selection.rod != cutRod_ ||
+        content.planned != cutPlan_) {
+        cutRod_ = content.selection.rod;
         cutPlan_ = content.planned;
         cutMark_ = content.selection.mark;
         // A track that is being looked over stays; the cut comes when it is left.

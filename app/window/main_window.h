@@ -58,6 +58,7 @@ private:
     void layOut();
     void layDays();
     void wireChart();
+    void wireHand();
     void wireWater();
     void layWaterMenu();
     void layLayersMenu();
@@ -96,7 +97,8 @@ private:
     days::survey_day::SurveyDay* survey_ = nullptr;
     days::tomorrow::TomorrowDay* tomorrow_ = nullptr;
     days::looking_back::LookingBackDay* back_ = nullptr;
-    std::optional<int> cutMark_; ///< The mark that the side view shows, and of which plan.
+    std::optional<int> cutMark_;        ///< The mark that the side view shows, and of which plan.
+    std::optional<std::size_t> cutRod_; ///< Of its rods, along whose cast it leads.
     std::shared_ptr<const water::PlannedDay> cutPlan_;
 };
 

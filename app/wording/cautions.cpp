@@ -20,6 +20,88 @@ QString teaching() {
         .arg(fixed(anchoring::seamanlikeScope, 0));
 }
 
+QString named(anchoring::LiePart part) {
+    switch (part) {
+    case anchoring::LiePart::boat:
+        return QStringLiteral("The boat");
+    case anchoring::LiePart::bowAnchor:
+        return QStringLiteral("The bow anchor or its rope");
+    case anchoring::LiePart::sternAnchor:
+        return QStringLiteral("The stern anchor or its rope");
+    case anchoring::LiePart::swing:
+        return QStringLiteral("The circle that she swings in");
+    }
+    return {};
+}
+
+QString ropeNamed(anchoring::LiePart part) {
+    return part == anchoring::LiePart::sternAnchor ? QStringLiteral("stern")
+                                                   : QStringLiteral("bow");
+}
+
+QString said(const anchoring::LiesInClosedWater& c) {
+    return c.part == anchoring::LiePart::swing
+               ? QStringLiteral("Laid by hand: closed water reaches into the circle that she "
+                                "swings in.")
+               : QStringLiteral("Laid by hand: %1 comes into closed water.")
+                     .arg(named(c.part).toLower());
+}
+
+QString said(const anchoring::LiesAshore& c) {
+    return c.part == anchoring::LiePart::swing
+               ? QStringLiteral("Laid by hand: the shore, or water too shallow for her, reaches "
+                                "into the circle that she swings in.")
+               : QStringLiteral("Laid by hand: %1 comes ashore, or where she does not float.")
+                     .arg(named(c.part).toLower());
+}
+
+QString said(const anchoring::RopeTooShort& c, const Words& words) {
+    return QStringLiteral(
+               "Laid by hand: the %1 rope is too short: %2 to lie there and fall back on, %3 on "
+               "board.")
+        .arg(ropeNamed(c.part), words.length(c.needed), words.length(c.onBoard));
+}
+
+QString said(const anchoring::TooSteep& c) {
+    return QStringLiteral("Laid by hand: the %1 anchor is too near to hold, scope %2 and not %3.")
+        .arg(ropeNamed(c.part), fixed(c.scope, 1), fixed(c.least, 1));
+}
+
+QString said(const anchoring::LaidOffTheWind& c) {
+    return c.isTooFar ? QStringLiteral("Laid by hand: %1° off the wind, which comes over her side "
+                                       "and can fill her. Lay the anchors anew.")
+                            .arg(fixed(c.turn_deg, 0))
+                      : QStringLiteral("Laid by hand: the bow points %1° off the wind.")
+                            .arg(fixed(c.turn_deg, 0));
+}
+
+QString said(const rods::BaitCaution& c) {
+    const auto of = [&](const char* what) {
+        return QStringLiteral("Rod %1, laid by hand: ").arg(c.rod) + QString::fromLatin1(what);
+    };
+    switch (c.rule) {
+    case rods::BaitRule::inClosedWater:
+        return of("bait or line lies in closed water.");
+    case rods::BaitRule::onLand:
+        return of("bait or line lies over land.");
+    case rods::BaitRule::belowLimit:
+        return of("deeper than the limit.");
+    case rods::BaitRule::tooShallow:
+        return of("hardly any water for a bait.");
+    case rods::BaitRule::tooFar:
+        return of("farther than the cast.");
+    case rods::BaitRule::tooNear:
+        return of("too near to the boat and her ropes.");
+    case rods::BaitRule::foulOfRope:
+        return of("its line leads along an anchor rope.");
+    case rods::BaitRule::nearAnotherLine:
+        return QStringLiteral("Rods %1 and %2, laid by hand: too near to each other.")
+            .arg(c.rod)
+            .arg(c.other);
+    }
+    return {};
+}
+
 QString said(const marks::RoomForRods& room) {
     return room.rods == 0
                ? QStringLiteral("No room for a rod within the cast.")
@@ -99,7 +181,7 @@ QString said(const water::Ropes& ropes) {
 
 } // namespace
 
-QString said(const anchoring::Caution& caution) {
+QString said(const anchoring::Caution& caution, const Words& words) {
     return std::visit(
         ByKind{[](anchoring::HighWaves) {
                    return QStringLiteral("High waves for an open boat at anchor: look for a lee.");
@@ -122,6 +204,21 @@ QString said(const anchoring::Caution& caution) {
                    return QStringLiteral(
                        "Where the wind will come from is not known: anchors are drawn with the bow "
                        "to the longest open water. Lay her to the wind that blows.");
+               },
+               [](const anchoring::LiesInClosedWater& c) { return said(c); },
+               [](const anchoring::LiesAshore& c) { return said(c); },
+               [&](const anchoring::RopeTooShort& c) { return said(c, words); },
+               [](const anchoring::TooSteep& c) { return said(c); },
+               [](const anchoring::LaidOffTheWind& c) { return said(c); },
+               [](const anchoring::WindChangedSince& c) {
+                   return QStringLiteral("Laid by hand for a wind %1° from this one: see whether "
+                                         "the anchors still fit it.")
+                       .arg(fixed(c.change_deg, 0));
+               },
+               [&](const anchoring::LiesOffTheMark& c) {
+                   return QStringLiteral("Laid by hand: in this wind the boat lies %1 from where "
+                                         "you put her.")
+                       .arg(words.length(c.off));
                }},
         caution);
 }
@@ -196,6 +293,12 @@ QString said(const water::DayCaution& caution, const Words& words) {
                        "fast so that they slip at once, a knife within reach; never lie to the "
                        "stern anchor alone.");
                },
+               [](water::SwingsToOneAnchor) {
+                   return QStringLiteral(
+                       "To one anchor she swings with the wind: keep her circle clear of other "
+                       "boats, reel in when she goes round, and anchor by the bow, never by the "
+                       "stern.");
+               },
                [](const water::Ropes& c) { return said(c); },
                [](water::TellSomebody) {
                    return QStringLiteral(
@@ -241,7 +344,14 @@ QStringList cautionsOf(const marks::Mark& mark, const Words& words) {
         lines += said(caution, words);
     }
     for (const anchoring::Caution& caution : mark.anchors.cautions) {
+        lines += said(caution, words);
+    }
+    for (const rods::BaitCaution& caution : mark.spread.cautions) {
         lines += said(caution);
+    }
+    if (mark.spread.laidTooMany > 0) {
+        lines += QStringLiteral("%1 of the baits laid by hand have no rod and are left out.")
+                     .arg(mark.spread.laidTooMany);
     }
     lines.removeDuplicates();
     return lines;

@@ -13,7 +13,7 @@ namespace wording {
 
 // What is to be minded, in whole sentences.
 
-[[nodiscard]] QString said(const anchoring::Caution& caution);
+[[nodiscard]] QString said(const anchoring::Caution& caution, const Words& words);
 [[nodiscard]] QString said(const marks::Caution& caution, const Words& words);
 [[nodiscard]] QString said(const water::DayCaution& caution, const Words& words);
 /// The cold alone, without what else the water does.

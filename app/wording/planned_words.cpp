@@ -159,6 +159,26 @@ QStringList basisOf(const water::PlannedDay& day, const Words& words) {
     return lines;
 }
 
+QStringList windsOfStops(const water::PlannedDay& day, const Words& words) {
+    QStringList lines;
+    if (!day.plan.day.windLater) {
+        return lines;
+    }
+    QStringList ranks;
+    for (std::size_t k = 0; k < day.day.stops.size(); ++k) {
+        const marks::DayStop& stop = day.day.stops[k];
+        ranks += QString::number(stop.rank);
+        const bool isLast = k + 1 == day.day.stops.size();
+        if (isLast || !(day.day.stops[k + 1].wind == stop.wind)) {
+            lines += QStringLiteral("Anchors of %1 %2 are laid for wind %3.")
+                         .arg(ranks.size() == 1 ? QStringLiteral("mark") : QStringLiteral("marks"),
+                              ranks.join(QStringLiteral(", ")), words.wind(stop.wind));
+            ranks.clear();
+        }
+    }
+    return lines;
+}
+
 QString windNotSaid(const water::PlannedDay& day, const Words& words) {
     const auto note = std::ranges::find_if(day.basis, isOfTheWind);
     return note == day.basis.end()

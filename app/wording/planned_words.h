@@ -20,6 +20,9 @@ namespace wording {
 [[nodiscard]] QStringList fishCareOf(const water::PlannedDay& day, const Words& words);
 /// What the list of marks stands on.
 [[nodiscard]] QStringList basisOf(const water::PlannedDay& day, const Words& words);
+/// For which wind the anchors of each stop are laid, where the day has two: "3, 1 for SW 225° 5
+/// m/s"; a line a wind, in the order of the day. Empty on a day of one wind.
+[[nodiscard]] QStringList windsOfStops(const water::PlannedDay& day, const Words& words);
 /// What nobody must overlook on a day whose wind nobody said: the line of it in basisOf() and the
 /// caution, in one; empty where the wind is known.
 [[nodiscard]] QString windNotSaid(const water::PlannedDay& day, const Words& words);

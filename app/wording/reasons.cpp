@@ -2,6 +2,8 @@
 #include "app/wording/reasons.h"
 
 #include "app/wording/by_kind.h"
+#include "app/wording/cautions.h"
+#include "app/wording/lie_words.h"
 #include "app/wording/zone_words.h"
 #include "core/base/number_text.h"
 
@@ -132,13 +134,25 @@ QString said(const marks::Reason& reason, const Words& words) {
 }
 
 marks::ToldMarks told(std::span<const marks::Mark> marks) {
-    return {marks, [](const std::vector<marks::Factor>& factors) {
+    return {marks,
+            [](const std::vector<marks::Factor>& factors) {
                 QStringList reasons;
                 for (const marks::Factor& factor : factors) {
                     reasons += said(factor.because, Words());
                 }
                 reasons.removeAll(QString());
                 return reasons.join(QStringLiteral("; ")).toStdString();
+            },
+            [](const marks::Mark& mark, const marks::DayStop* stop) {
+                const Words words;
+                QStringList lines;
+                for (const QString& caution : cautionsOf(mark, words)) {
+                    lines += QStringLiteral("Caution: ") + caution;
+                }
+                if (stop != nullptr) {
+                    lines += QStringLiteral("Laid for wind %1").arg(words.wind(stop->wind));
+                }
+                return (lines + lieLines(mark, words)).join('\n').toStdString();
             }};
 }
 

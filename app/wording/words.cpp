@@ -206,7 +206,7 @@ QString Words::windPoint(units::Bearing from) {
 QString Words::timeOfDay(std::chrono::seconds sinceMidnight) {
     const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(sinceMidnight).count();
     return QStringLiteral("%1:%2")
-        .arg(minutes / 60, 2, 10, QLatin1Char('0'))
+        .arg(minutes / 60 % 24, 2, 10, QLatin1Char('0')) // After midnight hours count on.
         .arg(minutes % 60, 2, 10, QLatin1Char('0'));
 }
 

@@ -36,6 +36,8 @@ struct BoatSettings {
     double mostTurn_deg = 40.0;
     /// Least scope at the bow that is still proposed where the water is too narrow; 1.2 to 10.
     double leastScope = 2.0;
+    /// One anchor at the bow alone: the boat lies downwind of it, and swings.
+    bool toOneAnchor = false;
 };
 
 /// What the wind and the water do while the boat lies there.

@@ -3,6 +3,7 @@
 
 #include "core/anchoring/anchor_set.h"
 #include "core/anchoring/boat_settings.h"
+#include "core/anchoring/landing.h"
 
 #include <vector>
 
@@ -21,5 +22,20 @@ inline constexpr units::Length highWave = units::Length::metres(0.3);
 /// (water::dayCautions()).
 [[nodiscard]] std::vector<Caution> cautionsFor(const AnchorSet& set, const Weather& weather,
                                                const BoatSettings& boat);
+
+/// A change of wind, in degrees, from which anchors that were laid before it are told of; ours.
+inline constexpr double windIsAnother_deg = 10.0;
+
+/// What the user had in mind as he laid anchors.
+struct LaidFor {
+    geo::WaterPoint mark;                   ///< Where he wants the boat.
+    std::optional<units::Bearing> windFrom; ///< Nothing where it was not known.
+};
+
+/// The same of a lie of which he laid anchors himself, with all that breaks the rules that
+/// placeAnchors() keeps to.
+[[nodiscard]] std::vector<Caution> cautionsByHand(const Room& room, const AnchorSet& set,
+                                                  const LaidFor& laidFor, const Weather& weather,
+                                                  const BoatSettings& boat);
 
 } // namespace anchoring

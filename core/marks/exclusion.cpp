@@ -52,7 +52,7 @@ bool areRopesTooShort(units::Depth depth, const Tackle& tackle) {
     const double least_m = higherGround * depth.inMetres();
     return least_m * std::min(anchoring::BoatSettings().leastScope, tackle.scope) >
                tackle.bowRope.inMetres() ||
-           least_m > tackle.sternRope.inMetres();
+           (!tackle.toOneAnchor && least_m > tackle.sternRope.inMetres());
 }
 
 } // namespace

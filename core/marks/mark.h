@@ -4,12 +4,14 @@
 #include "core/anchoring/anchor_set.h"
 #include "core/geo/lon_lat.h"
 #include "core/geo/path.h"
+#include "core/logbook/conditions.h"
 #include "core/marks/caution.h"
 #include "core/marks/factor.h"
 #include "core/rods/rod_spread.h"
 #include "core/sections/section.h"
 #include "core/units/moment.h"
 
+#include <algorithm>
 #include <chrono>
 #include <optional>
 #include <string>
@@ -59,7 +61,9 @@ struct Mark {
     int rank = 0;          ///< 1 is best.
     bool isPinned = false; ///< Put there by the user.
     std::string name;      ///< The user's; mostly empty.
-    geo::WaterPoint place;
+    geo::WaterPoint place; ///< Where the boat lies.
+    /// Where the user put it; the boat lies beside it where he laid an anchor so.
+    std::optional<geo::WaterPoint> pinnedAt;
     geo::LonLat lonLat;
     units::Depth depth; ///< Today.
     units::Depth trust; ///< 95 % half-width of that depth.
@@ -84,6 +88,12 @@ struct Mark {
     /// Once the wind has turned; nothing on a day of one wind. What stands above is of the hours of
     /// the mark's stay, or of the first wind where the day has none.
     std::optional<Lying> later;
+
+    /// Whether the user put an anchor or a bait of it.
+    [[nodiscard]] bool isLaidByHand() const {
+        return anchors.bow.isByHand || (anchors.stern && anchors.stern->isByHand) ||
+               std::ranges::any_of(spread.rods, &rods::RodPlace::isByHand);
+    }
 };
 
 /// One stop of the day.
@@ -96,6 +106,7 @@ struct DayStop {
     geo::Path way;
     std::chrono::seconds stay{}; ///< Of it, without the time at the ropes.
     bool isStayByHand = false;   ///< As the user wants it just here.
+    logbook::Wind wind = {};     ///< That the anchors are laid for.
 };
 
 /// What of the day is spent in the dark.

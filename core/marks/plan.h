@@ -47,6 +47,8 @@ struct Tackle {
     units::Length cast = units::Length::metres(30.0); ///< Farthest bait; 5 to 100 m.
     units::Length overDepth =
         units::Length::feet(1.0); ///< Stop knot set deeper than the water by this; 0 to 3 m.
+    /// One anchor at the bow alone: the boat lies downwind of it and swings.
+    bool toOneAnchor = false;
     friend bool operator==(const Tackle&, const Tackle&) = default;
 };
 

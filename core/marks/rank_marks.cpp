@@ -181,6 +181,9 @@ Mark markOf(const MarkInput& input, const Plan& plan, Scored one, int rank) {
     Mark mark;
     mark.rank = rank;
     mark.isPinned = one.worked.candidate.isPinned;
+    if (mark.isPinned) {
+        mark.pinnedAt = one.worked.candidate.place;
+    }
     mark.name = one.worked.candidate.name;
     mark.place = placeOf(one.worked);
     mark.lonLat = input.frame.toEarth(mark.place);
@@ -261,7 +264,8 @@ base::Result<std::vector<Mark>> rankMarks(const MarkInput& input, const Plan& pl
     std::vector<Mark> marks;
     for (const Chosen& chosen : chosenOf(input, *all, plan, settings)) {
         if (rodsFor) {
-            auto spread = rodsFor((*all)[chosen.position].worked.anchors);
+            const WorkedCandidate& worked = (*all)[chosen.position].worked;
+            auto spread = rodsFor(worked.candidate.place, worked.anchors);
             if (!spread) {
                 return std::unexpected(spread.error());
             }

@@ -27,8 +27,9 @@ struct WorkedCandidate {
 [[nodiscard]] std::vector<Caution> lyingCautions(const std::optional<units::Length>& waveHeight,
                                                  int rods, int wanted);
 
-/// Lays the rods of a boat between its anchors.
-using RodsFor = std::function<base::Result<rods::RodSpread>(const anchoring::AnchorSet&)>;
+/// Lays the rods of a boat at its anchors, for the place that was asked for.
+using RodsFor =
+    std::function<base::Result<rods::RodSpread>(geo::WaterPoint, const anchoring::AnchorSet&)>;
 
 /// How the list is chosen. Defaults are our choice (no source).
 struct RankSettings {

@@ -15,6 +15,9 @@ namespace marks {
 struct ToldMarks {
     std::span<const Mark> marks;
     std::function<std::string(const std::vector<Factor>&)> reasonsOf;
+    /// What is to be minded at a mark, and how the boat lies there; the stop is null where there is
+    /// no day. Absent: that is left out.
+    std::function<std::string(const Mark&, const DayStop*)> lieOf = {};
 };
 
 } // namespace marks

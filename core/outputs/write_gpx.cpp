@@ -81,15 +81,27 @@ std::string calledAfter(const marks::Mark& mark) {
     return name.empty() ? name : " " + name;
 }
 
-std::string waypoint(const marks::Mark& mark, const std::string& name, std::string_view reasons,
+/// What is to be minded and how to lie there, before what speaks for the mark.
+std::string descriptionOf(const marks::ToldMarks& told, const marks::Mark& mark,
+                          const marks::DayStop* stop) {
+    const std::string reasons = told.reasonsOf(mark.factors);
+    return told.lieOf ? told.lieOf(mark, stop) + '\n' + reasons : reasons;
+}
+
+/// What a boat at one anchor needs round it; empty between two.
+std::string swing(const marks::Mark& mark) {
+    return mark.anchors.swing ? metres("swing_m", mark.anchors.swing->radius.inMetres()) : "";
+}
+
+std::string waypoint(const marks::Mark& mark, const std::string& name, std::string_view about,
                      const geo::WaterFrame& frame) {
-    return fmt::format("<wpt {}><name>{}</name><desc>{}</desc><type>mark</type><extensions>"
-                       "{}{}{}{}</extensions></wpt>\n",
-                       position(mark.lonLat), escaped(name), escaped(reasons),
-                       metres("depth_m", mark.depth.inMetres()),
-                       metres("trust_m", mark.trust.inMetres()),
-                       anchor("bow_anchor", mark.anchors.bow, frame),
-                       anchor("stern_anchor", mark.anchors.stern, frame));
+    return fmt::format(
+        "<wpt {}><name>{}</name><desc>{}</desc><type>mark</type><extensions>"
+        "{}{}{}{}{}</extensions></wpt>\n",
+        position(mark.lonLat), escaped(name), escaped(about),
+        metres("depth_m", mark.depth.inMetres()), metres("trust_m", mark.trust.inMetres()),
+        anchor("bow_anchor", mark.anchors.bow, frame),
+        mark.anchors.stern ? anchor("stern_anchor", *mark.anchors.stern, frame) : "", swing(mark));
 }
 
 /// The marks in the order of the day, those that it leaves out after them.
@@ -154,7 +166,10 @@ base::Result<void> writeDayGpx(const std::filesystem::path& path, const marks::T
     for (const marks::Mark* mark : inTheOrderOf(day, told.marks)) {
         const std::string name =
             fmt::format("{:02} mark {}{}", names.size() + 1, mark->rank, calledAfter(*mark));
-        body += waypoint(*mark, name, told.reasonsOf(mark->factors), frame);
+        const auto stop = std::ranges::find(day.stops, mark->rank, &marks::DayStop::rank);
+        body +=
+            waypoint(*mark, name,
+                     descriptionOf(told, *mark, stop == day.stops.end() ? nullptr : &*stop), frame);
         names[mark->rank] = name;
     }
     return base::writeWholeFile(
@@ -166,7 +181,7 @@ base::Result<void> writeMarksGpx(const std::filesystem::path& path, const marks:
     std::string body;
     for (const marks::Mark& mark : told.marks) {
         body += waypoint(mark, fmt::format("{}{}", mark.rank, calledAfter(mark)),
-                         told.reasonsOf(mark.factors), frame);
+                         descriptionOf(told, mark, nullptr), frame);
     }
     return base::writeWholeFile(path, document(waterName, body));
 }

@@ -12,8 +12,8 @@
 namespace outputs {
 
 /// The marks as GPX 1.1 waypoints by rank, "1 Section 3": depth, trust and anchors in an extension
-/// of our own, reasons in the description. Never writes a depth as an elevation.
-/// \return unwritableOutput.
+/// of our own; cautions, ropes, rods and reasons in the description. Never writes a depth as an
+/// elevation. \return unwritableOutput.
 [[nodiscard]] base::Result<void> writeMarksGpx(const std::filesystem::path& path,
                                                const marks::ToldMarks& told,
                                                const geo::WaterFrame& frame,

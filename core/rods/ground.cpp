@@ -227,6 +227,15 @@ bool Ground::isOverOpenWater(geo::WaterPoint a, geo::WaterPoint b) const {
     return true;
 }
 
+bool Ground::isOverWater(geo::WaterPoint a, geo::WaterPoint b) const {
+    CellWalk walk(frame(), a, b);
+    bool isWater = true;
+    do {
+        isWater = isWater && today_->has(walk.cell());
+    } while (walk.step());
+    return isWater;
+}
+
 std::array<const structure::Zone*, 2> Ground::zonesAt(grid::Cell c) const {
     return {zoneAt(*structure_, c), zoneAt(*weed_, c)};
 }

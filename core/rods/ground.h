@@ -56,6 +56,8 @@ public:
     /// True where every cell that the straight line from a to b passes holds water today and is not
     /// closed.
     [[nodiscard]] bool isOverOpenWater(geo::WaterPoint a, geo::WaterPoint b) const;
+    /// The same, closed or not.
+    [[nodiscard]] bool isOverWater(geo::WaterPoint a, geo::WaterPoint b) const;
     /// The zone of structure and the zone of weed that hold the cell; null where none does.
     [[nodiscard]] std::array<const structure::Zone*, 2> zonesAt(grid::Cell c) const;
     /// The kind under p that is most worth naming; nothing where no zone lies.

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/rods/spread_rods.h"
 
+#include "core/anchoring/swing.h"
+#include "core/rods/bait_rules.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -29,6 +32,9 @@ struct Choice {
     std::optional<structure::ZoneKind> kind;
     std::int32_t edgeZone = -1;
     double edgeWorth = 0.0;
+    /// The same as turn_deg from the boat's other lies; empty between two anchors.
+    std::vector<double> otherTurns_deg;
+    bool isByHand = false;
 };
 
 /// The depths of a ring.
@@ -160,17 +166,6 @@ std::vector<Choice> ringOf(const Ground& ground, const anchoring::Lie& lie,
     return ring;
 }
 
-/// Which way the ropes leave the boat, clockwise from the bow.
-std::vector<units::Bearing> ropeTurns(const anchoring::AnchorSet& anchors) {
-    std::vector<units::Bearing> turns;
-    for (const anchoring::Anchor* anchor : {&anchors.bow, &anchors.stern}) {
-        if (anchor->rope > units::Length()) {
-            turns.push_back(units::Bearing::degrees(turnOf_deg(anchors.lie, anchor->place)));
-        }
-    }
-    return turns;
-}
-
 bool isClearOfRopes(const Choice& choice, const std::vector<units::Bearing>& ropes,
                     double clear_deg) {
     return std::ranges::all_of(ropes, [&](units::Bearing rope) {
@@ -190,15 +185,66 @@ Reach reachOf(const std::vector<Choice>& ring) {
 bool areClear(const Choice& a, const Choice& b, const RodSettings& settings) {
     const double angle_deg =
         units::Bearing::degrees(a.turn_deg).angleTo_deg(units::Bearing::degrees(b.turn_deg));
-    return angle_deg >= settings.leastAngle_deg - slack &&
-           geo::distance_m(a.place, b.place) >= settings.leastApart.inMetres() - slack;
+    const bool isClear =
+        angle_deg >= settings.leastAngle_deg - slack &&
+        geo::distance_m(a.place, b.place) >= settings.leastApart.inMetres() - slack;
+    for (std::size_t k = 0; isClear && k < a.otherTurns_deg.size(); ++k) {
+        const auto turn = units::Bearing::degrees(a.otherTurns_deg[k]);
+        if (turn.angleTo_deg(units::Bearing::degrees(b.otherTurns_deg[k])) <
+            settings.leastAngle_deg - slack) {
+            return false;
+        }
+    }
+    return isClear;
+}
+
+/// From the boat's other lies: fills where the choice lies from each. \return whether it can be
+/// fished from all of them.
+bool takeOtherLies(const Ground& ground, const std::vector<anchoring::Lie>& lies,
+                   const RodSettings& settings, Choice& choice) {
+    bool isCertain = true;
+    for (std::size_t k = 1; k < lies.size(); ++k) {
+        const double turn_deg = turnOf_deg(lies[k], choice.place);
+        const units::Length away = geo::distance(lies[k].centre, choice.place);
+        // The one rope leads straight ahead.
+        isCertain = isCertain && away >= settings.nearest && away <= settings.cast &&
+                    units::Bearing::degrees(turn_deg).angleTo_deg(units::Bearing()) >=
+                        settings.ropeClear_deg &&
+                    ground.isOverOpenWater(lies[k].centre, choice.place);
+        choice.otherTurns_deg.push_back(turn_deg);
+    }
+    return isCertain;
+}
+
+/// The baits that the user put, as far as there are rods for them.
+std::vector<Choice> choicesByHand(const Ground& ground, const std::vector<anchoring::Lie>& lies,
+                                  const RodSettings& settings,
+                                  const std::vector<geo::WaterPoint>& byHand) {
+    const anchoring::Lie& lie = lies.front();
+    const std::vector<EdgePiece> edges =
+        ground.edgesNear(lie.centre, settings.cast.inMetres() + 3.0 * edgeReach_m);
+    std::vector<Choice> choices;
+    for (const geo::WaterPoint place : byHand) {
+        if (choices.size() < static_cast<std::size_t>(settings.rods)) {
+            choices.push_back(choiceAt(ground, lie, place, edges));
+            choices.back().isByHand = true;
+            takeOtherLies(ground, lies, settings, choices.back());
+        }
+    }
+    return choices;
 }
 
 /// The set of rods while it is being chosen.
 class Spread {
 public:
-    Spread(const std::vector<Choice>& ring, const Reach& reach, const RodSettings& settings)
-        : ring_(ring), settings_(settings), reach_(reach) {}
+    /// \param byHand stay where they are.
+    Spread(const std::vector<Choice>& ring, const Reach& reach, const RodSettings& settings,
+           const std::vector<Choice>& byHand)
+        : ring_(ring), settings_(settings), reach_(reach), byHand_(byHand.size()) {
+        for (const Choice& choice : byHand) {
+            chosen_.push_back(&choice);
+        }
+    }
 
     /// Adds the bait that raises the worth most. \return false where there is room for none.
     bool add() {
@@ -218,7 +264,7 @@ public:
     /// Moves one bait after the other to where it raises the worth. \return true if any moved.
     bool exchange() {
         bool moved = false;
-        for (std::size_t k = 0; k < chosen_.size(); ++k) {
+        for (std::size_t k = byHand_; k < chosen_.size(); ++k) {
             const double now = setWorth(chosen_, reach_);
             if (const Choice* better = bestFor(k, now + slack)) {
                 chosen_[k] = better;
@@ -262,6 +308,7 @@ private:
     const std::vector<Choice>& ring_;
     const RodSettings& settings_;
     Reach reach_;
+    std::size_t byHand_ = 0; ///< So many of the chosen, the first of them.
     std::vector<const Choice*> chosen_;
 };
 
@@ -277,6 +324,7 @@ RodSpread spreadOf(std::vector<const Choice*> chosen, const anchoring::Lie& lie,
         rod.depth = units::Depth::metres(choice->depth_m);
         rod.stopKnot = rod.depth + units::Depth::fromLength(settings.overDepth);
         rod.over = choice->kind;
+        rod.isByHand = choice->isByHand;
         spread.rods.push_back(rod);
     }
     return spread;
@@ -300,7 +348,8 @@ double worthOf(const std::vector<geo::WaterPoint>& baits, const Ground& ground,
 }
 
 base::Result<RodSpread> spreadRods(const Ground& ground, const anchoring::AnchorSet& anchors,
-                                   const RodSettings& settings, base::Progress& progress) {
+                                   const RodSettings& settings, base::Progress& progress,
+                                   const std::vector<geo::WaterPoint>& byHand) {
     if (const auto problems = problemsIn(settings); !problems.empty()) {
         return base::fail(base::ErrorKind::wrongUse, "the rods cannot be set so", "rods",
                           "choose " + problems.front());
@@ -312,12 +361,16 @@ base::Result<RodSpread> spreadRods(const Ground& ground, const anchoring::Anchor
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }
+    const std::vector<anchoring::Lie> lies = anchoring::liesOf(anchors);
+    const std::vector<Choice> laid = choicesByHand(ground, lies, settings, byHand);
     std::vector<Choice> ring = ringOf(ground, anchors.lie, settings);
+    std::erase_if(ring,
+                  [&](Choice& choice) { return !takeOtherLies(ground, lies, settings, choice); });
     const Reach reach = reachOf(ring);
     std::erase_if(ring, [&, ropes = ropeTurns(anchors)](const Choice& choice) {
         return !isClearOfRopes(choice, ropes, settings.ropeClear_deg);
     });
-    Spread spread(ring, reach, settings);
+    Spread spread(ring, reach, settings, laid);
     bool changed = true;
     for (int round = 0; changed && round < mostRounds; ++round) {
         changed = false;
@@ -326,7 +379,10 @@ base::Result<RodSpread> spreadRods(const Ground& ground, const anchoring::Anchor
         }
         changed = spread.exchange() || changed;
     }
-    return spreadOf(spread.chosen(), anchors.lie, settings);
+    RodSpread out = spreadOf(spread.chosen(), anchors.lie, settings);
+    out.cautions = baitsThatBreakRules(out, ground, anchors, settings);
+    out.laidTooMany = static_cast<int>(byHand.size() - laid.size());
+    return out;
 }
 
 } // namespace rods

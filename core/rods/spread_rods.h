@@ -28,10 +28,13 @@ namespace rods {
 /// over open water all the way, clear of the ropes and of the other lines. Fewer rods than wanted,
 /// even none, where the water has no room for more. Places are looked at by their angle from the
 /// bow, so that water, boat and ropes turned together turn the baits with them, but for ties.
+/// A boat that swings to one anchor has her baits where all this holds from every lie that she is
+/// to be reckoned with in (anchoring::liesOf()).
+/// \param byHand where the user put baits, as many as there are rods: they stay there whatever they
+/// break, and that is told; the other rods are laid beside them.
 /// \return wrongUse for settings out of range or a boat that does not lie on water; cancelled.
-[[nodiscard]] base::Result<RodSpread> spreadRods(const Ground& ground,
-                                                 const anchoring::AnchorSet& anchors,
-                                                 const RodSettings& settings,
-                                                 base::Progress& progress);
+[[nodiscard]] base::Result<RodSpread>
+spreadRods(const Ground& ground, const anchoring::AnchorSet& anchors, const RodSettings& settings,
+           base::Progress& progress, const std::vector<geo::WaterPoint>& byHand = {});
 
 } // namespace rods

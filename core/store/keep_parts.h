@@ -44,7 +44,8 @@ void recallSectionChanges(Connection& connection, water::Water& water);
 void keepPlan(Connection& connection, const water::Water& water);
 void recallPlan(Connection& connection, water::Water& water);
 
-/// What else the user wants of the plan: banned water, profiles of beliefs, the day by hand.
+/// What else the user wants of the plan: banned water, profiles of beliefs, the day by hand, and
+/// what he laid of his pinned marks, which are there before.
 void keepWishes(Connection& connection, const water::Water& water);
 void recallWishes(Connection& connection, water::Water& water);
 

@@ -59,6 +59,7 @@ void putTackle(KeyValues& values, const marks::Tackle& tackle) {
     values.put("rods", static_cast<std::int64_t>(tackle.rods));
     values.put("cast_m", tackle.cast.inMetres());
     values.put("over_depth_m", tackle.overDepth.inMetres());
+    values.put("to_one_anchor", static_cast<std::int64_t>(tackle.toOneAnchor ? 1 : 0));
 }
 
 /// Fills `value` where the key is there.
@@ -111,6 +112,7 @@ void takeTackle(KeyValues& values, marks::Tackle& tackle) {
     take(values, "rods", tackle.rods);
     take(values, "cast_m", tackle.cast);
     take(values, "over_depth_m", tackle.overDepth);
+    tackle.toOneAnchor = values.wholeNumber("to_one_anchor").value_or(0) != 0;
 }
 
 std::string weightKey(marks::FactorKind kind) {

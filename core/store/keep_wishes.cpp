@@ -50,6 +50,63 @@ void keepDayByHand(Connection& connection, const water::DayByHand& day) {
     setExtent(connection, "day_by_hand", box);
 }
 
+/// Anchors and baits that the user laid, each with the place among the pinned marks of its own.
+void keepLaid(Connection& connection, const water::Water& water) {
+    connection.execute("DELETE FROM laid_by_hand");
+    Statement insert(connection,
+                     "INSERT INTO laid_by_hand (geom, mark, part, wind_from_deg) VALUES (?,?,?,?)");
+    LonLatBox box;
+    std::int64_t mark = 0;
+    for (const water::PinnedMark& pinned : water.pinnedMarks) {
+        ++mark;
+        const auto keep = [&](geo::LonLat place, std::string_view part) {
+            const auto& wind = pinned.laid.windFrom;
+            box.take(place);
+            insert.run(Blob(blobOf(place)), mark, part,
+                       wind ? std::optional(wind->inDegrees()) : std::nullopt);
+        };
+        if (pinned.laid.bow) {
+            keep(*pinned.laid.bow, "bow");
+        }
+        if (pinned.laid.stern) {
+            keep(*pinned.laid.stern, "stern");
+        }
+        for (const geo::LonLat bait : pinned.laid.baits) {
+            keep(bait, "bait");
+        }
+    }
+    setExtent(connection, "laid_by_hand", box);
+}
+
+void recallLaid(Connection& connection, water::Water& water) {
+    Statement rows(connection,
+                   "SELECT geom, mark, part, wind_from_deg FROM laid_by_hand ORDER BY fid");
+    rows.ask();
+    while (rows.next()) {
+        const std::int64_t mark = rows.wholeNumber(1);
+        const std::string part = rows.text(2);
+        if (mark < 1 || mark > static_cast<std::int64_t>(water.pinnedMarks.size())) {
+            connection.failDamaged("what was laid by hand belongs to no mark");
+            return;
+        }
+        water::LaidByHand& laid = water.pinnedMarks[static_cast<std::size_t>(mark - 1)].laid;
+        const geo::LonLat place = placeAt(connection, rows, 0);
+        if (part == "bow") {
+            laid.bow = place;
+        } else if (part == "stern") {
+            laid.stern = place;
+        } else if (part == "bait") {
+            laid.baits.push_back(place);
+        } else {
+            connection.failDamaged("nothing of a mark is called '" + part + "'");
+            return;
+        }
+        if (!rows.isEmpty(3)) {
+            laid.windFrom = units::Bearing::degrees(rows.number(3));
+        }
+    }
+}
+
 void recallProfiles(Connection& connection, water::Water& water) {
     Statement rows(connection,
                    "SELECT number, name, factor, weight FROM belief_profiles ORDER BY number, id");
@@ -91,6 +148,7 @@ void keepWishes(Connection& connection, const water::Water& water) {
     keepBanned(connection, water);
     keepProfiles(connection, water);
     keepDayByHand(connection, water.dayByHand);
+    keepLaid(connection, water);
 }
 
 void recallWishes(Connection& connection, water::Water& water) {
@@ -101,6 +159,7 @@ void recallWishes(Connection& connection, water::Water& water) {
     }
     recallProfiles(connection, water);
     recallDayByHand(connection, water.dayByHand);
+    recallLaid(connection, water);
 }
 
 } // namespace store

@@ -191,7 +191,7 @@ private:
         mark.sectionName = "Heron Bay";
         mark.score = 0.7;
         mark.anchors.bow.place = {150.0, 10.0};
-        mark.anchors.stern.place = {150.0, -40.0};
+        mark.anchors.stern.emplace().place = {150.0, -40.0};
         marks.push_back(mark);
     }
 };

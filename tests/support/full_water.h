@@ -123,7 +123,12 @@ inline water::Water fullWater() {
         {sections::SectionChange::Kind::border,
          {{3.0985, 55.1995}, {3.1015, 55.1995}},
          {{3.1, 55.1970}, {3.1, 55.2030}}}};
-    full.pinnedMarks = {{"mine", {3.0995, 55.2002}}};
+    full.pinnedMarks = {{"mine",
+                         {3.0995, 55.2002},
+                         {geo::LonLat{3.0993, 55.20013},
+                          std::nullopt,
+                          {{3.0995, 55.2004}},
+                          units::Bearing::degrees(240.0)}}};
     full.banned = {{"snags", {{3.1005, 55.2003}, {3.1009, 55.2003}, {3.1009, 55.2006}}}};
     full.beliefProfiles = {{"autumn", {}}};
     full.beliefProfiles[0].weights.set(marks::FactorKind::shelter, 1.5);

@@ -164,10 +164,22 @@ private:
             }
             water.places.push_back({text(), place()});
             water.sectionNames.push_back({place(), text()});
-            water.pinnedMarks.push_back({text(), place()});
+            water.pinnedMarks.push_back({text(), place(), laid()});
             addWishes(water);
             water.sectionChanges.push_back(sectionChange());
         }
+    }
+    /// With a wind only where there is something that was laid in it.
+    [[nodiscard]] water::LaidByHand laid() {
+        water::LaidByHand laid;
+        if (yes()) {
+            laid.bow = place();
+            laid.windFrom = units::Bearing::degrees(upTo(359));
+        }
+        if (yes()) {
+            laid.baits = {place(), place()};
+        }
+        return laid;
     }
     void addWishes(water::Water& water) {
         water.banned.push_back({text(), ring()});
@@ -243,6 +255,7 @@ private:
         tackle.bowRope = units::Length::metres(number(5.0, 200.0));
         tackle.sternRope = units::Length::metres(number(5.0, 200.0));
         tackle.overDepth = units::Length::feet(number(0.0, 9.0));
+        tackle.toOneAnchor = yes();
         return tackle;
     }
     [[nodiscard]] marks::Plan plan() {

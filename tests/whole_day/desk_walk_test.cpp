@@ -340,7 +340,7 @@ private slots:
         for (const marks::Mark& mark : open().planned()->marks) {
             QVERIFY(mark.factors.size() >= 5);
             QVERIFY(mark.anchors.bow.rope.inMetres() > 0.0 &&
-                    mark.anchors.stern.rope.inMetres() > 0.0);
+                    mark.anchors.stern->rope.inMetres() > 0.0);
             QVERIFY(!mark.spread.rods.empty());
         }
         tomorrow_->steps().openStep(3);
@@ -368,7 +368,7 @@ private slots:
     void draggingAMarkPinsItThere() {
         const marks::Mark first = open().planned()->marks.front();
         const geo::WaterPoint there{first.place.x_m + 12.0, first.place.y_m};
-        tomorrow_->moveMark(first.rank, there);
+        tomorrow_->hand().drop({first.rank, chart::LiePart::Kind::boat, 0}, there);
         QCOMPARE(open().water()->pinnedMarks.size(), std::size_t{1});
         QTRY_VERIFY_WITH_TIMEOUT(open().isPlanCurrent() && !open().jobs().isBusy(), longEnough_ms);
         const auto& marks = open().planned()->marks;

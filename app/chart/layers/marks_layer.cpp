@@ -11,14 +11,11 @@ namespace chart {
 
 namespace {
 
-constexpr double ropesFrom_pixelsPerMetre = 0.9; // below, ropes would hide under the ring
 constexpr double letteredFrom_pixelsPerMetre = 2.5;
 constexpr double oldOpacity = 0.4; // pale, and still to be found again
 
 bool showsLie(const LayerContext& on, const marks::Mark& mark) {
-    const bool isSelected = on.content.selection.mark == mark.rank;
-    return isNear(on.view, on.scale) ||
-           (isSelected && on.view.pixelsPerMetre() >= ropesFrom_pixelsPerMetre * on.scale);
+    return chart::showsLie(on.content, on.view, on.scale, mark.rank);
 }
 
 /// Marks of a plan that no longer holds must not look like those of one that does.

@@ -6,6 +6,7 @@
 #include "app/widgets/wind_dial.h"
 #include "app/wording/cautions.h"
 #include "app/wording/typed_amount.h"
+#include "core/marks/overnight.h"
 #include "core/units/written_time.h"
 #include "core/water/steps/day_cautions.h"
 
@@ -123,15 +124,19 @@ private:
                                const auto time = units::timeWritten(text.toStdString());
                                set(tr("Set start"), [&](marks::ExpectedDay& day) {
                                    day.start = *time;
-                                   day.end = std::max(day.end, day.start);
+                                   day = marks::overnight(day);
                                });
                            });
-        end_ = addAmount({tr("To"), tr("When the boat is back"), isTime, {}, hint},
+        end_ = addAmount({tr("To"),
+                          tr("When the boat is back; before the start: the next morning"),
+                          isTime,
+                          {},
+                          hint},
                          [this](const QString& text) {
                              const auto time = units::timeWritten(text.toStdString());
                              set(tr("Set end"), [&](marks::ExpectedDay& day) {
                                  day.end = *time;
-                                 day.start = std::min(day.start, day.end);
+                                 day = marks::overnight(day);
                              });
                          });
     }
@@ -213,6 +218,7 @@ private:
                     const logbook::Wind wind =
                         day.windLater ? day.windLater->wind : logbook::Wind();
                     day.windLater = at ? std::optional(marks::LaterWind{*at, wind}) : std::nullopt;
+                    day = marks::overnight(day);
                 });
             });
         laterFrom_ = addAmount(

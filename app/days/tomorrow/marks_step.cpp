@@ -188,12 +188,14 @@ QString oldPlanWords(const DayContext& context) {
 }
 
 geo::LonLat pinnedPlaceOf(const water::Water& water, const marks::Mark& mark) {
+    const bool hasPlace = mark.pinnedAt && water.frame;
+    const geo::LonLat put = hasPlace ? water.frame->toEarth(*mark.pinnedAt) : mark.lonLat;
     for (const water::PinnedMark& pin : water.pinnedMarks) {
-        if (mark.isPinned && water::isOneMark(pin.place, mark.lonLat)) {
+        if (mark.isPinned && water::isOneMark(pin.place, put)) {
             return pin.place;
         }
     }
-    return mark.lonLat;
+    return put;
 }
 
 DayStep* makeMarksStep(DayContext context) {

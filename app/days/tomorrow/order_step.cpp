@@ -56,7 +56,9 @@ public:
             return {tr("none yet"), false};
         }
         setWords(light_, lightWords(planned->light, water().clock));
-        setWords(notes_, wording::notesOf(*planned).join('\n'));
+        setWords(
+            notes_,
+            (wording::windsOfStops(*planned, words()) + wording::notesOf(*planned)).join('\n'));
         setWords(cautions_, wording::cautionsOf(*planned, words()).join('\n'));
         setWords(rules_,
                  (wording::rulesOf(*planned) + wording::fishCareOf(*planned, words())).join('\n'));

@@ -4,6 +4,7 @@
 #include "app/edits/set_plan.h"
 #include "app/wording/typed_amount.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QSignalBlocker>
 #include <QSpinBox>
@@ -43,6 +44,14 @@ public:
             set(tr("Set rods"), [&](marks::Tackle& tackle) { tackle.rods = rods; });
         });
         limit_ = addWords();
+        anchors_ = new QComboBox(this);
+        anchors_->addItems({tr("bow and stern"), tr("one at the bow")});
+        addField(tr("Anchors"), anchors_,
+                 tr("Between two anchors the boat lies still; to one she swings with the wind"));
+        connect(anchors_, &QComboBox::activated, this, [this](int choice) {
+            set(tr("Set anchors"),
+                [choice](marks::Tackle& tackle) { tackle.toOneAnchor = choice == 1; });
+        });
         for (const TackleLength& one : tackleLengths) {
             addLength(one);
         }
@@ -70,6 +79,7 @@ public:
         }
         scope_->showAmount(QString::number(tackle.scope, 'g', 3));
         speed_->showAmount(words().speed(tackle.boatSpeed));
+        anchors_->setCurrentIndex(tackle.toOneAnchor ? 1 : 0);
         setWords(limit_, rodLimitWords(tackle, water().houseRules));
         return {tackleLine(tackle, water().houseRules, words()), false};
     }
@@ -110,6 +120,7 @@ private:
 
     QSpinBox* rods_ = nullptr;
     QLabel* limit_ = nullptr;
+    QComboBox* anchors_ = nullptr;
     std::vector<widgets::AmountField*> lengths_;
     widgets::AmountField* scope_ = nullptr;
     widgets::AmountField* speed_ = nullptr;

@@ -4,13 +4,10 @@
 #include "app/days/chart_link.h"
 #include "app/days/step_panel.h"
 #include "app/days/tomorrow/steps.h"
-#include "app/edits/pin_mark.h"
 
 #include <QHideEvent>
 #include <QShowEvent>
 #include <QVBoxLayout>
-
-#include <algorithm>
 
 namespace days::tomorrow {
 
@@ -25,7 +22,7 @@ constexpr int firstOpenStep = 3;
 
 TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
     : QWidget(parent), context_(context), panel_(new StepPanel(this)),
-      refresher_(new Refresher(this, [this] { refresh(); })) {
+      refresher_(new Refresher(this, [this] { refresh(); })), hand_(context) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(panel_);
@@ -112,19 +109,6 @@ void TomorrowDay::hideEvent(QHideEvent* event) {
     QWidget::hideEvent(event);
     if (!event->spontaneous()) {
         context_.chart.setShown(chart::LayerKind::marks, false);
-    }
-}
-
-void TomorrowDay::moveMark(int rank, geo::WaterPoint place) {
-    const auto planned = context_.open.planned();
-    const auto& frame = context_.open.water()->frame;
-    if (!planned || !frame) {
-        return;
-    }
-    const auto mark = std::ranges::find(planned->marks, rank, &marks::Mark::rank);
-    if (mark != planned->marks.end()) {
-        edits::pinMark(context_.open, pinnedPlaceOf(*context_.open.water(), *mark),
-                       {mark->name, frame->toEarth(place)});
     }
 }
 

@@ -3,7 +3,7 @@
 
 #include "app/days/day_step.h"
 #include "app/days/refresher.h"
-#include "core/geo/water_point.h"
+#include "app/days/tomorrow/lie_hand.h"
 
 #include <QTimer>
 
@@ -25,8 +25,8 @@ public:
     void openBeliefs();
     [[nodiscard]] StepPanel& steps() { return *panel_; }
 
-    /// The chart's hand has put a mark elsewhere: it is pinned there.
-    void moveMark(int rank, geo::WaterPoint place);
+    /// The chart's hand on boat, anchors and baits of a mark.
+    [[nodiscard]] LieHand& hand() { return hand_; }
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -45,6 +45,7 @@ private:
     std::vector<DayStep*> steps_;
     Refresher* refresher_;
     QTimer planTimer_;
+    LieHand hand_;
 };
 
 } // namespace days::tomorrow

@@ -2,6 +2,7 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 
 #include "app/wording/belief_words.h"
+#include "app/wording/lie_words.h"
 #include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
 #include "app/wording/spoken_names.h"
@@ -9,6 +10,7 @@
 #include "core/light/clock_and_sun.h"
 #include "core/marks/beliefs.h"
 #include "core/marks/factor_values.h"
+#include "core/marks/overnight.h"
 #include "core/wind/beaufort.h"
 
 #include <algorithm>
@@ -47,7 +49,9 @@ QString timeOfDay(std::chrono::seconds sinceMidnight) {
 
 QString conditionsLine(const marks::ExpectedDay& day, const Words& words) {
     return QStringLiteral("%1, %2 to %3, %4")
-        .arg(Words::day(day.day), timeOfDay(day.start), timeOfDay(day.end),
+        .arg(Words::day(day.day), timeOfDay(day.start),
+             timeOfDay(day.end) +
+                 (marks::isOvernight(day) ? QObject::tr(" the next day") : QString()),
              wording::windsOf(day, words));
 }
 
@@ -81,9 +85,10 @@ int rodsAllowed(const marks::Tackle& tackle, const logbook::HouseRules& rules) {
 QString tackleLine(const marks::Tackle& tackle, const logbook::HouseRules& rules,
                    const Words& words) {
     const int rods = rodsAllowed(tackle, rules);
-    return QStringLiteral("%1 %2, scope %3, cast %4")
+    return QStringLiteral("%1 %2, %3scope %4, cast %5")
         .arg(rods)
-        .arg(rods == 1 ? QStringLiteral("rod") : QStringLiteral("rods"))
+        .arg(rods == 1 ? QStringLiteral("rod") : QStringLiteral("rods"),
+             tackle.toOneAnchor ? QStringLiteral("one anchor, ") : QString())
         .arg(tackle.scope, 0, 'g', 3)
         .arg(words.length(tackle.cast));
 }
@@ -264,18 +269,39 @@ std::vector<QStringList> anchorRows(const marks::Mark& mark,
                                     const std::optional<geo::WaterFrame>& frame,
                                     const Words& words) {
     std::vector<QStringList> rows;
-    const auto add = [&](const QString& name, const anchoring::Anchor& anchor) {
+    const auto add = [&](QString name, const anchoring::Anchor& anchor) {
+        if (anchor.isByHand) {
+            name += QStringLiteral(", by hand");
+        }
         rows.push_back(
             {frame ? QStringLiteral("%1  %2").arg(name, Words::place(frame->toEarth(anchor.place)))
                    : name,
              words.depth(anchor.depth), words.length(anchor.rope)});
     };
     add(QStringLiteral("bow"), mark.anchors.bow);
-    add(QStringLiteral("stern"), mark.anchors.stern);
+    if (mark.anchors.stern) {
+        add(QStringLiteral("stern"), *mark.anchors.stern);
+    }
     return rows;
 }
 
+QString ropesLine(const marks::Mark& mark, const Words& words) {
+    const QString bow = words.length(mark.anchors.bow.rope);
+    const QString ropes = mark.anchors.stern
+                              ? QObject::tr("mark %1: bow %2, stern %3")
+                                    .arg(mark.rank)
+                                    .arg(bow, words.length(mark.anchors.stern->rope))
+                              : QObject::tr("mark %1: one anchor, %2").arg(mark.rank).arg(bow);
+    return mark.isLaidByHand() ? ropes + QObject::tr(", laid by hand") : ropes;
+}
+
 QString lieWords(const marks::Mark& mark, const Words& words) {
+    if (!mark.anchors.stern) {
+        return QStringLiteral("Bow to %1. Drop the bow anchor and fall back on %2 of rope. %3 "
+                              "Ropes are worked out from depth plus bow height.")
+            .arg(Words::bearing(mark.anchors.lie.heading), words.length(mark.anchors.bow.rope),
+                 wording::swingOf(mark, words));
+    }
     return QStringLiteral(
                "Bow to %1. Drop the bow anchor, fall back on %2 of rope, lower the "
                "stern anchor, haul in to %3. Ropes are worked out from depth plus bow height.")
@@ -289,6 +315,9 @@ std::vector<QStringList> rodRows(const marks::Mark& mark, const Words& words) {
         QString name = QString::number(rows.size() + 1);
         if (rod.over) {
             name += QStringLiteral("  ") + wording::spoken(*rod.over);
+        }
+        if (rod.isByHand) {
+            name += QStringLiteral(", by hand");
         }
         rows.push_back({name, Words::bearing(rod.bearing), words.length(rod.distance),
                         words.depth(rod.depth), words.depth(rod.stopKnot)});

@@ -62,6 +62,8 @@ namespace days::tomorrow {
 [[nodiscard]] std::vector<QStringList> anchorRows(const marks::Mark& mark,
                                                   const std::optional<geo::WaterFrame>& frame,
                                                   const wording::Words& words);
+/// "mark 3: bow 21 m, stern 9.3 m", or "mark 3: one anchor, 21 m", and whether it is laid by hand.
+[[nodiscard]] QString ropesLine(const marks::Mark& mark, const wording::Words& words);
 /// How to lie there: heading, rope to fall back on.
 [[nodiscard]] QString lieWords(const marks::Mark& mark, const wording::Words& words);
 /// Number and what is under it, bearing, distance, depth, stop knot.

@@ -45,6 +45,10 @@ struct Thunder {
 struct WindOnTheBeam {
     friend bool operator==(const WindOnTheBeam&, const WindOnTheBeam&) = default;
 };
+/// A boat at one anchor swings, and so does all that she has out.
+struct SwingsToOneAnchor {
+    friend bool operator==(const SwingsToOneAnchor&, const SwingsToOneAnchor&) = default;
+};
 /// Ropes and propeller, and a scope for settled weather only.
 struct Ropes {
     std::optional<double> shortScope; ///< Where it is less than courses teach.
@@ -55,8 +59,9 @@ struct TellSomebody {
     friend bool operator==(const TellSomebody&, const TellSomebody&) = default;
 };
 
-using DayCaution = std::variant<StayAshore, WhiteHorses, WindNotSaid, FallingIn, Thunder,
-                                marks::DarkHours, WindOnTheBeam, Ropes, TellSomebody>;
+using DayCaution =
+    std::variant<StayAshore, WhiteHorses, WindNotSaid, FallingIn, Thunder, marks::DarkHours,
+                 WindOnTheBeam, SwingsToOneAnchor, Ropes, TellSomebody>;
 
 /// The day lies outside the fishery's season.
 struct OutsideSeason {

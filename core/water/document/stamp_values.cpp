@@ -114,8 +114,8 @@ void take(Stamp& stamp, const marks::ExpectedDay& expected) {
 }
 
 void take(Stamp& stamp, const marks::Tackle& tackle) {
-    const auto& [boatSpeed, boatLength, bowHeight, bowRope, sternRope, scope, rods, cast,
-                 overDepth] = tackle;
+    const auto& [boatSpeed, boatLength, bowHeight, bowRope, sternRope, scope, rods, cast, overDepth,
+                 toOneAnchor] = tackle;
     stamp.take(boatSpeed.inMetresPerSecond())
         .take(boatLength.inMetres())
         .take(bowHeight.inMetres())
@@ -124,7 +124,8 @@ void take(Stamp& stamp, const marks::Tackle& tackle) {
         .take(scope)
         .take(rods)
         .take(cast.inMetres())
-        .take(overDepth.inMetres());
+        .take(overDepth.inMetres())
+        .take(toOneAnchor);
 }
 
 void take(Stamp& stamp, const logbook::Season& season) {
@@ -242,6 +243,18 @@ void take(Stamp& stamp, const DayByHand& day) {
         take(stamp, place);
         stamp.take(length.count());
     }
+}
+
+void take(Stamp& stamp, const LaidByHand& laid) {
+    const auto& [bow, stern, baits, windFrom] = laid;
+    for (const std::optional<geo::LonLat>& anchor : {bow, stern}) {
+        stamp.take(anchor.has_value());
+        if (anchor) {
+            take(stamp, *anchor);
+        }
+    }
+    take(stamp, baits);
+    takeIfAny(stamp, windFrom, &units::Bearing::inDegrees);
 }
 
 void take(Stamp& stamp, const marks::Plan& plan) {

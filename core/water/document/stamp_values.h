@@ -39,6 +39,7 @@ void take(Stamp& stamp, const contours::Bands& bands);
 void take(Stamp& stamp, const logbook::HouseRules& rules);
 void take(Stamp& stamp, const std::vector<BannedWater>& banned);
 void take(Stamp& stamp, const DayByHand& day);
+void take(Stamp& stamp, const LaidByHand& laid);
 void take(Stamp& stamp, const marks::Plan& plan);
 
 /// What the drawing takes of the lead line: where, and how deep.

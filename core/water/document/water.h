@@ -16,6 +16,7 @@
 #include "core/water/document/banned_water.h"
 #include "core/water/document/belief_profile.h"
 #include "core/water/document/day_by_hand.h"
+#include "core/water/document/laid_by_hand.h"
 #include "core/water/document/settings.h"
 #include "core/weed/weed_note.h"
 
@@ -37,6 +38,7 @@ struct NamedPlace {
 struct PinnedMark {
     std::string name; ///< May be empty.
     geo::LonLat place;
+    LaidByHand laid = {}; ///< Its anchors and baits, as far as he put them too.
     friend bool operator==(const PinnedMark&, const PinnedMark&) = default;
 };
 

@@ -58,7 +58,11 @@ std::vector<DayCaution> dayCautions(const PlannedDay& planned) {
     if (planned.day.dark.areAny()) {
         out.emplace_back(planned.day.dark);
     }
-    out.emplace_back(WindOnTheBeam{});
+    if (planned.plan.tackle.toOneAnchor) {
+        out.emplace_back(SwingsToOneAnchor{});
+    } else {
+        out.emplace_back(WindOnTheBeam{});
+    }
     const double scope = planned.plan.tackle.scope;
     out.emplace_back(
         Ropes{scope < anchoring::seamanlikeScope ? std::optional(scope) : std::nullopt});

@@ -200,10 +200,12 @@ Result<Worked> workedOf(const PlanWork& work, const std::vector<marks::Candidate
     if (worked && worked->candidates.empty()) {
         const std::string why =
             worked->pinned.empty() ? tried.lastReason() : worked->pinned.back().why.sentence();
-        return base::fail(base::ErrorKind::unusableInput,
-                          fmt::format("none of {} places holds the boat between two anchors ({})",
-                                      tried.count() + worked->pinned.size(), why),
-                          "", "take more rope, a smaller scope, or another limit of depth");
+        return base::fail(
+            base::ErrorKind::unusableInput,
+            fmt::format(
+                "none of {} places holds the boat {} ({})", tried.count() + worked->pinned.size(),
+                work.plan.tackle.toOneAnchor ? "at one anchor" : "between two anchors", why),
+            "", "take more rope, a smaller scope, or another limit of depth");
     }
     return worked;
 }

@@ -109,9 +109,10 @@ Stamp stampOfPlan(const Water& water, const marks::Plan& plan, Stamp sections) {
     }
     stamp.take(pinnedMarks.size());
     for (const PinnedMark& mark : pinnedMarks) {
-        const auto& [markName, place] = mark;
+        const auto& [markName, place, laid] = mark;
         stamp.take(std::string_view(markName));
         take(stamp, place);
+        take(stamp, laid);
     }
     take(stamp, banned);
     take(stamp, dayByHand);

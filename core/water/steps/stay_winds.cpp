@@ -61,16 +61,6 @@ bool isLater(const marks::ExpectedDay& day, const marks::WindOfHours& part) {
     return day.windLater && part.from >= day.windLater->at;
 }
 
-bool isOfTheLie(const marks::Caution& caution) {
-    return std::holds_alternative<marks::WavesHere>(caution) ||
-           std::holds_alternative<marks::RoomForRods>(caution);
-}
-
-void layIn(const std::optional<marks::WaveState>& waves, marks::Mark& mark) {
-    mark.fetch = waves ? std::optional(waves->fetch) : std::nullopt;
-    mark.waveHeight = waves ? std::optional(waves->height) : std::nullopt;
-}
-
 /// Where one of both is not known, neither is the higher.
 std::optional<marks::WaveState> higher(const std::array<std::optional<marks::WaveState>, 2>& of) {
     if (!of[0] || !of[1]) {
@@ -80,6 +70,16 @@ std::optional<marks::WaveState> higher(const std::array<std::optional<marks::Wav
 }
 
 } // namespace
+
+bool isOfTheLie(const marks::Caution& caution) {
+    return std::holds_alternative<marks::WavesHere>(caution) ||
+           std::holds_alternative<marks::RoomForRods>(caution);
+}
+
+void layIn(const std::optional<marks::WaveState>& waves, marks::Mark& mark) {
+    mark.fetch = waves ? std::optional(waves->fetch) : std::nullopt;
+    mark.waveHeight = waves ? std::optional(waves->height) : std::nullopt;
+}
 
 std::function<double(std::size_t, units::Moment)>
 stopWeightOf(const marks::MarkInput& input, const PlannedDay& planned, const units::Clock& clock) {
@@ -123,19 +123,20 @@ std::vector<int> roughStays(const PlannedDay& planned, const marks::DayPlan& day
 
 base::Result<void> layForStays(PlannedDay& planned, const units::Clock& clock,
                                const marks::RodsFor& rodsFor) {
-    for (const marks::DayStop& stop : planned.day.stops) {
+    for (marks::DayStop& stop : planned.day.stops) {
+        const auto winds = windsOf(planned, stop, clock);
+        const auto longest = std::ranges::max_element(winds, {}, &marks::WindOfHours::share);
+        stop.wind = longest->wind;
         const auto mark = std::ranges::find(planned.marks, stop.rank, &marks::Mark::rank);
         if (mark == planned.marks.end() || !mark->later) {
             continue;
         }
-        const auto winds = windsOf(planned, stop, clock);
-        const auto longest = std::ranges::max_element(winds, {}, &marks::WindOfHours::share);
         const bool isForLater = isLater(planned.plan.day, *longest);
         const auto waves = wavesOf(*mark);
         layIn(winds.size() > 1 ? higher(waves) : waves[isForLater ? 1 : 0], *mark);
         if (isForLater) {
             mark->anchors = mark->later->anchors;
-            auto spread = rodsFor(mark->anchors);
+            auto spread = rodsFor(mark->pinnedAt.value_or(mark->place), mark->anchors);
             if (!spread) {
                 return std::unexpected(spread.error());
             }

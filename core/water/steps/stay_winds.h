@@ -23,10 +23,17 @@ stopWeightOf(const marks::MarkInput& input, const PlannedDay& planned, const uni
 [[nodiscard]] std::vector<int> roughStays(const PlannedDay& planned, const marks::DayPlan& day,
                                           const units::Clock& clock);
 
-/// Anchors, waves, rods and cautions of each mark for the wind of the hours of its stay. A stay
+/// Anchors, waves, rods and cautions of each mark for the wind of the hours of its stay, which the
+/// stop then names. A stay
 /// that the turn falls into gets the anchors for the longer part of it, the higher waves of both,
 /// and a caution that says so. \return the error of `rodsFor`.
 [[nodiscard]] base::Result<void> layForStays(PlannedDay& planned, const units::Clock& clock,
                                              const marks::RodsFor& rodsFor);
+
+/// Whether a caution is of waves and of room for rods, and so of one lie.
+[[nodiscard]] bool isOfTheLie(const marks::Caution& caution);
+
+/// The mark in these waves.
+void layIn(const std::optional<marks::WaveState>& waves, marks::Mark& mark);
 
 } // namespace water

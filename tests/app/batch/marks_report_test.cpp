@@ -40,14 +40,15 @@ marks::Mark firstMark() {
     mark.cautions = {marks::WavesHere{Length::metres(0.44)}, marks::ClosedWaterNear{}};
     mark.anchors.cautions = {anchoring::ShortOfRoom{2.9}};
     mark.anchors.bow = {{40.0, 25.0}, Depth::metres(6.254), Length::metres(21.56), 3.236};
-    mark.anchors.stern = {{-35.0, -20.0}, Depth::metres(4.756), Length::metres(13.34), 2.476};
+    mark.anchors.stern = {{-35.0, -20.0}, Depth::metres(4.756), Length::metres(13.34), 2.476, true};
     mark.anchors.lie.heading = Bearing::degrees(231.26);
     mark.spread.rods = {{{10.0, 15.0},
                          Bearing::degrees(11.14),
                          Length::metres(22.26),
                          Depth::metres(3.336),
                          Depth::metres(3.646),
-                         ZoneKind::hump},
+                         ZoneKind::hump,
+                         true},
                         {{-10.0, 5.0},
                          Bearing::degrees(201.0),
                          Length::metres(7.0),
@@ -71,6 +72,7 @@ struct MadeUpPlan {
         planned.marks[0].near =
             marks::NearPlace{"Mill", Length::metres(123.456), Bearing::degrees(44.94)};
         planned.marks[1].rank = 2;
+        planned.marks[1].anchors.swing = anchoring::Swing{Length::metres(22.46), 30.0};
         planned.day.stops = {{2,
                               at("2026-09-27T07:10:00Z"),
                               at("2026-09-27T10:00:00.900Z"),
@@ -83,6 +85,7 @@ struct MadeUpPlan {
                               {},
                               std::chrono::minutes(200),
                               true}};
+        planned.day.stops[0].wind = planned.plan.day.wind;
         planned.day.isOrderByHand = true;
         planned.light.sunrise = at("2026-09-27T05:55:12.345Z");
         planned.light.sunset = at("2026-09-27T17:47:59.999Z");
@@ -145,12 +148,14 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
                                              {{"depth_m", 6.25},
                                               {"rope_m", 21.6},
                                               {"scope", 3.24},
+                                              {"by_hand", false},
                                               {"slope_percent", 12.3},
                                               {"bottom", nullptr}})},
                          {"stern", given.place(-35, -20,
                                                {{"depth_m", 4.76},
                                                 {"rope_m", 13.3},
                                                 {"scope", 2.48},
+                                                {"by_hand", true},
                                                 {"slope_percent", nullptr},
                                                 {"bottom", "gravel"}})}};
     wanted["rods"] = {given.place(10, 15,
@@ -158,17 +163,22 @@ TEST(MarksReport, HasEveryFigureOfAMarkUnderItsKey) {
                                    {"distance_m", 22.3},
                                    {"depth_m", 3.34},
                                    {"stop_knot_m", 3.65},
+                                   {"by_hand", true},
                                    {"over", "hump"}}),
                       given.place(-10, 5,
                                   {{"bearing_deg", 201.0},
                                    {"distance_m", 7.0},
                                    {"depth_m", 4.0},
                                    {"stop_knot_m", 4.3},
+                                   {"by_hand", false},
                                    {"over", nullptr}})};
     const Json marks = given.report()["marks"];
     ASSERT_EQ(marks.size(), 2U);
     EXPECT_EQ(marks[0], wanted);
     EXPECT_EQ(marks[1]["rank"], 2);
+    EXPECT_TRUE(marks[1]["anchors"]["stern"].is_null()) << "it lies to one anchor";
+    EXPECT_EQ(marks[1]["anchors"]["swing_m"], 22.5);
+    EXPECT_EQ(marks[1]["anchors"]["swing_to_each_side_deg"], 30);
     EXPECT_TRUE(marks[1]["section"].is_null()) << "it lies in none";
     EXPECT_TRUE(marks[1]["near"].is_null());
     EXPECT_EQ(marks[1]["zones"], Json::array());
@@ -201,10 +211,10 @@ TEST(MarksReport, HasTheDayByTheClockOfTheWater) {
         "day": [
             {"rank": 2, "arrive": "2026-09-27T08:10:00+01:00",
              "leave": "2026-09-27T11:00:00+01:00", "move_m": 345.0, "stay_hours": 0.0,
-             "stay_by_hand": false},
+             "stay_by_hand": false, "wind": {"from_deg": 231.5, "speed_m_s": 6.13}},
             {"rank": 1, "arrive": "2026-09-27T11:30:00+01:00",
              "leave": "2026-09-27T15:00:00+01:00", "move_m": 78.0, "stay_hours": 3.333,
-             "stay_by_hand": true}],
+             "stay_by_hand": true, "wind": null}],
         "order_by_hand": true,
         "light": {"sunrise": "2026-09-27T06:55:12+01:00", "sunset": "2026-09-27T18:47:59+01:00",
                   "civil_dusk": null},

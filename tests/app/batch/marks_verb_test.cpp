@@ -115,6 +115,7 @@ const std::vector<OptionRow>& optionRows() {
         {"--bow-rope", "8", [](Plan& p) { p.tackle.bowRope = Length::metres(8.0); }},
         {"--scope", "4.5", [](Plan& p) { p.tackle.scope = 4.5; }},
         {"--over-depth", "0.7", [](Plan& p) { p.tackle.overDepth = Length::metres(0.7); }},
+        {"--anchors", "1", [](Plan& p) { p.tackle.toOneAnchor = true; }},
         {"--count", "3", [](Plan& p) { p.count = 3; }},
         {"--weights", "shelter=3,depth=0", [](Plan& p) {
              p.weights.set(marks::FactorKind::shelter, 3.0);
@@ -146,6 +147,20 @@ TEST_F(MarksVerb, AShortSternRopeReachesTheMarksThatLieDeeper) {
     const Json held = reportOf(call(words({"--count", "12", "--stern-rope", "5"})));
     EXPECT_EQ(held, wanted(asked, opened->water));
     EXPECT_NE(held, plain);
+}
+
+TEST_F(MarksVerb, ADayThatEndsBeforeItStartsEndsOnTheNextMorning) {
+    Plan asked = plan();
+    asked.day.start = std::chrono::hours(20);
+    asked.day.end = std::chrono::hours(27);
+    asked.day.windLater =
+        marks::LaterWind{std::chrono::hours(25),
+                         {units::Bearing::degrees(90.0), units::Speed::metresPerSecond(3.0)}};
+    const Json report = reportOf(
+        call(words({"--start", "20:00", "--end", "04:00", "--ashore-by", "03:00", "--wind-later-at",
+                    "01:00", "--wind-later-from", "90", "--wind-later-speed", "3"})));
+    EXPECT_EQ(report, wanted(asked, opened->water));
+    EXPECT_EQ(report["wind_later"]["at"], "01:00");
 }
 
 TEST_F(MarksVerb, NoMarkLiesWhereItIsBannedForThisPlanAndTheFileStaysAsItWas) {
@@ -350,6 +365,7 @@ TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
                            {"--ashore-by", {"24:00", "dusk"}},
                            {"--stay-hours", {"0.09", "12.1", "long", "nan"}},
                            {"--over-depth", {"-0.1", "3.1", "x", "nan"}},
+                           {"--anchors", {"0", "3", "bow", "1.5"}},
                            {"--keep", {"3.1", "3.1;55.2", "3.1,95"}},
                            {"--ban", {"3.1", "3.1;55.2", "3.1,95", "3.1,55.2,wide", "3.1,55.2,"}},
                            {"--launch", {"3.1", "3.1;55.2", "3.1,95"}},
@@ -360,6 +376,7 @@ TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {
         }
     }
     expectRefused(call(words({"--start", "10:00", "--end", "10:00"})), 2, {"--end", "--start"});
+    expectRefused(call(words({"--start", "20:00"})), 2, {"--end", "--start"});
     expectRefused(call({"marks", "--wind-from", "3", "--wind-speed", "3"}), 2, {"water"});
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/chart_canvas.h"
 #include "app/chart/mark_drawing.h"
+#include "app/chart/picking.h"
 #include "tests/app/support/star_water.h"
 
 #include <gtest/gtest.h>
@@ -100,16 +101,80 @@ TEST_F(ChartCanvasTest, AClickOnARingPicksTheMark) {
 TEST_F(ChartCanvasTest, AMarkDraggedSaysWhereItWasPut) {
     int dragged = 0;
     geo::WaterPoint put;
-    QObject::connect(&canvas_, &ChartCanvas::markDragged, [&](int rank, geo::WaterPoint to) {
-        dragged = rank;
-        put = to;
-    });
+    QObject::connect(&canvas_, &ChartCanvas::lieDropped,
+                     [&](const chart::LiePart& part, geo::WaterPoint to) {
+                         EXPECT_EQ(part.kind, chart::LiePart::Kind::boat);
+                         dragged = part.rank;
+                         put = to;
+                     });
     const chart::ViewFrame before = canvas_.viewFrame();
     const geo::WaterPoint wanted = support::starPoint(0.5, 60.0);
     drag(ringOf(2), pixelOf(wanted));
     EXPECT_EQ(dragged, 2);
     EXPECT_LT(geo::distance_m(put, wanted), 2.0 / before.pixelsPerMetre());
     EXPECT_EQ(canvas_.viewFrame(), before); // the paper stays where it is
+}
+
+TEST_F(ChartCanvasTest, AnchorsAndBaitsOfTheChosenMarkAreDraggedAndTellEachMove) {
+    chart::ChartContent content = canvas_.content();
+    content.selection.mark = 2;
+    canvas_.setContent(content);
+    const marks::Mark& mark = content.planned->marks[1];
+    ASSERT_EQ(mark.rank, 2);
+    canvas_.showPlace(mark.place, 4.0);
+    using Kind = chart::LiePart::Kind;
+    const std::vector<std::pair<chart::LiePart, geo::WaterPoint>> parts{
+        {{2, Kind::bow, 0}, mark.anchors.bow.place},
+        {{2, Kind::stern, 0}, mark.anchors.stern->place},
+        {{2, Kind::bait, 1}, mark.spread.rods.at(1).place}};
+    for (const auto& [wanted, from] : parts) {
+        std::vector<chart::LiePart> held;
+        std::vector<chart::LiePart> dropped;
+        const auto holding = QObject::connect(
+            &canvas_, &ChartCanvas::lieHeld,
+            [&](const chart::LiePart& part, geo::WaterPoint) { held.push_back(part); });
+        const auto dropping = QObject::connect(
+            &canvas_, &ChartCanvas::lieDropped,
+            [&](const chart::LiePart& part, geo::WaterPoint) { dropped.push_back(part); });
+        drag(pixelOf(from), pixelOf(from) + QPoint(30, 20));
+        EXPECT_FALSE(held.empty());
+        EXPECT_EQ(dropped, std::vector<chart::LiePart>{wanted});
+        QObject::disconnect(holding);
+        QObject::disconnect(dropping);
+    }
+}
+
+TEST_F(ChartCanvasTest, EscapeTakesADragBackAndTheButtonThenDropsNothing) {
+    int dropped = 0;
+    int letGo = 0;
+    QObject::connect(&canvas_, &ChartCanvas::lieDropped, [&] { ++dropped; });
+    QObject::connect(&canvas_, &ChartCanvas::lieLetGo, [&] { ++letGo; });
+    const QPoint from = ringOf(2);
+    QTest::mousePress(&canvas_, Qt::LeftButton, {}, from);
+    QTest::mouseMove(&canvas_, from + QPoint(20, 20));
+    QMouseEvent move(QEvent::MouseMove, from + QPoint(40, 30), canvas_.mapToGlobal(from),
+                     Qt::NoButton, Qt::LeftButton, {});
+    QCoreApplication::sendEvent(&canvas_, &move);
+    QTest::keyClick(&canvas_, Qt::Key_Escape);
+    EXPECT_EQ(letGo, 1);
+    QTest::mouseRelease(&canvas_, Qt::LeftButton, {}, from + QPoint(40, 30));
+    EXPECT_EQ(dropped, 0);
+}
+
+TEST_F(ChartCanvasTest, PartsOfAnOldPlanAreNotTakenHoldOf) {
+    chart::ChartContent content = canvas_.content();
+    content.selection.mark = 2;
+    canvas_.setContent(content);
+    const marks::Mark& mark = content.planned->marks[1];
+    canvas_.showPlace(mark.place, 4.0);
+    const QPointF bow = canvas_.viewFrame().toScreen(mark.anchors.bow.place);
+    EXPECT_TRUE(chart::liePartAt(content, canvas_.viewFrame(), bow));
+    content.age.isPlanOld = true;
+    EXPECT_FALSE(chart::liePartAt(content, canvas_.viewFrame(), bow));
+    content.age.isPlanOld = false;
+    content.selection.mark = 1;
+    const auto other = chart::liePartAt(content, canvas_.viewFrame(), bow);
+    EXPECT_FALSE(other) << "of the chosen mark alone";
 }
 
 TEST_F(ChartCanvasTest, APlainClickSaysWhereButNotWhatIsNotThere) {

@@ -3,6 +3,7 @@
 // and fish, lines to sound, names and the launch.
 #include "app/chart/mark_drawing.h"
 #include "app/chart/never_fished.h"
+#include "app/chart/overlay_signs.h"
 #include "app/chart/stay_ring.h"
 #include "core/anchoring/lie.h"
 #include "tests/app/support/recorded.h"
@@ -69,6 +70,57 @@ TEST(BannedPainted, LiesUnderTheMarksWithItsNameWhetherTomorrowIsPlannedOrNot) {
     EXPECT_FALSE(without.says("banned: snags")) << "it goes with the marks";
 }
 
+TEST(TriedLie, SaysRopesScopeAndKnotsAndWhatItBreaks) {
+    const ChartContent content = oneMark();
+    const marks::Mark& mark = content.planned->marks[0];
+    const wording::Words& words = content.words;
+    chart::TriedLie tried{
+        mark, content.planned->plan.tackle.boatLength, {"Too short.", "Steep."}, {}};
+    const auto drawnOf = [&](const chart::TriedLie& lie) {
+        auto drawn = std::make_unique<Recorded>(page);
+        QPainter painter(drawn.get());
+        chart::drawTried(painter, near(mark.place, 6.0), content, lie);
+        return drawn;
+    };
+    const auto drawn = drawnOf(tried);
+    EXPECT_TRUE(drawn->says("Too short."));
+    EXPECT_TRUE(drawn->says("Steep."));
+    EXPECT_TRUE(drawn->says(
+        QStringLiteral("bow %1, rope %2, scope %3")
+            .arg(words.depth(mark.anchors.bow.depth), words.length(mark.anchors.bow.rope))
+            .arg(mark.anchors.bow.scope, 0, 'f', 1)));
+    const rods::RodPlace& rod = mark.spread.rods.at(1);
+    EXPECT_TRUE(drawn->says(
+        QStringLiteral("rod 2  %1, knot %2, %3 off")
+            .arg(words.depth(rod.depth), words.depth(rod.stopKnot), words.length(rod.distance))));
+    tried.cannot = "Nothing holds her there.";
+    const auto refused = drawnOf(tried);
+    EXPECT_TRUE(refused->says("Nothing holds her there."));
+    EXPECT_FALSE(refused->says("Too short."));
+    EXPECT_EQ(refused->strokes(Palette::screen().rust, 1.7).size(), 0U) << "no ropes of a lie "
+                                                                           "that is none";
+}
+
+TEST(MarkPainted, AtOneAnchorHasItsCircleAndNoSternRope) {
+    ChartContent content = oneMark();
+    water::PlannedDay planned = *content.planned;
+    planned.marks[0].anchors.stern.reset();
+    planned.marks[0].anchors.swing = anchoring::Swing{units::Length::metres(24.0), 30.0};
+    content.planned = std::make_shared<const water::PlannedDay>(planned);
+    const anchoring::AnchorSet& set = content.planned->marks[0].anchors;
+    const ViewFrame view = near(content.planned->marks[0].place, 6.0);
+    Recorded drawn(page);
+    support::paintOn(drawn, content, view);
+    const auto ropes = drawn.strokes(Palette::screen().rust, 1.7);
+    ASSERT_EQ(ropes.size(), 1U);
+    EXPECT_EQ(ropes[0].points().size(), 2U);
+    const auto circles = drawn.strokes(Palette::screen().rust, 1.0);
+    ASSERT_FALSE(circles.empty());
+    const QRectF box = circles[0].path.boundingRect();
+    EXPECT_LT(apart(box.center(), view.toScreen(set.bow.place)), 0.5);
+    EXPECT_NEAR(box.width(), 2.0 * 24.0 * 6.0, 1.0);
+}
+
 TEST(MarkPainted, RopesRunFromBowAndSternToTheirOwnAnchors) {
     const ChartContent content = oneMark();
     const marks::Mark& mark = content.planned->marks[0];
@@ -85,14 +137,14 @@ TEST(MarkPainted, RopesRunFromBowAndSternToTheirOwnAnchors) {
     EXPECT_LT(apart(points[0], view.toScreen(anchoring::bowOf(set.lie, boat))), 0.01);
     EXPECT_LT(apart(points[1], view.toScreen(set.bow.place)), 0.01);
     EXPECT_LT(apart(points[2], view.toScreen(anchoring::sternOf(set.lie, boat))), 0.01);
-    EXPECT_LT(apart(points[3], view.toScreen(set.stern.place)), 0.01);
+    EXPECT_LT(apart(points[3], view.toScreen(set.stern->place)), 0.01);
     // The anchors: two crosses of 4.5 pixels.
     const auto anchors = drawn.strokes(palette.rust, 2.2);
     ASSERT_EQ(anchors.size(), 1U);
     const auto arms = anchors[0].points();
     ASSERT_EQ(arms.size(), 8U);
     EXPECT_LT(apart(arms[0], view.toScreen(set.bow.place) + QPointF(-4.5, -4.5)), 0.01);
-    EXPECT_LT(apart(arms[4], view.toScreen(set.stern.place) + QPointF(-4.5, -4.5)), 0.01);
+    EXPECT_LT(apart(arms[4], view.toScreen(set.stern->place) + QPointF(-4.5, -4.5)), 0.01);
     // The boat: its bow first, towards the wind that it lies to, to scale.
     const auto boats = drawn.those([&](const Drawn& d) {
         return d.isStroke(palette.rust, 2.0) && d.brush.style() == Qt::SolidPattern;
@@ -139,8 +191,8 @@ TEST(MarkPainted, AnchorsAndBaitsAreLetteredWithTheirOwnDepths) {
         };
         expectBeside("bow " + content.words.depth(mark.anchors.bow.depth), mark.anchors.bow.place,
                      Palette::screen().rust);
-        expectBeside("stern " + content.words.depth(mark.anchors.stern.depth),
-                     mark.anchors.stern.place, Palette::screen().rust);
+        expectBeside("stern " + content.words.depth(mark.anchors.stern->depth),
+                     mark.anchors.stern->place, Palette::screen().rust);
         for (std::size_t i = 0; i < mark.spread.rods.size(); ++i) {
             expectBeside(QStringLiteral("rod %1  %2")
                              .arg(i + 1)

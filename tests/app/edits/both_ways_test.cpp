@@ -16,6 +16,7 @@
 #include "app/edits/change_stay.h"
 #include "app/edits/change_survey_day.h"
 #include "app/edits/change_water.h"
+#include "app/edits/lay_by_hand.h"
 #include "app/edits/name_section.h"
 #include "app/edits/order_day.h"
 #include "app/edits/pin_mark.h"
@@ -207,6 +208,21 @@ TEST_F(BothWays, OfTheLog) {
              [&](const Water& water) { return acts::changeStay(water, StayId(42), change); }});
     compare({"remove", [](OpenWater& open) { edits::removeStay(open, StayId(42)); },
              [](const Water& water) { return acts::removeStay(water, StayId(42)); }});
+}
+
+TEST_F(BothWays, OfWhatIsLaidByHand) {
+    const geo::LonLat pinned = open_.water()->pinnedMarks[1].place;
+    const water::PinnedMark laid{"laid", newPlace, {newPlace, {}, {newPlace}, {}}};
+    compare({"lay by hand",
+             [&](OpenWater& open) { edits::layByHand(open, "Lay bait", pinned, laid); },
+             [&](const Water& water) { return acts::layByHand(water, pinned, laid); }});
+    compare({"nothing is laid", [&](OpenWater& open) { edits::freeLie(open, pinned); },
+             [&](const Water& water) { return acts::freeLie(water, pinned); }},
+            false);
+    edits::layByHand(open_, "Lay bait", pinned, laid);
+    open_.undoStack().clear();
+    compare({"free the lie", [](OpenWater& open) { edits::freeLie(open, newPlace); },
+             [](const Water& water) { return acts::freeLie(water, newPlace); }});
 }
 
 TEST_F(BothWays, OfPlanFactsAndRules) {

@@ -14,6 +14,7 @@
 #include "app/edits/change_settings.h"
 #include "app/edits/change_stay.h"
 #include "app/edits/change_survey_day.h"
+#include "app/edits/lay_by_hand.h"
 #include "app/edits/order_day.h"
 #include "app/edits/pin_mark.h"
 #include "app/edits/remove_lead_line.h"
@@ -325,14 +326,26 @@ TEST_F(Edits, OfPinnedMarks) {
            [&](OpenWater& open) {
                edits::pinMark(open, second, {"moved", newPlace});
            },
-           [](Water& water) {
+           [second](Water& water) {
                water.pinnedMarks[1] = {"moved", newPlace};
+               std::ranges::replace(water.dayByHand.order, second, newPlace);
+               for (water::DayByHand::Stay& stay : water.dayByHand.stays) {
+                   stay.place = stay.place == second ? newPlace : stay.place;
+               }
            }});
     check({"Let mark go",
            {Part::plan},
            [&](OpenWater& open) { edits::unpinMark(open, second); },
            [](Water& water) { water.pinnedMarks.pop_back(); }});
     checkIdle("none", [](OpenWater& open) { edits::unpinMark(open, newPlace); });
+    const water::PinnedMark laid{"third", newPlace, {second, {}, {second}, {}}};
+    check({"Lay bow anchor",
+           {Part::plan},
+           [&](OpenWater& open) { edits::layByHand(open, "Lay bow anchor", newPlace, laid); },
+           [&](Water& water) { water.pinnedMarks.push_back(laid); }});
+    checkIdle("nothing laid", [](OpenWater& open) {
+        edits::layByHand(open, "Lay bow anchor", newPlace, {"third", newPlace});
+    });
 }
 
 TEST_F(Edits, OfBannedWater) {

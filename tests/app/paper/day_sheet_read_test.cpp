@@ -96,7 +96,7 @@ QStringList lieOf(const Said& said, const marks::Mark& mark, const QStringList& 
         QStringLiteral("the boat lies at %1, heading %2, in %3 ±%4")
             .arg(Said::place(mark.lonLat), Said::bearing(mark.anchors.lie.heading),
                  said.depth(mark.depth), said.depth(mark.trust)),
-        anchorOf(said, "bow", mark.anchors.bow), anchorOf(said, "stern", mark.anchors.stern),
+        anchorOf(said, "bow", mark.anchors.bow), anchorOf(said, "stern", *mark.anchors.stern),
         QStringLiteral("drop the bow anchor, fall back on %1, lower the stern anchor, haul the bow "
                        "rope in to %2")
             .arg(said.length(mark.anchors.fallBackRope), said.length(mark.anchors.bow.rope))};

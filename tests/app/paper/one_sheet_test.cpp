@@ -44,7 +44,7 @@ QStringList cardOf(const Said& said, const marks::Mark& mark, const QString& tit
                    const QString& when, const QString& why, const QStringList& cautions) {
     QStringList out{title, when, "drop at", "depth", "rope"};
     out += anchorRow(said, "bow", mark.anchors.bow);
-    out += anchorRow(said, "stern", mark.anchors.stern);
+    out += anchorRow(said, "stern", *mark.anchors.stern);
     out += QStringList{"boat", Said::place(mark.lonLat),
                        said.depth(mark.depth) + " ±" + said.depth(mark.trust)};
     out << QStringLiteral("Heading %1. Bow down, fall back on %2, stern down, haul the bow rope in "
@@ -242,7 +242,7 @@ TEST(OneSheet, RopesAndStopKnotsAreBold) {
     const Said said(UnitSystem::metric);
     const marks::Mark& mark = content.planned->marks.front();
     for (const QString& figure :
-         {said.length(mark.anchors.bow.rope), said.length(mark.anchors.stern.rope),
+         {said.length(mark.anchors.bow.rope), said.length(mark.anchors.stern->rope),
           said.depth(mark.spread.rods[0].stopKnot), said.depth(mark.spread.rods[2].stopKnot)}) {
         const auto texts = pages.all(Drawn::Kind::text);
         EXPECT_TRUE(std::ranges::any_of(texts, [&](const Drawn& drawn) {

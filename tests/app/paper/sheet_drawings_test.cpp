@@ -110,7 +110,7 @@ TEST_F(SheetDrawings, EveryPlanShowsTheWholeLieOfItsMarkToItsScaleWithClosedWate
         const marks::Mark& mark = content_.planned->marks[k];
         geo::Box reach;
         for (const geo::WaterPoint p :
-             {mark.anchors.bow.place, mark.anchors.stern.place, mark.anchors.lie.centre}) {
+             {mark.anchors.bow.place, mark.anchors.stern->place, mark.anchors.lie.centre}) {
             reach.take(p);
         }
         for (const rods::RodPlace& rod : mark.spread.rods) {

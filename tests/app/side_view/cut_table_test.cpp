@@ -126,10 +126,22 @@ TEST(CutTable, PlacesAndTheirWayAlongHoldToThePath) {
 TEST(CutTable, ThePathOfAMarkGoesOnStraightBeyondEachAnchor) {
     marks::Mark mark;
     mark.anchors.lie.centre = {0, 0};
-    mark.anchors.bow.place = {30, 40};   // 50 m
-    mark.anchors.stern.place = {-20, 0}; // bent
+    mark.anchors.bow.place = {30, 40};             // 50 m
+    mark.anchors.stern.emplace().place = {-20, 0}; // bent
     const geo::Path path = side_view::pathThrough(mark, units::Length::metres(10.0));
     const geo::Path expected{{-30, 0}, {-20, 0}, {0, 0}, {30, 40}, {36, 48}};
+    ASSERT_EQ(path.size(), expected.size());
+    for (std::size_t i = 0; i < path.size(); ++i) {
+        EXPECT_NEAR(geo::distance_m(path[i], expected[i]), 0.0, 1e-9) << i;
+    }
+}
+
+TEST(CutTable, ThePathOfAMarkAtOneAnchorGoesOnBehindTheBoat) {
+    marks::Mark mark;
+    mark.anchors.lie.centre = {0, 0};
+    mark.anchors.bow.place = {0, 30};
+    const geo::Path path = side_view::pathThrough(mark, units::Length::metres(10.0));
+    const geo::Path expected{{0, -10}, {0, 0}, {0, 30}, {0, 40}};
     ASSERT_EQ(path.size(), expected.size());
     for (std::size_t i = 0; i < path.size(); ++i) {
         EXPECT_NEAR(geo::distance_m(path[i], expected[i]), 0.0, 1e-9) << i;

@@ -67,7 +67,7 @@ TEST(Cut, ThePathOfAMarkRunsFromBehindTheSternToBeyondTheBow) {
     const marks::Mark& mark = day.marks[0];
     const geo::Path path = side_view::pathThrough(mark, units::Length::metres(15.0));
     const Cut cut = makeCut(support::starDerived(), path, units::Length());
-    const double stern = *cut.alongOf(mark.anchors.stern.place, 0.1);
+    const double stern = *cut.alongOf(mark.anchors.stern->place, 0.1);
     const double lie = *cut.alongOf(mark.anchors.lie.centre, 0.1);
     const double bow = *cut.alongOf(mark.anchors.bow.place, 0.1);
     EXPECT_NEAR(stern, 15.0, 1e-6);

@@ -185,7 +185,7 @@ void expectRopesAndKnots(const RecordedPages& pages, const SideFrame& frame,
                          const std::function<double(geo::WaterPoint)>& alongOf) {
     const QPointF bow =
         onlyPlaceOf(pages, "bow rope " + said.length(mark.anchors.bow.rope) + ", scope 3.0");
-    const QPointF stern = onlyPlaceOf(pages, "stern rope " + said.length(mark.anchors.stern.rope));
+    const QPointF stern = onlyPlaceOf(pages, "stern rope " + said.length(mark.anchors.stern->rope));
     EXPECT_GT(bow.x(), frame.at(lie_m, 0.0).x()) << "each on the side of its rope";
     EXPECT_LT(stern.x(), frame.at(lie_m, 0.0).x());
     for (std::size_t i = 0; i < mark.spread.rods.size(); ++i) {
@@ -233,7 +233,7 @@ TEST(SceneOfMark, IsThatOfTheRankAskedForWithItsOwnTackle) {
     EXPECT_EQ(second.bands, content.water->settings.bands);
     // 25 m to spare behind the stern anchor, 8 m to the boat, 17 m to the bow anchor, 25 m.
     EXPECT_NEAR(second.cut.length_m(), 75.0, 1e-6);
-    EXPECT_NEAR(geo::distance_m(second.cut.placeAt(25.0), second.mark->anchors.stern.place), 0.0,
+    EXPECT_NEAR(geo::distance_m(second.cut.placeAt(25.0), second.mark->anchors.stern->place), 0.0,
                 1e-6);
     EXPECT_NEAR(geo::distance_m(second.cut.placeAt(50.0), second.mark->anchors.bow.place), 0.0,
                 1e-6);
@@ -241,6 +241,34 @@ TEST(SceneOfMark, IsThatOfTheRankAskedForWithItsOwnTackle) {
     chart::ChartContent unplanned = content;
     unplanned.planned.reset();
     EXPECT_FALSE(side_view::sceneOfMark(unplanned, 2).mark);
+}
+
+TEST(SceneOfMark, LeadsAlongTheCastOfTheRodThatIsChosenAndShowsItAlone) {
+    const auto content = support::contentToRead(UnitSystem::metric);
+    const marks::Mark& mark = content.planned->marks[0];
+    const std::size_t rod = mark.spread.rods.size() - 1;
+    const SideScene scene = side_view::sceneOfMark(content, mark.rank, rod);
+    ASSERT_EQ(scene.rod, rod);
+    const rods::RodPlace& chosen = mark.spread.rods[rod];
+    const double cast_m = geo::distance_m(mark.anchors.lie.centre, chosen.place);
+    EXPECT_NEAR(scene.cut.length_m(), 8.0 + cast_m + 8.0, 1e-6);
+    EXPECT_NEAR(geo::distance_m(scene.cut.placeAt(8.0), mark.anchors.lie.centre), 0.0, 1e-6);
+    EXPECT_NEAR(geo::distance_m(scene.cut.placeAt(8.0 + cast_m), chosen.place), 0.0, 1e-6);
+    RecordedPages pages;
+    QPainter painter(&pages);
+    side_view::paintScene(painter, scene, page);
+    painter.end();
+    const auto isLettered = [&](std::size_t k) {
+        return !pages
+                    .lettered(QStringLiteral("rod %1  stop knot %2")
+                                  .arg(k + 1)
+                                  .arg(content.words.depth(mark.spread.rods[k].stopKnot)),
+                              letters())
+                    .empty();
+    };
+    EXPECT_TRUE(isLettered(rod));
+    EXPECT_FALSE(isLettered(0));
+    EXPECT_FALSE(side_view::sceneOfMark(content, mark.rank, 99).rod) << "there is no such rod";
 }
 
 TEST(SceneOfMark, IsCutAtTodaysLevel) {

@@ -13,8 +13,9 @@ anchoring::AnchorSet anchorsAt(geo::WaterPoint place, const logbook::Wind& wind)
     anchoring::AnchorSet set;
     set.lie = {place, wind.from.value()};
     set.bow.place = geo::moved(place, wind.from.value(), units::Length::metres(21.0));
-    set.stern.place = geo::moved(place, wind.from->opposite(), units::Length::metres(10.0));
-    for (anchoring::Anchor* anchor : {&set.bow, &set.stern}) {
+    set.stern.emplace().place =
+        geo::moved(place, wind.from->opposite(), units::Length::metres(10.0));
+    for (anchoring::Anchor* anchor : {&set.bow, &*set.stern}) {
         anchor->depth = depthAt(anchor->place);
         anchor->scope = anchor == &set.bow ? 3.0 : 1.5;
         anchor->rope = units::Length::metres(anchor->scope * (anchor->depth.inMetres() + 0.5));

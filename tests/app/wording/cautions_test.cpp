@@ -8,6 +8,7 @@
 
 namespace {
 
+using anchoring::LiePart;
 using preferences::UnitSystem;
 using units::Length;
 using wording::said;
@@ -34,11 +35,60 @@ TEST(Cautions, OfAnchorsSayEachInItsSentence) {
          "Turned 25° off the wind so that neither anchor lands ashore."},
         {anchoring::BowToOpenWater{},
          "Where the wind will come from is not known: anchors are drawn with the bow to the "
-         "longest open water. Lay her to the wind that blows."}};
+         "longest open water. Lay her to the wind that blows."},
+        {anchoring::LiesInClosedWater{LiePart::sternAnchor},
+         "Laid by hand: the stern anchor or its rope comes into closed water."},
+        {anchoring::LiesAshore{LiePart::boat},
+         "Laid by hand: the boat comes ashore, or where she does not float."},
+        {anchoring::RopeTooShort{LiePart::bowAnchor, Length::metres(61.0), Length::metres(50.0)},
+         "Laid by hand: the bow rope is too short: 61.0 m to lie there and fall back on, 50.0 m on "
+         "board."},
+        {anchoring::TooSteep{LiePart::sternAnchor, 1.04, 1.2},
+         "Laid by hand: the stern anchor is too near to hold, scope 1.0 and not 1.2."},
+        {anchoring::LaidOffTheWind{25.0, false}, "Laid by hand: the bow points 25° off the wind."},
+        {anchoring::WindChangedSince{80.0},
+         "Laid by hand for a wind 80° from this one: see whether the anchors still fit it."},
+        {anchoring::LiesOffTheMark{Length::metres(18.0)},
+         "Laid by hand: in this wind the boat lies 18.0 m from where you put her."}};
     ASSERT_EQ(rows.size(), std::variant_size_v<anchoring::Caution>);
     for (const auto& [caution, sentence] : rows) {
-        EXPECT_EQ(said(caution), sentence);
+        EXPECT_EQ(said(caution, metric), sentence);
     }
+    EXPECT_EQ(said(anchoring::LaidOffTheWind{85.0, true}, metric),
+              "Laid by hand: 85° off the wind, which comes over her side and can fill her. Lay the "
+              "anchors anew.");
+    EXPECT_EQ(said(anchoring::LiesInClosedWater{LiePart::swing}, metric),
+              "Laid by hand: closed water reaches into the circle that she swings in.");
+    EXPECT_EQ(said(anchoring::LiesAshore{LiePart::swing}, metric),
+              "Laid by hand: the shore, or water too shallow for her, reaches into the circle that "
+              "she swings in.");
+    EXPECT_EQ(said(anchoring::RopeTooShort{LiePart::sternAnchor, Length::metres(30.48),
+                                           Length::metres(15.24)},
+                   imperial),
+              "Laid by hand: the stern rope is too short: 100 ft to lie there and fall back on, 50 "
+              "ft on board.");
+}
+
+TEST(Cautions, OfBaitsLaidByHandNameTheRodAndTheRuleAndFollowThoseOfTheAnchors) {
+    using rods::BaitRule;
+    marks::Mark mark;
+    mark.anchors.cautions = {anchoring::LiesAshore{LiePart::boat}};
+    mark.spread.cautions = {{1, BaitRule::inClosedWater}, {2, BaitRule::onLand},
+                            {3, BaitRule::belowLimit},    {1, BaitRule::tooShallow},
+                            {2, BaitRule::tooFar},        {3, BaitRule::tooNear},
+                            {1, BaitRule::foulOfRope},    {1, BaitRule::nearAnotherLine, 3}};
+    mark.spread.laidTooMany = 2;
+    EXPECT_EQ(cautionsOf(mark, metric),
+              (QStringList{"Laid by hand: the boat comes ashore, or where she does not float.",
+                           "Rod 1, laid by hand: bait or line lies in closed water.",
+                           "Rod 2, laid by hand: bait or line lies over land.",
+                           "Rod 3, laid by hand: deeper than the limit.",
+                           "Rod 1, laid by hand: hardly any water for a bait.",
+                           "Rod 2, laid by hand: farther than the cast.",
+                           "Rod 3, laid by hand: too near to the boat and her ropes.",
+                           "Rod 1, laid by hand: its line leads along an anchor rope.",
+                           "Rods 1 and 3, laid by hand: too near to each other.",
+                           "2 of the baits laid by hand have no rod and are left out."}));
 }
 
 TEST(Cautions, OfAPlaceSayEachInItsSentence) {
@@ -103,6 +153,9 @@ TEST(Cautions, OfTheDaySayEachInItsSentence) {
          "Wind on the beam of a boat held at both ends can fill her: when it goes round, slip the "
          "stern rope and let her swing to the bow. Make both ropes fast so that they slip at once, "
          "a knife within reach; never lie to the stern anchor alone."},
+        {water::SwingsToOneAnchor{},
+         "To one anchor she swings with the wind: keep her circle clear of other boats, reel in "
+         "when she goes round, and anchor by the bow, never by the stern."},
         {water::Ropes{}, engine},
         {water::Ropes{5.9},
          engine + " Rope at 5.9 times depth and bow height is for settled weather only: courses "

@@ -5,9 +5,9 @@
 
 #include "core/anchoring/rope.h"
 
+#include "tests/support/anchor_bottom.h"
 #include "tests/support/given.h"
 
-#include <functional>
 #include <random>
 
 #include <gmock/gmock.h>
@@ -18,6 +18,7 @@ namespace {
 using anchoring::AnchorSet;
 using anchoring::BoatSettings;
 using anchoring::Weather;
+using support::bottomOf;
 using support::given;
 using testing::Contains;
 using testing::HasSubstr;
@@ -25,19 +26,6 @@ using units::Bearing;
 using units::Depth;
 using units::Length;
 using units::Speed;
-
-/// A bottom by formula on cells of 2 m over 400 by 400 m round the origin; no water where not
-/// positive.
-grid::DepthGrid bottomOf(const std::function<double(geo::WaterPoint)>& depth_m) {
-    grid::DepthGrid grid(grid::GridFrame(-200, 200, 2.0, 200, 200));
-    for (std::size_t i = 0; i < grid.size(); ++i) {
-        const double here_m = depth_m(grid.frame().centre(grid.frame().cellAt(i)));
-        if (here_m > 0.0) {
-            grid.set(i, Depth::metres(here_m));
-        }
-    }
-    return grid;
-}
 
 Weather windFrom(double degrees, double speed_m_s = 5.0) {
     return {Bearing::degrees(degrees), Speed::metresPerSecond(speed_m_s), {}};
@@ -51,12 +39,12 @@ base::Result<AnchorSet> place(const grid::DepthGrid& depth, geo::WaterPoint mark
 
 void expectRopesTight(const AnchorSet& set, const BoatSettings& boat) {
     const auto bowRun = anchoring::runOf(set.bow.rope, set.bow.depth, boat.bowHeight);
-    const auto sternRun = anchoring::runOf(set.stern.rope, set.stern.depth, boat.sternHeight);
+    const auto sternRun = anchoring::runOf(set.stern->rope, set.stern->depth, boat.sternHeight);
     ASSERT_TRUE(bowRun && sternRun);
     const auto bow = anchoring::bowOf(set.lie, boat.length);
     const auto stern = anchoring::sternOf(set.lie, boat.length);
     EXPECT_NEAR(geo::distance_m(bow, set.bow.place), given(bowRun).inMetres(), 0.02);
-    EXPECT_NEAR(geo::distance_m(stern, set.stern.place), given(sternRun).inMetres(), 0.02);
+    EXPECT_NEAR(geo::distance_m(stern, set.stern->place), given(sternRun).inMetres(), 0.02);
 }
 
 TEST(PlaceAnchors, LaysTheBowAnchorUpwindAtItsScopeOnAFlatBottom) {
@@ -68,8 +56,8 @@ TEST(PlaceAnchors, LaysTheBowAnchorUpwindAtItsScopeOnAFlatBottom) {
     EXPECT_NEAR(set->bow.rope.inMetres(), 19.5, 1e-4);
     EXPECT_NEAR(set->bow.place.x_m, 2.5 + 18.3848, 0.01);
     EXPECT_NEAR(set->bow.place.y_m, 0.0, 1e-6);
-    EXPECT_NEAR(set->stern.rope.inMetres(), 1.5 * 6.4, 1e-4);
-    EXPECT_LT(set->stern.place.x_m, -2.5);
+    EXPECT_NEAR(set->stern->rope.inMetres(), 1.5 * 6.4, 1e-4);
+    EXPECT_LT(set->stern->place.x_m, -2.5);
     EXPECT_EQ(set->lie.heading, Bearing::degrees(90));
     EXPECT_EQ(set->offTheWind_deg, 0.0);
     expectRopesTight(*set, boat);
@@ -82,7 +70,7 @@ TEST(PlaceAnchors, ReadsTheDepthWhereTheAnchorLandsOnASlope) {
     ASSERT_TRUE(set);
     EXPECT_NEAR(set->bow.depth.inMetres(), 4.0 + 0.1 * set->bow.place.y_m, 1e-3);
     EXPECT_NEAR(set->bow.scope, 3.0, 1e-3);
-    EXPECT_GT(set->bow.depth, set->stern.depth);
+    EXPECT_GT(set->bow.depth, set->stern->depth);
     expectRopesTight(*set, BoatSettings());
 }
 
@@ -165,9 +153,9 @@ TEST(PlaceAnchors, KeepsEverythingAfloatAndTightOnAnyBottom) {
             continue;
         }
         ++placed;
-        EXPECT_TRUE(bottom.at(set->bow.place) && bottom.at(set->stern.place));
+        EXPECT_TRUE(bottom.at(set->bow.place) && bottom.at(set->stern->place));
         EXPECT_LE(set->bow.rope, BoatSettings().bowRope);
-        EXPECT_LE(set->stern.rope, BoatSettings().sternRope);
+        EXPECT_LE(set->stern->rope, BoatSettings().sternRope);
         EXPECT_GE(set->bow.scope, BoatSettings().leastScope - 1e-6);
         EXPECT_LE(std::fabs(set->offTheWind_deg), BoatSettings().mostTurn_deg);
         expectRopesTight(*set, BoatSettings());

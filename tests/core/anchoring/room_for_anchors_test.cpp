@@ -112,7 +112,7 @@ int expectLeastRegret(const grid::DepthGrid& depth, const grid::Grid<std::uint8_
         const double north = std::cos((wind_deg + found->offTheWind_deg) * std::numbers::pi / 180);
         EXPECT_NEAR(std::fabs(found->offTheWind_deg), std::fabs(expected.turn_deg), 1e-9);
         EXPECT_NEAR(found->bow.scope, expected.bowScope, 1e-4);
-        EXPECT_NEAR(found->stern.scope, expected.sternScope, 1e-4);
+        EXPECT_NEAR(found->stern->scope, expected.sternScope, 1e-4);
         EXPECT_NEAR(
             found->lie.heading.angleTo_deg(Bearing::degrees(wind_deg + found->offTheWind_deg)), 0.0,
             1e-9);
@@ -122,11 +122,11 @@ int expectLeastRegret(const grid::DepthGrid& depth, const grid::Grid<std::uint8_
         EXPECT_NEAR(
             std::hypot(geo::distance_m(bow, found->bow.place), depth_m + boat.bowHeight.inMetres()),
             found->bow.rope.inMetres(), 0.01);
-        EXPECT_NEAR(std::hypot(geo::distance_m(stern, found->stern.place),
+        EXPECT_NEAR(std::hypot(geo::distance_m(stern, found->stern->place),
                                depth_m + boat.sternHeight.inMetres()),
-                    found->stern.rope.inMetres(), 0.01);
+                    found->stern->rope.inMetres(), 0.01);
         const double back_m =
-            geo::distance_m(found->bow.place, found->stern.place) - boat.length.inMetres();
+            geo::distance_m(found->bow.place, found->stern->place) - boat.length.inMetres();
         EXPECT_NEAR(found->fallBackRope.inMetres(),
                     std::hypot(back_m, depth_m + boat.bowHeight.inMetres()), 0.001);
         // 3 m2 of drag 1 in a wind of 5 m/s.

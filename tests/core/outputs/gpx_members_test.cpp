@@ -106,6 +106,34 @@ TEST_F(GpxMembers, ADayIsNamedToSortInItsOrderAndIsFollowedByItsWay) {
                   "</rte>\n</gpx>\n");
 }
 
+TEST_F(GpxMembers, SayWhatIsToBeMindedAndHowToLieBeforeTheReasons) {
+    std::vector marks{markOf(1, "", {3.1, 55.2}), markOf(2, "", {3.2, 55.3})};
+    marks[1].anchors.stern.reset();
+    marks[1].anchors.swing = anchoring::Swing{Length::metres(22.456), 30.0};
+    marks::ToldMarks told = ::told(marks);
+    told.lieOf = [](const marks::Mark& mark, const marks::DayStop* stop) {
+        return "Caution: <" + std::to_string(mark.rank) + ">" +
+               (stop != nullptr ? " of a stop" : "");
+    };
+    marks::DayPlan day;
+    day.stops = {{2, {}, {}, {}, {}}};
+    ASSERT_TRUE(outputs::writeDayGpx(path, told, day, frame, "Mere").has_value());
+    const std::string text = read();
+    const auto waypoint = [&](const std::string& name) {
+        const auto from = text.find("<name>" + name);
+        return text.substr(from, text.find("</wpt>", from) - from);
+    };
+    const std::string reasons = "\n4 &quot;to&quot; 6 m; 58 m &amp; &lt;more&gt;</desc>";
+    EXPECT_NE(waypoint("01 mark 2").find("<desc>Caution: &lt;2&gt; of a stop" + reasons),
+              std::string::npos);
+    EXPECT_NE(waypoint("02 mark 1").find("<desc>Caution: &lt;1&gt;" + reasons), std::string::npos)
+        << "the day leaves it out";
+    EXPECT_NE(waypoint("02 mark 1").find("<mm:stern_anchor "), std::string::npos);
+    EXPECT_EQ(waypoint("02 mark 1").find("<mm:swing_m>"), std::string::npos);
+    EXPECT_EQ(waypoint("01 mark 2").find("<mm:stern_anchor "), std::string::npos);
+    EXPECT_NE(waypoint("01 mark 2").find("<mm:swing_m>22.46</mm:swing_m>"), std::string::npos);
+}
+
 TEST_F(GpxMembers, ADayWithoutALaunchBeginsAtItsFirstMark) {
     const std::vector marks{markOf(1, "Mill", frame.toEarth({20, 5})),
                             markOf(2, "Weir", frame.toEarth({60, 8}))};

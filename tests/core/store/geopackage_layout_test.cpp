@@ -57,6 +57,7 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'fish'|'features'|4326",
                     "'gauge_readings'|'attributes'|0",
                     "'house_rules'|'attributes'|0",
+                    "'laid_by_hand'|'features'|4326",
                     "'lead_line'|'features'|4326",
                     "'marks'|'features'|4326",
                     "'passes'|'attributes'|0",
@@ -85,9 +86,10 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
         (Rows{"'bands'|'geom'|'MULTIPOLYGON'|4326|0|0", "'banned_water'|'geom'|'POLYGON'|4326|0|0",
               "'closed_water'|'geom'|'MULTIPOLYGON'|4326|0|0",
               "'contours'|'geom'|'LINESTRING'|4326|0|0", "'day_by_hand'|'geom'|'POINT'|4326|0|0",
-              "'fish'|'geom'|'POINT'|4326|0|0", "'lead_line'|'geom'|'POINT'|4326|0|0",
-              "'marks'|'geom'|'POINT'|4326|0|0", "'pinned_marks'|'geom'|'POINT'|4326|0|0",
-              "'places'|'geom'|'POINT'|4326|0|0", "'section_change_points'|'geom'|'POINT'|4326|0|0",
+              "'fish'|'geom'|'POINT'|4326|0|0", "'laid_by_hand'|'geom'|'POINT'|4326|0|0",
+              "'lead_line'|'geom'|'POINT'|4326|0|0", "'marks'|'geom'|'POINT'|4326|0|0",
+              "'pinned_marks'|'geom'|'POINT'|4326|0|0", "'places'|'geom'|'POINT'|4326|0|0",
+              "'section_change_points'|'geom'|'POINT'|4326|0|0",
               "'section_names'|'geom'|'POINT'|4326|0|0",
               "'sections'|'geom'|'MULTIPOLYGON'|4326|0|0", "'shoreline'|'geom'|'POLYGON'|4326|0|0",
               "'soundings'|'geom'|'POINT'|4326|0|0", "'stays'|'geom'|'POINT'|4326|0|0",
@@ -212,7 +214,8 @@ TEST_F(GeoPackageLayout, TellsWhichLayersASaveHasChanged) {
         {Part::houseRules, {"'closed_water'", "'house_rules'"}},
         {Part::sections, {"'section_change_points'", "'section_changes'", "'section_names'"}},
         {Part::plan,
-         {"'banned_water'", "'belief_profiles'", "'day_by_hand'", "'pinned_marks'", "'plan'"}},
+         {"'banned_water'", "'belief_profiles'", "'day_by_hand'", "'laid_by_hand'",
+          "'pinned_marks'", "'plan'"}},
         {Part::log, {"'fish'", "'stays'"}}};
     auto store = store::create(path_).value();
     const auto age = [&] {

@@ -159,6 +159,7 @@ TEST_F(KeptColumns, OfThePlan) {
         plan.weights.set(kind, 1.0 + static_cast<int>(kind));
     }
     water.pinnedMarks = {{"faithful", here}};
+    water.plan.tackle.toOneAnchor = true;
     save(water);
     EXPECT_EQ(rows("key, value", "plan ORDER BY key"), (Rows{"'boat_length_m'|'4.5'",
                                                              "'boat_speed_m_s'|'2.25'",
@@ -177,6 +178,7 @@ TEST_F(KeptColumns, OfThePlan) {
                                                              "'start_s'|'30600'",
                                                              "'stay_s'|'4500'",
                                                              "'stern_rope_m'|'43'",
+                                                             "'to_one_anchor'|'1'",
                                                              "'try_new'|'0.875'",
                                                              "'water_temperature_c'|'7.5'",
                                                              "'weight_depth'|'1'",
@@ -194,6 +196,19 @@ TEST_F(KeptColumns, OfThePlan) {
                                                              "'wind_later_speed_m_s'|'8.75'",
                                                              "'wind_speed_m_s'|'6.25'"}));
     EXPECT_EQ(rows("name, geom", "pinned_marks"), (Rows{"'faithful'|" + hexOf(here)}));
+}
+
+TEST_F(KeptColumns, OfWhatTheUserLaidOfHisMarks) {
+    water::Water water;
+    const geo::LonLat third{3.5, 55.5};
+    water.pinnedMarks = {{"plain", here},
+                         {"laid", there, {here, std::nullopt, {third, there}, {}}},
+                         {"bow and stern", third, {there, here, {}, units::Bearing::degrees(240)}}};
+    save(water);
+    EXPECT_EQ(rows("mark, part, wind_from_deg, geom", "laid_by_hand ORDER BY fid"),
+              (Rows{"2|'bow'|NULL|" + hexOf(here), "2|'bait'|NULL|" + hexOf(third),
+                    "2|'bait'|NULL|" + hexOf(there), "3|'bow'|240.0|" + hexOf(there),
+                    "3|'stern'|240.0|" + hexOf(here)}));
 }
 
 TEST_F(KeptColumns, OfWhatTheUserWantsOfThePlan) {

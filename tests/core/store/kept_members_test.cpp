@@ -280,11 +280,25 @@ const std::array planMembers{
                w.plan.launch = geo::LonLat{-3.05, 55.15};
            }},
     Member{"count", Part::plan, [](Water& w) { w.plan.count = 13; }},
+    Member{"one anchor", Part::plan, [](Water& w) { w.plan.tackle.toOneAnchor = true; }},
     Member{"try new", Part::plan, [](Water& w) { w.plan.tryNew = 0.85; }},
     Member{"pinned name", Part::plan, [](Water& w) { w.pinnedMarks[1].name = "faithful"; }},
     Member{"pinned place", Part::plan,
            [](Water& w) {
                w.pinnedMarks[0].place = {3.1, 55.2};
+           }},
+    Member{"bow anchor by hand", Part::plan,
+           [](Water& w) {
+               w.pinnedMarks[1].laid.bow = geo::LonLat{3.1, 55.2};
+           }},
+    Member{"stern anchor by hand, and its wind", Part::plan,
+           [](Water& w) {
+               w.pinnedMarks[0].laid.stern = geo::LonLat{3.1, 55.2};
+               w.pinnedMarks[0].laid.windFrom = units::Bearing::degrees(310.5);
+           }},
+    Member{"baits by hand", Part::plan,
+           [](Water& w) {
+               w.pinnedMarks[1].laid.baits = {{3.12, 55.2}, {3.1, 55.25}};
            }},
     Member{"no pinned mark", Part::plan, [](Water& w) { w.pinnedMarks.clear(); }},
     Member{"banned name", Part::plan, [](Water& w) { w.banned[1].name = "snags"; }},

@@ -153,7 +153,7 @@ void expectOutOfClosedWater(const marks::Mark& mark) {
     EXPECT_FALSE(isNearClosed(mark.place, 4.5)) << "the boat's swing";
     expectOpenAlong(anchoring::bowOf(mark.anchors.lie, Length::metres(4.5)), mark.anchors.bow.place,
                     "the bow rope");
-    expectOpenAlong(mark.place, mark.anchors.stern.place, "the boat and its stern rope");
+    expectOpenAlong(mark.place, mark.anchors.stern->place, "the boat and its stern rope");
     for (const rods::RodPlace& rod : mark.spread.rods) {
         expectOpenAlong(mark.place, rod.place, "a line");
     }

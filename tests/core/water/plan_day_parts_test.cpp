@@ -142,7 +142,8 @@ void expectSame(const marks::Mark& a, const marks::Mark& b) {
     EXPECT_EQ(a.zones, b.zones);
     EXPECT_EQ(kindsOf(a.cautions), kindsOf(b.cautions));
     expectSame(a.anchors.bow, b.anchors.bow);
-    expectSame(a.anchors.stern, b.anchors.stern);
+    ASSERT_EQ(a.anchors.stern.has_value(), b.anchors.stern.has_value());
+    expectSame(*a.anchors.stern, *b.anchors.stern);
     EXPECT_EQ(a.anchors.lie, b.anchors.lie);
     EXPECT_EQ(a.anchors.offTheWind_deg, b.anchors.offTheWind_deg);
     EXPECT_EQ(kindsOf(a.anchors.cautions), kindsOf(b.anchors.cautions));

@@ -108,8 +108,8 @@ TEST(PlanDay, DepthsAreThoseOfTodaysLevel) {
         EXPECT_NEAR(mark.depth.inMetres(), PlannedWater::today_m(mark.place), 1e-4);
         EXPECT_NEAR(mark.anchors.bow.depth.inMetres(),
                     PlannedWater::today_m(mark.anchors.bow.place), 1e-4);
-        EXPECT_NEAR(mark.anchors.stern.depth.inMetres(),
-                    PlannedWater::today_m(mark.anchors.stern.place), 1e-4);
+        EXPECT_NEAR(mark.anchors.stern->depth.inMetres(),
+                    PlannedWater::today_m(mark.anchors.stern->place), 1e-4);
         for (const rods::RodPlace& rod : mark.spread.rods) {
             EXPECT_NEAR(rod.depth.inMetres(), PlannedWater::today_m(rod.place), 1e-4);
         }
@@ -228,16 +228,16 @@ TEST(PlanDay, RopesRunStraightFromTheirOwnCleatToTheirAnchor) {
         const WaterPoint stern =
             geo::moved(mark.place, set.lie.heading.opposite(), Length::metres(2.25));
         const double bowRise_m = PlannedWater::today_m(set.bow.place) + 0.8;
-        const double sternRise_m = PlannedWater::today_m(set.stern.place) + 0.5;
+        const double sternRise_m = PlannedWater::today_m(set.stern->place) + 0.5;
         EXPECT_NEAR(std::hypot(geo::distance_m(bow, set.bow.place), bowRise_m),
                     set.bow.rope.inMetres(), 0.01);
-        EXPECT_NEAR(std::hypot(geo::distance_m(stern, set.stern.place), sternRise_m),
-                    set.stern.rope.inMetres(), 0.01);
+        EXPECT_NEAR(std::hypot(geo::distance_m(stern, set.stern->place), sternRise_m),
+                    set.stern->rope.inMetres(), 0.01);
         EXPECT_NEAR(set.bow.scope, set.bow.rope.inMetres() / bowRise_m, 1e-4);
-        EXPECT_NEAR(set.stern.scope, set.stern.rope.inMetres() / sternRise_m, 1e-4);
+        EXPECT_NEAR(set.stern->scope, set.stern->rope.inMetres() / sternRise_m, 1e-4);
         EXPECT_LT(geo::bearing(bow, set.bow.place).angleTo_deg(set.lie.heading), 1e-6);
-        EXPECT_LT(geo::bearing(set.stern.place, stern).angleTo_deg(set.lie.heading), 1e-6);
-        const double back_m = geo::distance_m(set.bow.place, set.stern.place) - 4.5;
+        EXPECT_LT(geo::bearing(set.stern->place, stern).angleTo_deg(set.lie.heading), 1e-6);
+        const double back_m = geo::distance_m(set.bow.place, set.stern->place) - 4.5;
         EXPECT_NEAR(set.fallBackRope.inMetres(), std::hypot(back_m, bowRise_m), 1e-3);
         EXPECT_NEAR(set.beamPull_N.value(), 0.5 * 1.225 * 3.0 * 49.0, 1e-9);
     }
@@ -247,11 +247,11 @@ TEST(PlanDay, ShortRopesAreNeverPaidOutFartherThanThereIs) {
     bool isShortened = false;
     for (const Mark& mark : marksOfIt()) {
         EXPECT_LE(mark.anchors.fallBackRope.inMetres(), 16.0);
-        EXPECT_LE(mark.anchors.stern.rope.inMetres(), 6.5 + 1e-9);
+        EXPECT_LE(mark.anchors.stern->rope.inMetres(), 6.5 + 1e-9);
         EXPECT_LE(mark.anchors.bow.scope, 3.5 + 1e-6);
         EXPECT_GE(mark.anchors.bow.scope, 2.0 - 1e-6);
-        EXPECT_GE(mark.anchors.stern.scope, 1.2 - 1e-6);
-        EXPECT_LE(mark.anchors.stern.scope, 1.5 + 1e-6);
+        EXPECT_GE(mark.anchors.stern->scope, 1.2 - 1e-6);
+        EXPECT_LE(mark.anchors.stern->scope, 1.5 + 1e-6);
         isShortened = isShortened || mark.anchors.bow.scope < 3.4;
         EXPECT_EQ(mark.anchors.bow.scope < 3.45,
                   support::holds<anchoring::ShortOfRoom>(mark.anchors.cautions));

@@ -75,7 +75,8 @@ inline constexpr std::array planRows{
     StampRow{"tackle.cast", [](Water& w) { w.plan.tackle.cast = units::Length::metres(20.0); },
              onlyPlan},
     StampRow{"tackle.overDepth",
-             [](Water& w) { w.plan.tackle.overDepth = units::Length::metres(0.1); }, onlyPlan}};
+             [](Water& w) { w.plan.tackle.overDepth = units::Length::metres(0.1); }, onlyPlan},
+    StampRow{"tackle.toOneAnchor", [](Water& w) { w.plan.tackle.toOneAnchor = true; }, onlyPlan}};
 
 /// Stays and fish, on which no map depends; on effort and fish by place and hour the plan does.
 inline constexpr std::array logRows{

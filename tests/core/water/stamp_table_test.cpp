@@ -41,6 +41,8 @@ TEST(StampTable, KnowsAllMembers) {
                                   plan, log] = w;
     [[maybe_unused]] const auto& [bannedName, bannedRing] = banned[0];
     [[maybe_unused]] const auto& [profileName, profileWeights] = beliefProfiles[0];
+    [[maybe_unused]] const auto& [pinName, pinPlace, pinLaid] = pinnedMarks[0];
+    [[maybe_unused]] const auto& [laidBow, laidStern, laidBaits, laidWind] = pinLaid;
     [[maybe_unused]] const auto& [handOrder, handStays] = dayByHand;
     [[maybe_unused]] const auto& [handPlace, handLength] = handStays[0];
     [[maybe_unused]] const auto& [id, dayName, source, sounder, gauge, temperature, offset, delay,
@@ -59,7 +61,7 @@ TEST(StampTable, KnowsAllMembers) {
     [[maybe_unused]] const auto& [date, start, end, wind, windLater, levelChange, expected, stay] =
         day;
     [[maybe_unused]] const auto& [boatSpeed, boatLength, bowHeight, bowRope, sternRope, scope, rods,
-                                  cast, overDepth] = tackle;
+                                  cast, overDepth, toOneAnchor] = tackle;
     [[maybe_unused]] const auto& [stayId, stayStart, stayEnd, stayPlace, stayRods, bait, conditions,
                                   note, runs, stayWho, stayBaitPlace, stayPhotograph, stayOthers] =
         log[0];
@@ -298,7 +300,7 @@ std::string figuresOf(const PlannedDay& planned) {
         text += mark.sectionName + (mark.near ? mark.near->name : "") + ' ';
         add(mark.near ? mark.near->distance.inMetres() : -1.0);
         add(mark.anchors.bow.rope.inMetres());
-        add(mark.anchors.stern.rope.inMetres());
+        add(mark.anchors.stern ? mark.anchors.stern->rope.inMetres() : -1.0);
         for (const rods::RodPlace& rod : mark.spread.rods) {
             add(rod.stopKnot.inMetres());
         }

@@ -160,7 +160,7 @@ TEST_P(OtherWays, GpxGivesEveryMarkWithBothAnchorsInMetres) {
         EXPECT_NEAR(own.at("depth_m"), mark.depth.inMetres(), 0.0051);
         EXPECT_NEAR(own.at("trust_m"), mark.trust.inMetres(), 0.0051);
         expectAnchor("bow_anchor", mark.anchors.bow);
-        expectAnchor("stern_anchor", mark.anchors.stern);
+        expectAnchor("stern_anchor", *mark.anchors.stern);
         EXPECT_TRUE(waypoint.contains(QStringLiteral("<name>%1").arg(mark.rank)));
         for (const marks::Factor& factor : mark.factors) {
             EXPECT_TRUE(waypoint.contains(wording::said(factor.because, metric)));
@@ -192,8 +192,8 @@ TEST_P(OtherWays, TheReportGivesEveryMarkWithAnchorsAndRodsInMetres) {
         EXPECT_NEAR(part["anchors"]["heading_deg"].get<double>(),
                     mark.anchors.lie.heading.inDegrees(), 0.051);
         expectAnchor(part["anchors"]["bow"], mark.anchors.bow, onEarth(mark.anchors.bow.place));
-        expectAnchor(part["anchors"]["stern"], mark.anchors.stern,
-                     onEarth(mark.anchors.stern.place));
+        expectAnchor(part["anchors"]["stern"], *mark.anchors.stern,
+                     onEarth(mark.anchors.stern->place));
         ASSERT_EQ(part["rods"].size(), mark.spread.rods.size());
         for (std::size_t k = 0; k < mark.spread.rods.size(); ++k) {
             const rods::RodPlace& rod = mark.spread.rods[k];

@@ -40,6 +40,7 @@ inline std::map<std::string, double> figuresOf(const marks::Plan& plan) {
         {"rods", plan.tackle.rods},
         {"cast", plan.tackle.cast.inMetres()},
         {"over-depth", plan.tackle.overDepth.inMetres()},
+        {"to one anchor", plan.tackle.toOneAnchor ? 1.0 : 0.0},
         {"count", plan.count},
         {"try new", plan.tryNew},
         {"launch lon", plan.launch ? plan.launch->lon_deg : 999.0},

@@ -223,13 +223,20 @@ TEST_F(TomorrowFields, TheClockIsATimeZoneAndNothingElse) {
     EXPECT_EQ(zone(), before);
 }
 
-TEST_F(TomorrowFields, TheDayNeverEndsBeforeItStarts) {
-    type("From", "16:00");
-    EXPECT_EQ(plan().day.start, std::chrono::hours(16));
-    EXPECT_EQ(plan().day.end, std::chrono::hours(16));
-    type("To", "9:15");
-    EXPECT_EQ(plan().day.start, std::chrono::minutes(555));
-    EXPECT_EQ(plan().day.end, std::chrono::minutes(555));
+TEST_F(TomorrowFields, AnEndBeforeTheStartIsOfTheNextMorning) {
+    type("From", "20:00");
+    type("To", "2:15");
+    EXPECT_EQ(plan().day.start, std::chrono::hours(20));
+    EXPECT_EQ(plan().day.end, std::chrono::hours(26) + std::chrono::minutes(15));
+    EXPECT_EQ(shown()["To"], "02:15");
+    type("Wind turns at", "1:00");
+    EXPECT_EQ(plan().day.windLater->at, std::chrono::hours(25));
+    EXPECT_EQ(shown()["Wind turns at"], "01:00");
+    type("To", "22:00");
+    EXPECT_EQ(plan().day.end, std::chrono::hours(22));
+    EXPECT_EQ(plan().day.windLater->at, std::chrono::hours(1)) << "before the boat leaves";
+    type("From", "22:00");
+    EXPECT_EQ(plan().day.end, std::chrono::hours(22)) << "a day without time is none of 24 hours";
 }
 
 TEST_F(TomorrowFields, DateDialSpinBoxesReachTheirMember) {

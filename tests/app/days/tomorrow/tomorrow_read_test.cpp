@@ -183,7 +183,7 @@ TEST(TomorrowRead, BothAnchorsWithTheirOwnPlaceDepthAndRope) {
             };
             EXPECT_EQ(
                 joined(tomorrow::anchorRows(mark, frame, wording::Words(units))),
-                QStringList({row("bow", mark.anchors.bow), row("stern", mark.anchors.stern)}));
+                QStringList({row("bow", mark.anchors.bow), row("stern", *mark.anchors.stern)}));
             EXPECT_EQ(
                 tomorrow::lieWords(mark, wording::Words(units)),
                 QStringLiteral("Bow to %1. Drop the bow anchor, fall back on %2 of rope, "

@@ -119,7 +119,7 @@ TEST_F(TomorrowSteps, EachStateIsThatOfThePlan) {
                            QStringLiteral("4 of %1 looked at").arg(planned().looked),
                            QStringLiteral("mark 1: bow %1, stern %2")
                                .arg(words.length(planned().marks[0].anchors.bow.rope),
-                                    words.length(planned().marks[0].anchors.stern.rope)),
+                                    words.length(planned().marks[0].anchors.stern->rope)),
                            tomorrow::dayLine(planned(), words), "One sheet, A4, black and white"}));
     for (const int step : {marksStep, anchorsStep, orderStep}) {
         EXPECT_FALSE(isOld(step)) << step;
@@ -237,13 +237,13 @@ TEST_F(TomorrowSteps, APlaceOfTheUsersOwnIsPinnedWhereHePoints) {
 }
 
 TEST_F(TomorrowSteps, AMarkDraggedOnTheChartIsPinnedThereAndMovedAgain) {
-    desk_->day->moveMark(2, {44.0, 12.0});
+    desk_->day->hand().drop({2, chart::LiePart::Kind::boat, 0}, {44.0, 12.0});
     ASSERT_EQ(desk_->open.water()->pinnedMarks.size(), 1U);
     const auto& frame = *desk_->open.water()->frame;
     geo::WaterPoint at = frame.toWater(desk_->open.water()->pinnedMarks[0].place);
     EXPECT_NEAR(at.x_m, 44.0, 1e-6);
     EXPECT_NEAR(at.y_m, 12.0, 1e-6);
-    desk_->day->moveMark(9, {0.0, 0.0});
+    desk_->day->hand().drop({9, chart::LiePart::Kind::boat, 0}, {0.0, 0.0});
     EXPECT_EQ(desk_->open.water()->pinnedMarks.size(), 1U) << "there is no such mark";
 }
 
@@ -311,8 +311,7 @@ TEST_F(TomorrowSteps, APlanOlderThanTheLastChangeIsMarkedInEveryStepThatShowsIt)
 }
 
 TEST_F(TomorrowSteps, ThePaperIsChosenByItsName) {
-    auto* size = desk_->day->findChild<QComboBox*>();
-    ASSERT_NE(size, nullptr);
+    auto* size = &named<QComboBox>("Paper");
     EXPECT_EQ(size->itemText(0), "A4");
     EXPECT_EQ(size->itemData(0).toInt(), static_cast<int>(QPageSize::A4));
     EXPECT_EQ(size->itemText(1), "Letter");

@@ -154,6 +154,10 @@ TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
     old.beliefProfiles.clear();
     old.dayByHand = {};
     old.log = {stayOfOld()};
+    old.plan.tackle.toOneAnchor = false;
+    for (water::PinnedMark& mark : old.pinnedMarks) {
+        mark.laid = {};
+    }
     const auto oldPath = folder.path() / "old.gpkg";
     writeByTheFirstVersion(oldPath, old);
     ASSERT_EQ(store::stateOf(oldPath), store::FileState::older);
@@ -167,6 +171,7 @@ TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
         old.banned = {{"snags", {{3.1, 55.2}, {3.2, 55}, {3.2, 55.2}}}};
         old.beliefProfiles = {{"autumn", {}}};
         old.dayByHand = {{{3.1, 55.2}}, {{{3.1, 55.2}, std::chrono::minutes(20)}}};
+        old.pinnedMarks.push_back({"laid", {3.1, 55.2}, {geo::LonLat{3.1, 55.2}, {}, {}, {}}});
         ASSERT_TRUE((*store)->save(old, std::array{water::Part::plan}, quiet).has_value());
     }
     EXPECT_EQ(support::rowsOf(oldPath,
