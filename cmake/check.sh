@@ -7,6 +7,9 @@ export LC_ALL=C.UTF-8
 source cmake/steps.sh
 
 ./cmake/setup.sh check
+configure release
+# The benchmarks are not run here, but a change that breaks them is to be noticed.
+cmake -B build/release -DMEREMARK_BENCHMARKS=ON >build/release-benchmarks.log
 build release
 ./cmake/lint.sh
 say "running all tests"

@@ -72,8 +72,8 @@ QString saidOfNext(const rates::TryNext& next, water::ReviewBy by) {
     const QString so = next.rodHours > 0.0
                            ? QStringLiteral("%1 so far").arg(wholeHours(next.rodHours))
                            : QStringLiteral("not fished yet");
-    return QStringLiteral("Worth trying next %1 (%2): %3 is what it may bring, and about %4 there "
-                          "would begin to tell.")
+    return QStringLiteral("Worth trying next %1 (%2): %3 is what it may bring; if it is no better "
+                          "than the rest, %4 there bring one fish.")
         .arg(rowInSentence(next.name, by), so, rateInWords(next.expected),
              wholeHours(next.rodHoursToTell));
 }
@@ -115,6 +115,10 @@ QString said(const rates::Saying& saying, water::ReviewBy by) {
                    return QStringLiteral("No fish in %1: up to %2 per 10 rod-hours may still be "
                                          "there.")
                        .arg(wholeHours(none.rodHours), Words::rate(none.high));
+               },
+               [](const rates::WholeRate& whole) {
+                   return QStringLiteral("Over all: %1, in %2.")
+                       .arg(rateInWords(whole.rate), wholeHours(whole.rodHours));
                },
                [by](const rates::MostExpected& most) { return saidOfMost(most, by); },
                [](const rates::TooLittleTried& little) {

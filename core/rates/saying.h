@@ -22,6 +22,12 @@ struct NoFishYet {
     double high = 0.0; ///< Fish per 10 rod-hours that the water may still hold, 95 %.
     friend bool operator==(const NoFishYet&, const NoFishYet&) = default;
 };
+/// The whole of it, where there is only one row to speak of.
+struct WholeRate {
+    Rate rate;
+    double rodHours = 0.0;
+    friend bool operator==(const WholeRate&, const WholeRate&) = default;
+};
 /// The row of which most is to be expected.
 struct MostExpected {
     std::string name;
@@ -63,7 +69,7 @@ struct EffortUnknown {
     friend bool operator==(const EffortUnknown&, const EffortUnknown&) = default;
 };
 
-using Saying = std::variant<NothingCounted, NoFishYet, MostExpected, TooLittleTried, HoursSay,
-                            TryNext, FewDays, EffortUnknown>;
+using Saying = std::variant<NothingCounted, NoFishYet, WholeRate, MostExpected, TooLittleTried,
+                            HoursSay, TryNext, FewDays, EffortUnknown>;
 
 } // namespace rates

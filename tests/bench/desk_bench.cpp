@@ -150,8 +150,9 @@ void changeAStay(Desk& desk, int turn) {
     const logbook::KeptLog& log = desk.open.water()->log;
     const logbook::Stay& stay =
         log[(log.size() / 2 + 977 * static_cast<std::size_t>(turn)) % log.size()];
-    edits::changeStay(desk.open, "Change rods", stay.id,
-                      [](logbook::Stay& changed) { changed.rods = changed.rods % 3 + 1; });
+    edits::changeStay(desk.open, "Change rods", stay.id, [](logbook::Stay& changed) {
+        changed.rods = changed.rods.value_or(0) % 3 + 1;
+    });
 }
 
 void changeThePlan(Desk& desk, int turn) {
@@ -316,7 +317,7 @@ void typeIntoTheLog(AtWindow& at) {
     for (int turn = 0; turn < 10; ++turn) {
         const logbook::KeptLog& log = at.main.open().water()->log;
         edits::changeStay(at.main.open(), "Change rods", log[log.size() - 1].id,
-                          [](logbook::Stay& stay) { stay.rods = stay.rods % 3 + 1; });
+                          [](logbook::Stay& stay) { stay.rods = stay.rods.value_or(0) % 3 + 1; });
         QCoreApplication::processEvents();
     }
 }

@@ -75,7 +75,8 @@ LogRow runRow(const Stay& stay, const logbook::Fish& run, const units::Clock& cl
     const QString what = run.landed ? (run.species.empty() ? QStringLiteral("fish")
                                                            : QString::fromStdString(run.species))
                                     : QStringLiteral("lost run");
-    return {{QStringLiteral("      %1  %2").arg(clockTime(run.time, clock), what),
+    return {{QStringLiteral("      %1  %2")
+                 .arg(run.time ? clockTime(*run.time, clock) : QStringLiteral("–"), what),
              QString::fromStdString(run.bait.empty() ? stay.bait : run.bait),
              run.weight ? words.weight(*run.weight) : QString()},
             stay.id,

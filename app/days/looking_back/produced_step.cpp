@@ -17,6 +17,7 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
+#include <iterator>
 
 namespace days::looking_back {
 
@@ -256,15 +257,9 @@ private:
 
     /// The table as it is shown: sorted, called as the user calls it, tried ones only.
     [[nodiscard]] rates::RateTable shownTable() const {
-        rates::RateTable table = *rates_;
-        table.rows.clear();
-        for (const ProducedRow& row : rows_) {
-            if (row.isTried()) {
-                table.rows.push_back(row.counted);
-                table.rows.back().name = row.name.toStdString();
-            }
-        }
-        return table;
+        std::vector<ProducedRow> tried;
+        std::ranges::copy_if(rows_, std::back_inserter(tried), &ProducedRow::isTried);
+        return calledByTheUser(tried, *rates_);
     }
 
     void copyPicture() {

@@ -3,7 +3,9 @@
 
 #include "app/days/looking_back/known_places.h"
 #include "app/days/looking_back/log_view.h"
+#include "app/wording/sayings.h"
 #include "core/water/questions/log_groups.h"
+#include "core/water/questions/sum_up_log.h"
 
 #include <algorithm>
 #include <map>
@@ -120,6 +122,15 @@ std::vector<ProducedRow> rowsThatMatter(const rates::RateTable& table, ReviewBy 
     return rows;
 }
 
+rates::RateTable calledByTheUser(const std::vector<ProducedRow>& rows, rates::RateTable table) {
+    table.rows.clear();
+    for (const ProducedRow& row : rows) {
+        table.rows.push_back(row.counted);
+        table.rows.back().name = row.name.toStdString();
+    }
+    return table;
+}
+
 QStringList producedCells(const rates::RateRow& row, const QString& name) {
     return {name, QString::number(row.rodHours, 'f', 0),
             QStringLiteral("%1 of %2").arg(row.blanks).arg(row.stays), QString::number(row.fish),
@@ -140,9 +151,12 @@ QString untriedWords(std::size_t untried, const rates::RateTable& table) {
 }
 
 QString comparedWords(const ProducedRow& chosen, const ProducedRow& other) {
-    return QStringLiteral("%1 gave %2, %3 gave %4 fish per 10 rod-hours.")
-        .arg(chosen.name, rateWords(chosen.counted.rate), other.name,
-             rateWords(other.counted.rate));
+    const QString rates = QStringLiteral("%1 gave %2, %3 gave %4 fish per 10 rod-hours.")
+                              .arg(chosen.name, rateWords(chosen.counted.rate), other.name,
+                                   rateWords(other.counted.rate));
+    const auto compared = water::compareRows(calledByTheUser({chosen, other}, {}),
+                                             chosen.name.toStdString(), other.name.toStdString());
+    return compared ? rates + ' ' + wording::said(*compared) : rates;
 }
 
 QString producedTable(const std::vector<ProducedRow>& rows, const Words& words) {

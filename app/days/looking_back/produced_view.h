@@ -30,13 +30,17 @@ struct ProducedRow {
                                                       water::ReviewBy by, const water::Water& water,
                                                       const wording::Words& words);
 
+/// The table with these rows, called as the user calls them.
+[[nodiscard]] rates::RateTable calledByTheUser(const std::vector<ProducedRow>& rows,
+                                               rates::RateTable table);
+
 /// Name, rod-hours, blanks of all stays, fish, steadied rate.
 [[nodiscard]] QStringList producedCells(const rates::RateRow& row, const QString& name);
 
 /// "12 more were never tried: 1.2 (0.3 to 3.1) is to be expected of each."
 [[nodiscard]] QString untriedWords(std::size_t untried, const rates::RateTable& table);
 
-/// Two rows beside one another, in a sentence.
+/// Two rows beside one another, and whether chance alone makes such a difference.
 [[nodiscard]] QString comparedWords(const ProducedRow& chosen, const ProducedRow& other);
 
 /// The rows as a table for a spreadsheet, as they are shown: comma-separated after RFC 4180.

@@ -143,10 +143,11 @@ FishRead readFish(const std::array<QString, fishLineCount>& lines, const Stay& s
         time = momentTyped(text(timeLine), stay.end, clock);
     }
     const auto weight = wording::fishWeightTyped(text(weightLine), words.units());
-    read.isRight = {isWithin(time), true, weight || text(weightLine).isEmpty() || !isLanded};
-    if (isWithin(time) && read.isRight[weightLine]) {
+    const bool isTimeRight = isWithin(time) || text(timeLine).isEmpty(); // or nobody noted it
+    read.isRight = {isTimeRight, true, weight || text(weightLine).isEmpty() || !isLanded};
+    if (isTimeRight && read.isRight[weightLine]) {
         Fish fish;
-        fish.time = *time;
+        fish.time = time;
         fish.landed = isLanded;
         if (isLanded) {
             fish.species = text(speciesLine).toStdString();

@@ -1,34 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/summary_view.h"
 
-#include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/produced_view.h"
-
-#include <algorithm>
+#include "app/wording/sayings.h"
+#include "core/water/questions/sum_up_log.h"
 
 namespace days::looking_back {
-
-namespace {
-
-/// A page that says more is not read.
-constexpr std::size_t notesSaid = 2;
-
-QString mostWords(const std::vector<ProducedRow>& rows, const rates::RateTable& table) {
-    if (table.overall.fish == 0 || !table.overall.rate) {
-        return QStringLiteral("No fish that counts yet, in %1 rod-hours.")
-            .arg(table.overall.rodHours, 0, 'f', 0);
-    }
-    if (rows.empty() || !rows.front().isTried() || !rows.front().counted.shrunk) {
-        return QStringLiteral("Over the whole water %1 fish per 10 rod-hours.")
-            .arg(rateWords(table.overall.rate));
-    }
-    return QStringLiteral("Most is to be expected of %1: %2 fish per 10 rod-hours, steadied; of "
-                          "the whole water %3.")
-        .arg(rows.front().name, rateWords(rows.front().counted.shrunk),
-             rateWords(table.overall.rate));
-}
-
-} // namespace
 
 base::Result<QStringList> inShort(const water::Water& water, const water::Derived& derived,
                                   const water::ReviewQuestion& question,
@@ -43,18 +20,11 @@ base::Result<QStringList> inShort(const water::Water& water, const water::Derive
     if (!hours) {
         return std::unexpected(hours.error());
     }
-    const auto rows = rowsThatMatter(*table, asked.by, water, words);
-    QStringList sentences{mostWords(rows, *table)};
-    for (std::size_t i = 0; i < std::min(notesSaid, table->notes.size()); ++i) {
-        sentences += QString::fromStdString(table->notes[i]);
+    const auto called = calledByTheUser(rowsThatMatter(*table, asked.by, water, words), *table);
+    QStringList sentences;
+    for (const rates::Saying& saying : water::sumUpLog(called, *hours)) {
+        sentences += wording::said(saying, asked.by);
     }
-    const auto untried = static_cast<std::size_t>(
-        std::ranges::count_if(rows, [](const ProducedRow& row) { return !row.isTried(); }));
-    if (untried > 0) {
-        sentences += untriedWords(untried, *table);
-    }
-    const QString best = bestHoursWords(*hours);
-    sentences += QStringLiteral("Hours: %1.").arg(best);
     return sentences;
 }
 

@@ -32,5 +32,6 @@ void layStep1(Connection& connection);
 void layStep2(Connection& connection);
 void layStep3(Connection& connection);
 void layStep4(Connection& connection);
+void layStep5(Connection& connection);
 
 } // namespace store::schema

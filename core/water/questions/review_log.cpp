@@ -73,14 +73,15 @@ bool needsPlaces(ReviewBy by) {
     return by == ReviewBy::section || by == ReviewBy::zone || by == ReviewBy::band;
 }
 
-/// Where each mark is: the first stay on it named it.
-void placeMarks(const std::vector<rates::GroupedStay>& stays, rates::RateTable& table) {
-    std::map<std::string_view, geo::LonLat> places;
-    for (const rates::GroupedStay& stay : stays) {
-        places.emplace(stay.group, stay.stay->place);
+/// Where each mark is.
+void placeMarks(const Water& water, rates::RateTable& table) {
+    const std::vector<geo::LonLat> places = placesOfMarks(water);
+    std::map<std::string, geo::LonLat> named;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        named.emplace("mark " + std::to_string(i + 1), places[i]);
     }
     for (rates::RateRow& row : table.rows) {
-        if (const auto found = places.find(row.name); found != places.end()) {
+        if (const auto found = named.find(row.name); found != named.end()) {
             row.place = found->second;
         }
     }
@@ -146,7 +147,7 @@ Result<rates::RateTable> reviewLog(const Water& water, const Derived& derived,
         question.by == ReviewBy::daysSince ? "time since" : std::string(nameOf(question.by));
     auto table = rates::countRates(sorting.stays, settings, progress);
     if (table && question.by == ReviewBy::mark) {
-        placeMarks(sorting.stays, *table);
+        placeMarks(water, *table);
     }
     return table;
 }

@@ -114,6 +114,7 @@ std::vector<rates::Saying> sumUpLog(const RateTable& table,
             take(hoursOf(hours));
             take(tryNextOf(table, *most));
         } else {
+            says.emplace_back(rates::WholeRate{*table.overall.rate, table.overall.rodHours});
             take(hoursOf(hours));
         }
         if (table.days < fewDays) {

@@ -67,15 +67,17 @@ std::optional<double> slopeAt(const DayGround& day, geo::WaterPoint anchor) {
 bool isTooSteep(const anchoring::AnchorSet& anchors, const DayGround& day) {
     const double steepest = marks::ProposeSettings().steepest;
     return slopeAt(day, anchors.bow.place) > steepest ||
-           slopeAt(day, anchors.stern.place) > steepest;
+           (anchors.stern && slopeAt(day, anchors.stern->place) > steepest);
 }
 
 void tellOfAnchorGround(const Water& water, const DayGround& day, std::vector<marks::Mark>& marks) {
     for (marks::Mark& mark : marks) {
         mark.bowGround = groundAt(water, day, mark.anchors.bow.place);
-        mark.sternGround = groundAt(water, day, mark.anchors.stern.place);
         addCautions(marks::AnchorEnd::bow, mark.bowGround, mark.anchors.bow, day, mark);
-        addCautions(marks::AnchorEnd::stern, mark.sternGround, mark.anchors.stern, day, mark);
+        if (mark.anchors.stern) {
+            mark.sternGround = groundAt(water, day, mark.anchors.stern->place);
+            addCautions(marks::AnchorEnd::stern, mark.sternGround, *mark.anchors.stern, day, mark);
+        }
     }
 }
 

@@ -1,13 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/work_out_places.h"
 
-#include "core/anchoring/place_anchors.h"
 #include "core/geo/nearest_points.h"
 #include "core/marks/propose_marks.h"
 #include "core/marks/winds_of_day.h"
-#include "core/rods/spread_rods.h"
 #include "core/water/steps/anchor_ground.h"
-#include "core/water/steps/day_waves.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,51 +17,13 @@ using base::Result;
 
 namespace {
 
-anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
-    anchoring::BoatSettings boat;
-    boat.length = tackle.boatLength;
-    boat.bowHeight = tackle.bowHeight;
-    boat.bowRope = tackle.bowRope;
-    boat.sternRope = tackle.sternRope;
-    boat.scope = tackle.scope;
-    boat.leastScope = std::min(boat.leastScope, tackle.scope);
-    return boat;
-}
-
-rods::RodSettings rodsOf(const marks::Tackle& tackle) {
-    rods::RodSettings settings;
-    settings.rods = tackle.rods;
-    settings.cast = tackle.cast;
-    settings.overDepth = tackle.overDepth;
-    settings.nearest = std::min(settings.nearest, tackle.cast * 0.5);
-    return settings;
-}
-
-/// How the boat lies at a place in one wind. Only a mark that the user himself put into closed
-/// water gets its anchors there, with a caution.
-Result<marks::Lying> lyingIn(const logbook::Wind& wind, geo::WaterPoint place,
-                             const PlanWork& work) {
-    const rods::Ground& ground = work.day.ground();
-    const Exposure lies = exposureAt(work.day.outline(), ground.today(), place, wind);
-    anchoring::Weather weather{lies.side, wind.speed, std::nullopt, wind.from.has_value()};
-    if (lies.waves) {
-        weather.waveHeight = lies.waves->height;
-    }
-    auto anchors = anchoring::placeAnchors(ground.today(),
-                                           ground.isClosed(place) ? nullptr : &work.day.closed(),
-                                           place, weather, boatOf(work.plan.tackle), work.progress);
-    if (!anchors) {
-        return std::unexpected(anchors.error());
-    }
-    return marks::Lying{std::move(*anchors), lies.waves};
-}
-
-/// The candidate with its ropes; nothing where no two anchors would hold the boat there in one of
+/// The candidate with its ropes; nothing where no anchors would hold the boat there in one of
 /// the day's winds.
 Result<marks::WorkedCandidate> workOut(const marks::Candidate& candidate, const PlanWork& work) {
     std::vector<marks::Lying> lying;
+    const LaidByHand* laid = laidAt(work.water, candidate);
     for (const marks::WindOfHours& part : marks::windsOf(work.plan.day)) {
-        auto one = lyingIn(part.wind, candidate.place, work);
+        auto one = lyingIn(part.wind, candidate.place, laid, work.lies());
         if (!one) {
             return std::unexpected(one.error());
         }
@@ -89,6 +48,9 @@ bool isTooRough(const marks::WorkedCandidate& one) {
 /// The same from what is kept, if it is there. What the user calls a place, and whether he put it
 /// there, may have changed since.
 Result<marks::WorkedCandidate> workedOut(const marks::Candidate& candidate, const PlanWork& work) {
+    if (laidAt(work.water, candidate) != nullptr) {
+        return workOut(candidate, work); // What is kept knows nothing of the user's hand.
+    }
     const std::pair place{candidate.place.x_m, candidate.place.y_m};
     auto found = work.kept.worked.find(place);
     if (found == work.kept.worked.end()) {
@@ -197,9 +159,8 @@ Result<Worked> workOutAll(const std::vector<marks::Candidate>& candidates, const
 }
 
 marks::RodsFor rodsFrom(const PlanWork& work) {
-    return [&work](const anchoring::AnchorSet& anchors) {
-        return rods::spreadRods(work.day.ground(), anchors, rodsOf(work.plan.tackle),
-                                work.progress);
+    return [&work](geo::WaterPoint place, const anchoring::AnchorSet& anchors) {
+        return rodsAt(anchors, laidAt(work.water, place), work.lies());
     };
 }
 

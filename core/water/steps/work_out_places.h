@@ -8,6 +8,7 @@
 #include "core/water/document/plan_note.h"
 #include "core/water/document/water.h"
 #include "core/water/steps/day_ground.h"
+#include "core/water/steps/lie_at.h"
 #include "core/water/steps/workings.h"
 
 #include <cstddef>
@@ -25,6 +26,8 @@ struct PlanWork {
     const DayGround& day;
     Workings& kept;
     base::Progress& progress;
+
+    [[nodiscard]] LieWork lies() const { return {water, day, plan.tackle, progress}; }
 };
 
 /// Places tried one after the other, while the best of them are looked for: whether the boat holds

@@ -191,10 +191,11 @@ TEST_F(Edits, OfTheLog) {
     first.start = units::Moment(std::chrono::hours(5));
     first.end = first.start + std::chrono::hours(1);
     first.runs.resize(1);
+    const logbook::Log brought{between, first}; // without numbers yet
     check({"Bring in log",
            {Part::log},
            [&](OpenWater& open) {
-               EXPECT_EQ(edits::addStays(open, "Bring in log", {between, first}), StayId(52));
+               EXPECT_EQ(edits::addStays(open, "Bring in log", brought), StayId(52));
            },
            [&](Water& water) {
                between.id = StayId(52);

@@ -138,7 +138,7 @@ private:
         std::ranges::sort(stay.runs, {}, &logbook::Fish::time);
         if (!atPlace_.empty()) {
             caught_[atPlace_.front()] += fish;
-            effort_[atPlace_.front()] += stay.rodHours();
+            effort_[atPlace_.front()] += stay.rodHours().value();
             atPlace_.erase(atPlace_.begin());
         }
         water_.log.push_back(std::move(stay));

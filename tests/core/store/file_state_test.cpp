@@ -89,7 +89,7 @@ TEST_F(AFile, SaysByItsStepWhichVersionItIsOf) {
         change("UPDATE water_file SET value='" + step + "' WHERE key='schema_step'");
     };
     const std::int64_t newest = store::schema::newestStep();
-    EXPECT_EQ(newest, 4);
+    EXPECT_EQ(newest, 5);
     EXPECT_EQ(store::stateOf(path_), FileState::current);
     setStep(std::to_string(newest - 1));
     EXPECT_EQ(store::stateOf(path_), FileState::older);

@@ -92,7 +92,7 @@ TEST(AnchorGround, OnASlopeIsACautionAndWhetherItFallsToTheBoatIsTold) {
     for (const marks::Mark& mark : day.marks) {
         const std::array ends{
             std::tuple{marks::AnchorEnd::bow, mark.anchors.bow, mark.bowGround},
-            std::tuple{marks::AnchorEnd::stern, mark.anchors.stern, mark.sternGround}};
+            std::tuple{marks::AnchorEnd::stern, mark.anchors.stern.value(), mark.sternGround}};
         for (const auto& [end, anchor, ground] : ends) {
             const bool isGuess = PlannedWater::isGuess(anchor.place);
             ASSERT_EQ(ground.slope.has_value(), !isGuess);
@@ -140,7 +140,7 @@ TEST(AnchorGround, IsWhatTheLeadBroughtUpNearest) {
     EXPECT_FALSE(before.bowGround.bottom);
     EXPECT_TRUE(foulOf(before).empty());
     const WaterPoint bow = before.anchors.bow.place;
-    const WaterPoint stern = before.anchors.stern.place;
+    const WaterPoint stern = before.anchors.stern.value().place;
     const units::Bearing off = geo::bearing(stern, bow);
     note(geo::moved(bow, off, units::Length::metres(14.8)), soundings::Bottom::rock);
     note(geo::moved(stern, off.opposite(), units::Length::metres(15.2)), soundings::Bottom::weed);

@@ -64,7 +64,7 @@ TEST(BadPlan, RopesOfFiveMetresGiveWhatTheyReachAndSayWhatTheyLeaveOut) {
     ASSERT_TRUE(day) << day.error().sentence();
     for (const marks::Mark& mark : day->marks) {
         EXPECT_LE(mark.anchors.bow.rope, Length::metres(5.0));
-        EXPECT_LE(mark.anchors.stern.rope, Length::metres(5.0));
+        EXPECT_LE(mark.anchors.stern.value().rope, Length::metres(5.0));
     }
     const water::WaterLeftOut* left = leftOutOf(*day);
     ASSERT_NE(left, nullptr) << day->marks.size();

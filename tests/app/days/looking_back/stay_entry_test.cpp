@@ -159,6 +159,8 @@ TEST(FishTypedIn, LiesWithinItsStay) {
     EXPECT_EQ(fishOf("0130", "", "", stay)->time, at("2026-10-04 01:30"));
     EXPECT_EQ(fishOf("22:00", "", "", stay)->time, stay.start);
     EXPECT_EQ(fishOf("02:00", "", "", stay)->time, stay.end);
+    ASSERT_TRUE(fishOf("", "", "", stay));
+    EXPECT_FALSE(fishOf("", "", "", stay)->time) << "nobody noted it";
     for (const char* time : {"21:59", "02:01", "soon"}) {
         EXPECT_FALSE(fishOf(time, "", "", stay)) << time;
     }

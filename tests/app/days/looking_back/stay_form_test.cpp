@@ -37,11 +37,10 @@ logbook::Log twoStays() {
     stay.rods = 3;
     stay.bait = "smelt";
     stay.note = "slow";
-    stay.conditions = {units::Bearing::degrees(300),
-                       units::Speed::metresPerSecond(6.0),
-                       units::Temperature::celsius(8.5),
-                       std::nullopt,
-                       {}};
+    stay.conditions = {units::Bearing::degrees(300), units::Speed::metresPerSecond(6.0),
+                       units::Temperature::celsius(8.5), units::WaterLevel::metresOnGauge(0.3048),
+                       "overcast"};
+    stay.who = "Anna, Ben";
     stay.runs.resize(2);
     stay.runs[0].time = at("2026-10-03 10:30");
     logbook::Fish& fish = stay.runs[1];
@@ -52,6 +51,10 @@ logbook::Log twoStays() {
     fish.length = units::Length::metres(0.78);
     fish.baitDepth = units::Depth::metres(3.6);
     fish.note = "lost the knot";
+    fish.hooked = "scissors";
+    fish.returned = true;
+    fish.who = "Ben";
+    fish.photograph = "photographs/pike.jpg";
     return log;
 }
 
@@ -100,21 +103,29 @@ struct ShownRow {
 };
 
 TEST_F(StayForm, ShowsEveryMemberInItsOwnField) {
-    const std::vector<ShownRow> rows{{false, "From", "2026-10-03 10:05", "2026-10-03 10:05"},
-                                     {false, "To", "2026-10-03 12:30", "2026-10-03 12:30"},
-                                     {false, "Rods", "3", "3"},
-                                     {false, "Bait", "smelt", "smelt"},
-                                     {false, "Wind from", "300°", "300°"},
-                                     {false, "Wind speed", "6 m/s", "13 mph"},
-                                     {false, "Water", "8.5 °C", "47.3 °F"},
-                                     {false, "Note", "slow", "slow"},
-                                     {true, "Time", "2026-10-03 11:20", "2026-10-03 11:20"},
-                                     {true, "Species", "pike", "pike"},
-                                     {true, "Weight", "5.67 kg", "12 lb 8 oz"},
-                                     {true, "Length", "78 cm", "30.7 in"},
-                                     {true, "Bait depth", "3.6 m", "11.8 ft"},
-                                     {true, "Bait", "lamprey", "lamprey"},
-                                     {true, "Note", "lost the knot", "lost the knot"}};
+    const std::vector<ShownRow> rows{
+        {false, "From", "2026-10-03 10:05", "2026-10-03 10:05"},
+        {false, "To", "2026-10-03 12:30", "2026-10-03 12:30"},
+        {false, "Rods", "3", "3"},
+        {false, "Bait", "smelt", "smelt"},
+        {false, "Wind from", "300°", "300°"},
+        {false, "Wind speed", "6 m/s", "13 mph"},
+        {false, "Water", "8.5 °C", "47.3 °F"},
+        {false, "Level", "+0.30 m", "+1.0 ft"},
+        {false, "Sky", "overcast", "overcast"},
+        {false, "Who", "Anna, Ben", "Anna, Ben"},
+        {false, "Note", "slow", "slow"},
+        {true, "Time", "2026-10-03 11:20", "2026-10-03 11:20"},
+        {true, "Species", "pike", "pike"},
+        {true, "Weight", "5.67 kg", "12 lb 8 oz"},
+        {true, "Length", "78 cm", "30.7 in"},
+        {true, "Bait depth", "3.6 m", "11.8 ft"},
+        {true, "Bait", "lamprey", "lamprey"},
+        {true, "Hooked", "scissors", "scissors"},
+        {true, "Put back", "yes", "yes"},
+        {true, "Who", "Ben", "Ben"},
+        {true, "Photograph", "photographs/pike.jpg", "photographs/pike.jpg"},
+        {true, "Note", "lost the knot", "lost the knot"}};
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
         preferences_.setUnits(units);
         for (const ShownRow& row : rows) {
@@ -130,7 +141,7 @@ TEST_F(StayForm, ShowsEveryMemberInItsOwnField) {
 TEST_F(StayForm, ShowsOneRodAsOneAndTheUnknownAsNothing) {
     form_.show(open_.water()->log[0].id, {});
     EXPECT_EQ(field("Rods")->text(), "1");
-    for (const char* name : {"Wind from", "Wind speed", "Water", "Note"}) {
+    for (const char* name : {"Wind from", "Wind speed", "Water", "Level", "Sky", "Who", "Note"}) {
         EXPECT_EQ(field(name)->text(), "") << name;
     }
     form_.show(stay().id, stay().runs[0].id);
@@ -196,7 +207,24 @@ std::vector<TypedRow> typedRows() {
         {false, "Water", "-0.5", "31.1",
          [](Stay& s) { s.conditions.waterTemperature = units::Temperature::celsius(-0.5); }},
         {false, "Water", "", "", [](Stay& s) { s.conditions.waterTemperature.reset(); }},
+        {false, "Level", "-0.6096", "-2 ft",
+         [](Stay& s) { s.conditions.level = units::WaterLevel::metresOnGauge(-0.6096); }},
+        {false, "Level", "", "", [](Stay& s) { s.conditions.level.reset(); }},
+        {false, "Level", "high", "high", nullptr},
+        {false, "Sky", "rain", "rain", [](Stay& s) { s.conditions.sky = "rain"; }},
+        {false, "Who", "Ben", "Ben", [](Stay& s) { s.who = "Ben"; }},
         {false, "Note", "dour", "dour", [](Stay& s) { s.note = "dour"; }},
+        {true, "Time", "", "",
+         [](Stay& s) {
+             s.runs[1].time.reset();
+             std::swap(s.runs[0], s.runs[1]); // Those of unknown time first.
+         }},
+        {true, "Hooked", "throat", "throat", [](Stay& s) { s.runs[1].hooked = "throat"; }},
+        {true, "Put back", "n", "No", [](Stay& s) { s.runs[1].returned = false; }},
+        {true, "Put back", "", "", [](Stay& s) { s.runs[1].returned.reset(); }},
+        {true, "Put back", "maybe", "si", nullptr},
+        {true, "Who", "Anna", "Anna", [](Stay& s) { s.runs[1].who = "Anna"; }},
+        {true, "Photograph", "p.jpg", "p.jpg", [](Stay& s) { s.runs[1].photograph = "p.jpg"; }},
         {true, "Time", "10:05", "10:05",
          [](Stay& s) {
              s.runs[1].time = at("2026-10-03 10:05");

@@ -22,18 +22,16 @@ TEST(InShort, SaysFirstWhereMostIsToBeExpectedAndThenWhatTheCountsBear) {
     const QStringList said = inShortOf(water);
     ASSERT_GE(said.size(), 2);
     EXPECT_LE(said.size(), 5);
-    EXPECT_TRUE(said[0].startsWith("Most is to be expected of Gannick Bar: "))
-        << said[0].toStdString();
+    EXPECT_TRUE(said[0].startsWith("Over all: ")) << "one place alone is no better than others";
     EXPECT_TRUE(said[0].contains("fish per 10 rod-hours"));
-    EXPECT_TRUE(said.last().startsWith("Hours: "));
-    EXPECT_TRUE(said.last().contains("2 trips") || said.last().contains("too little"));
+    EXPECT_TRUE(said.last().contains("one good day makes a rate")) << said.last().toStdString();
 }
 
 TEST(InShort, SaysThatNothingThatCountsWasCaught) {
     const auto water = autumn::waterWith(autumn::log());
     water::ReviewQuestion question;
     question.species = "eel";
-    EXPECT_TRUE(inShortOf(*water, question)[0].startsWith("No fish that counts yet, in "));
+    EXPECT_TRUE(inShortOf(*water, question)[0].startsWith("No fish in "));
 }
 
 TEST(InShort, SaysWhichPartOfTheLogThatIs) {
