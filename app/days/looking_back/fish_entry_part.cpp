@@ -15,9 +15,7 @@ namespace days::looking_back {
 FishEntryPart::FishEntryPart(DayContext context) : DayStep(context) {
     layout()->setContentsMargins(0, 0, 0, 0);
     form_ = new widgets::EntryForm(
-        {{tr("Time"),
-          tr("A time within the stay, such as 0920"),
-          tr("not known"),
+        {{tr("Time"), tr("A time within the stay, such as 0920"), tr("not known"),
           tr("a time within the stay, such as 0920")},
          {tr("Species"), tr("Pike, perch, trout"), tr("not known"), {}},
          {tr("Weight"), tr("A weight such as 12 lb 8 oz, 12-8 or 5.2 kg"), tr("not known"),

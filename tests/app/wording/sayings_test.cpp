@@ -30,10 +30,11 @@ TEST(Sayings, EachHasItsFiguresAndHowSureTheyAre) {
               "(1.2 to 3.4), by 12 trips.");
     EXPECT_EQ(text(rates::HoursSay{{0.0, 0.0}, rate, 1}),
               "No hour of the day stands out, by 1 trip.");
-    EXPECT_EQ(text(rates::TryNext{"Heron Bay", rate, 0.0, 8.4}),
-              "Worth trying next at Heron Bay (not fished yet): 2.1 fish per 10 rod-hours (1.2 to "
-              "3.4) is what it may bring; if it is no better than the rest, 8 rod-hours there bring "
-              "one fish.");
+    EXPECT_EQ(
+        text(rates::TryNext{"Heron Bay", rate, 0.0, 8.4}),
+        "Worth trying next at Heron Bay (not fished yet): 2.1 fish per 10 rod-hours (1.2 to "
+        "3.4) is what it may bring; if it is no better than the rest, 8 rod-hours there bring "
+        "one fish.");
     EXPECT_EQ(text(rates::WholeRate{rate, 41.2}),
               "Over all: 2.1 fish per 10 rod-hours (1.2 to 3.4), in 41 rod-hours.");
     EXPECT_EQ(text(rates::FewDays{3}), "All of it was 3 days: one good day makes a rate.");
