@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <ranges>
 
 namespace paper {
 
@@ -110,8 +111,8 @@ void paintRun(const Plot& on, const std::vector<rates::HourRate>& run) {
         line << QPointF(on.x(point.hour), on.y(point.rate->per10RodHours));
         band << QPointF(on.x(point.hour), on.y(point.rate->high));
     }
-    for (auto point = run.rbegin(); point != run.rend(); ++point) {
-        band << QPointF(on.x(point->hour), on.y(point->rate->low));
+    for (const rates::HourRate& point : run | std::views::reverse) {
+        band << QPointF(on.x(point.hour), on.y(point.rate->low));
     }
     on.painter.setPen(Qt::NoPen);
     on.painter.setBrush(chart::withAlpha(on.palette.plum, 0.24));

@@ -81,7 +81,7 @@ QString saidOfNext(const rates::TryNext& next, water::ReviewBy by) {
 } // namespace
 
 QString rowInSentence(const std::string& name, water::ReviewBy by) {
-    const QString row = QString::fromStdString(name);
+    QString row = QString::fromStdString(name);
     switch (by) {
     case water::ReviewBy::section:
     case water::ReviewBy::mark:

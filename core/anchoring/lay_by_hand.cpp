@@ -17,7 +17,6 @@ using base::ErrorKind;
 using base::Result;
 using units::Length;
 
-constexpr double leastApart_m = 0.1;
 constexpr double beamDrag = 1.0; // as placeAnchors() has it
 
 std::unexpected<base::Error> cannot(const char* what, const char* hint) {

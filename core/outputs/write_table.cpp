@@ -145,14 +145,14 @@ Row stayRow(const logbook::Stay& stay, std::int64_t number, const units::Clock& 
     row[LogColumn::rods] = stay.rods ? std::to_string(*stay.rods) : std::string();
     row.setText(LogColumn::bait, stay.bait);
     const logbook::Conditions& conditions = stay.conditions;
-    row.set(LogColumn::wind_from_deg, conditions.windFrom, &units::Bearing::inDegrees);
-    row.set(LogColumn::wind_speed_m_s, conditions.windSpeed, &units::Speed::inMetresPerSecond);
-    row.set(LogColumn::water_temperature_c, conditions.waterTemperature,
+    row.set(LogColumn::windFromDeg, conditions.windFrom, &units::Bearing::inDegrees);
+    row.set(LogColumn::windSpeedMS, conditions.windSpeed, &units::Speed::inMetresPerSecond);
+    row.set(LogColumn::waterTemperatureC, conditions.waterTemperature,
             &units::Temperature::inCelsius);
-    row.set(LogColumn::level_m, conditions.level, &units::WaterLevel::inMetresOnGauge);
+    row.set(LogColumn::levelM, conditions.level, &units::WaterLevel::inMetresOnGauge);
     row.setText(LogColumn::sky, conditions.sky);
     row.setText(LogColumn::note, stay.note);
-    row.setPlace(LogColumn::bait_lon, LogColumn::bait_lat, stay.baitPlace);
+    row.setPlace(LogColumn::baitLon, LogColumn::baitLat, stay.baitPlace);
     row.setText(LogColumn::photograph, stay.photograph);
     row.setText(LogColumn::who, stay.who);
     row.setOthers(stay.others, others);
@@ -167,11 +167,11 @@ Row runRow(const logbook::Fish& fish, std::int64_t stay, const units::Clock& clo
     row[LogColumn::time] = fish.time ? units::isoLocalText(*fish.time, clock) : std::string();
     row.setText(LogColumn::bait, fish.bait);
     row.setText(LogColumn::species, fish.species);
-    row.set(LogColumn::weight_kg, fish.weight, &units::Weight::inKilograms);
-    row[LogColumn::length_mm] = fish.length ? millimetres(*fish.length) : std::string();
-    row.set(LogColumn::bait_depth_m, fish.baitDepth, &units::Depth::inMetres);
+    row.set(LogColumn::weightKg, fish.weight, &units::Weight::inKilograms);
+    row[LogColumn::lengthMm] = fish.length ? millimetres(*fish.length) : std::string();
+    row.set(LogColumn::baitDepthM, fish.baitDepth, &units::Depth::inMetres);
     row.setText(LogColumn::note, fish.note);
-    row.setPlace(LogColumn::bait_lon, LogColumn::bait_lat, fish.baitPlace);
+    row.setPlace(LogColumn::baitLon, LogColumn::baitLat, fish.baitPlace);
     row.setText(LogColumn::hooked, fish.hooked);
     if (fish.returned) {
         row[LogColumn::returned] = *fish.returned ? "yes" : "no";

@@ -21,19 +21,19 @@ std::optional<double> si(const std::optional<Amount>& amount, Read read) {
 std::optional<double> writtenAmount(LogColumn column, const std::string& text) {
     constexpr auto bare = units::Bare::metric;
     switch (column) {
-    case LogColumn::weight_kg:
+    case LogColumn::weightKg:
         return si(units::weightWritten(text, bare), [](auto w) { return w.inKilograms(); });
-    case LogColumn::length_mm:
+    case LogColumn::lengthMm:
         return si(units::fishLengthWritten(text, bare),
                   [](auto l) { return 1000.0 * l.inMetres(); });
-    case LogColumn::bait_depth_m:
-    case LogColumn::level_m:
+    case LogColumn::baitDepthM:
+    case LogColumn::levelM:
         return si(units::lengthWritten(text, bare), [](auto l) { return l.inMetres(); });
-    case LogColumn::wind_from_deg:
+    case LogColumn::windFromDeg:
         return si(units::bearingWritten(text), [](auto b) { return b.inDegrees(); });
-    case LogColumn::wind_speed_m_s:
+    case LogColumn::windSpeedMS:
         return si(units::speedWritten(text, bare), [](auto v) { return v.inMetresPerSecond(); });
-    case LogColumn::water_temperature_c:
+    case LogColumn::waterTemperatureC:
         return si(units::temperatureWritten(text, bare), [](auto t) { return t.inCelsius(); });
     case LogColumn::hours:
         return si(units::spanWritten(text),
@@ -51,14 +51,14 @@ struct Range {
 };
 constexpr std::array ranges{
     Range{LogColumn::rods, 1, 100},
-    Range{LogColumn::weight_kg, 0, units::heaviestFish.inKilograms()},
-    Range{LogColumn::length_mm, 0, 1000.0 * units::longestFish.inMetres()},
-    Range{LogColumn::bait_depth_m, 0, 500},
-    Range{LogColumn::wind_from_deg, 0, 360},
-    Range{LogColumn::wind_speed_m_s, 0, 60},
-    Range{LogColumn::water_temperature_c, units::coldestWater.inCelsius(),
+    Range{LogColumn::weightKg, 0, units::heaviestFish.inKilograms()},
+    Range{LogColumn::lengthMm, 0, 1000.0 * units::longestFish.inMetres()},
+    Range{LogColumn::baitDepthM, 0, 500},
+    Range{LogColumn::windFromDeg, 0, 360},
+    Range{LogColumn::windSpeedMS, 0, 60},
+    Range{LogColumn::waterTemperatureC, units::coldestWater.inCelsius(),
           units::warmestWater.inCelsius()},
-    Range{LogColumn::level_m, -500, 10'000}, // gauges read from their foot, or from the sea
+    Range{LogColumn::levelM, -500, 10'000}, // gauges read from their foot, or from the sea
     Range{LogColumn::hours, 0, 24}};
 
 bool isIn(LogColumn column, double number) {
@@ -97,7 +97,7 @@ std::optional<double> LogCells::amount(Column column) const {
 }
 
 std::optional<units::Weight> LogCells::weight() const {
-    if (const auto kg = amount(Column::weight_kg)) {
+    if (const auto kg = amount(Column::weightKg)) {
         return units::Weight::kilograms(*kg);
     }
     const std::string& cell = table_->text(Column::weight);
@@ -107,7 +107,7 @@ std::optional<units::Weight> LogCells::weight() const {
     const auto plain = table_->number(Column::weight);
     const auto written =
         plain ? units::Weight::kilograms(*plain) : units::weightWritten(cell, units::Bare::metric);
-    if (!written || !isIn(Column::weight_kg, written->inKilograms())) {
+    if (!written || !isIn(Column::weightKg, written->inKilograms())) {
         tell(Column::weight);
         return std::nullopt;
     }
@@ -115,9 +115,9 @@ std::optional<units::Weight> LogCells::weight() const {
 }
 
 std::optional<units::Length> LogCells::length() const {
-    if (const auto mm = amount(Column::length_mm)) {
+    if (const auto mm = amount(Column::lengthMm)) {
         // The digits themselves are moved, so that what was written reads back as the same length.
-        const auto exact = base::numberFrom(table_->text(Column::length_mm) + "e-3");
+        const auto exact = base::numberFrom(table_->text(Column::lengthMm) + "e-3");
         return units::Length::metres(exact.value_or(*mm / 1000.0));
     }
     const std::string& cell = table_->text(Column::length);
@@ -127,7 +127,7 @@ std::optional<units::Length> LogCells::length() const {
     const auto plain = table_->number(Column::length);
     const auto written = plain ? units::Length::metres(*plain / 100.0)
                                : units::fishLengthWritten(cell, units::Bare::metric);
-    if (!written || !isIn(Column::length_mm, 1000.0 * written->inMetres())) {
+    if (!written || !isIn(Column::lengthMm, 1000.0 * written->inMetres())) {
         tell(Column::length);
         return std::nullopt;
     }

@@ -164,10 +164,11 @@ void LogTable::lookAhead(ReadingReport& report) {
     while (rest.next(cells_)) {
         for (const Column column : {Column::lon, Column::lat}) {
             const std::string& cell = text(column);
-            if (!isMarkKnown && base::numberFrom(cell, ',') && cell.find(',') != cell.npos) {
+            if (!isMarkKnown && base::numberFrom(cell, ',') &&
+                cell.find(',') != std::string::npos) {
                 decimalMark_ = ',';
             }
-            isMarkKnown = isMarkKnown || cell.find_first_of(".,") != cell.npos;
+            isMarkKnown = isMarkKnown || cell.find_first_of(".,") != std::string::npos;
         }
         for (const Column column : {Column::start, Column::end, Column::time}) {
             votes.take(text(column));

@@ -169,11 +169,11 @@ private:
         stay.note = cells_.text(LogColumn::note);
         stay.who = cells_.text(LogColumn::who);
         stay.photograph = cells_.text(LogColumn::photograph);
-        stay.baitPlace = cells_.place(LogColumn::bait_lon, LogColumn::bait_lat);
+        stay.baitPlace = cells_.place(LogColumn::baitLon, LogColumn::baitLat);
         stay.conditions = conditions();
         stay.others = table_->others();
-        cells_.tellIfAny({LogColumn::time, LogColumn::species, LogColumn::weight_kg,
-                          LogColumn::length_mm, LogColumn::bait_depth_m, LogColumn::hooked,
+        cells_.tellIfAny({LogColumn::time, LogColumn::species, LogColumn::weightKg,
+                          LogColumn::lengthMm, LogColumn::baitDepthM, LogColumn::hooked,
                           LogColumn::returned, LogColumn::weight, LogColumn::length});
         read_->lines[stay.id] = table_->line();
         ++read_->report.used;
@@ -181,16 +181,16 @@ private:
 
     [[nodiscard]] logbook::Conditions conditions() const {
         logbook::Conditions conditions;
-        if (const auto from_deg = cells_.amount(LogColumn::wind_from_deg)) {
+        if (const auto from_deg = cells_.amount(LogColumn::windFromDeg)) {
             conditions.windFrom = units::Bearing::degrees(*from_deg);
         }
-        if (const auto speed_m_s = cells_.amount(LogColumn::wind_speed_m_s)) {
+        if (const auto speed_m_s = cells_.amount(LogColumn::windSpeedMS)) {
             conditions.windSpeed = units::Speed::metresPerSecond(*speed_m_s);
         }
-        if (const auto water_c = cells_.amount(LogColumn::water_temperature_c)) {
+        if (const auto water_c = cells_.amount(LogColumn::waterTemperatureC)) {
             conditions.waterTemperature = units::Temperature::celsius(*water_c);
         }
-        if (const auto level_m = cells_.amount(LogColumn::level_m)) {
+        if (const auto level_m = cells_.amount(LogColumn::levelM)) {
             conditions.level = units::WaterLevel::metresOnGauge(*level_m);
         }
         conditions.sky = cells_.text(LogColumn::sky);
@@ -219,10 +219,10 @@ private:
         fish.returned = cells_.yesOrNo(LogColumn::returned);
         fish.weight = cells_.weight();
         fish.length = cells_.length();
-        if (const auto bait_m = cells_.amount(LogColumn::bait_depth_m)) {
+        if (const auto bait_m = cells_.amount(LogColumn::baitDepthM)) {
             fish.baitDepth = units::Depth::metres(*bait_m);
         }
-        fish.baitPlace = cells_.place(LogColumn::bait_lon, LogColumn::bait_lat);
+        fish.baitPlace = cells_.place(LogColumn::baitLon, LogColumn::baitLat);
         if (!fish.baitPlace) {
             fish.baitPlace = table_->place(LogColumn::lon, LogColumn::lat);
             run.isFromBoat = true;

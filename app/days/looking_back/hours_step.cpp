@@ -44,7 +44,7 @@ struct HoursCounted {
 
 class HoursStep : public DayStep {
 public:
-    HoursStep(DayContext context, LogQuestion& question, std::function<void()> showBeliefs)
+    HoursStep(DayContext context, LogQuestion& question, const std::function<void()>& showBeliefs)
         : DayStep(context), question_(question) {
         season_ = new SeasonBox(question_, this);
         addField(tr("Season"), season_, tr("The part of the year that counts, of every year"));
@@ -60,8 +60,7 @@ public:
         });
         addRow({copy_, save_});
         addRow({makeButton(tr("What the log says of each belief"), {},
-                           tr("Opens it under Tomorrow, beside your weights"),
-                           std::move(showBeliefs))});
+                           tr("Opens it under Tomorrow, beside your weights"), showBeliefs)});
         showCurve(false);
         connect(&question_, &LogQuestion::changed, this, [this] {
             asked_.reset();
@@ -148,8 +147,8 @@ private:
 } // namespace
 
 DayStep* makeHoursStep(DayContext context, LogQuestion& question,
-                       std::function<void()> showBeliefs) {
-    return new HoursStep(context, question, std::move(showBeliefs));
+                       const std::function<void()>& showBeliefs) {
+    return new HoursStep(context, question, showBeliefs);
 }
 
 } // namespace days::looking_back

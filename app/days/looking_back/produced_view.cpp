@@ -52,7 +52,7 @@ Names namesOfBands(const water::Water& water, const Words& words) {
 
 /// "8 to 10 °C" in the user's units.
 QString warmthName(const std::string& name, const Words& words) {
-    const QString text = QString::fromStdString(name);
+    QString text = QString::fromStdString(name);
     const QStringList parts = text.split(' ');
     bool isFrom = false;
     bool isTo = false;

@@ -44,7 +44,7 @@ private:
     widgets::EntryForm* form_ = nullptr;
     std::vector<KnownPlace> places_;
     std::optional<KnownPlace> pointed_;
-    units::Day offeredFor_;
+    units::Day offeredFor_{};
 };
 
 } // namespace days::looking_back

@@ -21,12 +21,12 @@ public:
 // that it is put into. The question outlives them.
 /// \param writeUp begins to write up the day.
 [[nodiscard]] DayStep* makeSummaryStep(DayContext context, LogQuestion& question,
-                                       std::function<void()> writeUp);
+                                       const std::function<void()>& writeUp);
 [[nodiscard]] TrackTaker* makeTrackStep(DayContext context);
 [[nodiscard]] DayStep* makeProducedStep(DayContext context, LogQuestion& question);
 /// \param showBeliefs goes to what the log says of each belief.
 [[nodiscard]] DayStep* makeHoursStep(DayContext context, LogQuestion& question,
-                                     std::function<void()> showBeliefs);
+                                     const std::function<void()>& showBeliefs);
 [[nodiscard]] DayStep* makeSeasonStep(DayContext context);
 
 } // namespace days::looking_back

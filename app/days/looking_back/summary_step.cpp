@@ -16,7 +16,7 @@ namespace {
 
 class SummaryStep : public DayStep {
 public:
-    SummaryStep(DayContext context, LogQuestion& question, std::function<void()> writeUp)
+    SummaryStep(DayContext context, LogQuestion& question, const std::function<void()>& writeUp)
         : DayStep(context), question_(question) {
         span_ = addWords();
         asked_ = addWarning();
@@ -27,7 +27,7 @@ public:
         said_->setAccessibleName(tr("What the log comes to"));
         addWide(said_);
         addRow({makeButton(tr("Write up the day"), {},
-                           tr("Go through the marks of the sheet (Ctrl+D)"), std::move(writeUp)),
+                           tr("Go through the marks of the sheet (Ctrl+D)"), writeUp),
                 copy_ = makeButton(tr("Copy"), {}, tr("The sentences, to be pasted"),
                                    [this] { copy(); })});
         connect(&question_, &LogQuestion::changed, this, [this] {
@@ -97,8 +97,9 @@ private:
 
 } // namespace
 
-DayStep* makeSummaryStep(DayContext context, LogQuestion& question, std::function<void()> writeUp) {
-    return new SummaryStep(context, question, std::move(writeUp));
+DayStep* makeSummaryStep(DayContext context, LogQuestion& question,
+                         const std::function<void()>& writeUp) {
+    return new SummaryStep(context, question, writeUp);
 }
 
 } // namespace days::looking_back

@@ -49,7 +49,7 @@ private:
         bool isStruck = false;
         logbook::StayId written;
     };
-    units::Day day_;
+    units::Day day_{};
     std::vector<Stop> stops_;
 };
 
