@@ -3,6 +3,7 @@
 
 #include "core/water/steps/derive.h"
 
+#include <array>
 #include <chrono>
 #include <iostream>
 #include <string>
@@ -76,19 +77,44 @@ Result<OpenedWater> openWaterToChange(const std::filesystem::path& path, double 
     }
 }
 
+namespace {
+
+/// What a day is planned on; no more is read than that.
+constexpr std::array planSteps{water::Step::structure, water::Step::sections};
+
+/// What the file holds of the water as it is now.
+Result<void> takeKept(OpenedWater& opened, Needed needed) {
+    const water::Water& water = opened.water;
+    if (!water.frame || water.shoreline.empty()) {
+        return {};
+    }
+    auto outline = geo::Outline::make(water.shoreline, *water.frame);
+    if (!outline) {
+        return {}; // Said when it is drawn.
+    }
+    auto kept = opened.store->loadDrawing(*outline);
+    if (!kept) {
+        return std::unexpected(kept.error());
+    }
+    if (!*kept) {
+        return {};
+    }
+    opened.derived = water::withKeptDrawing(water, std::move((*kept)->drawn), (*kept)->stamp);
+    if (!opened.derived.drawn) {
+        return {};
+    }
+    opened.derived.outline = std::make_shared<const geo::Outline>(std::move(*outline));
+    return needed == Needed::plan
+               ? opened.store->loadResults(water, planSteps, opened.derived)
+               : opened.store->loadResults(water, store::keptSteps, opened.derived);
+}
+
+} // namespace
+
 Result<void> deriveOpened(OpenedWater& opened, Progress& progress, Needed needed) {
     const water::Water& water = opened.water;
-    if (water.frame && !water.shoreline.empty()) {
-        if (const auto outline = geo::Outline::make(water.shoreline, *water.frame)) {
-            auto kept = opened.store->loadDrawing(*outline);
-            if (!kept) {
-                return std::unexpected(kept.error());
-            }
-            if (*kept) {
-                opened.derived =
-                    water::withKeptDrawing(water, std::move((*kept)->drawn), (*kept)->stamp);
-            }
-        }
+    if (auto kept = takeKept(opened, needed); !kept) {
+        return kept;
     }
     auto derived = needed == Needed::plan
                        ? water::deriveToPlan(water, opened.derived, progress)

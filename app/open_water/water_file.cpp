@@ -61,6 +61,9 @@ base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::P
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }
+    if (auto loaded = (*store)->loadResults(*water, store::keptSteps, kept); !loaded) {
+        return std::unexpected(loaded.error());
+    }
     return WaterFile{std::move(*store), std::move(*water), std::move(kept)};
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/store/geopackage.h"
 #include "core/store/reduction_rows.h"
+#include "core/store/results/keep_results.h"
 #include "core/store/statement.h"
 
 #include <bit>
@@ -164,6 +165,7 @@ void keepFound(Connection& connection, const water::Water& water, const water::D
         return;
     }
     keepReduced(connection, water, found, progress);
+    keepResults(connection, found);
     connection.execute("DELETE FROM contours; DELETE FROM bands; DELETE FROM zones;"
                        "DELETE FROM sections; DELETE FROM marks");
     const water::WaterForm noForm;

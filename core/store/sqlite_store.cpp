@@ -6,6 +6,7 @@
 #include "core/store/keep_found.h"
 #include "core/store/keep_parts.h"
 #include "core/store/orphan_journal.h"
+#include "core/store/results/keep_results.h"
 #include "core/store/transaction.h"
 
 #include <algorithm>
@@ -205,6 +206,14 @@ base::Result<std::optional<KeptDrawing>> SqliteStore::loadDrawing(const geo::Out
         return std::unexpected(std::move(outcome.error()));
     }
     return kept;
+}
+
+base::Result<void> SqliteStore::loadResults(const water::Water& water,
+                                            std::span<const water::Step> steps,
+                                            water::Derived& derived) {
+    const Reading reading(*connection_);
+    recallResults(*connection_, water, water::Stamps::of(water), steps, derived);
+    return connection_->outcome();
 }
 
 base::Result<void> SqliteStore::saveFound(const water::Water& water, const water::Derived& found,

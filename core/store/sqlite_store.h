@@ -42,6 +42,9 @@ public:
                                                  water::Stamp stamp) override;
     [[nodiscard]] base::Result<std::optional<KeptDrawing>>
     loadDrawing(const geo::Outline& outline) override;
+    [[nodiscard]] base::Result<void> loadResults(const water::Water& water,
+                                                 std::span<const water::Step> steps,
+                                                 water::Derived& derived) override;
     [[nodiscard]] base::Result<void> saveFound(const water::Water& water,
                                                const water::Derived& found,
                                                const marks::ToldMarks& told,

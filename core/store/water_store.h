@@ -12,6 +12,7 @@
 #include "core/water/document/derived.h"
 #include "core/water/document/water.h"
 
+#include <array>
 #include <filesystem>
 #include <memory>
 #include <optional>
@@ -38,6 +39,11 @@ enum class FileState {
 
 /// How opening went.
 enum class Opening { created, current, upgraded };
+
+/// Of the steps after the soundings, those whose results are kept beside the drawing, so that an
+/// opened water need not work them out again. The others are quick, or change with the day.
+inline constexpr std::array keptSteps{water::Step::reduce, water::Step::bands,
+                                      water::Step::structure, water::Step::sections};
 
 /// A drawing that was kept, and the stamp of what it was drawn from.
 struct KeptDrawing {
@@ -100,12 +106,19 @@ public:
     loadDrawing(const geo::Outline& outline) = 0;
 
     /// Keeps what was found, so that any GIS shows it: reduced depths and verdicts, contours,
-    /// bands, zones, sections, marks. Whatever `found` does not hold is emptied. Nothing here is
-    /// ever read back.
+    /// bands, zones, sections, marks; nothing of that is ever read back. Keeps besides, in our own
+    /// form, what loadResults() gives. Whatever `found` does not hold is emptied.
     [[nodiscard]] virtual base::Result<void> saveFound(const water::Water& water,
                                                        const water::Derived& found,
                                                        const marks::ToldMarks& told,
                                                        base::Progress& progress) = 0;
+
+    /// Puts into `derived` what was kept of these steps and is made from just this water. What is
+    /// not whole, or contradicts the water, is left out: it can always be made again. \param
+    /// derived with outline and drawing as they were kept.
+    [[nodiscard]] virtual base::Result<void> loadResults(const water::Water& water,
+                                                         std::span<const water::Step> steps,
+                                                         water::Derived& derived) = 0;
 
     /// save() of all parts, saveDrawing() and saveFound() in one transaction: quicker for a file
     /// that is filled at once, as each sounding is written once.

@@ -8,6 +8,7 @@
 #include "tests/app/batch/batch_call.h"
 #include "tests/app/batch/dish_files.h"
 #include "tests/app/batch/opened_water.h"
+#include "tests/core/store/file_rows.h"
 
 #include <QImage>
 
@@ -337,6 +338,20 @@ TEST_F(MarksVerb, ALaterWindIsThatOfItsOptionsAndIsReported) {
     expectRefused(call(words({"--wind-later-from", "40"})), 2, {"--wind-later-at"});
     expectRefused(call(words({"--wind-later-at", "12:30"})), 2,
                   {"--wind-later-from", "--wind-later-speed"});
+}
+
+TEST_F(MarksVerb, WhatTheFileKeepsOfTheStepsChangesNoFigure) {
+    const std::string bare = folder->at("bare.gpkg");
+    std::filesystem::copy_file(folder->at("dish.gpkg"), bare);
+    ASSERT_EQ(support::rowsOf(bare, "step", "step_results").size(), 4U);
+    support::changeFile(bare, "DELETE FROM step_results");
+    std::vector<std::string> ofBare = words();
+    ofBare[1] = bare;
+    const Call kept = call(words());
+    const Call anew = call(ofBare);
+    ASSERT_EQ(kept.exitCode, 0) << kept.error;
+    EXPECT_EQ(kept.report().at("marks"), anew.report().at("marks"));
+    EXPECT_EQ(kept.report().at("day"), anew.report().at("day"));
 }
 
 TEST_F(MarksVerb, OutOfTheirRangeAndUnreadableOptionsAreRefusedByName) {

@@ -59,6 +59,26 @@ TEST_F(Opening, LeavesTheWaterAsItIsUntilTheOtherIsThereWithItsDrawing) {
     EXPECT_TRUE(failures_.empty());
 }
 
+TEST_F(Opening, BringsWhatTheStepsMadeAlong) {
+    OpenWater fresh;
+    water::Derived kept;
+    QObject::connect(&fresh, &OpenWater::opened, [&] {
+        kept = fresh.derived();
+        for (const Step step : {Step::reduce, Step::bands, Step::structure, Step::sections}) {
+            EXPECT_TRUE(fresh.isCurrent(step)) << water::nameOf(step);
+        }
+    });
+    fresh.startOpening(bowl_);
+    fresh.opening().finishAll();
+    fresh.jobs().finishAll();
+    ASSERT_TRUE(kept.checked && kept.form && kept.structure && kept.sections);
+    EXPECT_EQ(fresh.derived().checked, kept.checked);
+    EXPECT_EQ(fresh.derived().form, kept.form);
+    EXPECT_EQ(fresh.derived().structure, kept.structure);
+    EXPECT_EQ(fresh.derived().sections, kept.sections);
+    EXPECT_TRUE(fresh.isCurrent(Step::weed)) << "what is not kept is made";
+}
+
 TEST_F(Opening, ShowsTheDrawingKeptBeforeTheRestIsRead) {
     OpenWater fresh;
     std::vector<std::string> order;

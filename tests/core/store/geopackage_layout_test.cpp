@@ -72,6 +72,7 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'shoreline'|'features'|4326",
                     "'soundings'|'features'|4326",
                     "'stays'|'features'|4326",
+                    "'step_results'|'attributes'|0",
                     "'survey_days'|'attributes'|0",
                     "'trust'|'2d-gridded-coverage'|900001",
                     "'verdicts_by_hand'|'attributes'|0",
