@@ -257,6 +257,7 @@ TEST_F(KeptResults, ThatPointToWhatIsNotThereAreLeftOut) {
     wrong.stamps = found_.stamps;
     ASSERT_TRUE(store_->saveWhole(water_, wrong, {}, quiet));
     EXPECT_EQ(held(water_), (std::set<Step>{Step::draw, Step::bands}));
+    ASSERT_TRUE(store_->saveFound(water_, water::withoutDrawing(found_), {}, quiet));
     checked = *found_.checked;
     checked.survey.days[1].points.pop_back();
     wrong.checked = std::make_shared<const water::CheckedSurvey>(checked);
