@@ -38,30 +38,59 @@ struct Sums {
     }
 };
 
-/// A bell round the clock, 1 at its peak.
+/// A bell round the clock, 1 at its peak, at every point of the day.
 class Kernel {
 public:
-    Kernel(double width_h, std::size_t points) : width_h_(width_h), points_(points) {}
+    Kernel(double width_h, std::size_t points)
+        : width_h_(width_h), points_(points), step_(hourOf(1) / width_h) {
+        for (std::size_t k = 0; k <= points / 2; ++k) {
+            const double apart = step_ * static_cast<double>(k);
+            away_.push_back(std::exp(-0.5 * apart * apart));
+        }
+        weights_.resize(points);
+    }
     [[nodiscard]] double hourOf(std::size_t point) const {
         return 24.0 * static_cast<double>(point) / static_cast<double>(points_);
     }
-    [[nodiscard]] std::size_t pointAt(double hour) const {
-        return static_cast<std::size_t>(std::lround(hour * static_cast<double>(points_) / 24.0)) %
-               points_;
-    }
-    [[nodiscard]] double at(std::size_t point, double hour) const {
-        const double apart = std::remainder(hour - hourOf(point), 24.0) / width_h_;
-        return std::exp(-0.5 * apart * apart);
+    [[nodiscard]] std::size_t pointAt(double hour) const { return nearest(hour) % points_; }
+    /// The weight of an hour, 0 <= hour <= 24, at each point; until the next call.
+    const std::vector<double>& at(double hour) {
+        // From point to point exp(-(d - ks)^2 / 2) = exp(-d^2 / 2) exp(ds)^k exp(-(ks)^2 / 2), so
+        // that two exponentials give them all: a log of many years has millions of slices.
+        const std::size_t middle = nearest(hour);
+        const double off = (hour - hourOf(middle)) / width_h_;
+        const double here = std::exp(-0.5 * off * off);
+        const double up = std::exp(off * step_);
+        double later = here;
+        double earlier = here;
+        weights_[middle % points_] = here;
+        for (std::size_t k = 1; 2 * k < points_; ++k) {
+            later *= up;
+            earlier /= up;
+            weights_[(middle + k) % points_] = later * away_[k];
+            weights_[(middle + points_ - k) % points_] = earlier * away_[k];
+        }
+        if (points_ % 2 == 0) { // The point across the day is reached by the shorter way.
+            weights_[(middle + points_ / 2) % points_] =
+                std::max(later * up, earlier / up) * away_.back();
+        }
+        return weights_;
     }
 
 private:
+    [[nodiscard]] std::size_t nearest(double hour) const {
+        return static_cast<std::size_t>(std::lround(hour * static_cast<double>(points_) / 24.0));
+    }
     double width_h_;
     std::size_t points_;
+    double step_;              ///< From point to point, in widths.
+    std::vector<double> away_; ///< So many points from the peak.
+    std::vector<double> weights_;
 };
 
 /// \param spread fish without a time: they may have come at any time of the stay.
 void addEffort(Sums& sums, const logbook::Stay& stay, int spread, const units::Clock& clock,
-               const Kernel& kernel) {
+               Kernel& kernel) {
     const double perRodHour = spread / stay.rodHours().value_or(HUGE_VAL);
     for (units::Moment from = stay.start; from < stay.end; from += slice) {
         const milliseconds length = std::min(slice, stay.end - from);
@@ -69,16 +98,17 @@ void addEffort(Sums& sums, const logbook::Stay& stay, int spread, const units::C
         const double rodHours =
             stay.rods.value_or(0) * std::chrono::duration<double, std::ratio<3600>>(length).count();
         sums.spent[kernel.pointAt(hour)] += rodHours;
-        for (std::size_t i = 0; i < sums.rodHours.size(); ++i) {
-            const double weight = kernel.at(i, hour);
-            sums.rodHours[i] += rodHours * weight;
-            sums.effortSquares[i] += rodHours * weight * weight;
-            sums.fish[i] += perRodHour * rodHours * weight;
+        const std::vector<double>& weights = kernel.at(hour);
+        for (std::size_t i = 0; i < weights.size(); ++i) {
+            const double seen = rodHours * weights[i];
+            sums.rodHours[i] += seen;
+            sums.effortSquares[i] += seen * weights[i];
+            sums.fish[i] += perRodHour * seen;
         }
     }
 }
 
-Sums sumsOf(const logbook::Trip& trip, const units::Clock& clock, const Kernel& kernel,
+Sums sumsOf(const logbook::Trip& trip, const units::Clock& clock, Kernel& kernel,
             const HourSettings& settings) {
     Sums sums(static_cast<std::size_t>(settings.points));
     const std::string species = base::lowerCase(base::trimmed(settings.species));
@@ -97,8 +127,9 @@ Sums sumsOf(const logbook::Trip& trip, const units::Clock& clock, const Kernel& 
                 continue;
             }
             const double hour = clock.hourOfDay(std::clamp(*run.time, stay->start, stay->end));
-            for (std::size_t i = 0; i < sums.fish.size(); ++i) {
-                sums.fish[i] += kernel.at(i, hour);
+            const std::vector<double>& weights = kernel.at(hour);
+            for (std::size_t i = 0; i < weights.size(); ++i) {
+                sums.fish[i] += weights[i];
             }
         }
         addEffort(sums, *stay, withoutTime, clock, kernel);
@@ -116,15 +147,16 @@ Rate byChance(double fish, double rodHours, double effortSquares) {
 
 /// How much higher the kernel makes the rate at each point than it finds it, fish per 10 rod-hours:
 /// what it does to the curve that it has made.
-std::vector<double> flattening(const Sums& all, const Kernel& kernel) {
+std::vector<double> flattening(const Sums& all, Kernel& kernel) {
     const std::size_t points = all.fish.size();
     std::vector<double> off(points, 0.0);
     for (std::size_t i = 0; i < points; ++i) {
         double fish = 0.0;
         double rodHours = 0.0;
+        const std::vector<double>& weights = kernel.at(kernel.hourOf(i)); // as far to as fro
         for (std::size_t j = 0; j < points; ++j) {
             if (all.spent[j] > 0.0 && all.rodHours[j] > 0.0) {
-                const double seen = kernel.at(i, kernel.hourOf(j)) * all.spent[j];
+                const double seen = weights[j] * all.spent[j];
                 fish += seen * all.fish[j] / all.rodHours[j];
                 rodHours += seen;
             }
@@ -199,7 +231,7 @@ base::Result<HourRates> countHourRates(const logbook::Log& log, const units::Clo
         return std::unexpected(fine.error());
     }
     const auto points = static_cast<std::size_t>(settings.points);
-    const Kernel kernel(settings.width_h, points);
+    Kernel kernel(settings.width_h, points);
     std::vector<Sums> trips;
     std::size_t count = 0;
     Sums all(points);

@@ -38,7 +38,7 @@ TEST(HourRate, OfOneTripIsTheRatioOfTwoBellsWithTheLimitsOfChance) {
     log[0].runs = {logs::fish("2026-10-01 23:30", 3.0), logs::fish("2026-10-02 01:00", 4.0),
                    logs::lost("2026-10-01 23:00"),
                    logs::fish("2026-10-01 22:30", 0.2, "", "perch")};
-    for (const double width_h : {1.0, 2.0}) {
+    for (const double width_h : {1.0, 2.0, 6.0}) {
         rates::HourSettings settings;
         settings.width_h = width_h;
         settings.species = "Pike";
