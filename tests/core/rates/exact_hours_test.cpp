@@ -107,6 +107,23 @@ TEST(HourRate, OfTwoTripsReachesFromNoneToAllOfTheBetter) {
     EXPECT_NEAR(rate.per10RodHours, 10.0 * 100.0 / ten.rodHours, 1e-9);
 }
 
+TEST(HourRate, CountsNoFishOverAnEffortThatNobodyNoted) {
+    logbook::Log log{logs::stay("2026-10-01", "08:00", "12:00", 2)};
+    log[0].runs = {logs::fish("2026-10-01 09:00", 3.0)};
+    const rates::HourRates known = hoursOf(log);
+    log.push_back(logs::stay("2026-10-02", "08:00", "12:00"));
+    log[1].rods.reset();
+    log[1].runs = {logs::fish("2026-10-02 10:00", 3.0), logs::fish("2026-10-02 10:30", 4.0)};
+    const rates::HourRates with = hoursOf(log);
+    for (std::size_t i = 0; i < known.points.size(); ++i) {
+        EXPECT_EQ(with.points[i].rodHours, known.points[i].rodHours) << i;
+        ASSERT_EQ(with.points[i].rate.has_value(), known.points[i].rate.has_value()) << i;
+        if (known.points[i].rate) {
+            EXPECT_EQ(with.points[i].rate->per10RodHours, known.points[i].rate->per10RodHours);
+        }
+    }
+}
+
 TEST(HourRate, GoesByTheWatersClock) {
     const logbook::Log log{logs::stay("2026-07-01", "08:00", "12:00")};
     const auto oslo = hoursOf(log, {}, units::Clock::inZone("Europe/Oslo").value());
