@@ -16,10 +16,11 @@ if(MEREMARK_CCACHE)
     set(CMAKE_CXX_COMPILER_LAUNCHER "${CMAKE_COMMAND}" -E env CCACHE_SLOPPINESS=pch_defines,time_macros "${MEREMARK_CCACHE}")
 endif()
 
+option(MEREMARK_WERROR "Warnings are errors; off for whoever builds with another compiler than ours" ON)
 add_library(meremark_options INTERFACE)
 target_include_directories(meremark_options INTERFACE "${CMAKE_SOURCE_DIR}")
 target_compile_options(meremark_options INTERFACE
-    -Wall -Wextra -Wpedantic -Werror -Wshadow -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
+    -Wall -Wextra -Wpedantic $<$<BOOL:${MEREMARK_WERROR}>:-Werror> -Wshadow -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
     -Wold-style-cast -Wcast-align -Wunused -Wnull-dereference -Wdouble-promotion -Wformat=2)
 # GCC 12 sees null dereferences, uninitialised values and overlaps (its bug 105651) in inlined library code that are not there.
 target_compile_options(meremark_options INTERFACE

@@ -3,6 +3,7 @@
 
 #include "app/chart/boat_drawing.h"
 #include "app/chart/lettering.h"
+#include "core/anchoring/broken_rules.h"
 
 #include <algorithm>
 #include <array>
@@ -60,6 +61,16 @@ void drawSwing(LayerContext& on, const anchoring::AnchorSet& set) {
     QPen dashed = penOf(on.palette.rust, 1.0 * on.scale);
     dashed.setDashPattern({5.0, 4.0});
     strokeWithRim(on, circle, dashed);
+}
+
+/// Something of the lie breaks a rule: to be seen wherever the mark is, and not by colour alone.
+void drawBroken(LayerContext& on, QPointF at) {
+    const double radius = 6.5 * on.scale;
+    on.painter.setPen(penOf(on.palette.card, 1.6 * on.scale));
+    on.painter.setBrush(on.palette.rust);
+    on.painter.drawEllipse(at, radius, radius);
+    drawText(on.painter, typeface(TypeSize::small, on.scale, TypeStyle::bold), at,
+             QStringLiteral("!"), {on.palette.card, on.palette.rust}, 0.0);
 }
 
 /// The text beside `at`, on the side away from `from` first.
@@ -222,6 +233,9 @@ void drawRing(LayerContext& on, const marks::Mark& mark, const MarkRing& ring, b
     drawText(on.painter, typeface(TypeSize::small, on.scale, TypeStyle::bold), ring.middle,
              QString::number(mark.rank),
              {isSelected ? on.palette.card : on.palette.rust, on.palette.card}, 0.0);
+    if (anchoring::breaksARule(mark.anchors)) {
+        drawBroken(on, ring.middle + QPointF(radius, -radius));
+    }
 }
 
 } // namespace chart

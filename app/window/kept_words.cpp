@@ -32,6 +32,8 @@ QString nameOf(Part part) {
         return tr("sections");
     case Part::plan:
         return tr("plan");
+    case Part::sheets:
+        return tr("sheets for the boat");
     case Part::log:
         return tr("log");
     }

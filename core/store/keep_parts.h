@@ -49,6 +49,10 @@ void recallPlan(Connection& connection, water::Water& water);
 void keepWishes(Connection& connection, const water::Water& water);
 void recallWishes(Connection& connection, water::Water& water);
 
+/// What stood on the sheets that were made for the boat.
+void keepSheets(Connection& connection, const water::Water& water);
+void recallSheets(Connection& connection, water::Water& water);
+
 void keepLog(Connection& connection, const water::Water& water);
 /// The same at the cost of what changed: stays of chunks that the log shares with what the file
 /// holds are left as they are. \param inFile the log that was last kept in this file or recalled.

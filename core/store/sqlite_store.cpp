@@ -140,6 +140,8 @@ void SqliteStore::keepPart(const water::Water& water, water::Part part,
     case water::Part::plan:
         keepPlan(*connection_, water);
         return keepWishes(*connection_, water);
+    case water::Part::sheets:
+        return keepSheets(*connection_, water);
     case water::Part::log:
         return logInFile_ ? keepLogChanges(*connection_, water, *logInFile_)
                           : keepLog(*connection_, water);
@@ -165,8 +167,9 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     recallFacts(*connection_, water);
     recallShoreline(*connection_, water);
     recallDays(*connection_, water, progress);
-    for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallSectionChanges, recallPlan, recallWishes, recallLog}) {
+    for (const auto recall :
+         {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
+          recallSectionChanges, recallPlan, recallWishes, recallSheets, recallLog}) {
         recall(*connection_, water);
     }
     if (auto outcome = connection_->outcome(); !outcome) {

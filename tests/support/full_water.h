@@ -132,6 +132,8 @@ inline water::Water fullWater() {
     full.banned = {{"snags", {{3.1005, 55.2003}, {3.1009, 55.2003}, {3.1009, 55.2006}}}};
     full.beliefProfiles = {{"autumn", {}}};
     full.beliefProfiles[0].weights.set(marks::FactorKind::shelter, 1.5);
+    full.sheets = {{units::dayFrom("2026-10-02").value(),
+                    {{2, "reef", {3.104, 55.201}, {}, units::Moment(std::chrono::hours(2))}}}};
     full.dayByHand = {{{3.0995, 55.2002}, {3.1, 55.2}},
                       {{{3.0995, 55.2002}, std::chrono::minutes(40)}}};
     full.plan.day = {

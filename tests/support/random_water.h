@@ -166,6 +166,7 @@ private:
             water.sectionNames.push_back({place(), text()});
             water.pinnedMarks.push_back({text(), place(), laid()});
             addWishes(water);
+            addSheet(water);
             water.sectionChanges.push_back(sectionChange());
         }
     }
@@ -187,6 +188,12 @@ private:
         water.beliefProfiles.back().weights.set(marks::FactorKind::shelter, number(0.0, 2.0));
         water.dayByHand.order.push_back(place());
         water.dayByHand.stays.push_back({place(), std::chrono::seconds(300 + upTo(40'000))});
+    }
+    void addSheet(water::Water& water) {
+        const units::Day day = std::chrono::sys_days(std::chrono::days(20'000)) +
+                               std::chrono::days(static_cast<int>(water.sheets.size()));
+        const units::Moment from{std::chrono::milliseconds(1000L * upTo(1'700'000'000))};
+        water.sheets.push_back({day, {{upTo(9), text(), place(), from, from}}});
     }
     [[nodiscard]] std::chrono::month_day dayOfYear() {
         return {std::chrono::month(static_cast<unsigned>(1 + upTo(11))),

@@ -11,20 +11,19 @@ namespace {
 /// A boat swings as far on its ropes. Our choice (no source).
 constexpr double ofTheMark_m = 25.0;
 
-QString numbered(const marks::Mark& mark, const wording::Words& words) {
-    const QString called = wording::calledBy(mark, words);
-    return called.isEmpty() ? QString::number(mark.rank)
-                            : QStringLiteral("%1 %2").arg(mark.rank).arg(called);
-}
-
 } // namespace
+
+QString numbered(int rank, const QString& called) {
+    return called.isEmpty() ? QString::number(rank) : QStringLiteral("%1 %2").arg(rank).arg(called);
+}
 
 std::vector<KnownPlace> knownPlaces(const water::Water& water, const water::PlannedDay* planned,
                                     const wording::Words& words) {
     std::vector<KnownPlace> places;
     if (planned != nullptr) {
         for (const marks::Mark& mark : planned->marks) {
-            places.push_back({numbered(mark, words), mark.lonLat, mark.rank});
+            const QString name = numbered(mark.rank, wording::calledBy(mark, words));
+            places.push_back({name, mark.lonLat, mark.rank});
         }
     }
     for (const water::PinnedMark& mark : water.pinnedMarks) {

@@ -21,6 +21,9 @@ struct KnownPlace {
     std::optional<int> rank; ///< Of a mark of the day: "3" alone means it, too.
 };
 
+/// A mark of the day by its number and what it is called: "3 Gannick Bar", "3".
+[[nodiscard]] QString numbered(int rank, const QString& called);
+
 /// The marks of the day by number, "3 Gannick Bar", then own marks and named places. \param planned
 /// may be null.
 [[nodiscard]] std::vector<KnownPlace> knownPlaces(const water::Water& water,

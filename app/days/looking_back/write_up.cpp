@@ -20,20 +20,10 @@ QString timesOf(units::Moment from, units::Moment to, const units::Clock& clock)
 
 } // namespace
 
-WriteUp::WriteUp(const water::Water& water, const water::PlannedDay& planned,
-                 const wording::Words& words)
-    : day_(planned.plan.day.day) {
-    const std::vector<KnownPlace> places = knownPlaces(water, &planned, words);
-    for (const marks::DayStop& stop : planned.day.stops) {
-        const auto mark = std::ranges::find(places, std::optional(stop.rank), &KnownPlace::rank);
-        if (mark != places.end()) {
-            // To the minute, as they are shown: what is ticked is what was seen.
-            const auto minute = [](units::Moment moment) -> units::Moment {
-                return std::chrono::round<std::chrono::minutes>(moment);
-            };
-            const units::Moment from = minute(stop.leave - stop.stay);
-            stops_.push_back({*mark, from, minute(stop.leave), false, {}});
-        }
+WriteUp::WriteUp(const water::BoatSheet& sheet) : day_(sheet.day) {
+    for (const water::BoatSheet::Stop& stop : sheet.stops) {
+        const QString name = numbered(stop.rank, QString::fromStdString(stop.called));
+        stops_.push_back({{name, stop.place, stop.rank}, stop.from, stop.to, false, {}});
     }
 }
 

@@ -13,13 +13,13 @@
 namespace days::looking_back {
 
 /// The day as it was planned, beside what of it is in the log: the sheet that was in the boat, to
-/// be gone through in the evening. A plan is no record: what nobody has said stays pale.
+/// be gone through in the evening or whenever there is time. A plan is no record: what nobody has
+/// said stays pale.
 class WriteUp {
 public:
     WriteUp() = default;
-    /// The stops as they are planned now; they stay so, whatever is planned later.
-    WriteUp(const water::Water& water, const water::PlannedDay& planned,
-            const wording::Words& words);
+    /// The stops as the sheet has them, whatever is planned later.
+    explicit WriteUp(const water::BoatSheet& sheet);
 
     [[nodiscard]] std::size_t size() const { return stops_.size(); }
     [[nodiscard]] units::Day day() const { return day_; }

@@ -7,9 +7,11 @@
 #include "app/widgets/entry_line.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/doubts.h"
+#include "app/wording/sheet_stops.h"
 #include "core/water/questions/stay_doubts.h"
 #include "core/water/steps/known_stays.h"
 
+#include <QComboBox>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLayout>
@@ -24,6 +26,19 @@ namespace {
 constexpr int rowsShown = 10;
 constexpr int mostRods = 8;
 
+/// The last day that is not to come, of those for which a sheet was made or which is planned;
+/// nothing for the plan.
+std::optional<units::Day> dayToWriteUp(const water::Water& water, units::Day today) {
+    std::optional<units::Day> day;
+    for (const water::BoatSheet& sheet : water.sheets) {
+        if (sheet.day <= today) {
+            day = sheet.day;
+        }
+    }
+    const units::Day planned = water.plan.day.day;
+    return day && planned <= today && planned > *day ? std::nullopt : day;
+}
+
 bool areRods(const QString& text) {
     bool isNumber = false;
     const int rods = text.toInt(&isNumber);
@@ -34,6 +49,9 @@ bool areRods(const QString& text) {
 
 WriteUpPart::WriteUpPart(DayContext context) : DayStep(context) {
     layout()->setContentsMargins(0, 0, 0, 0);
+    which_ = new QComboBox(this);
+    addField(tr("Day"), which_, tr("The sheet that was in the boat, or the plan as it is now"));
+    connect(which_, &QComboBox::activated, this, &WriteUpPart::takeDay);
     about_ = addWords();
     toCome_ = addWarning();
     layDayLines();
@@ -92,30 +110,63 @@ bool WriteUpPart::eventFilter(QObject* watched, QEvent* event) {
     return DayStep::eventFilter(watched, event);
 }
 
-/// The chosen stop on the chart and in the cut, as long as the plan still has it there.
+/// The chosen stop on the chart, and in the cut as long as the plan still has its mark.
 void WriteUpPart::showMark() {
     const auto stop = chosenStop();
-    const auto planned = context_.open.planned();
-    if (!stop || !planned) {
+    if (!stop || !water().frame) {
         return;
     }
     const KnownPlace& its = writeUp_.markOf(*stop);
-    for (const marks::Mark& mark : planned->marks) {
-        if (mark.lonLat == its.place) {
-            context_.chart.selectMark(mark.rank);
-            context_.chart.lookAt(mark.place);
+    if (const auto planned = context_.open.planned()) {
+        for (const marks::Mark& mark : planned->marks) {
+            if (mark.lonLat == its.place) {
+                context_.chart.selectMark(mark.rank);
+            }
         }
     }
+    context_.chart.lookAt(water().frame->toWater(its.place));
 }
 
 void WriteUpPart::begin() {
     context_.chart.setShown(chart::LayerKind::marks, true);
     show();
+    offerDays();
+    takeDay();
+    rods_->setFocus(Qt::ShortcutFocusReason);
+}
+
+void WriteUpPart::offerDays() {
+    days_ = {std::nullopt};
+    which_->clear();
+    which_->addItem(tr("%1, the plan as it is now").arg(wording::Words::day(water().plan.day.day)));
+    for (auto sheet = water().sheets.rbegin(); sheet != water().sheets.rend(); ++sheet) {
+        days_.emplace_back(sheet->day);
+        which_->addItem(tr("%1, from its sheet").arg(wording::Words::day(sheet->day)));
+    }
+    const auto day = dayToWriteUp(water(), water().clock.dayOf(open_water::now()));
+    which_->setCurrentIndex(static_cast<int>(std::ranges::find(days_, day) - days_.begin()));
+}
+
+void WriteUpPart::takeDay() {
     setWords(wrong_, {});
+    writeUp_ = {};
+    rods_->clear();
+    bait_->clear();
+    // As many as ride in the boat, but never more than the house allows.
+    const int rods = water().plan.tackle.rods;
+    rods_->offer(QString::number(std::min(rods, water().houseRules.rodLimit.value_or(rods))));
+    bait_->complete(baitsByUse(water().log));
+    table_->clearSelection();
+    const auto day = days_[static_cast<std::size_t>(std::max(0, which_->currentIndex()))];
+    const auto sheet = std::ranges::find(
+        water().sheets, day, [](const water::BoatSheet& one) { return std::optional(one.day); });
+    isAwaited_ = sheet == water().sheets.end();
+    if (!isAwaited_) {
+        takeSheet(*sheet);
+        return;
+    }
     setWords(about_, tr("Working out the marks of the plan…"));
     table_->hide();
-    isAwaited_ = true;
-    rods_->setFocus(Qt::ShortcutFocusReason);
     context_.open.whenPlanIsCurrent([part = QPointer<WriteUpPart>(this)](const auto& plan) {
         if (part && part->isAwaited_) {
             part->takePlan(plan);
@@ -127,19 +178,15 @@ void WriteUpPart::takePlan(const base::Result<void>& plan) {
     isAwaited_ = false;
     const auto planned = context_.open.planned();
     if (!plan || !planned) {
-        writeUp_ = {};
         setWords(about_, tr("There is no plan to write up: add the stays one by one."));
         setWords(wrong_, plan ? QString() : QString::fromStdString(plan.error().sentence()));
         return;
     }
-    writeUp_ = WriteUp(water(), *planned, words());
-    rods_->clear();
-    bait_->clear();
-    // As many as ride in the boat, but never more than the house allows.
-    const int rods = water().plan.tackle.rods;
-    rods_->offer(QString::number(std::min(rods, water().houseRules.rodLimit.value_or(rods))));
-    bait_->complete(baitsByUse(water().log));
-    table_->clearSelection();
+    takeSheet(wording::boatSheetOf(*planned, words()));
+}
+
+void WriteUpPart::takeSheet(const water::BoatSheet& sheet) {
+    writeUp_ = WriteUp(sheet);
     refresh();
 }
 

@@ -5,6 +5,8 @@
 #include "app/days/looking_back/stay_entry.h"
 #include "app/days/looking_back/write_up.h"
 
+class QComboBox;
+
 namespace widgets {
 class EntryLine;
 class PlainTable;
@@ -20,7 +22,7 @@ public:
     explicit WriteUpPart(DayContext context);
 
     DayStepLine refresh() override;
-    /// Takes the plan as it is now; where it is older than the water it is made anew first.
+    /// With the last sheet that was made for a day not to come, else with the plan as it is now.
     void begin();
     void leave();
     [[nodiscard]] bool isUnderWay() const { return isVisibleTo(parentWidget()); }
@@ -48,7 +50,11 @@ private:
     void layDayLines();
     void showMark();
     void done();
+    void offerDays();
+    /// The day chosen: its sheet, or the plan, which is made anew first where it is old.
+    void takeDay();
     void takePlan(const base::Result<void>& plan);
+    void takeSheet(const water::BoatSheet& sheet);
     void tick(std::size_t stop);
     void open(std::size_t stop);
     void strike(std::size_t stop);
@@ -57,6 +63,9 @@ private:
 
     WriteUp writeUp_;
     bool isAwaited_ = false;
+    /// By the rows of the box: the day of a sheet, or nothing for the plan as it is now.
+    std::vector<std::optional<units::Day>> days_;
+    QComboBox* which_ = nullptr;
     QLabel* about_ = nullptr;
     QLabel* toCome_ = nullptr;
     QLabel* wrong_ = nullptr;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/chart_link.h"
 #include "app/days/tomorrow/steps.h"
+#include "app/edits/take_sheet.h"
 #include "app/paper/day_sheet.h"
 #include "app/wording/cautions.h"
+#include "app/wording/sheet_stops.h"
 #include "core/water/steps/day_cautions.h"
 
 #include <QComboBox>
@@ -107,15 +109,17 @@ private:
 
     void save(const QString& path) {
         const chart::ChartContent content = context_.chart.content();
+        const auto sheet = sheetNow();
         startJob<int>(
             tr("Writing the sheet"),
             [path, content, page = pageSize(), form = form()](base::Progress&) {
                 return paper::saveDaySheet(path.toStdString(), content, form, page);
             },
-            [this, path](const base::Result<int>& pages) {
+            [this, path, sheet](const base::Result<int>& pages) {
                 if (!pages) {
                     tell(pages.error());
                 } else {
+                    keep(sheet);
                     emit context_.open.happened(
                         tr("The sheet is in %1, %2 pages.").arg(path).arg(*pages));
                 }
@@ -139,11 +143,26 @@ private:
             return;
         }
         whenOfNow([this, printer] {
+            const auto sheet = sheetNow();
             const auto pages = paper::paintDaySheet(*printer, context_.chart.content(), form());
             if (!pages) {
                 tell(pages.error());
+            } else {
+                keep(sheet);
             }
         });
+    }
+
+    [[nodiscard]] water::BoatSheet sheetNow() const {
+        const auto planned = context_.open.planned();
+        return planned ? wording::boatSheetOf(*planned, words()) : water::BoatSheet();
+    }
+
+    /// To be written up after the day; a sheet without a stop has nothing to be written up.
+    void keep(const water::BoatSheet& sheet) {
+        if (!sheet.stops.empty()) {
+            edits::takeSheet(context_.open, sheet);
+        }
     }
 
     /// Ropes for another scope, or marks on another map, must not come onto paper.

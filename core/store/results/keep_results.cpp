@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/results/keep_results.h"
 
+#include "core/store/geopackage.h"
 #include "core/store/results/result_members.h"
 #include "core/store/statement.h"
 
@@ -164,6 +165,7 @@ void keepResult(Connection& connection, const Derived& found, Step step) {
     held.reset();
     if (isThere) {
         Statement(connection, "DELETE FROM step_results WHERE step=?").run(water::nameOf(step));
+        setChanged(connection, "step_results");
     }
     const auto bytes = isMade ? bytesOf(found, step) : std::nullopt;
     if (bytes) {
@@ -171,6 +173,7 @@ void keepResult(Connection& connection, const Derived& found, Step step) {
                   "INSERT INTO step_results (step, stamp, content_sum, content) VALUES (?,?,?,?)")
             .run(water::nameOf(step), numberOf(stamp->second), numberOf(sumOf(*bytes)),
                  Blob(*bytes));
+        setChanged(connection, "step_results");
     }
 }
 

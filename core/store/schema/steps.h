@@ -34,5 +34,6 @@ void layStep3(Connection& connection);
 void layStep4(Connection& connection);
 void layStep5(Connection& connection);
 void layStep6(Connection& connection);
+void layStep7(Connection& connection);
 
 } // namespace store::schema

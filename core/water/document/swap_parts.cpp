@@ -46,6 +46,9 @@ void forMembers(A& a, B& b, Part part, const Take& take) {
         take(a.beliefProfiles, b.beliefProfiles);
         take(a.dayByHand, b.dayByHand);
         return;
+    case Part::sheets:
+        take(a.sheets, b.sheets);
+        return;
     case Part::log:
         take(a.log, b.log);
         return;

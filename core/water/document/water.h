@@ -15,6 +15,7 @@
 #include "core/units/moment.h"
 #include "core/water/document/banned_water.h"
 #include "core/water/document/belief_profile.h"
+#include "core/water/document/boat_sheet.h"
 #include "core/water/document/day_by_hand.h"
 #include "core/water/document/laid_by_hand.h"
 #include "core/water/document/settings.h"
@@ -63,7 +64,8 @@ struct Water {
     std::vector<BeliefProfile> beliefProfiles; ///< In the order in which they were saved.
     DayByHand dayByHand;
     marks::Plan plan;
-    logbook::KeptLog log; ///< By start.
+    std::vector<BoatSheet> sheets; ///< By day, one for a day.
+    logbook::KeptLog log;          ///< By start.
     friend bool operator==(const Water&, const Water&) = default;
 };
 
@@ -77,12 +79,13 @@ enum class Part {
     houseRules,
     sections, ///< Section names, and what the user changed about the division.
     plan,     ///< Plan, pinned marks, banned water, profiles of beliefs, the day by hand.
+    sheets,
     log,
 };
 
-inline constexpr std::array allParts{Part::facts,    Part::shoreline, Part::days,
-                                     Part::leadLine, Part::weedNotes, Part::houseRules,
-                                     Part::sections, Part::plan,      Part::log};
+inline constexpr std::array allParts{
+    Part::facts,      Part::shoreline, Part::days, Part::leadLine, Part::weedNotes,
+    Part::houseRules, Part::sections,  Part::plan, Part::sheets,   Part::log};
 
 /// An id that no day, lead line sounding, weed note, stay or fish of the water has yet.
 [[nodiscard]] std::int64_t freshId(const Water& water);

@@ -43,8 +43,8 @@ void takeEach(Stamp& stamp, const std::vector<T>& items) {
 Stamps Stamps::of(const Water& water) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
                  houseRules, settings, sectionNames, sectionChanges, pinnedMarks, banned,
-                 beliefProfiles, dayByHand, plan, log] = water;
-    leaveOut(name, beliefProfiles);
+                 beliefProfiles, dayByHand, plan, sheets, log] = water;
+    leaveOut(name, beliefProfiles, sheets);
     leaveOut(clock, places, pinnedMarks, banned, dayByHand, log); // of the plan alone
     const auto& [cell, bands, sectionArea, secchi, weedLeft, structureChoice] = settings;
     const auto& [day, tackle, weights, launch, count, tryNew] = plan;
@@ -93,8 +93,8 @@ Stamps Stamps::of(const Water& water) {
 Stamp stampOfPlan(const Water& water, const marks::Plan& plan, Stamp sections) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
                  houseRules, settings, sectionNames, sectionChanges, pinnedMarks, banned,
-                 beliefProfiles, dayByHand, ownPlan, log] = water;
-    leaveOut(name, beliefProfiles, ownPlan);
+                 beliefProfiles, dayByHand, ownPlan, sheets, log] = water;
+    leaveOut(name, beliefProfiles, ownPlan, sheets);
     // These the sections stand on.
     leaveOut(chartLevel, frame, shoreline, days, leadLine, weedNotes, settings, sectionNames,
              sectionChanges);

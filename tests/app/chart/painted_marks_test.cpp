@@ -101,6 +101,24 @@ TEST(TriedLie, SaysRopesScopeAndKnotsAndWhatItBreaks) {
                                                                            "that is none";
 }
 
+TEST(MarkPainted, ThatBreaksARuleSaysSoFromAfar) {
+    ChartContent content = oneMark();
+    const auto says = [&](const std::vector<anchoring::Caution>& cautions, double pixelsPerMetre) {
+        water::PlannedDay planned = *content.planned;
+        planned.marks[0].anchors.cautions = cautions;
+        ChartContent with = content;
+        with.planned = std::make_shared<const water::PlannedDay>(planned);
+        Recorded drawn(page);
+        support::paintOn(drawn, with, near(planned.marks[0].place, pixelsPerMetre));
+        return drawn.says("!");
+    };
+    for (const double pixelsPerMetre : {0.5, 6.0}) {
+        EXPECT_TRUE(says({anchoring::HighWaves{}, anchoring::LiesAshore{}}, pixelsPerMetre));
+        EXPECT_FALSE(says({anchoring::HighWaves{}}, pixelsPerMetre));
+        EXPECT_FALSE(says({}, pixelsPerMetre));
+    }
+}
+
 TEST(MarkPainted, AtOneAnchorHasItsCircleAndNoSternRope) {
     ChartContent content = oneMark();
     water::PlannedDay planned = *content.planned;

@@ -3,6 +3,7 @@
 #include "tests/app/window/window_case.h"
 
 #include "app/edits/change_settings.h"
+#include "app/edits/set_plan.h"
 #include "tests/support/desk_bowl.h"
 
 #include <QDialogButtonBox>
@@ -10,6 +11,7 @@
 #include <QFileDialog>
 #include <QMessageBox>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QTimer>
 
 #include <functional>
@@ -40,6 +42,29 @@ protected:
         action(act).trigger();
         EXPECT_TRUE(wasThere) << act.toStdString();
     }
+    /// The button of a step, as a hand would press it; it opens a dialog for a file.
+    void chooseAtStep(const QString& words, const QString& path) {
+        bool wasThere = false;
+        QTimer asking;
+        QObject::connect(&asking, &QTimer::timeout, [&] {
+            if (auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget())) {
+                asking.stop();
+                wasThere = true;
+                dialog->setDirectory(QFileInfo(path).path());
+                dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))
+                    ->setText(QFileInfo(path).fileName());
+                QMetaObject::invokeMethod(dialog, "accept");
+            }
+        });
+        asking.start(0);
+        for (QPushButton* button : window_->findChildren<QPushButton*>()) {
+            if (button->text() == words) {
+                button->click();
+            }
+        }
+        EXPECT_TRUE(wasThere) << words.toStdString();
+        open().jobs().finishAll();
+    }
     void choose(const QString& act, const QString& path) {
         answer<QFileDialog>(act, [&](QFileDialog& dialog) {
             dialog.setDirectory(QFileInfo(path).path());
@@ -60,6 +85,37 @@ TEST_F(Dialogs, MakeANewWaterUnderTheNameThatWasGiven) {
     EXPECT_EQ(open().water()->name, "St. Mary");
     answer<QFileDialog>("New water...", [](QFileDialog& dialog) { dialog.reject(); });
     EXPECT_EQ(open().water()->name, "St. Mary");
+}
+
+TEST_F(Dialogs, ASheetThatIsSavedIsKeptToBeWrittenUp) {
+    choose("New water...", folder_.filePath("bowl.gpkg"));
+    ASSERT_TRUE(support::layBowl(open()));
+    edits::setPlan(open(), "Set", [](marks::Plan& plan) { plan.count = 3; });
+    open().planTomorrow();
+    open().jobs().finishAll();
+    const auto planned = open().planned();
+    ASSERT_TRUE(planned);
+    days().setCurrentIndex(1);
+    QCoreApplication::processEvents(); // the steps show what was planned
+    const QString path = folder_.filePath("sheet.pdf");
+    chooseAtStep("Save PDF…", path);
+    EXPECT_TRUE(QFile::exists(path));
+    ASSERT_EQ(open().water()->sheets.size(), 1U);
+    const water::BoatSheet& sheet = open().water()->sheets[0];
+    EXPECT_EQ(sheet.day, planned->plan.day.day);
+    ASSERT_EQ(sheet.stops.size(), planned->day.stops.size());
+    for (std::size_t i = 0; i < sheet.stops.size(); ++i) {
+        const marks::DayStop& stop = planned->day.stops[i];
+        EXPECT_EQ(sheet.stops[i].rank, stop.rank);
+        EXPECT_LE(std::chrono::abs(sheet.stops[i].to - stop.leave), std::chrono::seconds(30));
+        EXPECT_LE(std::chrono::abs(sheet.stops[i].from - (stop.leave - stop.stay)),
+                  std::chrono::seconds(30));
+    }
+    EXPECT_TRUE(open().isPlanCurrent()) << "it changes nothing that the plan is made from";
+    EXPECT_TRUE(open().finishKeeping());
+    open_water::OpenWater again;
+    ASSERT_TRUE(again.open(folder_.filePath("bowl.gpkg")));
+    EXPECT_EQ(again.water()->sheets, open().water()->sheets);
 }
 
 TEST_F(Dialogs, OpenTheWaterThatWasChosen) {

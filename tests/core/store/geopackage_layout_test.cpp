@@ -69,6 +69,7 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'section_names'|'features'|4326",
                     "'sections'|'features'|4326",
                     "'settings'|'attributes'|0",
+                    "'sheet_stops'|'features'|4326",
                     "'shoreline'|'features'|4326",
                     "'soundings'|'features'|4326",
                     "'stays'|'features'|4326",
@@ -217,6 +218,7 @@ TEST_F(GeoPackageLayout, TellsWhichLayersASaveHasChanged) {
         {Part::plan,
          {"'banned_water'", "'belief_profiles'", "'day_by_hand'", "'laid_by_hand'",
           "'pinned_marks'", "'plan'"}},
+        {Part::sheets, {"'sheet_stops'"}},
         {Part::log, {"'fish'", "'stays'"}}};
     auto store = store::create(path_).value();
     const auto age = [&] {

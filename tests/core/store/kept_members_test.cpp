@@ -52,6 +52,8 @@ Water plain() {
     water.banned.assign(2, {{}, {{3.1, 55.2}, {3.11, 55.2}, {3.1, 55.21}}});
     water.beliefProfiles = {{"autumn", {}}, {"spring", {}}};
     water.dayByHand.order.resize(2);
+    water.sheets = {{units::dayFrom("2026-10-02").value(), {{}, {}}},
+                    {units::dayFrom("2026-10-03").value(), {{}}}};
     water.dayByHand.stays.assign(2, {{}, std::chrono::minutes(30)});
     water.log = logbook::Log(2);
     water.log.edit(1).runs.resize(2);
@@ -317,6 +319,23 @@ const std::array planMembers{
            [](Water& w) {
                w.dayByHand.order[1] = {3.1, 55.2};
            }},
+    Member{"sheet's day", Part::sheets,
+           [](Water& w) { w.sheets[1].day = units::dayFrom("2027-02-28").value(); }},
+    Member{"number on the sheet", Part::sheets, [](Water& w) { w.sheets[0].stops[1].rank = 7; }},
+    Member{"name on the sheet", Part::sheets,
+           [](Water& w) { w.sheets[0].stops[0].called = "Gannick Bar, 120 m NE"; }},
+    Member{"place on the sheet", Part::sheets,
+           [](Water& w) {
+               w.sheets[1].stops[0].place = {3.1234567, 55.2};
+           }},
+    Member{"from", Part::sheets, [](Water& w) { w.sheets[0].stops[1].from = moment(60); }},
+    Member{"to", Part::sheets, [](Water& w) { w.sheets[0].stops[1].to = moment(7'200); }},
+    Member{"stops turned about", Part::sheets,
+           [](Water& w) {
+               w.sheets[0].stops[0].rank = 2;
+               w.sheets[0].stops[1].rank = 1;
+           }},
+    Member{"a sheet less", Part::sheets, [](Water& w) { w.sheets.erase(w.sheets.begin()); }},
     Member{"no order by hand", Part::plan, [](Water& w) { w.dayByHand.order.clear(); }},
     Member{"stay's place by hand", Part::plan,
            [](Water& w) {

@@ -38,7 +38,10 @@ TEST(StampTable, KnowsAllMembers) {
     [[maybe_unused]] const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine,
                                   weedNotes, places, houseRules, settings, sectionNames,
                                   sectionChanges, pinnedMarks, banned, beliefProfiles, dayByHand,
-                                  plan, log] = w;
+                                  plan, sheets, log] = w;
+    [[maybe_unused]] const auto& [sheetDay, sheetStops] = sheets[0];
+    [[maybe_unused]] const auto& [stopRank, stopCalled, stopPlace, stopFrom, stopTo] =
+        sheetStops[0];
     [[maybe_unused]] const auto& [bannedName, bannedRing] = banned[0];
     [[maybe_unused]] const auto& [profileName, profileWeights] = beliefProfiles[0];
     [[maybe_unused]] const auto& [pinName, pinPlace, pinLaid] = pinnedMarks[0];

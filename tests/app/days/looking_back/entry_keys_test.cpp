@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A stay, a fish and a day written down by keyboard alone, key by key: how many it takes, where the
 // next key goes, and that nothing is in the log that nobody said.
+#include "app/edits/take_sheet.h"
+#include "app/open_water/now.h"
+#include "app/wording/sheet_stops.h"
 #include "tests/app/days/looking_back/back_desk.h"
+
+#include <QComboBox>
 
 namespace {
 
@@ -206,6 +211,67 @@ TEST_F(EntryByKeys, TheMarkOfAStopDoesNotChangeWithThePlanMadeAnewMeanwhile) {
     for (int row = 0; row < 4; ++row) {
         EXPECT_EQ(stops.words(row, 0), before[static_cast<std::size_t>(row)]);
     }
+}
+
+TEST_F(EntryByKeys, TheSheetThatWasInTheBoatIsWrittenUpOnceThePlanHasGoneOn) {
+    const units::Day today = open_.water()->clock.dayOf(open_water::now());
+    const auto daysFromToday = [&](int days) {
+        return units::Day(std::chrono::sys_days(today) + std::chrono::days(days));
+    };
+    const auto planFor = [&](int days, int count) {
+        edits::setPlan(open_, "Set", [&](marks::Plan& plan) {
+            plan.day.day = daysFromToday(days);
+            plan.count = count;
+        });
+        open_.planTomorrow();
+        turn();
+    };
+    planFor(-1, 3);
+    const water::BoatSheet taken = wording::boatSheetOf(*open_.planned(), wording::Words());
+    ASSERT_EQ(taken.stops.size(), 3U);
+    edits::takeSheet(open_, taken);
+    planFor(1, 2);
+    const water::BoatSheet next = wording::boatSheetOf(*open_.planned(), wording::Words());
+    edits::takeSheet(open_, next);
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(focused(), "Rods out");
+    auto& which = named<QComboBox>("Day");
+    ASSERT_EQ(which.count(), 3);
+    EXPECT_EQ(which.currentIndex(), 2) << "the last day that is not to come";
+    EXPECT_FALSE(says("still to come"));
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    auto& stops = named<widgets::PlainTable>("Stops of the day");
+    ASSERT_EQ(stops.rowCount(), 3);
+    press(Qt::Key_Space);
+    ASSERT_EQ(log().size(), 1U);
+    EXPECT_EQ(log()[0].start, taken.stops[0].from);
+    EXPECT_EQ(log()[0].end, taken.stops[0].to);
+    EXPECT_EQ(log()[0].place, taken.stops[0].place);
+    EXPECT_TRUE(says("1 of 3 stops written down"));
+    which.setCurrentIndex(0);
+    emit which.activated(0);
+    turn();
+    EXPECT_EQ(stops.rowCount(), 2) << "the plan as it is now";
+    EXPECT_TRUE(says("still to come"));
+    which.setCurrentIndex(2);
+    emit which.activated(2);
+    turn();
+    EXPECT_TRUE(says("1 of 3 stops written down"));
+    open_.undoStack().undo(); // the stay
+    open_.undoStack().undo(); // and the plan for tomorrow
+    EXPECT_EQ(open_.water()->sheets.size(), 2U) << "what is on paper is not taken back";
+}
+
+TEST_F(EntryByKeys, ADayPlannedLaterThanTheLastSheetIsWrittenUpFromThePlan) {
+    const units::Day today = open_.water()->clock.dayOf(open_water::now());
+    water::BoatSheet old = wording::boatSheetOf(*open_.planned(), wording::Words());
+    old.day = std::chrono::sys_days(today) - std::chrono::days(9);
+    edits::takeSheet(open_, old);
+    edits::setPlan(open_, "Set", [&](marks::Plan& plan) { plan.day.day = today; });
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(named<QComboBox>("Day").currentIndex(), 0);
+    EXPECT_TRUE(says("0 of 4 stops written down"));
 }
 
 TEST_F(EntryByKeys, APlaceIsPointedAtWithoutTheKeysGoingAstray) {

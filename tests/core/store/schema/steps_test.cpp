@@ -153,6 +153,7 @@ TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
     old.banned.clear();
     old.beliefProfiles.clear();
     old.dayByHand = {};
+    old.sheets.clear();
     old.log = {stayOfOld()};
     old.plan.tackle.toOneAnchor = false;
     for (water::PinnedMark& mark : old.pinnedMarks) {

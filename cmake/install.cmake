@@ -1,0 +1,57 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# What `cmake --install` lays out, and the packages that cpack makes of it. See package.sh.
+include(GNUInstallDirs)
+
+set(from "${CMAKE_SOURCE_DIR}/resources/install")
+set(to "${CMAKE_INSTALL_DATADIR}")
+install(TARGETS meremark meremark-batch RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}")
+install(FILES "${from}/org.meremark.Meremark.desktop" DESTINATION "${to}/applications")
+install(FILES "${from}/org.meremark.Meremark.metainfo.xml" DESTINATION "${to}/metainfo")
+install(FILES "${from}/meremark.mime.xml" DESTINATION "${to}/mime/packages" RENAME meremark.xml)
+install(FILES "${CMAKE_SOURCE_DIR}/resources/icons/meremark.svg" DESTINATION "${to}/icons/hicolor/scalable/apps")
+install(FILES "${from}/meremark-batch.bash" DESTINATION "${to}/bash-completion/completions" RENAME meremark-batch)
+install(DIRECTORY "${CMAKE_SOURCE_DIR}/sample-survey/files/" DESTINATION "${to}/meremark/sample")
+install(FILES "${CMAKE_SOURCE_DIR}/README.md" DESTINATION "${to}/doc/meremark")
+
+# One page a program and one a verb, of the very texts that --help prints.
+find_program(MEREMARK_HELP2MAN help2man)
+find_program(MEREMARK_GZIP gzip)
+if(MEREMARK_HELP2MAN AND MEREMARK_GZIP)
+    set(pages "${CMAKE_BINARY_DIR}/man")
+    add_custom_command(OUTPUT "${pages}/made"
+        COMMAND "${CMAKE_SOURCE_DIR}/cmake/man_pages.sh" "$<TARGET_FILE:meremark>" "$<TARGET_FILE:meremark-batch>" "${pages}"
+        DEPENDS meremark meremark-batch "${CMAKE_SOURCE_DIR}/cmake/man_pages.sh"
+        COMMENT "Writing the man pages" VERBATIM)
+    add_custom_target(man_pages DEPENDS "${pages}/made")
+    install(DIRECTORY "${pages}/" DESTINATION "${CMAKE_INSTALL_MANDIR}/man1" OPTIONAL FILES_MATCHING PATTERN "*.1.gz")
+    install(FILES "${pages}/changelog.gz" DESTINATION "${to}/doc/meremark" OPTIONAL)
+endif()
+install(FILES "${from}/copyright" DESTINATION "${to}/doc/meremark")
+
+set(CPACK_PACKAGE_NAME meremark)
+set(CPACK_PACKAGE_VENDOR Meremark)
+set(CPACK_PACKAGE_CONTACT "The Meremark founders <founders@meremark.invalid>")
+set(CPACK_PACKAGE_VERSION "${PROJECT_VERSION}")
+set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "charts, anchor marks and log of one stillwater")
+set(CPACK_RESOURCE_FILE_LICENSE "${CMAKE_SOURCE_DIR}/LICENSE")
+set(CPACK_PACKAGE_DIRECTORY "${CMAKE_BINARY_DIR}/packages")
+set(CPACK_GENERATOR DEB TGZ)
+set(CPACK_STRIP_FILES ON)
+set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
+set(CPACK_DEBIAN_PACKAGE_SECTION science)
+set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
+set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
+# What no link says: the sets that PROJ and the clock read, the desk's icons and letters.
+set(CPACK_DEBIAN_PACKAGE_DEPENDS "proj-data, tzdata, fonts-dejavu-core, libqt6svg6")
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland")
+string(CONCAT CPACK_DEBIAN_PACKAGE_DESCRIPTION
+    "For the angler who has a boat, days and not seasons, and one large\n"
+    "stillwater. Meremark reads the soundings that he took himself, draws the\n"
+    "depths and how far each is to be trusted, finds drop-offs, shelves, humps\n"
+    "and weed, divides the water into sections, chooses tomorrow's anchor marks\n"
+    "for wind and level with ropes and baits, prints one sheet for the boat,\n"
+    "and learns from the log which zones and hours produce.\n"
+    ".\n"
+    "It works offline: nothing is fetched and nothing is sent.")
+set(CPACK_PACKAGE_DESCRIPTION "${CPACK_DEBIAN_PACKAGE_DESCRIPTION}")
+include(CPack)
