@@ -51,6 +51,7 @@ TEST(LogTables, ReadTheSameWithAnySeparatorAndEncoding) {
         const auto read = readText(text);
         ASSERT_TRUE(read) << read.error().sentence() << text;
         EXPECT_EQ(read->log, plain->log) << text;
+        EXPECT_EQ(read->lines, plain->lines) << text;
         EXPECT_TRUE(read->report.notes.empty());
         EXPECT_EQ(read->report.refusedCount(), 0U);
     }
@@ -211,6 +212,8 @@ TEST(DecodedText, IsUtf8WhateverItWasIn) {
     EXPECT_EQ(decodedText("Hecht f\xFCr 5 \x80").text, "Hecht für 5 €");
     EXPECT_EQ(decodedText("Hecht f\xFCr").encoding, TextEncoding::windows1252);
     EXPECT_EQ(decodedText("für").encoding, TextEncoding::utf8);
+    EXPECT_EQ(decodedText("für\xC3").encoding, TextEncoding::utf8) << "cut within a character";
+    EXPECT_EQ(decodedText("für\xE2\x82").encoding, TextEncoding::utf8);
     EXPECT_EQ(decodedText(std::string("\xFE\xFF\x6E\x56\xD8\x3C\xDF\xA3", 8)).text, "湖🎣");
     EXPECT_EQ(decodedText(std::string("\xFF\xFE\x3C\xD8", 4)).text, "\xEF\xBF\xBD");
     EXPECT_EQ(decodedText("").text, "");

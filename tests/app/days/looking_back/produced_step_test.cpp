@@ -25,7 +25,7 @@ protected:
         ASSERT_GE(sections_->sections.size(), 3U);
         edits::addStays(open_, "Add", {stayIn(0, 10, 1), stayIn(1, 11, 4), stayIn(0, 12, 0)});
         day_->steps().openStep(3);
-        turn();
+        count();
     }
     [[nodiscard]] logbook::Stay stayIn(std::size_t section, int day, int fish) const {
         const std::string date = "2026-09-" + std::to_string(day);
@@ -38,6 +38,11 @@ protected:
     }
     [[nodiscard]] QString nameOf(std::size_t section) const {
         return QString::fromStdString(sections_->sections[section].name);
+    }
+    /// Asked with one turn, and shown with the next.
+    void count() {
+        turn();
+        turn();
     }
     widgets::PlainTable& table() { return named<widgets::PlainTable>("What produced"); }
     /// The row of that name; -1 where there is none.
@@ -61,7 +66,7 @@ protected:
         field.selectAll();
         QTest::keyClicks(&field, day);
         QTest::keyClick(&field, Qt::Key_Return);
-        turn();
+        count();
     }
 
     std::shared_ptr<const sections::SectionMap> sections_;
@@ -82,7 +87,7 @@ TEST_F(ProducedPage, ListsWhatWasFishedWithTheWholeBelowAndTheUntriedWhereAskedF
 
 TEST_F(ProducedPage, CountsAStayThatIsAdded) {
     edits::addStays(open_, "Add", {stayIn(2, 14, 7)});
-    turn();
+    count();
     ASSERT_EQ(table().rowCount(), 4);
     EXPECT_EQ(table().words(0, 0), nameOf(2));
     EXPECT_EQ(table().words(3, 3), "12");
@@ -116,11 +121,11 @@ TEST_F(ProducedPage, ShadesTheChartByWhatIsCountedNow) {
     auto& by = named<QComboBox>("By");
     by.setCurrentText(looking_back::titleOf(ReviewBy::zone));
     EXPECT_FALSE(chart_.content().rates && chart_.content().rates->by == ReviewBy::section);
-    turn();
+    count();
     ASSERT_TRUE(chart_.content().rates);
     EXPECT_EQ(chart_.content().rates->by, ReviewBy::zone);
     by.setCurrentText(looking_back::titleOf(ReviewBy::bait));
-    turn();
+    count();
     EXPECT_FALSE(chart_.content().rates) << "a bait is no place";
 }
 
