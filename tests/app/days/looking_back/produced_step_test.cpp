@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The page of what produced on a water that is drawn: its table, the row beside the chosen one, the
 // shade on the chart, and what it says where it cannot count.
+#include "app/chart/palette.h"
 #include "app/days/looking_back/produced_view.h"
 #include "app/edits/add_stays.h"
+#include "app/paper/rates_picture.h"
+#include "app/widgets/interval_bar.h"
 #include "core/water/questions/review_log.h"
 #include "tests/app/days/autumn_log.h"
 #include "tests/app/days/looking_back/back_desk.h"
 
 #include <QCheckBox>
+#include <QClipboard>
 #include <QComboBox>
 
 #include <algorithm>
@@ -127,6 +131,32 @@ TEST_F(ProducedPage, ShadesTheChartByWhatIsCountedNow) {
     by.setCurrentText(looking_back::titleOf(ReviewBy::bait));
     count();
     EXPECT_FALSE(chart_.content().rates) << "a bait is no place";
+}
+
+TEST_F(ProducedPage, GivesAwayAPictureOfWhatWasFishedAndDrawsBarsAsLongAsTheirRates) {
+    const auto table = counted(ReviewBy::section);
+    auto rows =
+        looking_back::rowsThatMatter(table, ReviewBy::section, *open_.water(), wording::Words());
+    std::erase_if(rows, [](const looking_back::ProducedRow& row) { return !row.isTried(); });
+    named<QPushButton>("Copy picture").click();
+    EXPECT_EQ(QGuiApplication::clipboard()->image(),
+              paper::renderRates(looking_back::calledByTheUser(rows, table),
+                                 "Skarrow Water, fish by section", QSize(1200, 900)));
+    const auto shown = day_->findChildren<widgets::IntervalBar*>();
+    const auto bars = std::ranges::find_if(shown, &QWidget::isVisible);
+    ASSERT_NE(bars, shown.end());
+    widgets::IntervalBar same(chart::Palette::screen().plum, (*bars)->parentWidget());
+    std::vector<widgets::Interval> drawn;
+    double most = 0.0; // a bar's doubt is cut off at four times its rate
+    for (const looking_back::ProducedRow& row : rows) {
+        const rates::Rate rate = row.counted.shrunk.value();
+        most = std::max(most, std::min(rate.high, 4.0 * rate.per10RodHours));
+        drawn.push_back({row.name, rate.per10RodHours, rate.low, rate.high,
+                         wording::Words::rate(rate.per10RodHours), true});
+    }
+    same.setRows(drawn, most);
+    same.resize((*bars)->size());
+    EXPECT_EQ((*bars)->grab().toImage(), same.grab().toImage());
 }
 
 TEST_F(ProducedPage, SaysWhyItCannotCount) {
