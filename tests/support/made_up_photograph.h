@@ -15,6 +15,7 @@ struct CameraNotes {
     std::string gpsDate;                ///< "2026:10:03".
     std::vector<std::uint32_t> gpsTime; ///< Hours, minutes, seconds.
     bool hasPlace = false;              ///< 55 12 30 N, 3 6 0 W.
+    bool hasSides = true;               ///< Whether it says north and west.
 };
 
 /// A grey pixel as JPEG with these notes as Exif. Source of the layout: CIPA DC-008 (Exif 2.32).
@@ -26,9 +27,9 @@ public:
         addText(exif, 0x9011, notes.offset);
         std::vector<Entry> gps;
         if (notes.hasPlace) {
-            addText(gps, 1, "N");
+            addText(gps, 1, notes.hasSides ? "N" : "");
             addNumbers(gps, 2, {55, 12, 30});
-            addText(gps, 3, "W");
+            addText(gps, 3, notes.hasSides ? "W" : "");
             addNumbers(gps, 4, {3, 6, 0});
         }
         addNumbers(gps, 7, notes.gpsTime);

@@ -44,7 +44,7 @@ private:
     StepPanel* panel_;
     std::vector<DayStep*> steps_;
     Refresher* refresher_;
-    QTimer planTimer_;
+    QTimer planTimer_{this};
     LieHand hand_;
 };
 

@@ -211,6 +211,27 @@ TEST_F(RigOnPaperInFeet, RopesAndStopKnotsAreWrittenBesideTheirOwn) {
                         [&](geo::WaterPoint p) { return alongOf(p); });
 }
 
+TEST_F(RigOnPaper, OnACutAlongOneCastNoOtherRodHasASay) {
+    ASSERT_EQ(mark().spread.rods.size(), 3U);
+    SideScene cast = scene_;
+    cast.rod = 1;
+    RecordedPages pages;
+    QPainter painter(&pages);
+    side_view::paintScene(painter, cast, page);
+    painter.end();
+    const auto floats = std::ranges::count_if(pages.all(Drawn::Kind::ellipse), [](const Drawn& d) {
+        return std::fabs(d.points.boundingRect().width() - 6.4) < 0.01;
+    });
+    EXPECT_EQ(floats, 1);
+    for (std::size_t i = 0; i < 3; ++i) {
+        const QString text =
+            QStringLiteral("rod %1  stop knot %2")
+                .arg(i + 1)
+                .arg(Said(UnitSystem::metric).depth(mark().spread.rods[i].stopKnot));
+        EXPECT_EQ(pages.lettered(text, letters()).size(), i == 1 ? 1U : 0U) << i;
+    }
+}
+
 TEST_F(RigOnPaper, TheAnchorsAreCrossesAtTheEndsOfTheirRopes) {
     std::vector<QPointF> crosses;
     for (const Drawn& path : pages_.all(Drawn::Kind::path)) {

@@ -168,6 +168,17 @@ TEST(Notes, BroughtInTwiceDoubleNothingAndAddToThoseThereAre) {
     EXPECT_TRUE(twice->weedNotes.isSameAs(once->weedNotes)) << "not even the list is another";
 }
 
+TEST(Notes, ThatAreNoLongerThereAreNotSaidToBeChanged) {
+    soundings::LeadLineSounding lead = full().leadLine.at(0);
+    lead.id = soundings::LeadLineId(999);
+    for (const auto& after : {acts::changeLeadLine(full(), lead),
+                              acts::removeLeadLine(full(), soundings::LeadLineId(999)),
+                              acts::removeWeedNote(full(), weed::WeedNoteId(999))}) {
+        ASSERT_FALSE(after);
+        EXPECT_EQ(after.error().kind, base::ErrorKind::wrongUse);
+    }
+}
+
 TEST(Stays, BroughtInTwiceDoubleNoCatch) {
     logbook::Stay early = support::fullStay();
     early.start -= std::chrono::hours(48);

@@ -130,6 +130,19 @@ TEST(LayByHand, TellsRopesThatAreTooShortAndTooSteep) {
                                                                 far->fallBackRope, boat.bowRope}));
     EXPECT_THAT(far->cautions, Contains(anchoring::RopeTooShort{LiePart::sternAnchor,
                                                                 far->stern->rope, boat.sternRope}));
+    // Long enough as she lies, and too short to fall back as far as the stern anchor.
+    boat.sternRope = Length::metres(20.0);
+    boat.bowRope = Length::metres(33.0);
+    const auto back = lay({WaterPoint{0, 30}, WaterPoint{0, -14}, {}}, windFrom(0), boat);
+    ASSERT_TRUE(back);
+    ASSERT_LT(back->bow.rope, boat.bowRope);
+    ASSERT_GT(back->fallBackRope, boat.bowRope);
+    EXPECT_EQ(back->cautions.front(), anchoring::Caution(anchoring::RopeTooShort{
+                                          LiePart::bowAnchor, back->fallBackRope, boat.bowRope}));
+    boat.bowRope = Length::metres(40.0);
+    const auto fits = lay({WaterPoint{0, 30}, WaterPoint{0, -14}, {}}, windFrom(0), boat);
+    ASSERT_TRUE(fits);
+    EXPECT_EQ(find<anchoring::RopeTooShort>(*fits), nullptr);
     const auto near = lay({WaterPoint{0, 8}, {}, {}}, windFrom(0));
     ASSERT_TRUE(near);
     const auto* steep = find<anchoring::TooSteep>(*near);

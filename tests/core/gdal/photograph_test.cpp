@@ -41,6 +41,8 @@ TEST(Photograph, SaysWhereItWasTaken) {
     EXPECT_NEAR(photograph.place->lat_deg, 55.0 + 12.0 / 60 + 30.0 / 3600, 1e-9);
     EXPECT_NEAR(photograph.place->lon_deg, -3.1, 1e-9);
     EXPECT_EQ(timeOf(photograph), "none");
+    notes.hasSides = false;
+    EXPECT_EQ(read(notes, {}).place, std::nullopt) << "east or west, nobody knows";
 }
 
 TEST(Photograph, MayKnowNothingAndMustBeAPicture) {

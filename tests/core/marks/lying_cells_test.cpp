@@ -82,6 +82,44 @@ TEST(LyingCells, AreFarFromTheBankWhereverInThemTheBoatLies) {
     EXPECT_GT(far, 4U * 10000U) << "measuring is the exception";
 }
 
+TEST(LyingCells, AreNearTheBankOfAnIslandNarrowerThanACell) {
+    // A wall of 1 m between the middles of cells of 4 m: every cell has water.
+    const auto water = support::madeUpWater(
+        {{support::rectangle(-60, -60, 60, 60), {support::rectangle(-0.5, -20, 0.5, 20)}}},
+        [](WaterPoint) { return 5.0; }, 4.0);
+    const structure::ZoneMap none = support::noZones(water);
+    const grid::Grid<std::uint8_t> closed(water.depth.frame(), 0);
+    const rods::Ground ground(water.depth, Depth::metres(30.0), &closed, none, none);
+    const contours::Bands bands;
+    const sections::SectionMap sections;
+    const grid::Grid<float> trust_m(water.depth.frame(), 0.2F);
+    const marks::MarkInput input{.frame = water.frame,
+                                 .outline = water.outline,
+                                 .ground = ground,
+                                 .bands = bands,
+                                 .sections = sections,
+                                 .trust_m = trust_m,
+                                 .isGuess = nullptr,
+                                 .learned = nullptr,
+                                 .waveHeightAt = {}};
+    const Length room = Length::metres(6.0);
+    const marks::Clearance clearance = marks::Clearance::of(input, room);
+    const grid::GridFrame& frame = ground.frame();
+    std::size_t far = 0;
+    for (std::size_t i = 0; i < frame.size(); ++i) {
+        const grid::Cell c = frame.cellAt(i);
+        const WaterPoint p = frame.centre(c);
+        if (water.outline.contains(p)) {
+            ASSERT_TRUE(ground.depthAt(p)) << "else the cells without water tell of the wall";
+            far += clearance.isFarFromBanks(c) ? 1U : 0U;
+            EXPECT_FALSE(clearance.isFarFromBanks(c) &&
+                         water.outline.distanceToShore_m(p) < room.inMetres())
+                << p.x_m << ' ' << p.y_m;
+        }
+    }
+    EXPECT_GT(far, 50U);
+}
+
 TEST(LyingCells, AreRefusedAndStoppedAsAllElse) {
     support::MadeUpDay day;
     struct Stopped : base::Progress {

@@ -87,6 +87,39 @@ TEST_F(PlacesLookedAt, LieInTheMiddleOfEveryFeatureAndOfNothingElse) {
     }
 }
 
+TEST_F(PlacesLookedAt, LieOnAPatchOfAnotherKindThatTheLatticePassesBy) {
+    // One cell of weed between the lattice's places, 10 m apart, and one of plateau beside it: no
+    // feature has its middle there, no edge passes, and the depth is like that around.
+    const WaterPoint bed{5.0, 5.0};
+    const WaterPoint flat{-35.0, 45.0};
+    const auto cellOf = [](WaterPoint cell) {
+        return [cell](WaterPoint p) { return geo::distance_m(p, cell) < 0.5; };
+    };
+    EXPECT_FALSE(holds(places(), bed, 0.9));
+    EXPECT_FALSE(holds(places(), flat, 0.9));
+    support::addZone(weed_, water_, ZoneKind::weedBed, cellOf(bed));
+    support::addZone(zones_, water_, ZoneKind::plateau, cellOf(flat));
+    ASSERT_EQ(weed_.zones.back().cells.size(), 1U);
+    ASSERT_EQ(zones_.zones.back().cells.size(), 1U);
+    EXPECT_TRUE(holds(places(), bed, 0.9));
+    EXPECT_TRUE(holds(places(), flat, 0.9));
+}
+
+TEST_F(PlacesLookedAt, LieOnASpotOfAnotherDepthThatTheLatticePassesBy) {
+    const WaterPoint spot{5.0, 5.0};
+    bands_ = contours::Bands::make({Depth::metres(25)}, Depth::metres(30)).value();
+    for (const double times : {1.0, 1.1, 1.6, 0.6}) {
+        water_ = support::madeUpWater(
+            {{support::rectangle(-100, -100, 100, 100), {}}},
+            [&](WaterPoint p) {
+                const bool isSpot = geo::distance_m(p, spot) < 0.9;
+                return (isSpot ? times : 1.0) * (6.0 + 0.004 * p.x_m);
+            },
+            2.0);
+        EXPECT_EQ(holds(places(), spot, 0.9), times > 1.5 || times < 0.7) << times;
+    }
+}
+
 /// The lattice's step by the formula in the header's words: half a cast, finer on a pond.
 double stepFor(const support::MadeUpWater& water, double most) {
     const double area_m2 =

@@ -42,6 +42,21 @@ TEST(DayScatter, IsTheUsualWhereNothingSpeaksOfIt) {
     EXPECT_DOUBLE_EQ(rates::dayVariance(blanks), 1.0 / 3.0);
 }
 
+TEST(DayScatter, IsWhatTheFormulaMakesOfTheDays) {
+    // Two days alike, 2 fish each: S2 = 1/2, S3 = 1/4, so found = 0 - 4 (1 - 1/2) = -2 and unit =
+    // 4 * 3 (1/2 - 1/2 + 1/4) = 3; the usual weighs 12 * (4 * 3 / 2) / 2 = 36.
+    const std::vector<ByDay> alike{daysOf({{2, 10.0}, {2, 10.0}})};
+    EXPECT_NEAR(rates::dayVariance(alike), (-2.0 + 36.0 / 3.0) / (3.0 + 36.0), 1e-12);
+    // 0 and 4: the scatter is 8.
+    const std::vector<ByDay> uneven{daysOf({{0, 10.0}, {4, 10.0}})};
+    EXPECT_NEAR(rates::dayVariance(uneven), (6.0 + 36.0 / 3.0) / (3.0 + 36.0), 1e-12);
+    // Of 10 and 30 rod-hours: S2 = 10/16, S3 = 28/64; 1 and 3 fish are off by nothing.
+    const std::vector<ByDay> shares{daysOf({{1, 10.0}, {3, 30.0}})};
+    const double unit = 12.0 * (0.625 - 0.875 + 0.390625);
+    const double usual = 12.0 * (12.0 * 0.625) / 2.0;
+    EXPECT_NEAR(rates::dayVariance(shares), (-4.0 * 0.375 + usual / 3.0) / (unit + usual), 1e-12);
+}
+
 TEST(DayScatter, TakesRowsThatDifferForNoScatter) {
     std::vector<ByDay> rows;
     for (const double fish : {2.0, 20.0}) { // ten times, day for day alike

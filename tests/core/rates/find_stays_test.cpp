@@ -133,6 +133,39 @@ TEST(FindStays, IsNotPutOffByWildFixes) {
     EXPECT_LT(geo::distance_m(stays[0].place, {300, 0}), 3.0);
 }
 
+TEST(FindStays, KeepsAStayWholeWhereAFewPositionsStray) {
+    Boat boat;
+    boat.row(300, 0).lie(minutes(20));
+    for (int i = 0; i < 8; ++i) { // two of the spots of 20 s that a track is cut by
+        boat.wildFix(60.0);
+    }
+    boat.lie(minutes(20)).row(0, 0);
+    FindStaysSettings settings;
+    settings.bridged = minutes(0);
+    EXPECT_EQ(find(boat.track(), settings).size(), 1U) << "without anything joined afterwards";
+}
+
+/// A fix every three minutes for an hour, so fast to the east.
+Track sparse(double speed_m_s) {
+    Track track;
+    for (int i = 0; i <= 20; ++i) {
+        const seconds time(180 * i);
+        const double east_m = speed_m_s * static_cast<double>(time.count());
+        const double off_m = i % 2 == 0 ? 2.0 : -2.0;
+        track.push_back({{east_m, off_m}, logs::moment("2026-10-03T07:00:00Z") + time});
+    }
+    return track;
+}
+
+TEST(FindStays, KnowsADriftFromAStayWhereFixesAreMinutesApart) {
+    const auto stays = find(sparse(0.0));
+    ASSERT_EQ(stays.size(), 1U);
+    EXPECT_EQ(stays[0].end - stays[0].start, minutes(60));
+    for (const double slow_m_s : {0.04, 0.05, 0.1}) {
+        EXPECT_TRUE(find(sparse(slow_m_s)).empty()) << slow_m_s;
+    }
+}
+
 TEST(FindStays, TakesAMoveOfFortyMetresForANewStay) {
     const auto stays = find(
         Boat().row(300, 0).lie(minutes(20)).row(340, 0, 0.7).lie(minutes(20)).row(0, 0).track());

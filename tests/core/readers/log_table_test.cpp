@@ -51,6 +51,7 @@ TEST(LogTables, ReadTheSameWithAnySeparatorAndEncoding) {
         const auto read = readText(text);
         ASSERT_TRUE(read) << read.error().sentence() << text;
         EXPECT_EQ(read->log, plain->log) << text;
+        EXPECT_EQ(read->lines, plain->lines) << text;
         EXPECT_TRUE(read->report.notes.empty());
         EXPECT_EQ(read->report.refusedCount(), 0U);
     }
@@ -101,6 +102,53 @@ TEST(LogTables, FindTheHeaderBelowATitleAndOnceMoreFurtherDown) {
     EXPECT_EQ(
         read->report.notes,
         (std::vector<std::string>{"Line 6 is a header once more: what follows is read by it."}));
+}
+
+TEST(LogTables, TakeNoCaptionOfTwoNamesForTheHeader) {
+    const auto read = readText("Stay,Note\n" + header + "\n" + rows);
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_EQ(read->log.size(), 1U);
+}
+
+TEST(LogTables, KeepRowsThatLackTheirLastCellsAndSaySoOnce) {
+    const auto read = readText("kind,stay,start,end,lon,lat,rods,note\n"
+                               "stay,1,2026-10-03 08:00,2026-10-03 10:00,3.1,55.2,2\n"
+                               "stay,2,2026-10-04 08:00,2026-10-04 10:00,3.1,55.2\n"
+                               "stay,3,2026-10-05 08:00,2026-10-05 10:00,3.1,55.2,2,x,,\n"
+                               "stay,4,2026-10-06 08:00,2026-10-06 10:00,3.1,55.2,2,x,,y\n");
+    ASSERT_TRUE(read) << read.error().sentence();
+    ASSERT_EQ(read->log.size(), 3U);
+    EXPECT_EQ(read->log[0].rods, 2);
+    EXPECT_EQ(read->log[1].rods, std::nullopt);
+    EXPECT_EQ(read->report.notes,
+              (std::vector<std::string>{"Rows from line 2 on are shorter than the header: what "
+                                        "they lack is not known."}));
+    ASSERT_EQ(read->report.refusedCount(), 1U) << "a cell that belongs to no column";
+    EXPECT_EQ(read->report.refused.at("wrong_columns").firstLine, 5U);
+}
+
+TEST(LogTables, MayGiveTheLengthOfAStayInsteadOfItsEnd) {
+    const auto read = readText("kind,stay,start,hours,lon,lat\n"
+                               "stay,1,2026-10-03 08:00,1.5,3.1,55.2\n");
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_EQ(units::isoText(read->log.at(0).end), "2026-10-03T09:30:00Z");
+}
+
+TEST(LogTables, TimeAFishByTheNightOfItsStayAndPlaceItsBaitApartFromTheBoat) {
+    const auto read = readText("kind,stay,start,end,time,lon,lat\n"
+                               "stay,1,2026-10-03 20:00,2026-10-04 02:00,,3.1,55.2\n"
+                               "fish,1,,,21:30,3.1,55.2\n"
+                               "run,1,,,01:15,3.101,55.2\n");
+    ASSERT_TRUE(read) << read.error().sentence();
+    ASSERT_EQ(read->log.at(0).runs.size(), 2U);
+    const logbook::Fish& first = read->log[0].runs[0];
+    const logbook::Fish& second = read->log[0].runs[1];
+    EXPECT_EQ(units::isoText(first.time.value()), "2026-10-03T21:30:00Z");
+    EXPECT_EQ(units::isoText(second.time.value()), "2026-10-04T01:15:00Z") << "after midnight";
+    EXPECT_EQ(first.baitPlace, std::nullopt) << "where the boat lay says nothing of the bait";
+    EXPECT_EQ(second.baitPlace, (geo::LonLat{3.101, 55.2}));
+    EXPECT_TRUE(first.landed);
+    EXPECT_FALSE(second.landed);
 }
 
 TEST(LogTables, KeepColumnsThatMeanNothingHereAndTellThem) {
@@ -164,6 +212,8 @@ TEST(DecodedText, IsUtf8WhateverItWasIn) {
     EXPECT_EQ(decodedText("Hecht f\xFCr 5 \x80").text, "Hecht für 5 €");
     EXPECT_EQ(decodedText("Hecht f\xFCr").encoding, TextEncoding::windows1252);
     EXPECT_EQ(decodedText("für").encoding, TextEncoding::utf8);
+    EXPECT_EQ(decodedText("für\xC3").encoding, TextEncoding::utf8) << "cut within a character";
+    EXPECT_EQ(decodedText("für\xE2\x82").encoding, TextEncoding::utf8);
     EXPECT_EQ(decodedText(std::string("\xFE\xFF\x6E\x56\xD8\x3C\xDF\xA3", 8)).text, "湖🎣");
     EXPECT_EQ(decodedText(std::string("\xFF\xFE\x3C\xD8", 4)).text, "\xEF\xBF\xBD");
     EXPECT_EQ(decodedText("").text, "");

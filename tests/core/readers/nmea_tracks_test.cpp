@@ -64,9 +64,24 @@ TEST(NmeaTracks, KnowTheDayBeforeItIsSaidAndAfterMidnight) {
         << "two logs in one file";
 }
 
+TEST(NmeaTracks, KnowTheDayBeforeMidnightWhenItIsSaidAfterIt) {
+    const auto track = readText(gga("235958") + gga("000001") + rmc("000002", "041026"));
+    ASSERT_TRUE(track);
+    EXPECT_EQ(timesOf(*track),
+              (Times{"2026-10-03T23:59:58Z", "2026-10-04T00:00:01Z", "2026-10-04T00:00:02Z"}));
+}
+
+TEST(NmeaTracks, TakeASentenceThatComesLateForNoOtherDay) {
+    const auto track = readText(rmc("081002", "031026") + gga("081001") + gga("081003"));
+    ASSERT_TRUE(track);
+    EXPECT_EQ(timesOf(*track),
+              (Times{"2026-10-03T08:10:01Z", "2026-10-03T08:10:02Z", "2026-10-03T08:10:03Z"}))
+        << "in the order of time";
+}
+
 TEST(NmeaTracks, LeaveOutWhatIsNoFixAndSayWhatIsMissing) {
     std::string damaged = rmc("081003", "031026");
-    damaged[20] = '7';
+    damaged[19] = '7'; // 55 17 N instead of 55 12
     const auto track =
         readText(rmc("081000", "031026") + rmc("081001", "031026", "5512.000", "V") + damaged);
     ASSERT_TRUE(track);

@@ -66,20 +66,30 @@ TEST(LaidByHand, IsInThePlanWithRopesKnotsAndWordOfIt) {
     EXPECT_FALSE(markNamed(without, "Old post").isLaidByHand());
 }
 
+/// With sections of a known stamp, so that what is worked out is kept from plan to plan.
+PlannedWater stamped(PlannedWater made) {
+    made.derived.stamps[water::Step::sections] = water::Stamp();
+    return made;
+}
+
 TEST(LaidByHand, IsKeptThroughEveryPlanWithWorkingsOrWithout) {
-    PlannedWater made = laid();
-    water::Workings kept;
-    planOf(PlannedWater(), &kept);
+    PlannedWater made = stamped(laid());
+    PlannedWater bare = stamped(PlannedWater());
     for (const double wind_deg : {120.0, 75.0, 300.0}) {
+        water::Workings kept;
+        bare.water.plan.day.wind.from = Bearing::degrees(wind_deg);
         made.water.plan.day.wind.from = Bearing::degrees(wind_deg);
+        ASSERT_FALSE(markNamed(planOf(bare, &kept), "Old post").isLaidByHand());
+        const std::size_t known = kept.worked.size();
+        ASSERT_GT(known, 0U) << "else nothing is kept that could be taken for the hand's";
         for (water::Workings* workings : {&kept, static_cast<water::Workings*>(nullptr)}) {
             const marks::Mark mark = markNamed(planOf(made, workings), "Old post");
             EXPECT_TRUE(mark.anchors.bow.isByHand) << wind_deg;
             EXPECT_LT(geo::distance_m(mark.anchors.bow.place, bowPut()), 0.05);
         }
+        EXPECT_FALSE(markNamed(planOf(bare, &kept), "Old post").isLaidByHand()) << "given back";
+        EXPECT_EQ(kept.worked.size(), known) << "and all that was kept was still of use";
     }
-    made.water.pinnedMarks[0].laid = {};
-    EXPECT_FALSE(markNamed(planOf(made, &kept), "Old post").isLaidByHand()) << "given back";
 }
 
 TEST(LaidByHand, IsToldWhereTheWindOrTheLevelChanges) {
@@ -152,24 +162,34 @@ TEST(OneAnchorDay, IsNotLeftOutForAShortSternRope) {
 
 TEST(StopWinds, EveryStopNamesTheWindThatItsAnchorsAreLaidFor) {
     PlannedWater made;
-    made.water.plan.day.windLater = marks::LaterWind{
-        std::chrono::hours(13), {Bearing::degrees(300.0), units::Speed::metresPerSecond(3.0)}};
-    const water::PlannedDay planned = planOf(made);
-    ASSERT_GE(planned.day.stops.size(), 3U);
+    std::size_t first = 0;
     std::size_t later = 0;
-    for (const marks::DayStop& stop : planned.day.stops) {
-        const marks::Mark& mark = planned.marks[static_cast<std::size_t>(stop.rank - 1)];
-        ASSERT_TRUE(stop.wind.from);
-        const bool isLater = *stop.wind.from == Bearing::degrees(300.0);
-        later += isLater ? 1 : 0;
-        EXPECT_LT(mark.anchors.lie.heading.angleTo_deg(*stop.wind.from), 40.0 + 1e-6);
-        const auto turn = made.water.clock.at(made.water.plan.day.day, std::chrono::hours(13));
-        const auto before = std::min(turn, stop.leave) - std::min(turn, stop.arrive);
-        const auto after = std::max(turn, stop.leave) - std::max(turn, stop.arrive);
-        EXPECT_EQ(isLater, after > before) << "the wind of the longer part of the stay";
+    std::size_t turnedEarly = 0;
+    std::size_t turnedLate = 0;
+    for (const int hour : {12, 13, 14, 15}) {
+        made.water.plan.day.windLater = marks::LaterWind{
+            std::chrono::hours(hour), {Bearing::degrees(300.0), units::Speed::metresPerSecond(3)}};
+        const water::PlannedDay planned = planOf(made);
+        ASSERT_GE(planned.day.stops.size(), 3U);
+        for (const marks::DayStop& stop : planned.day.stops) {
+            const marks::Mark& mark = planned.marks[static_cast<std::size_t>(stop.rank - 1)];
+            ASSERT_TRUE(stop.wind.from);
+            const bool isLater = *stop.wind.from == Bearing::degrees(300.0);
+            ++(isLater ? later : first);
+            EXPECT_LT(mark.anchors.lie.heading.angleTo_deg(*stop.wind.from), 40.0 + 1e-6);
+            const auto turn =
+                made.water.clock.at(made.water.plan.day.day, std::chrono::hours(hour));
+            const auto before = std::min(turn, stop.leave) - std::min(turn, stop.arrive);
+            const auto after = std::max(turn, stop.leave) - std::max(turn, stop.arrive);
+            EXPECT_EQ(isLater, after > before) << "the wind of the longer part of the stay";
+            if (before.count() > 0 && after.count() > 0) {
+                ++(after > before ? turnedEarly : turnedLate);
+            }
+        }
     }
-    EXPECT_GT(later, 0U);
-    EXPECT_LT(later, planned.day.stops.size());
+    for (const std::size_t seen : {first, later, turnedEarly, turnedLate}) {
+        EXPECT_GT(seen, 0U) << "else it is not asked here";
+    }
 }
 
 class Tried : public testing::Test {

@@ -270,6 +270,8 @@ TEST(LogGroups, AHumpFishedFromBesideItIsThatHump) {
                      [](WaterPoint p) { return std::hypot(p.x_m, p.y_m) < 10.0; });
     support::addZone(zones, made.ground, structure::ZoneKind::flat,
                      [](WaterPoint p) { return p.y_m < -60.0; });
+    support::addZone(zones, made.ground, structure::ZoneKind::hump,
+                     [](WaterPoint p) { return std::hypot(p.x_m - 200.0, p.y_m + 52.0) < 6.0; });
     made.derived.structure = std::make_shared<const structure::ZoneMap>(zones);
     const auto at = [&](WaterPoint p) { return water::zoneGroup(made.water, made.derived, p); };
     EXPECT_EQ(at({0, 0}), "hump");
@@ -277,6 +279,7 @@ TEST(LogGroups, AHumpFishedFromBesideItIsThatHump) {
     EXPECT_EQ(at({28, 0}), "plain bottom") << "beyond a cast";
     EXPECT_EQ(at({100, -55}), "plain bottom") << "flat ground beside the boat is no place";
     EXPECT_EQ(at({100, -65}), "flat");
+    EXPECT_EQ(at({200, -65}), "hump") << "though the boat lies on a flat";
     made.water.plan.tackle.cast = units::Length::metres(30.0);
     EXPECT_EQ(at({35, 0}), "hump");
 }

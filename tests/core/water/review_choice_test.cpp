@@ -117,6 +117,20 @@ TEST_F(ReviewChoice, LeavesOutOfTheRatesWhatIsNotAsked) {
     EXPECT_EQ(water::reviewHours(water_, question, silent).value().trips, 1);
 }
 
+TEST_F(ReviewChoice, RefusesDaysThatEndBeforeTheyBeginAndShowsNoEmptyLog) {
+    add("2026-10-03 09:00");
+    ReviewQuestion question;
+    question.by = ReviewBy::mark;
+    question.from = units::dayFrom("2026-10-04");
+    question.to = units::dayFrom("2026-10-02");
+    base::Progress silent;
+    const auto refused = water::reviewLog(water_, {}, question, silent);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().kind, base::ErrorKind::wrongUse);
+    question.to = question.from;
+    EXPECT_TRUE(water::reviewLog(water_, {}, question, silent));
+}
+
 TEST_F(ReviewChoice, KnowsWhereEachMarkLies) {
     add("2026-10-01 09:00", 0.0);
     add("2026-10-01 13:00", 200.0);

@@ -83,6 +83,76 @@ TEST(SumUpLog, NamesTheBestRowWhatIsOpenAndWhatToTryNext) {
     EXPECT_EQ(find<rates::FewDays>(says), nullptr);
 }
 
+/// A row as a table would hold it; the whole brings 2 fish in 10 rod-hours.
+struct RowOf {
+    const char* name;
+    double rodHours;
+    double shrunk;
+    double width;
+    std::optional<double> p = {};
+};
+
+RateTable made(const std::vector<RowOf>& rows) {
+    RateTable table;
+    table.days = 9;
+    table.overall.rodHours = 100.0;
+    table.overall.fish = 20;
+    table.overall.rate = rates::Rate{2.0, 1.0, 3.0};
+    for (const RowOf& from : rows) {
+        rates::RateRow row;
+        row.name = from.name;
+        row.rodHours = from.rodHours;
+        row.shareOfEffort = from.rodHours / 100.0;
+        row.shrunk = rates::Rate{from.shrunk, 0.5 * from.shrunk, 2.0 * from.shrunk};
+        row.shrunkWidth = from.width;
+        row.pAgainstTheRest = from.p;
+        table.rows.push_back(row);
+    }
+    return table;
+}
+
+TEST(SumUpLog, TellsWhatIsBeyondChanceOnlyWhereItWasComparedAndIsRare) {
+    const auto isBeyond = [](std::optional<double> p) {
+        const auto says =
+            water::sumUpLog(made({{"bay", 50.0, 3.0, 0.2, p}, {"bar", 50.0, 1.0, 0.2, p}}), {});
+        return find<rates::MostExpected>(says)->isBeyondChance;
+    };
+    EXPECT_TRUE(isBeyond(0.049));
+    EXPECT_FALSE(isBeyond(0.051));
+    EXPECT_FALSE(isBeyond(std::nullopt));
+}
+
+TEST(SumUpLog, CountsAsHardlyTriedWhatLetLessThanOneFishBeExpected) {
+    // Five rod-hours at 2 in 10 let one fish be expected.
+    const auto says = water::sumUpLog(made({{"bay", 80.0, 3.0, 0.1},
+                                            {"bar", 5.1, 1.0, 0.2},
+                                            {"reeds", 4.9, 1.0, 0.2},
+                                            {"pier", 3.0, 1.0, 0.2},
+                                            {"not noted", 1.0, 1.0, 0.2}}),
+                                      {});
+    const auto* little = find<rates::TooLittleTried>(says);
+    ASSERT_NE(little, nullptr);
+    EXPECT_EQ(little->names, (std::vector<std::string>{"reeds", "pier"}));
+    EXPECT_EQ(little->rows, 5U);
+    EXPECT_NEAR(little->shareOfEffort, 0.079, 1e-12) << "of both together";
+}
+
+TEST(SumUpLog, SendsNextToWhatIsLittleKnownAndMayBringMost) {
+    const auto nextOf = [](const std::vector<RowOf>& rows) {
+        const auto says = water::sumUpLog(made(rows), {});
+        const auto* next = find<rates::TryNext>(says);
+        return next == nullptr ? std::string() : next->name;
+    };
+    // The best may itself be little known: it is told already.
+    EXPECT_EQ(nextOf({{"bay", 10.0, 3.0, 0.9}, {"bar", 10.0, 2.0, 0.5}}), "bar");
+    // 2 (1 + 0.2) is less than 1.5 (1 + 0.9).
+    EXPECT_EQ(nextOf({{"bay", 70.0, 3.0, 0.1}, {"bar", 9.0, 2.0, 0.2}, {"reeds", 9.0, 1.5, 0.9}}),
+              "reeds");
+    // Fifteen rod-hours let three fish be expected: then it is known.
+    EXPECT_EQ(nextOf({{"bay", 70.0, 3.0, 0.1}, {"bar", 14.9, 2.0, 0.2}}), "bar");
+    EXPECT_EQ(nextOf({{"bay", 70.0, 3.0, 0.1}, {"bar", 15.1, 2.0, 0.2}}), "");
+}
+
 TEST(SumUpLog, SaysWhatTheHoursSay) {
     const RateTable table = tableOf({{"bay", {4, 5, 3, 6, 4}}, {"bar", {1, 0, 1, 0, 0}}});
     rates::HourRates hours;

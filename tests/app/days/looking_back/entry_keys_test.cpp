@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A stay, a fish and a day written down by keyboard alone, key by key: how many it takes, where the
 // next key goes, and that nothing is in the log that nobody said.
+#include "app/edits/change_stay.h"
 #include "app/edits/take_sheet.h"
 #include "app/open_water/now.h"
 #include "app/wording/sheet_stops.h"
 #include "tests/app/days/looking_back/back_desk.h"
 
 #include <QComboBox>
+
+#include <algorithm>
 
 namespace {
 
@@ -15,6 +18,13 @@ using units::Weight;
 class EntryByKeys : public support::BackDesk {
 protected:
     void layDay(const char* day) { named<widgets::EntryLine>("Day").setText(day); }
+    /// Said above or below the stops of the day, and not somewhere on the page.
+    bool saidOfTheStops(const QString& words) {
+        const QWidget* part = named<widgets::PlainTable>("Stops of the day").parentWidget();
+        return std::ranges::any_of(part->findChildren<QLabel*>(), [&](const QLabel* label) {
+            return label->isVisible() && label->text().contains(words);
+        });
+    }
 };
 
 TEST_F(EntryByKeys, AStayTakesFewerThanTwentyKeysFromAnyStep) {
@@ -192,6 +202,88 @@ TEST_F(EntryByKeys, WhatIsPlannedStaysPaleUntilItIsTickedAndTurnsPaleAgainOnUndo
     press(Qt::Key_D, Qt::ControlModifier);
     EXPECT_EQ(named<widgets::PlainTable>("Stops of the day").lookOf(0), widgets::RowLook::plain);
     EXPECT_EQ(named<widgets::PlainTable>("Stops of the day").lookOf(1), widgets::RowLook::faint);
+}
+
+TEST_F(EntryByKeys, AStayElsewhereAtThatTimeIsNotTheStops) {
+    const auto stops = open_.planned()->day.stops;
+    ASSERT_EQ(stops.size(), 4U);
+    logbook::Stay elsewhere;
+    elsewhere.start = stops[0].leave - stops[0].stay;
+    elsewhere.end = stops[0].leave;
+    elsewhere.place = placeOf(stops[3].rank);
+    edits::change(open_, "Add", {water::Part::log}, [&](water::Water& water) {
+        elsewhere.id = logbook::StayId(water::freshId(water));
+        water.log = logbook::KeptLog{elsewhere};
+    });
+    press(Qt::Key_D, Qt::ControlModifier);
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    auto& rows = named<widgets::PlainTable>("Stops of the day");
+    EXPECT_EQ(rows.words(0, 2), "planned");
+    EXPECT_EQ(rows.lookOf(0), widgets::RowLook::faint);
+    press(Qt::Key_Space);
+    EXPECT_EQ(log().size(), 1U) << "one of the two is wrong: it is said and not written";
+    EXPECT_EQ(rows.words(0, 2), "planned");
+    EXPECT_TRUE(says("Which one is right?"));
+}
+
+TEST_F(EntryByKeys, ATickSaysWhatCanHardlyBeAndWritesNoRodsThatAreNone) {
+    edits::change(open_, "Set rules", {water::Part::houseRules},
+                  [](water::Water& w) { w.houseRules.rodLimit = 2; });
+    press(Qt::Key_D, Qt::ControlModifier);
+    press(Qt::Key_Equal);
+    EXPECT_EQ(named<widgets::EntryLine>("Rods out").text(), "2") << "never more than are allowed";
+    named<widgets::EntryLine>("Rods out").setText("3");
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    press(Qt::Key_Space);
+    ASSERT_EQ(log().size(), 1U);
+    EXPECT_EQ(log()[0].rods, 3) << "it is his log";
+    EXPECT_TRUE(saidOfTheStops("3 rods, where the house allows 2."));
+    EXPECT_TRUE(saidOfTheStops("1 of 4 stops written down"));
+    named<widgets::EntryLine>("Rods out").setText("99");
+    press(Qt::Key_Down);
+    press(Qt::Key_Space);
+    ASSERT_EQ(log().size(), 2U);
+    EXPECT_EQ(log()[1].rods, std::nullopt) << "a slip is no count";
+}
+
+TEST_F(EntryByKeys, AWrittenStopShowsWhatItsStayHoldsAndIsNotStruck) {
+    press(Qt::Key_D, Qt::ControlModifier);
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    press(Qt::Key_Space);
+    auto& stops = named<widgets::PlainTable>("Stops of the day");
+    press(Qt::Key_Delete);
+    EXPECT_TRUE(says("This stop is in the log")) << "it says why nothing happens";
+    EXPECT_EQ(stops.lookOf(0), widgets::RowLook::plain);
+    edits::changeStay(open_, "x", log()[0].id, [this](logbook::Stay& stay) {
+        stay.start = at("2026-10-03 06:17");
+        stay.end = at("2026-10-03 07:31");
+        stay.runs.resize(3);
+        stay.runs[1].landed = false;
+        stay.runs[2].landed = false;
+    });
+    turn();
+    EXPECT_EQ(stops.words(0, 1), "06:17–07:31") << "and not as it was planned";
+    EXPECT_EQ(stops.words(0, 2), "1 fish, 2 lost");
+    open_.undoStack().undo();
+    open_.undoStack().undo();
+    turn();
+    EXPECT_EQ(stops.lookOf(0), widgets::RowLook::faint) << "struck by nobody";
+}
+
+TEST_F(EntryByKeys, ADayToComeAndAPlanThatCannotBeMadeAreSaid) {
+    edits::setPlan(open_, "Set",
+                   [](marks::Plan& plan) { plan.day.day = std::chrono::year(2199) / 10 / 3; });
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_TRUE(says("This day is still to come: nothing of it has been fished."));
+    press(Qt::Key_Escape);
+    edits::setPlan(open_, "Set", [](marks::Plan& plan) { plan.tackle.scope = 100.0; });
+    press(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_TRUE(says("There is no plan to write up"));
+    ASSERT_TRUE(open_.whyNoPlan());
+    EXPECT_TRUE(says(QString::fromStdString(open_.whyNoPlan()->what))) << "and why";
 }
 
 TEST_F(EntryByKeys, TheMarkOfAStopDoesNotChangeWithThePlanMadeAnewMeanwhile) {

@@ -108,6 +108,8 @@ TEST(Produced, TableHasEveryFigureAndNoFormula) {
                     "\"'=Bay, \"\"old\"\"\",12.500,4,3,2,1,5.67 kg,1.2500,0.1000,9.0000,1.5000,"
                     "0.7500,3.0000\r\n"
                     "Reeds,0.000,0,0,0,0,,,,,1.0000,0.5000,2.0000\r\n");
+    EXPECT_TRUE(producedTable({{"Bay, west", row}}, wording::Words())
+                    .contains("\r\n\"Bay, west\",12.500,"));
 }
 
 } // namespace

@@ -2,8 +2,14 @@
 // The season as it is counted for its page, and the words about light and hours.
 #include "app/days/looking_back/hours_view.h"
 #include "app/days/looking_back/log_view.h"
+#include "app/days/looking_back/produced_view.h"
 #include "app/days/looking_back/season_view.h"
+#include "app/edits/add_stays.h"
+#include "core/water/questions/review_log.h"
 #include "tests/app/days/autumn_log.h"
+#include "tests/support/desk_bowl.h"
+
+#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
@@ -40,6 +46,41 @@ TEST(SeasonCounted, IsOfTheWholeLogWhateverIsAskedOnTheScreen) {
     EXPECT_EQ(page->months, seasonRows(logbook::LogSum::of(autumn::log(), {})));
     EXPECT_TRUE(page->places.empty()) << "the water is not drawn: nothing is known of its sections";
     EXPECT_FALSE(page->content.rates);
+}
+
+TEST(SeasonCounted, ListsSectionsThatWereFishedAndSaysWhatIsLeftAndNoted) {
+    const QTemporaryDir folder;
+    open_water::OpenWater open;
+    ASSERT_TRUE(open.create(folder.filePath("bowl.gpkg"), "Skarrow Water"));
+    ASSERT_TRUE(support::layBowl(open));
+    const auto& sections = open.derived().sections->sections;
+    ASSERT_GE(sections.size(), 2U);
+    logbook::Log log = autumn::log();
+    for (logbook::Stay& stay : log) {
+        stay.place = open.water()->frame->toEarth(sections[1].middle);
+    }
+    log[0].rods.reset();
+    edits::addStays(open, "Add", log);
+    ASSERT_TRUE(support::derive(open));
+    chart::ChartContent content;
+    content.water = open.water();
+    content.derived = open.derived();
+    base::Progress silent;
+    const auto page = seasonPage(content, logbook::LogSum::of(log, {}), silent);
+    ASSERT_TRUE(page) << page.error().sentence();
+    const auto table = water::reviewLog(*open.water(), open.derived(), {}, silent).value();
+    ASSERT_EQ(page->places.size(), 1U);
+    EXPECT_TRUE(page->places[0].contains(QString::fromStdString(sections[1].name)));
+    EXPECT_EQ(page->untried, untriedWords(sections.size() - 1, table));
+    EXPECT_FALSE(page->untried.isEmpty());
+    QStringList notes;
+    for (const std::string& note : table.notes) {
+        notes += QString::fromStdString(note);
+    }
+    EXPECT_FALSE(notes.isEmpty()) << "a stay without its rods counts nowhere";
+    EXPECT_EQ(page->notes, notes);
+    ASSERT_TRUE(page->content.rates);
+    EXPECT_TRUE(page->content.rates->isTried(sections[1].name));
 }
 
 TEST(SeasonCounted, NeedsALog) {

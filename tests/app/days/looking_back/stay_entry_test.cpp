@@ -143,6 +143,9 @@ TEST(StayOfferedNext, IsWhatTheLastOneOfThatDayHad) {
     }
     water.houseRules.rodLimit = 2;
     EXPECT_EQ(offered("2026-10-03").rods, "2") << "never more than the house allows";
+    water.log.edit(2).end = at("2026-10-04 02:00");
+    EXPECT_EQ(offered("2026-10-03").from, "") << "no stay of that morning begins at night's end";
+    EXPECT_EQ(offered("2026-10-03").rods, "2");
 }
 
 std::optional<logbook::Fish> fishOf(const char* time, const char* species, const char* weight,

@@ -43,6 +43,34 @@ TEST(InShort, SaysWhichPartOfTheLogThatIs) {
     question.from = units::dayFrom("2026-10-03");
     EXPECT_EQ(askedWords(question, wording::Words()),
               "Only what was asked for: pike, from 5.00 kg, with smelt, since Sat 3 Oct 2026.");
+    question = {};
+    question.leastWeight = units::Weight::kilograms(5.0);
+    EXPECT_EQ(askedWords(question, wording::Words()), "Only what was asked for: from 5.00 kg.");
+    question = {};
+    question.season = logbook::Season{std::chrono::September / 1, std::chrono::November / 30};
+    EXPECT_EQ(askedWords(question, wording::Words()),
+              "Only what was asked for: from 09-01 to 11-30 of each year.");
+    question = {};
+    question.from = units::dayFrom("2026-09-30");
+    question.to = units::dayFrom("2026-10-03");
+    EXPECT_EQ(askedWords(question, wording::Words()),
+              "Only what was asked for: since Wed 30 Sep 2026, until Sat 3 Oct 2026.");
+}
+
+TEST(InShort, HoursAreThoseOfWhatIsAsked) {
+    logbook::Log log;
+    for (int day = 0; day < 12; ++day) {
+        const std::string date = (day < 5 ? "2025-10-" : "2026-10-") + std::to_string(11 + day);
+        logbook::Stay stay = autumn::stayAt(date + " 07:00", date + " 18:00", 2, "smelt");
+        stay.id = logbook::StayId(1 + day);
+        stay.runs = {autumn::fishAt(date + " 08:10", "pike", 5.0)};
+        log.push_back(stay);
+    }
+    const auto water = autumn::waterWith(log);
+    EXPECT_FALSE(inShortOf(*water).filter("by 12 trips.").isEmpty());
+    water::ReviewQuestion question;
+    question.to = units::dayFrom("2025-12-31");
+    EXPECT_FALSE(inShortOf(*water, question).filter("by 5 trips.").isEmpty());
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The stays of a track: seen on the chart and put right before they are stays of the log.
+#include "app/edits/change_stay.h"
 #include "tests/app/days/looking_back/back_desk.h"
 
 #include <QFile>
@@ -73,6 +74,7 @@ TEST_F(TrackStays, CanBeCutAndPutRightBeforeTheyAreConfirmed) {
     EXPECT_EQ(list_->count(), 2);
     EXPECT_FALSE(typeInto("Cut at", "0830"));
     ASSERT_EQ(list_->count(), 3);
+    EXPECT_EQ(chart_.content().offeredStays->at(0).end, at("2026-10-03 08:30"));
     EXPECT_EQ(chart_.content().offeredStays->size(), 3U);
     EXPECT_FALSE(typeInto("To", "0825"));
     EXPECT_TRUE(typeInto("From", "0826")) << "not after its end";
@@ -85,6 +87,61 @@ TEST_F(TrackStays, CanBeCutAndPutRightBeforeTheyAreConfirmed) {
     EXPECT_EQ(written[0].place, written[1].place);
     open_.undoStack().undo();
     EXPECT_TRUE(log().empty());
+}
+
+TEST_F(TrackStays, CountWithTheRodsThatSomebodySaidOrWithNone) {
+    list_->item(1)->setCheckState(Qt::Unchecked);
+    named<QPushButton>("Add as blanks").click();
+    turn();
+    ASSERT_EQ(log().size(), 1U) << "what is not ticked is no stay, whichever it is";
+    EXPECT_LT(log()[0].start, at("2026-10-03 08:10"));
+    EXPECT_EQ(log()[0].rods, std::nullopt) << "nobody said how many";
+}
+
+TEST_F(TrackStays, AreCutWhereTheyLieAndEndAfterTheyBegin) {
+    list_->setCurrentRow(1);
+    const auto typeInto = [this](const char* name, const char* text) {
+        auto& field = named<widgets::AmountField>(name);
+        field.setFocus();
+        field.selectAll();
+        QTest::keyClicks(&field, text);
+        QTest::keyClick(&field, Qt::Key_Return);
+        return field.isWrong();
+    };
+    EXPECT_TRUE(typeInto("To", "0805")) << "before it began";
+    EXPECT_FALSE(typeInto("Cut at", "0940"));
+    named<QPushButton>("Add as blanks").click();
+    turn();
+    const logbook::Log written = log();
+    ASSERT_EQ(written.size(), 3U);
+    EXPECT_EQ(written[1].end, at("2026-10-03 09:40"));
+    EXPECT_EQ(written[2].start, at("2026-10-03 09:40"));
+    EXPECT_EQ(written[2].place, written[1].place);
+    EXPECT_FALSE(written[2].place == written[0].place);
+}
+
+TEST_F(TrackStays, ThatTheLogHasOrDoubtsAreSaidAndNotOffered) {
+    QStringList told;
+    const auto heard = QObject::connect(&open_, &open_water::OpenWater::happened,
+                                        [&told](const QString& words) { told += words; });
+    list_->item(1)->setCheckState(Qt::Unchecked);
+    named<QPushButton>("Add as blanks").click();
+    turn();
+    day_->takeTrack(writtenTrack());
+    turn();
+    EXPECT_EQ(list_->count(), 1) << "the other one alone";
+    EXPECT_TRUE(told.contains("1 stay of the track stand in the log already.") ||
+                told.contains("1 stay of the track stands in the log already."));
+    // The boat of the log lay elsewhere at that time.
+    edits::changeStay(open_, "x", log()[0].id, [this](logbook::Stay& stay) {
+        stay.place = open_.water()->frame->toEarth({150.0, 150.0});
+    });
+    told.clear();
+    day_->takeTrack(writtenTrack());
+    turn();
+    QObject::disconnect(heard);
+    EXPECT_EQ(list_->count(), 1);
+    EXPECT_FALSE(told.filter("Which one is right?").isEmpty());
 }
 
 TEST_F(TrackStays, OfAnotherWaterAreGone) {

@@ -146,6 +146,17 @@ TEST_F(TomorrowSteps, EveryTableShowsThePlan) {
     EXPECT_TRUE(says(cautions.join('\n')));
 }
 
+TEST_F(TomorrowSteps, TheDaySaysWhatIsLeftOutOfItAndWhy) {
+    edits::setPlan(desk_->open, "Set", [](marks::Plan& plan) {
+        plan.day.end = plan.day.start + std::chrono::minutes(100);
+    });
+    replan();
+    const QStringList notes = wording::notesOf(planned());
+    ASSERT_FALSE(planned().day.leftOut.empty()) << "four stays do not fit into 100 minutes";
+    ASSERT_FALSE(notes.isEmpty());
+    EXPECT_TRUE(says((wording::windsOfStops(planned(), wording::Words()) + notes).join('\n')));
+}
+
 TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCautions) {
     const wording::Words words;
     QSignalSpy looked(&desk_->chart, &days::ChartLink::lookedAt);

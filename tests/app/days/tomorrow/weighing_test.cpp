@@ -6,9 +6,11 @@
 #include "app/edits/belief_profiles.h"
 #include "app/widgets/interval_bar.h"
 #include "tests/app/days/tomorrow/tomorrow_desk.h"
+#include "tests/support/held_job.h"
 
 #include <QSignalSpy>
 #include <QSlider>
+#include <QTimer>
 
 #include <gmock/gmock.h>
 
@@ -46,6 +48,33 @@ TEST_F(LiveRanking, AListFollowsWhileTheSliderIsHeldDown) {
     shelter.setSliderDown(false);
     EXPECT_TRUE(QTest::qWaitFor([&] { return open().isPlanCurrent(); }, 20'000));
     EXPECT_EQ(this->planned().plan.weights.of(FactorKind::shelter), shelter.value() / 20.0);
+}
+
+TEST_F(LiveRanking, APlanThatIsBeingMadeIsNotBegunAnewWithATick) {
+    auto* due = desk_->day->findChild<QTimer*>({}, Qt::FindDirectChildrenOnly);
+    ASSERT_NE(due, nullptr);
+    std::vector<double> came;
+    const auto heard =
+        QObject::connect(&open(), &open_water::OpenWater::plannedChanged, due, [&came] {
+            came.push_back(planned().plan.weights.of(FactorKind::shelter));
+        });
+    QSlider& shelter = slider(FactorKind::shelter);
+    shelter.setSliderDown(true);
+    support::HeldJob held(open().jobs());
+    shelter.setValue(11);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return open().isBeingMade(); }, 20'000));
+    for (const int tick : {12, 13, 14}) {
+        QSignalSpy rung(due, &QTimer::timeout);
+        shelter.setValue(tick);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return rung.count() > 0; }, 20'000));
+    }
+    held.letGo();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return open().isPlanCurrent(); }, 20'000));
+    QObject::disconnect(heard);
+    shelter.setSliderDown(false);
+    ASSERT_FALSE(came.empty());
+    EXPECT_EQ(came.front(), 11 / 20.0) << "the list that was being made is shown";
+    EXPECT_EQ(came.back(), 14 / 20.0);
 }
 
 TEST_F(LiveRanking, OneSliderLeavesWhatTheOthersSay) {
@@ -131,18 +160,25 @@ TEST_F(SavedBeliefs, OfANameThatIsTakenAreNotNamedSo) {
 class BeliefsPage : public support::TomorrowDesk {
 protected:
     static widgets::IntervalBar& bars() { return named<widgets::IntervalBar>("What the log says"); }
+    /// On this page and not somewhere in the steps.
+    static bool pageSays(const QString& words) {
+        turn();
+        return std::ranges::any_of(
+            bars().parentWidget()->findChildren<QLabel*>(),
+            [&](const QLabel* label) { return label->text() == words && !label->isHidden(); });
+    }
 };
 
 TEST_F(BeliefsPage, WithoutALogIsByBeliefsAlone) {
-    EXPECT_TRUE(says("Nothing caught yet: by your beliefs alone."));
+    EXPECT_TRUE(pageSays("Nothing caught yet: by your beliefs alone."));
     ASSERT_EQ(planned().beliefs.size(), marks::allFactorKinds.size());
     for (const marks::BeliefRecord& record : planned().beliefs) {
-        EXPECT_TRUE(says(tomorrow::beliefRow(record, false)));
+        EXPECT_TRUE(pageSays(tomorrow::beliefRow(record, false)));
     }
     EXPECT_TRUE(bars().isHidden());
-    EXPECT_FALSE(says("Older than your last change."));
+    EXPECT_FALSE(pageSays("Older than your last change."));
     edits::setPlan(open(), "x", [](marks::Plan& plan) { plan.tackle.scope = 4.5; });
-    EXPECT_TRUE(says("Older than your last change."));
+    EXPECT_TRUE(pageSays("Older than your last change."));
 }
 
 TEST_F(BeliefsPage, WithALogHasASentenceForEachBeliefAndABarForWhatTheLogCanTell) {
