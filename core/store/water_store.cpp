@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/water_store.h"
 
+#include "core/base/leftovers.h"
 #include "core/base/whole_file.h"
 #include "core/store/geopackage.h"
 #include "core/store/orphan_journal.h"
@@ -235,6 +236,9 @@ base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path
         return std::unexpected(refusal(state, path));
     }
     WriteRight right(path, purpose);
+    if (right.isGranted()) {
+        base::sweepLeftovers(path.parent_path());
+    }
     auto connection = Connection::open(path, Connection::Access::existing);
     if (!connection) {
         return std::unexpected(connection.error());
