@@ -37,7 +37,7 @@ bool Statement::next() {
     }
     const int code = sqlite3_step(statement_);
     if (code == SQLITE_ROW) {
-        return true;
+        return connection_.countRow();
     }
     if (code != SQLITE_DONE) {
         connection_.failWith(code);
@@ -52,7 +52,7 @@ void Statement::bind(int at, std::int64_t value) {
 }
 
 void Statement::bind(int at, double value) {
-    if (std::isnan(value)) {
+    if (!std::isfinite(value)) {
         connection_.fail({base::ErrorKind::wrongUse,
                           "a value that is not a number cannot be kept; nothing was changed",
                           connection_.path().string(), "correct the value and save again"});
@@ -104,7 +104,17 @@ std::int64_t Statement::wholeNumber(int column) {
 
 double Statement::number(int column) {
     expect(column, SQLITE_FLOAT, "number");
-    return sqlite3_column_double(statement_, column);
+    return withinRange(connection_, sqlite3_column_name(statement_, column), rangeAt(column),
+                       sqlite3_column_double(statement_, column));
+}
+
+Range Statement::rangeAt(int column) {
+    if (ranges_.empty()) {
+        for (int k = 0; k < sqlite3_column_count(statement_); ++k) {
+            ranges_.push_back(rangeOf(sqlite3_column_name(statement_, k)));
+        }
+    }
+    return ranges_.at(static_cast<std::size_t>(column));
 }
 
 std::string Statement::text(int column) {
