@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/statement.h"
 
+#include "core/base/harmless_text.h"
+
 #include <cmath>
 
 #include <fmt/format.h>
@@ -121,7 +123,9 @@ std::string Statement::text(int column) {
     expect(column, SQLITE_TEXT, "text");
     const unsigned char* text = sqlite3_column_text(statement_, column);
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(statement_, column));
-    return text == nullptr ? std::string() : std::string(reinterpret_cast<const char*>(text), size);
+    return text == nullptr
+               ? std::string()
+               : base::harmless(std::string_view(reinterpret_cast<const char*>(text), size));
 }
 
 Blob Statement::blob(int column) {

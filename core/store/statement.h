@@ -63,6 +63,7 @@ public:
     [[nodiscard]] std::int64_t wholeNumber(int column);
     /// In the range of the column's name (rangeOf).
     [[nodiscard]] double number(int column);
+    /// Harmless (base::harmless): names come from files that anybody may have made.
     [[nodiscard]] std::string text(int column);
     /// Valid until the next row.
     [[nodiscard]] Blob blob(int column);

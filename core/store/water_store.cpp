@@ -3,6 +3,7 @@
 
 #include "core/base/leftovers.h"
 #include "core/base/whole_file.h"
+#include "core/store/copies.h"
 #include "core/store/geopackage.h"
 #include "core/store/orphan_journal.h"
 #include "core/store/owner_lock.h"
@@ -230,7 +231,8 @@ FileState stateOf(const std::filesystem::path& path) {
     return stateBySchema(**connection);
 }
 
-base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path, Purpose purpose) {
+base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path, Purpose purpose,
+                                               Copies* copies) {
     const FileState state = stateOf(path);
     if (state != FileState::current && state != FileState::older) {
         return std::unexpected(refusal(state, path));
@@ -245,6 +247,13 @@ base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path
     }
     Opening opening = Opening::current;
     if (state == FileState::older) {
+        if (copies != nullptr) {
+            const auto now =
+                std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+            if (const auto copy = copies->take(path, now); !copy) {
+                return std::unexpected(copy.error());
+            }
+        }
         std::optional<WriteRight>
             meanwhile; // Whoever only looks owns it for as long as this takes.
         if (!right.isGranted()) {
