@@ -24,6 +24,15 @@ struct GiveOptions {
 
 Result<void> give(const GiveOptions& o) {
     TerminalProgress progress;
+    // The water may lie in the folder, but not under a name that is given there.
+    for (const std::string_view name : outputs::givenNames) {
+        std::error_code fault;
+        if (std::filesystem::equivalent(o.folder / name, o.water, fault)) {
+            return base::fail(base::ErrorKind::unwritableOutput,
+                              "the water itself would be written over", (o.folder / name).string(),
+                              "name another folder for --to");
+        }
+    }
     auto opened = openDrawnWater(o.water, progress);
     if (!opened) {
         return std::unexpected(opened.error());
@@ -50,7 +59,8 @@ void layGive(CLI::App& app, Run& run) {
     verb->footer("Example: meremark-batch give mere.gpkg --to mere-open");
     const auto options = std::make_shared<GiveOptions>();
     verb->add_option("water", options->water, "Water file")->required()->type_name("WATER.gpkg");
-    verb->add_option("--to", options->folder, "Folder; made where it is not there")
+    verb->add_option("--to", options->folder,
+                     "Folder, made where it is not there; all files appear in it together")
         ->required()
         ->type_name("DIR");
     verb->callback([options, &run] { run = [options] { return give(*options); }; });

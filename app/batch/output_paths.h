@@ -16,8 +16,9 @@ struct NamedPath {
 };
 
 /// Whether all outputs may be written: none is the same file as an input or as another output, by
-/// whatever name or link, and what stands there already is a regular file. To be asked before any
-/// work. \return unwritableOutput, which names the option.
+/// whatever name or link, nor one that belongs to such a file (a water's journal and lock, the
+/// tables of a shapefile); what stands there already is a regular file, and the folder is there. To
+/// be asked before any work. \return unwritableOutput, which names the option.
 [[nodiscard]] base::Result<void> checkOutputs(const std::vector<NamedPath>& outputs,
                                               const std::vector<NamedPath>& inputs);
 

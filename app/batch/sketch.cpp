@@ -11,6 +11,7 @@
 #include "core/acts/notes.h"
 #include "core/acts/shore.h"
 #include "core/acts/survey_days.h"
+#include "core/base/harmless_text.h"
 #include "core/outputs/write_geojson.h"
 #include "core/outputs/write_geotiff.h"
 #include "core/store/write_water.h"
@@ -53,7 +54,7 @@ Result<OpenedWater> waterToFill(const path& file, double wait_s, base::Progress&
     switch (store::stateOf(file)) {
     case store::FileState::missing: {
         OpenedWater fresh;
-        fresh.water.name = file.stem().string();
+        fresh.water.name = base::harmless(file.stem().string());
         return fresh;
     }
     case store::FileState::notAWater:

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/batch/water_file.h"
 
+#include "core/store/copies.h"
 #include "core/water/steps/derive.h"
 
 #include <array>
@@ -32,7 +33,7 @@ Result<OpenedWater> load(std::unique_ptr<store::WaterStore> store, Progress& pro
 
 /// The store, if nobody else has the water; waterInUse if somebody has.
 Result<std::unique_ptr<store::WaterStore>> openAlone(const std::filesystem::path& path) {
-    auto store = store::open(path, store::Purpose::writing);
+    auto store = openStore(path, store::Purpose::writing);
     if (store && (*store)->owner()) {
         return std::unexpected(store::inUseBy(*(*store)->owner(), path));
     }
@@ -41,8 +42,15 @@ Result<std::unique_ptr<store::WaterStore>> openAlone(const std::filesystem::path
 
 } // namespace
 
+Result<std::unique_ptr<store::WaterStore>> openStore(const std::filesystem::path& path,
+                                                     store::Purpose purpose) {
+    const std::filesystem::path folder = store::usualCopiesFolder();
+    store::Copies copies(folder);
+    return store::open(path, purpose, folder.empty() ? nullptr : &copies);
+}
+
 Result<OpenedWater> openWater(const std::filesystem::path& path, Progress& progress) {
-    auto store = store::open(path, store::Purpose::looking);
+    auto store = openStore(path, store::Purpose::looking);
     if (!store) {
         return std::unexpected(store.error());
     }

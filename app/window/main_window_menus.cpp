@@ -3,6 +3,7 @@
 #include "app/window/main_window.h"
 
 #include "app/chart/chart_canvas.h"
+#include "app/days/where_to_save.h"
 #include "app/paper/chart_sheet.h"
 #include "app/window/bottom_line.h"
 #include "app/window/start_list.h"
@@ -203,8 +204,8 @@ void MainWindow::askChartPage() {
         bottom_->say(tr("There is no chart before the water is drawn."), true);
         return;
     }
-    const QString path = QFileDialog::getSaveFileName(
-        this, tr("Save the chart as a page"), QStringLiteral("chart.pdf"), tr("PDF (*.pdf)"));
+    const QString path = days::askWhereToSave(*this, open_, tr("Save the chart as a page"),
+                                              QStringLiteral("chart.pdf"), tr("PDF (*.pdf)"));
     if (path.isEmpty()) {
         return;
     }

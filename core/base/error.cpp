@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/error.h"
 
+#include "core/base/harmless_text.h"
+
+#include <algorithm>
+
 namespace base {
 
 std::string Error::sentence() const {
@@ -12,11 +16,10 @@ std::string Error::sentence() const {
     if (!whatToDo.empty()) {
         line += "; " + whatToDo;
     }
-    for (char& c : line) { // Parts may quote a file; a terminal obeys control characters.
-        if ((c >= 0 && c < ' ') || c == '\x7f') {
-            c = ' ';
-        }
-    }
+    // Parts may quote a file; a terminal obeys control characters.
+    line = harmless(line);
+    std::ranges::replace_if(
+        line, [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
     return line;
 }
 

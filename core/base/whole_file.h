@@ -10,8 +10,8 @@ namespace base {
 
 /// A file that appears whole or not at all: it is written under a name beside the wanted one and
 /// then put in its place, over whatever stood there: through a link, and with the mode that the
-/// older file had. What was not put in place is removed, and so is what a run that was killed has
-/// left of the same name.
+/// older file had. What was not put in place is removed, and so is what runs that were killed have
+/// left in the folder.
 class PendingFile {
 public:
     explicit PendingFile(const std::filesystem::path& wanted);

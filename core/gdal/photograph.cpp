@@ -2,6 +2,7 @@
 #include "core/gdal/photograph.h"
 
 #include "core/base/number_text.h"
+#include "core/gdal/open_data.h"
 #include "core/gdal/session.h"
 
 #include <array>
@@ -97,14 +98,13 @@ std::optional<units::Moment> byCamera(const Exif& exif, const units::Clock& cloc
 base::Result<Photograph> readPhotograph(const std::filesystem::path& path,
                                         const units::Clock& clock) {
     const Session session;
-    GDALDatasetUniquePtr dataset(
-        GDALDataset::Open(path.c_str(), GDAL_OF_RASTER | GDAL_OF_READONLY | GDAL_OF_VERBOSE_ERROR));
-    if (!dataset || dataset->GetRasterCount() < 1) {
-        return std::unexpected(session.error(base::ErrorKind::unusableInput,
-                                             "it is no picture that can be read", path.string(),
-                                             "give the photograph as the camera saved it"));
+    const auto dataset =
+        openData(path, Holding::raster, session, "it is no picture that can be read",
+                 "give the photograph as the camera saved it");
+    if (!dataset) {
+        return std::unexpected(dataset.error());
     }
-    const Exif exif(*dataset);
+    const Exif exif(**dataset);
     Photograph photograph;
     photograph.time = bySatellite(exif);
     if (!photograph.time) {

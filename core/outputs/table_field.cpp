@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/outputs/table_field.h"
 
+#include "core/base/harmless_text.h"
 #include "core/base/number_text.h"
+#include "core/logbook/log_columns.h"
 
 #include <algorithm>
 
@@ -23,8 +25,8 @@ std::string quotedField(std::string_view text) {
 }
 
 std::string field(std::string_view text) {
-    std::string line(text);
-    if (line.find_first_of("\r\n") != std::string::npos) {
+    std::string line = logbook::guarded(base::harmless(text));
+    if (text.find_first_of("\r\n") != std::string_view::npos) {
         std::ranges::replace_if(
             line, [](char c) { return c == '\r' || c == '\n'; }, ' ');
         // A text of several lines is quoted as before, whatever its lines hold.

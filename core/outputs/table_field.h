@@ -6,7 +6,8 @@
 
 namespace outputs {
 
-/// A field of a text table with quotes where RFC 4180 asks for them. Line breaks become blanks: a
+/// A field of a text table with quotes where RFC 4180 asks for them, harmless and nothing that a
+/// spreadsheet would run (logbook::guarded). Line breaks become blanks: a
 /// row is a line, so that every reader of tables takes it.
 [[nodiscard]] std::string field(std::string_view text);
 

@@ -2,6 +2,7 @@
 #include "core/outputs/write_all.h"
 
 #include "core/base/whole_file.h"
+#include "core/base/whole_folder.h"
 #include "core/outputs/not_for_navigation.h"
 #include "core/outputs/write_b12.h"
 #include "core/outputs/write_geojson.h"
@@ -83,7 +84,7 @@ std::vector<Job> jobsFor(const water::Water& water, const water::Derived& derive
     jobs.emplace_back([&] { return writeLogTable(folder / "log.csv", water.log, water.clock); });
     // Tables after RFC 4180 have no place for it.
     jobs.emplace_back([&water, &folder] {
-        return base::writeWholeFile(folder / "read-me.txt",
+        return base::writeWholeFile(folder / lastGiven,
                                     water.name + "\n" + std::string(notForNavigation) + "\n");
     });
     return jobs;
@@ -99,25 +100,25 @@ base::Result<void> writeAll(const water::Water& water, const water::Derived& der
                           "the water has neither a shoreline nor soundings", "",
                           "bring in a shoreline or soundings first");
     }
-    std::error_code fault;
-    std::filesystem::create_directories(folder, fault);
-    if (fault || !std::filesystem::is_directory(folder, fault)) {
-        return base::fail(base::ErrorKind::unwritableOutput, "the folder cannot be made",
-                          folder.string(), "choose a place where you may write");
+    base::PendingFolder pending(folder, {givenNames.begin(), givenNames.end()}, lastGiven);
+    if (auto begun = pending.begin(); !begun) {
+        return begun;
     }
     progress.begin("writing open formats");
-    const std::vector<Job> jobs = jobsFor(water, derived, told, folder);
+    const std::vector<Job> jobs = jobsFor(water, derived, told, pending.beside());
     for (std::size_t i = 0; i < jobs.size(); ++i) {
         if (progress.stopAsked()) {
             return std::unexpected(base::cancelled());
         }
         progress.tell(static_cast<double>(i) / static_cast<double>(jobs.size()));
         if (auto done = jobs[i](); !done) {
-            return done;
+            base::Error error = std::move(done.error());
+            error.where = (folder / std::filesystem::path(error.where).filename()).string();
+            return std::unexpected(std::move(error));
         }
     }
     progress.tell(1.0);
-    return {};
+    return pending.putInPlace();
 }
 
 } // namespace outputs

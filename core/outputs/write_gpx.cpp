@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/outputs/write_gpx.h"
 
+#include "core/base/harmless_text.h"
 #include "core/base/number_text.h"
 #include "core/base/whole_file.h"
 #include "core/outputs/not_for_navigation.h"
@@ -19,10 +20,10 @@ namespace {
 constexpr int decimals = 7; ///< Of a degree: a centimetre.
 constexpr const char* ourNamespace = "urn:meremark:gpx:1";
 
-/// XML text; characters that XML 1.0 does not know become blanks.
+/// XML text, without characters that XML 1.0 does not know.
 std::string escaped(std::string_view text) {
     std::string out;
-    for (const char c : text) {
+    for (const char c : base::harmless(text)) {
         switch (c) {
         case '&':
             out += "&amp;";
@@ -37,7 +38,7 @@ std::string escaped(std::string_view text) {
             out += "&quot;";
             break;
         default:
-            out += static_cast<unsigned char>(c) < 0x20 && c != '\n' && c != '\t' ? ' ' : c;
+            out += c;
         }
     }
     return out;

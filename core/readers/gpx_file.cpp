@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readers/gpx_file.h"
 
+#include "core/base/harmless_text.h"
 #include "core/base/number_text.h"
 #include "core/base/readable_file.h"
 
@@ -130,7 +131,7 @@ private:
             } else if (name == "time") {
                 point_.time = text;
             } else if (name == "name") {
-                point_.name = text;
+                point_.name = base::harmless(text);
             } else if (name == "desc") {
                 point_.description = text;
             } else if (name == "fix") {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/harmless_text.h"
 #include "core/readers/log_table.h"
 #include "core/units/length.h"
 #include "core/units/weight.h"
@@ -17,7 +18,7 @@ public:
     using Column = logbook::LogColumn;
 
     [[nodiscard]] std::string text(Column column) const {
-        return logbook::unguarded(table_->text(column));
+        return base::harmless(logbook::unguarded(table_->text(column)));
     }
     /// In the unit that the column's name gives: a number as it stands, or as people write it with
     /// its unit ("21lb 4oz" under weight_kg, "SW" under wind_from_deg).

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readers/log_table.h"
 
+#include "core/base/harmless_text.h"
 #include "core/base/number_text.h"
 #include "core/readers/decoded_text.h"
 #include "core/readers/whole_text.h"
@@ -129,8 +130,8 @@ void LogTable::layHeader(const Cells& names) {
             continue;
         }
         // A name that stands twice, or none at all, still has to be told from the others.
-        std::string name =
-            names[i].empty() ? fmt::format("column {}", i + 1) : logbook::unguarded(names[i]);
+        std::string name = names[i].empty() ? fmt::format("column {}", i + 1)
+                                            : base::harmless(logbook::unguarded(names[i]));
         const std::string asWritten = name;
         for (int count = 2; std::ranges::find(otherNames_, name) != otherNames_.end() ||
                             (at != nullptr && name == asWritten);
@@ -281,7 +282,7 @@ std::vector<logbook::OtherField> LogTable::others() const {
     std::vector<logbook::OtherField> fields;
     for (std::size_t i = 0; i < otherNames_.size() && i < cells_.size(); ++i) {
         if (!otherNames_[i].empty() && !cells_[i].empty()) {
-            fields.push_back({otherNames_[i], logbook::unguarded(cells_[i])});
+            fields.push_back({otherNames_[i], base::harmless(logbook::unguarded(cells_[i]))});
         }
     }
     std::ranges::sort(fields, {}, &logbook::OtherField::column);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readers/read_house_rules.h"
 
+#include "core/base/harmless_text.h"
 #include "core/base/number_text.h"
 #include "core/readers/whole_text.h"
 
@@ -61,7 +62,7 @@ geo::LonLatPiece pieceOf(const json& rings, const std::string& entry) {
 logbook::ClosedWater closedWaterOf(const json& entry, std::size_t number) {
     const std::string where = fmt::format("closed_waters, entry {}", number);
     logbook::ClosedWater closed;
-    closed.name = entry.value("name", fmt::format("closed water {}", number));
+    closed.name = base::harmless(entry.value("name", fmt::format("closed water {}", number)));
     const json geometry = entry.value("geometry", json::object());
     const std::string type = geometry.value("type", "");
     const json rings = geometry.value("coordinates", json::array());
@@ -112,7 +113,7 @@ std::string speciesNote(const json& species) {
                                                           "species, least_length_mm", 0, 10000));
     }
     if (species.contains("note")) {
-        note += " (" + species["note"].get<std::string>() + ")";
+        note += " (" + base::harmless(species["note"].get<std::string>()) + ")";
     }
     return note;
 }
@@ -134,7 +135,7 @@ logbook::HouseRules rulesOf(const json& all) {
         rules.notes.push_back(speciesNote(species));
     }
     for (const json& note : all.value("notes", json::array())) {
-        rules.notes.push_back(note.get<std::string>());
+        rules.notes.push_back(base::harmless(note.get<std::string>()));
     }
     return rules;
 }

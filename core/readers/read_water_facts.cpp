@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/readers/read_water_facts.h"
 
+#include "core/base/harmless_text.h"
 #include "core/readers/table_records.h"
 #include "core/readers/whole_text.h"
 
@@ -41,7 +42,7 @@ double numberOf(const json& all, const char* name, double least, double most) {
 
 WaterFacts factsOf(const json& all, const units::Clock& clock) {
     WaterFacts facts;
-    facts.name = all.at("name").get<std::string>();
+    facts.name = base::harmless(all.at("name").get<std::string>());
     facts.isInvented = all.value("invented", false);
     facts.clock = clock;
     if (all.contains("chart_level_m")) {
@@ -55,7 +56,7 @@ WaterFacts factsOf(const json& all, const units::Clock& clock) {
         facts.launch = placeOf(all["launch"], "launch");
     }
     for (const json& entry : all.value("places", json::array())) {
-        const auto name = entry.at("name").get<std::string>();
+        const auto name = base::harmless(entry.at("name").get<std::string>());
         facts.places.push_back({name, placeOf(entry, name)});
     }
     return facts;

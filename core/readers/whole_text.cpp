@@ -11,7 +11,7 @@ namespace readers {
 base::Result<std::string> wholeText(const std::filesystem::path& path) {
     using base::ErrorKind;
     constexpr std::uintmax_t most = 64U << 20U;
-    const auto size = base::sizeOfReadableFile(path);
+    const auto size = base::sizeOfReadableFile(path, most);
     if (!size) {
         return std::unexpected(size.error());
     }
@@ -20,10 +20,9 @@ base::Result<std::string> wholeText(const std::filesystem::path& path) {
         return base::fail(ErrorKind::unusableInput, "the file cannot be opened", path.string(),
                           "check that you may read it");
     }
-    if (*size == 0 || *size > most) {
-        return base::fail(ErrorKind::unusableInput,
-                          *size == 0 ? "the file is empty" : "the file is too large to be one",
-                          path.string(), "choose the right file");
+    if (*size == 0) {
+        return base::fail(ErrorKind::unusableInput, "the file is empty", path.string(),
+                          "choose the right file");
     }
     std::ostringstream text;
     text << file.rdbuf();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/check_file.h"
 
-#include "core/store/coverage.h"
 #include "core/store/geopackage.h"
 #include "core/store/keep_drawing.h"
 #include "core/store/keep_parts.h"
@@ -92,13 +91,8 @@ void checkSoundings(Connection& connection, CheckReport& report) {
 
 void checkDrawing(Connection& connection, CheckReport& report) {
     report.hasDrawing = countOf(connection, "SELECT count(*) FROM drawing") > 0;
-    if (report.hasDrawing) {
-        const auto frame = drawingFrame(connection);
-        const bool isWhole = frame && recallCoverage(connection, "depth", *frame) &&
-                             recallCoverage(connection, "trust", *frame);
-        if (!isWhole) {
-            note(report, "the kept drawing is not whole; it will be made again");
-        }
+    if (report.hasDrawing && !isDrawingWhole(connection)) {
+        note(report, "the kept drawing is not whole; it will be made again");
     }
     noteFailure(connection, report);
 }

@@ -15,6 +15,16 @@ base::Error written(std::string what, const std::filesystem::path& path, std::st
     return {base::ErrorKind::unwritableOutput, std::move(what), path.string(), std::move(whatToDo)};
 }
 
+// A row of ours takes more than 16 bytes, and a look at it less than 16 steps of the database; a
+// sort or an index is as much again for each halving. What needs more goes round in a circle.
+constexpr int bundle = 100'000; ///< Steps between two looks at how many there were.
+constexpr std::uint64_t fewestBundles = 200;
+constexpr std::uint64_t stepsPerByte = 20;
+constexpr std::uint64_t fewestRows = 1000;
+constexpr std::uint64_t bytesPerRow = 16;
+/// No text and no row of bytes of ours is longer: the names of trust of 40 million cells.
+constexpr int longestValue = 64 << 20;
+
 /// Null where there is no open file.
 sqlite3_file* fileOf(sqlite3* database) {
     sqlite3_file* file = nullptr;
@@ -87,7 +97,63 @@ base::Result<std::unique_ptr<Connection>> Connection::open(const std::filesystem
     sqlite3_extended_result_codes(database, 1);
     auto opened = std::unique_ptr<Connection>(new Connection(path, database));
     opened->waitFor(usualPatience);
+    if (auto guarded = opened->guard(); !guarded) {
+        return std::unexpected(std::move(guarded.error()));
+    }
     return opened;
+}
+
+base::Result<void> Connection::guard() {
+    for (const auto& [option, value] :
+         {std::pair(SQLITE_DBCONFIG_DEFENSIVE, 1), std::pair(SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0),
+          std::pair(SQLITE_DBCONFIG_ENABLE_VIEW, 0), std::pair(SQLITE_DBCONFIG_ENABLE_TRIGGER, 0),
+          std::pair(SQLITE_DBCONFIG_ENABLE_FKEY, 1)}) {
+        int set = -1;
+        if (const int code = sqlite3_db_config(database_, option, value, &set);
+            code != SQLITE_OK || set != value) {
+            failWith(code == SQLITE_OK ? SQLITE_MISUSE : code);
+        }
+    }
+    sqlite3_limit(database_, SQLITE_LIMIT_LENGTH, longestValue);
+    sqlite3_limit(database_, SQLITE_LIMIT_ATTACHED, 0);
+    sqlite3_progress_handler(database_, bundle, countSteps, this);
+    execute("PRAGMA cell_size_check = TRUE");
+    return outcome();
+}
+
+int Connection::countSteps(void* connection) {
+    auto& self = *static_cast<Connection*>(connection);
+    if (self.stepsLeft_ > 0) {
+        --self.stepsLeft_;
+        return 0;
+    }
+    self.failDamaged("a question to the water file finds no end");
+    return 1;
+}
+
+void Connection::beginQuery() {
+    seen_ = std::max(seen_, size().value_or(0));
+    countFrom(seen_ + changed_);
+}
+
+void Connection::beginChange() {
+    constexpr std::uint64_t longestRow = 256;
+    changed_ += longestRow;
+    countFrom(seen_ + changed_);
+}
+
+void Connection::countFrom(std::uint64_t bytes) {
+    stepsLeft_ = fewestBundles + bytes * stepsPerByte / bundle;
+    rowsLeft_ = fewestRows + bytes / bytesPerRow;
+}
+
+bool Connection::countRow() {
+    if (rowsLeft_ == 0) {
+        failDamaged("a table of the water file has more rows than the file has room for");
+        return false;
+    }
+    --rowsLeft_;
+    return true;
 }
 
 Connection::~Connection() {
@@ -134,6 +200,7 @@ void Connection::execute(const std::string& sql) {
     if (!isFine()) {
         return;
     }
+    beginQuery();
     const int code = sqlite3_exec(database_, sql.c_str(), nullptr, nullptr, nullptr);
     if (code != SQLITE_OK) {
         failWith(code);

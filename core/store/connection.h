@@ -8,8 +8,10 @@
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 
 struct sqlite3;
 
@@ -17,6 +19,10 @@ namespace store {
 
 /// An open database file that remembers its first failure. Statements on a failed connection do
 /// nothing, so that a job may run to its end and ask once: outcome(). One thread at a time.
+///
+/// What others put into the file is data and never runs: no view and no trigger of theirs, no
+/// function that could do harm from within a schema, no writing past the database's own rules. A
+/// query ends after as many steps, and as many rows, as a whole file of this size can need.
 class Connection {
 public:
     enum class Access {
@@ -49,6 +55,18 @@ public:
     void waitFor(std::chrono::milliseconds patience);
     static constexpr std::chrono::milliseconds usualPatience{3000};
 
+    /// Remembers that rows of this layer have changed, for what other programs lay over it.
+    void noteChanged(std::string_view layer) { changedLayers_.emplace(layer); }
+    /// The layers that have changed since this was last asked.
+    [[nodiscard]] std::set<std::string> takeChanged() { return std::exchange(changedLayers_, {}); }
+    /// To be called where a query begins: its steps and rows are counted from here.
+    void beginQuery();
+    /// The same, without a look at the file, for a change of one row: there are millions of them.
+    void beginChange();
+    /// Counts a row. False, and the connection has failed, where a whole file of this size has no
+    /// room for so many.
+    [[nodiscard]] bool countRow();
+
     /// Runs statements that give no rows.
     void execute(const std::string& sql);
     /// Rolls back even on a failed connection.
@@ -69,10 +87,18 @@ public:
 private:
     Connection(std::filesystem::path path, sqlite3* database)
         : path_(std::move(path)), database_(database) {}
+    [[nodiscard]] base::Result<void> guard();
+    static int countSteps(void* connection);
+    void countFrom(std::uint64_t bytes);
 
     std::filesystem::path path_;
     sqlite3* database_;
     std::optional<base::Error> failure_;
+    std::uint64_t stepsLeft_ = 0; ///< In bundles.
+    std::uint64_t rowsLeft_ = 0;
+    std::set<std::string> changedLayers_;
+    std::uint64_t seen_ = 0;    ///< Bytes of the file at the last look.
+    std::uint64_t changed_ = 0; ///< At most so many since; they need not be in the file yet.
 };
 
 /// What to tell the user about the answer `code` of the database.

@@ -164,6 +164,7 @@ void setExtent(Connection& connection, std::string_view table, const LonLatBox& 
 }
 
 void setChanged(Connection& connection, std::string_view table) {
+    connection.noteChanged(table);
     Statement update(connection,
                      "UPDATE gpkg_contents SET last_change=strftime('%Y-%m-%dT%H:%M:%fZ','now') "
                      "WHERE table_name=?");

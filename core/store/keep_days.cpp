@@ -101,8 +101,9 @@ void keepSoundings(Connection& connection, const soundings::SurveyDay& day,
         }
         const ReductionRow row = reduced != nullptr ? reductionRowOf(*reduced, i) : ReductionRow();
         insert.run(Blob(pointBlobOf(sounding.place)), day.id.number(),
-                   time ? std::optional(time->text()) : std::nullopt, sounding.shown.inMetres(),
-                   row.depth_m, row.setAside);
+                   time ? std::optional(time->text()) : std::nullopt,
+                   kept(connection, "shown_depth_m", sounding.shown.inMetres()), row.depth_m,
+                   row.setAside);
         count.more();
     }
 }
@@ -147,9 +148,14 @@ void keepDay(Connection& connection, const soundings::SurveyDay& day, std::size_
         "sounding_count=excluded.sounding_count, reduction_stamp=CASE WHEN "
         "soundings_stamp=excluded.soundings_stamp THEN reduction_stamp END, "
         "soundings_stamp=excluded.soundings_stamp");
-    row.run(day.id.number(), position, day.name, day.source, day.sounder.draft.inMetres(),
-            day.sounder.assumedSoundSpeed.inMetresPerSecond(), day.sounder.measuresBySound, level_m,
-            temperature_c, offset_m, day.agreedDelay_s, day.soundings.size(), stamp);
+    row.run(day.id.number(), position, day.name, day.source,
+            kept(connection, "draft_m", day.sounder.draft.inMetres()),
+            kept(connection, "assumed_sound_speed_m_s",
+                 day.sounder.assumedSoundSpeed.inMetresPerSecond()),
+            day.sounder.measuresBySound, kept(connection, "gauge_level_m", level_m),
+            kept(connection, "water_temperature_c", temperature_c),
+            kept(connection, "agreed_offset_m", offset_m),
+            kept(connection, "agreed_delay_s", day.agreedDelay_s), day.soundings.size(), stamp);
 }
 
 /// Which reduction the rows of the day hold.
@@ -170,7 +176,8 @@ void keepSmallTables(Connection& connection, const water::Water& water) {
                                   "VALUES (?,?,?)");
     for (const soundings::SurveyDay& day : water.days) {
         for (const soundings::GaugeReading& read : day.gauge.readings()) {
-            reading.run(day.id.number(), keptTime(read.time), read.level.inMetresOnGauge());
+            reading.run(day.id.number(), keptTime(read.time),
+                        kept(connection, "level_m", read.level.inMetresOnGauge()));
         }
         for (const std::size_t start : day.passStarts) {
             pass.run(day.id.number(), start);
@@ -190,7 +197,7 @@ void recallSoundings(Connection& connection, soundings::SurveyDay& day, std::siz
                                "ORDER BY fid");
     rows.ask(day.id.number());
     std::vector<soundings::Sounding>& held = day.soundings.edit();
-    while (rows.next()) {
+    while (held.size() <= expected && rows.next()) {
         soundings::Sounding sounding;
         sounding.place = placeAt(connection, rows, 0);
         if (!rows.isEmpty(1)) {

@@ -5,7 +5,9 @@
 #include "core/store/geopackage.h"
 #include "core/store/kept_values.h"
 
+#include <algorithm>
 #include <bit>
+#include <cmath>
 #include <utility>
 
 #include <nlohmann/json.hpp>
@@ -47,6 +49,17 @@ std::string reportText(const surface::DrawReport& report) {
     return text.dump();
 }
 
+/// What drawing on from here would start with is a number that can be.
+bool isSound(const surface::DrawReport& report) {
+    constexpr Range stiffness{0.0, 1e12};
+    constexpr Range curve{-1e9, 1e9};
+    const auto& trust = report.trustCurve;
+    return stiffness.holds(report.stiffness) && stiffness.holds(report.contourStiffness) &&
+           (!trust || (curve.holds(trust->factor) && curve.holds(trust->ofDistance) &&
+                       curve.holds(trust->ofUnevenness) && curve.holds(trust->farthest_m) &&
+                       curve.holds(trust->floor_m)));
+}
+
 std::optional<surface::DrawReport> reportFrom(const std::string& text) {
     try {
         const json read = json::parse(text);
@@ -79,7 +92,7 @@ std::optional<surface::DrawReport> reportFrom(const std::string& text) {
                                                    held.at("mean_m").get<double>(),
                                                    held.at("soundings").get<int>()};
         }
-        return report;
+        return isSound(report) ? std::optional(std::move(report)) : std::nullopt;
     } catch (const json::exception&) {
         return std::nullopt;
     }
@@ -119,6 +132,14 @@ std::optional<grid::GridFrame> frameAt(Connection& connection, Statement& row, i
     return grid::GridFrame(row.number(first), row.number(first + 1), cell_m, cols, rows);
 }
 
+/// True where all cells that hold something hold what a depth or a trust can be.
+bool areDepths(const grid::Grid<float>& values_m) {
+    const Range range = rangeOf("depth_m");
+    return std::ranges::all_of(values_m.values(), [range](float value_m) {
+        return std::isnan(value_m) || range.holds(static_cast<double>(value_m));
+    });
+}
+
 /// True where the water's cells are just those that hold a depth and a trust.
 bool fits(const grid::Mask& mask, const grid::Grid<float>& depth_m,
           const grid::Grid<float>& trust_m) {
@@ -151,13 +172,18 @@ void keepDrawing(Connection& connection, const surface::DrawnWater& drawn,
     setChanged(connection, "drawing");
 }
 
-std::optional<grid::GridFrame> drawingFrame(Connection& connection) {
-    Statement row(connection, "SELECT west_m, north_m, cell_m, cols, rows FROM drawing");
-    row.ask();
-    return row.next() ? frameAt(connection, row, 0) : std::nullopt;
-}
+namespace {
 
-std::optional<KeptDrawing> recallDrawing(Connection& connection, const geo::Outline& outline) {
+/// A drawing as the file holds it, not yet laid on an outline.
+struct ReadDrawing {
+    water::Stamp stamp;
+    grid::Grid<surface::TrustName> names;
+    grid::Grid<float> depth_m;
+    grid::Grid<float> trust_m;
+    surface::DrawReport report;
+};
+
+std::optional<ReadDrawing> readDrawing(Connection& connection) {
     Statement row(connection, "SELECT stamp, west_m, north_m, cell_m, cols, rows, trust_names, "
                               "report FROM drawing");
     row.ask();
@@ -172,17 +198,37 @@ std::optional<KeptDrawing> recallDrawing(Connection& connection, const geo::Outl
     auto names = namesFrom(row.blob(6), *cells);
     auto depth_m = recallCoverage(connection, "depth", *cells);
     auto trust_m = recallCoverage(connection, "trust", *cells);
-    grid::Mask mask = grid::Mask::of(outline, *cells);
-    if (!names || !depth_m || !trust_m || !fits(mask, *depth_m, *trust_m)) {
+    if (!names || !depth_m || !trust_m || !areDepths(*depth_m) || !areDepths(*trust_m)) {
+        return std::nullopt;
+    }
+    return ReadDrawing{water::Stamp(std::bit_cast<std::uint64_t>(row.wholeNumber(0))),
+                       std::move(*names), std::move(*depth_m), std::move(*trust_m),
+                       std::move(*report)};
+}
+
+} // namespace
+
+bool isDrawingWhole(Connection& connection) {
+    return readDrawing(connection).has_value();
+}
+
+std::optional<KeptDrawing> recallDrawing(Connection& connection, const geo::Outline& outline) {
+    auto read = readDrawing(connection);
+    if (!read) {
+        return std::nullopt;
+    }
+    const grid::GridFrame cells = read->depth_m.frame();
+    grid::Mask mask = grid::Mask::of(outline, cells);
+    if (!fits(mask, read->depth_m, read->trust_m)) {
         return std::nullopt;
     }
     KeptDrawing kept;
-    kept.stamp = water::Stamp(std::bit_cast<std::uint64_t>(row.wholeNumber(0)));
+    kept.stamp = read->stamp;
     kept.drawn.mask = std::move(mask);
-    kept.drawn.depth = grid::DepthGrid(*cells);
-    kept.drawn.depth.raw_m() = std::move(depth_m->values());
-    kept.drawn.trust = surface::TrustGrid(std::move(*trust_m), std::move(*names));
-    kept.drawn.report = std::move(*report);
+    kept.drawn.depth = grid::DepthGrid(cells);
+    kept.drawn.depth.raw_m() = std::move(read->depth_m.values());
+    kept.drawn.trust = surface::TrustGrid(std::move(read->trust_m), std::move(read->names));
+    kept.drawn.report = std::move(read->report);
     return kept;
 }
 

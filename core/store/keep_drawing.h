@@ -17,7 +17,8 @@ void keepDrawing(Connection& connection, const surface::DrawnWater& drawn,
 [[nodiscard]] std::optional<KeptDrawing> recallDrawing(Connection& connection,
                                                        const geo::Outline& outline);
 
-/// Where the drawing's cells lie; nothing where there is no drawing.
-[[nodiscard]] std::optional<grid::GridFrame> drawingFrame(Connection& connection);
+/// Whether the drawing that the file holds can be read, and says nothing but depths. Whether it
+/// lies on the present shore is another matter: that may have been changed since.
+[[nodiscard]] bool isDrawingWhole(Connection& connection);
 
 } // namespace store

@@ -92,6 +92,9 @@ void takeSettings(Connection& connection, KeyValues& facts, water::Settings& set
     }
     settings.weedLeft = facts.number("weed_left").value_or(settings.weedLeft);
     takeStructure(facts, settings.structure);
+    if (const auto problems = water::problemsIn(settings); !problems.empty()) {
+        connection.failDamaged("a setting cannot be: " + problems.front());
+    }
 }
 
 void takeFrame(Connection& connection, KeyValues& facts, water::Water& water) {

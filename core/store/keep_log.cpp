@@ -31,10 +31,13 @@ std::optional<double> latOf(const std::optional<geo::LonLat>& place) {
 }
 
 /// Of two columns side by side, the longitude first.
-std::optional<geo::LonLat> placeIfAny(Statement& rows, int column) {
+std::optional<geo::LonLat> placeIfAny(Connection& connection, Statement& rows, int column) {
     const auto lon_deg = rows.numberIfAny(column);
     const auto lat_deg = rows.numberIfAny(column + 1);
-    return lon_deg && lat_deg ? std::optional(geo::LonLat{*lon_deg, *lat_deg}) : std::nullopt;
+    if (!lon_deg || !lat_deg) {
+        return std::nullopt;
+    }
+    return onEarth(connection, {*lon_deg, *lat_deg});
 }
 
 constexpr const char* insertRun =
@@ -42,16 +45,18 @@ constexpr const char* insertRun =
     "bait_depth_m, note, who, hooked, returned, bait_lon, bait_lat, photograph, other_fields) "
     "VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)";
 
-void keepRuns(Statement& insert, const logbook::Stay& stay, std::int64_t stayFid) {
+void keepRuns(Connection& connection, Statement& insert, const logbook::Stay& stay,
+              std::int64_t stayFid) {
     const GeometryBlob place = blobOf(stay.place);
     for (const logbook::Fish& fish : stay.runs) {
-        insert.run(Blob(place), stayFid, fish.id.number(), fish.time.transform(keptTime),
-                   fish.landed, fish.species, fish.bait,
-                   numberOf(fish.weight, &units::Weight::inKilograms),
-                   numberOf(fish.length, &units::Length::inMetres),
-                   numberOf(fish.baitDepth, &units::Depth::inMetres), fish.note, fish.who,
-                   fish.hooked, fish.returned, lonOf(fish.baitPlace), latOf(fish.baitPlace),
-                   fish.photograph, keptFields(fish.others));
+        insert.run(
+            Blob(place), stayFid, fish.id.number(), fish.time.transform(keptTime), fish.landed,
+            fish.species, fish.bait,
+            kept(connection, "weight_kg", numberOf(fish.weight, &units::Weight::inKilograms)),
+            kept(connection, "length_m", numberOf(fish.length, &units::Length::inMetres)),
+            kept(connection, "bait_depth_m", numberOf(fish.baitDepth, &units::Depth::inMetres)),
+            fish.note, fish.who, fish.hooked, fish.returned, lonOf(fish.baitPlace),
+            latOf(fish.baitPlace), fish.photograph, keptFields(fish.others));
     }
 }
 
@@ -78,7 +83,7 @@ logbook::Fish fishAt(Connection& connection, Statement& rows) {
     if (!rows.isEmpty(12)) {
         fish.returned = rows.wholeNumber(12) != 0;
     }
-    fish.baitPlace = placeIfAny(rows, 13);
+    fish.baitPlace = placeIfAny(connection, rows, 13);
     fish.photograph = rows.text(15);
     fish.others = fieldsAt(connection, rows, 16);
     return fish;
@@ -107,7 +112,7 @@ logbook::Stay stayAt(Connection& connection, Statement& rows) {
     conditions.level = quantityOf(rows.numberIfAny(11), &units::WaterLevel::metresOnGauge);
     conditions.sky = rows.text(12);
     stay.who = rows.text(13);
-    stay.baitPlace = placeIfAny(rows, 14);
+    stay.baitPlace = placeIfAny(connection, rows, 14);
     stay.photograph = rows.text(16);
     stay.others = fieldsAt(connection, rows, 17);
     return stay;
@@ -129,13 +134,18 @@ void insertStays(Connection& connection, const logbook::KeptLog& log, std::size_
         const auto fid = static_cast<std::int64_t>(i) + 1;
         insert.run(fid, Blob(blobOf(stay.place)), stay.id.number(), keptTime(stay.start),
                    keptTime(stay.end), stay.rods, stay.bait,
-                   numberOf(conditions.windFrom, &units::Bearing::inDegrees),
-                   numberOf(conditions.windSpeed, &units::Speed::inMetresPerSecond),
-                   numberOf(conditions.waterTemperature, &units::Temperature::inCelsius), stay.note,
-                   numberOf(conditions.level, &units::WaterLevel::inMetresOnGauge), conditions.sky,
-                   stay.who, lonOf(stay.baitPlace), latOf(stay.baitPlace), stay.photograph,
-                   keptFields(stay.others));
-        keepRuns(runs, stay, fid);
+                   kept(connection, "wind_from_deg",
+                        numberOf(conditions.windFrom, &units::Bearing::inDegrees)),
+                   kept(connection, "wind_speed_m_s",
+                        numberOf(conditions.windSpeed, &units::Speed::inMetresPerSecond)),
+                   kept(connection, "water_temperature_c",
+                        numberOf(conditions.waterTemperature, &units::Temperature::inCelsius)),
+                   stay.note,
+                   kept(connection, "level_m",
+                        numberOf(conditions.level, &units::WaterLevel::inMetresOnGauge)),
+                   conditions.sky, stay.who, lonOf(stay.baitPlace), latOf(stay.baitPlace),
+                   stay.photograph, keptFields(stay.others));
+        keepRuns(connection, runs, stay, fid);
     }
 }
 

@@ -36,8 +36,8 @@ void keepLeadLine(Connection& connection, const water::Water& water) {
         if (sounding.bottom) {
             bottom = soundings::nameOf(*sounding.bottom);
         }
-        insert.run(Blob(blobOf(sounding.place)), sounding.id.number(), sounding.depth.inMetres(),
-                   bottom);
+        insert.run(Blob(blobOf(sounding.place)), sounding.id.number(),
+                   kept(connection, "depth_m", sounding.depth.inMetres()), bottom);
     }
     setExtent(connection, "lead_line", box);
 }
@@ -72,7 +72,8 @@ void keepWeedNotes(Connection& connection, const water::Water& water) {
         if (note.height) {
             height_m = note.height->inMetres();
         }
-        insert.run(Blob(blobOf(note.place)), note.id.number(), weed::nameOf(note.growth), height_m);
+        insert.run(Blob(blobOf(note.place)), note.id.number(), weed::nameOf(note.growth),
+                   kept(connection, "height_m", height_m));
     }
     setExtent(connection, "weed_notes", box);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/kept_values.h"
 
+#include <algorithm>
 #include <chrono>
 #include <cstdint>
 #include <limits>
@@ -54,20 +55,48 @@ T geometryAt(Connection& connection, Statement& rows, int column,
 
 } // namespace
 
+geo::LonLat onEarth(Connection& connection, geo::LonLat place) {
+    if (!geo::isOnEarth(place)) { // NaN is nowhere
+        connection.failDamaged(
+            fmt::format("a place of {:g}, {:g} is not on the Earth", place.lon_deg, place.lat_deg));
+        return {};
+    }
+    return place;
+}
+
+namespace {
+
+void checkOnEarth(Connection& connection, const geo::LonLatPiece& piece) {
+    const auto check = [&](const geo::LonLatRing& ring) {
+        std::ranges::for_each(
+            ring, [&](geo::LonLat place) { static_cast<void>(onEarth(connection, place)); });
+    };
+    check(piece.outer);
+    std::ranges::for_each(piece.islands, check);
+}
+
+} // namespace
+
 geo::LonLat placeAt(Connection& connection, Statement& rows, int column) {
-    return geometryAt(connection, rows, column, pointFrom);
+    return onEarth(connection, geometryAt(connection, rows, column, pointFrom));
 }
 
 geo::LonLatPiece pieceAt(Connection& connection, Statement& rows, int column) {
-    return geometryAt(connection, rows, column, pieceFrom);
+    geo::LonLatPiece piece = geometryAt(connection, rows, column, pieceFrom);
+    checkOnEarth(connection, piece);
+    return piece;
 }
 
 std::vector<geo::LonLatPiece> piecesAt(Connection& connection, Statement& rows, int column) {
-    return geometryAt(connection, rows, column, piecesFrom);
+    auto pieces = geometryAt(connection, rows, column, piecesFrom);
+    std::ranges::for_each(pieces,
+                          [&](const geo::LonLatPiece& piece) { checkOnEarth(connection, piece); });
+    return pieces;
 }
 
 int intAt(Connection& connection, Statement& rows, int column) {
     const std::int64_t number = rows.wholeNumber(column);
+    static_cast<void>(rows.number(column)); // in its range
     if (number < std::numeric_limits<int>::min() || number > std::numeric_limits<int>::max()) {
         connection.failDamaged(fmt::format("{} is too great a number", number));
         return 0;

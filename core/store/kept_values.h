@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/geometry_blob.h"
+#include "core/store/ranges.h"
 #include "core/store/statement.h"
 #include "core/units/moment.h"
 
@@ -30,6 +31,7 @@ private:
 
 /// Columns of the present row of `rows` as values; what is none damages the connection and gives
 /// the default.
+[[nodiscard]] geo::LonLat onEarth(Connection& connection, geo::LonLat place);
 [[nodiscard]] units::Moment momentAt(Connection& connection, Statement& rows, int column);
 [[nodiscard]] geo::LonLat placeAt(Connection& connection, Statement& rows, int column);
 [[nodiscard]] geo::LonLatPiece pieceAt(Connection& connection, Statement& rows, int column);

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/store/geopackage.h"
+#include "core/store/ranges.h"
 #include "core/store/statement.h"
 
 #include <utility>
@@ -16,10 +17,12 @@ void KeyValues::put(std::string key, std::string value) {
 }
 
 void KeyValues::put(std::string key, double value) {
+    numbers_[key] = value;
     put(std::move(key), base::exactText(value));
 }
 
 void KeyValues::put(std::string key, std::int64_t value) {
+    numbers_[key] = static_cast<double>(value);
     put(std::move(key), std::to_string(value));
 }
 
@@ -45,7 +48,9 @@ std::optional<double> KeyValues::number(std::string_view key) {
     if (!value) {
         damaged(key);
     }
-    return value;
+    return value && connection_ != nullptr
+               ? std::optional(withinRange(*connection_, key, rangeOf(key), *value))
+               : value;
 }
 
 std::optional<std::int64_t> KeyValues::wholeNumber(std::string_view key) {
@@ -56,8 +61,12 @@ std::optional<std::int64_t> KeyValues::wholeNumber(std::string_view key) {
     const auto value = base::wholeNumberFrom(*written);
     if (!value) {
         damaged(key);
+        return std::nullopt;
     }
-    return value;
+    const auto asRead = static_cast<double>(*value);
+    const bool isWithin =
+        connection_ == nullptr || withinRange(*connection_, key, rangeOf(key), asRead) == asRead;
+    return isWithin ? value : std::nullopt;
 }
 
 std::optional<std::vector<double>> KeyValues::numbers(std::string_view key) {
@@ -90,6 +99,9 @@ void KeyValues::save(Connection& connection, std::string_view table) const {
     connection.execute(fmt::format("DELETE FROM {}", table));
     Statement insert(connection, fmt::format("INSERT INTO {} (key, value) VALUES (?,?)", table));
     for (const auto& [key, value] : values_) {
+        if (const auto number = numbers_.find(key); number != numbers_.end()) {
+            static_cast<void>(kept(connection, key, number->second));
+        }
         insert.run(key, value);
     }
     setChanged(connection, table);

@@ -37,7 +37,8 @@ private:
     void damaged(std::string_view key);
 
     std::map<std::string, std::string, std::less<>> values_;
-    Connection* connection_ = nullptr; ///< Where it was read from.
+    std::map<std::string, double, std::less<>> numbers_; ///< Those put, for their ranges.
+    Connection* connection_ = nullptr;                   ///< Where it was read from.
 };
 
 } // namespace store

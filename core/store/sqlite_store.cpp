@@ -7,6 +7,7 @@
 #include "core/store/keep_parts.h"
 #include "core/store/orphan_journal.h"
 #include "core/store/results/keep_results.h"
+#include "core/store/spatial_index.h"
 #include "core/store/transaction.h"
 
 #include <algorithm>
@@ -109,6 +110,7 @@ base::Result<void> SqliteStore::saveOnTop(const std::function<void()>& keep) {
     const SaveMark mark = found.next();
     if (connection_->isFine()) {
         keep();
+        followChanges(*connection_);
     }
     mark.put(*connection_);
     noteTried(mark);
@@ -206,6 +208,9 @@ base::Result<std::optional<KeptDrawing>> SqliteStore::loadDrawing(const geo::Out
     const Reading reading(*connection_);
     auto kept = recallDrawing(*connection_, outline);
     if (auto outcome = connection_->outcome(); !outcome) {
+        if (outcome.error().kind == base::ErrorKind::damagedWater) {
+            return std::nullopt; // A drawing can be made again; check() tells of it.
+        }
         return std::unexpected(std::move(outcome.error()));
     }
     return kept;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/statement.h"
 
+#include "core/base/harmless_text.h"
+
 #include <cmath>
 
 #include <fmt/format.h>
@@ -37,7 +39,7 @@ bool Statement::next() {
     }
     const int code = sqlite3_step(statement_);
     if (code == SQLITE_ROW) {
-        return true;
+        return connection_.countRow();
     }
     if (code != SQLITE_DONE) {
         connection_.failWith(code);
@@ -52,7 +54,7 @@ void Statement::bind(int at, std::int64_t value) {
 }
 
 void Statement::bind(int at, double value) {
-    if (std::isnan(value)) {
+    if (!std::isfinite(value)) {
         connection_.fail({base::ErrorKind::wrongUse,
                           "a value that is not a number cannot be kept; nothing was changed",
                           connection_.path().string(), "correct the value and save again"});
@@ -104,14 +106,26 @@ std::int64_t Statement::wholeNumber(int column) {
 
 double Statement::number(int column) {
     expect(column, SQLITE_FLOAT, "number");
-    return sqlite3_column_double(statement_, column);
+    return withinRange(connection_, sqlite3_column_name(statement_, column), rangeAt(column),
+                       sqlite3_column_double(statement_, column));
+}
+
+Range Statement::rangeAt(int column) {
+    if (ranges_.empty()) {
+        for (int k = 0; k < sqlite3_column_count(statement_); ++k) {
+            ranges_.push_back(rangeOf(sqlite3_column_name(statement_, k)));
+        }
+    }
+    return ranges_.at(static_cast<std::size_t>(column));
 }
 
 std::string Statement::text(int column) {
     expect(column, SQLITE_TEXT, "text");
     const unsigned char* text = sqlite3_column_text(statement_, column);
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(statement_, column));
-    return text == nullptr ? std::string() : std::string(reinterpret_cast<const char*>(text), size);
+    return text == nullptr
+               ? std::string()
+               : base::harmless(std::string_view(reinterpret_cast<const char*>(text), size));
 }
 
 Blob Statement::blob(int column) {

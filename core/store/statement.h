@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/store/connection.h"
+#include "core/store/ranges.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -10,6 +11,7 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <vector>
 
 struct sqlite3_stmt;
 
@@ -34,6 +36,7 @@ public:
     template <class... Values>
     void run(const Values&... values) {
         reset();
+        connection_.beginChange();
         outlivesValues_ = false;
         int at = 0;
         (bind(++at, values), ...);
@@ -45,6 +48,7 @@ public:
     template <class... Values>
     void ask(const Values&... values) {
         reset();
+        connection_.beginQuery();
         outlivesValues_ = true;
         int at = 0;
         (bind(++at, values), ...);
@@ -57,7 +61,9 @@ public:
     /// Columns of the present row, from 0. What is of another type than asked for damages the
     /// connection.
     [[nodiscard]] std::int64_t wholeNumber(int column);
+    /// In the range of the column's name (rangeOf).
     [[nodiscard]] double number(int column);
+    /// Harmless (base::harmless): names come from files that anybody may have made.
     [[nodiscard]] std::string text(int column);
     /// Valid until the next row.
     [[nodiscard]] Blob blob(int column);
@@ -88,9 +94,11 @@ private:
     }
     void check(int code);
     void expect(int column, int type, std::string_view wanted);
+    [[nodiscard]] Range rangeAt(int column);
 
     Connection& connection_;
     sqlite3_stmt* statement_ = nullptr;
+    std::vector<Range> ranges_;  ///< Of the columns, from the first number read on.
     bool outlivesValues_ = true; ///< So that texts and blobs have to be copied.
 };
 

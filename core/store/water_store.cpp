@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/water_store.h"
 
+#include "core/base/leftovers.h"
 #include "core/base/whole_file.h"
+#include "core/store/copies.h"
 #include "core/store/geopackage.h"
 #include "core/store/orphan_journal.h"
 #include "core/store/owner_lock.h"
@@ -229,18 +231,29 @@ FileState stateOf(const std::filesystem::path& path) {
     return stateBySchema(**connection);
 }
 
-base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path, Purpose purpose) {
+base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path, Purpose purpose,
+                                               Copies* copies) {
     const FileState state = stateOf(path);
     if (state != FileState::current && state != FileState::older) {
         return std::unexpected(refusal(state, path));
     }
     WriteRight right(path, purpose);
+    if (right.isGranted()) {
+        base::sweepLeftovers(path.parent_path());
+    }
     auto connection = Connection::open(path, Connection::Access::existing);
     if (!connection) {
         return std::unexpected(connection.error());
     }
     Opening opening = Opening::current;
     if (state == FileState::older) {
+        if (copies != nullptr) {
+            const auto now =
+                std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+            if (const auto copy = copies->take(path, now); !copy) {
+                return std::unexpected(copy.error());
+            }
+        }
         std::optional<WriteRight>
             meanwhile; // Whoever only looks owns it for as long as this takes.
         if (!right.isGranted()) {

@@ -131,6 +131,8 @@ public:
     [[nodiscard]] virtual base::Result<CheckReport> check(base::Progress& progress) = 0;
 };
 
+class Copies;
+
 /// Looks without changing anything.
 [[nodiscard]] FileState stateOf(const std::filesystem::path& path);
 
@@ -138,13 +140,15 @@ public:
 /// instant itself.
 [[nodiscard]] std::optional<Owner> ownerOf(const std::filesystem::path& path);
 
-/// Opens a water file; one of an older version is brought up to date. One that may only be read, or
-/// that somebody else has open for writing, opens read-only. A second opening by this same process
-/// is somebody else too. \return unusableInput (missing, not a water, newer), damagedWater,
+/// Opens a water file; one of an older version is brought up to date, after a copy of it was taken.
+/// One that may only be read, or that somebody else has open for writing, opens read-only. A second
+/// opening by this same process is somebody else too. \param copies where that copy goes; null:
+/// none is taken. \return unusableInput (missing, not a water, newer), damagedWater,
 /// waterInUse while another program is writing it, unwritableOutput where an older file may only be
 /// read.
 [[nodiscard]] base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path,
-                                                             Purpose purpose = Purpose::writing);
+                                                             Purpose purpose = Purpose::writing,
+                                                             Copies* copies = nullptr);
 
 /// A new, empty water file. Where its first save fails and none after it works, it goes with its
 /// store. \return unwritableOutput where the folder is closed to us or something of that name is

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/give_away.h"
 
+#include "app/days/where_to_save.h"
 #include "core/base/whole_file.h"
 
 #include <QClipboard>
-#include <QFileDialog>
 #include <QGuiApplication>
 
 namespace days::looking_back {
@@ -19,8 +19,8 @@ void copyToClipboard(const QString& text) {
 
 void saveTableOf(QWidget& parent, open_water::OpenWater& open, const QString& name,
                  const QString& text) {
-    const QString path = QFileDialog::getSaveFileName(&parent, QObject::tr("Save the table"), name,
-                                                      QObject::tr("Tables (*.csv)"));
+    const QString path = askWhereToSave(parent, open, QObject::tr("Save the table"), name,
+                                        QObject::tr("Tables (*.csv)"));
     if (path.isEmpty()) {
         return;
     }

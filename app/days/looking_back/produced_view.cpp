@@ -4,6 +4,7 @@
 #include "app/days/looking_back/known_places.h"
 #include "app/days/looking_back/log_view.h"
 #include "app/wording/sayings.h"
+#include "core/logbook/log_columns.h"
 #include "core/water/questions/log_groups.h"
 #include "core/water/questions/sum_up_log.h"
 
@@ -77,10 +78,7 @@ QString nameOf(const rates::RateRow& row, const Names& names, const Words& words
 
 /// A field of a table; what a spreadsheet would take for a formula is a text.
 QString tableField(const QString& text) {
-    QString field = text;
-    if (!field.isEmpty() && QStringLiteral("=+-@").contains(field.front())) {
-        field.prepend('\'');
-    }
+    QString field = QString::fromStdString(logbook::guarded(text.toStdString()));
     if (field.contains(',') || field.contains('"') || field.contains('\n')) {
         field.replace('"', QStringLiteral("\"\""));
         field = '"' + field + '"';

@@ -4,9 +4,9 @@
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/season_view.h"
 #include "app/days/looking_back/steps.h"
+#include "app/days/where_to_save.h"
 #include "app/widgets/plain_table.h"
 
-#include <QFileDialog>
 #include <QPushButton>
 
 namespace days::looking_back {
@@ -34,8 +34,8 @@ public:
 
 private:
     void askPage() {
-        const QString path = QFileDialog::getSaveFileName(
-            this, tr("Save the season as a page"), QStringLiteral("season.pdf"), tr("PDF (*.pdf)"));
+        const QString path = askWhereToSave(*this, context_.open, tr("Save the season as a page"),
+                                            QStringLiteral("season.pdf"), tr("PDF (*.pdf)"));
         if (path.isEmpty()) {
             return;
         }

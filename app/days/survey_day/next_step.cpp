@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/next_view.h"
 #include "app/days/survey_day/steps.h"
+#include "app/days/where_to_save.h"
 #include "app/widgets/plain_table.h"
 #include "core/outputs/write_gpx.h"
 #include "core/water/steps/propose_trip.h"
 
-#include <QFileDialog>
 #include <QLabel>
 #include <QPointer>
 #include <QPushButton>
@@ -120,8 +120,8 @@ private:
     }
 
     void save() {
-        const QString path = QFileDialog::getSaveFileName(
-            this, tr("Trip to sound"), QStringLiteral("sounding-trip.gpx"), tr("GPX (*.gpx)"));
+        const QString path = askWhereToSave(*this, context_.open, tr("Trip to sound"),
+                                            QStringLiteral("sounding-trip.gpx"), tr("GPX (*.gpx)"));
         if (path.isEmpty()) {
             return;
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/chart_link.h"
 #include "app/days/tomorrow/steps.h"
+#include "app/days/where_to_save.h"
 #include "app/edits/take_sheet.h"
 #include "app/paper/day_sheet.h"
 #include "app/wording/cautions.h"
@@ -8,7 +9,6 @@
 #include "core/water/steps/day_cautions.h"
 
 #include <QComboBox>
-#include <QFileDialog>
 #include <QLabel>
 #include <QMessageBox>
 #include <QPageSize>
@@ -99,8 +99,8 @@ private:
     }
 
     void askPath() {
-        const QString path = QFileDialog::getSaveFileName(
-            this, tr("Save the sheet"), QStringLiteral("day-sheet.pdf"), tr("PDF (*.pdf)"));
+        const QString path = askWhereToSave(*this, context_.open, tr("Save the sheet"),
+                                            QStringLiteral("day-sheet.pdf"), tr("PDF (*.pdf)"));
         if (path.isEmpty()) {
             return;
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/bring_in.h"
 
+#include "core/base/harmless_text.h"
 #include "core/geo/outline.h"
 #include "core/readers/read_house_rules.h"
 #include "core/readers/read_lead_line.h"
@@ -38,7 +39,7 @@ std::string nameOf(const soundings::SurveyDay& day, const std::filesystem::path&
     const auto dated =
         std::find_if(day.soundings.begin(), day.soundings.end(),
                      [](const soundings::Sounding& s) { return s.time.has_value(); });
-    return dated == day.soundings.end() ? path.stem().string()
+    return dated == day.soundings.end() ? base::harmless(path.stem().string())
                                         : units::isoText(clock.dayOf(*dated->time));
 }
 
@@ -63,7 +64,7 @@ Result<DayBroughtIn> bringInDay(const Water& water, const std::filesystem::path&
     brought.day.soundings = std::move(read->soundings);
     brought.day.passStarts = std::move(read->passStarts);
     brought.day.waterTemperature = read->waterTemperature;
-    brought.day.source = path.filename().string();
+    brought.day.source = base::harmless(path.filename().string());
     brought.day.name = nameOf(brought.day, path, water.clock);
     if (auto plausible = checkPlausible(water, brought.day, path.string()); !plausible) {
         return std::unexpected(plausible.error());

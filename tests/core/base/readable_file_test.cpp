@@ -19,6 +19,19 @@ TEST(ReadableFile, TellsTheSizeAlsoThroughALink) {
     EXPECT_EQ(sizeOfReadableFile(folder.path() / "link.txt"), 7U);
 }
 
+TEST(ReadableFile, IsNoLargerThanWhatIsReadAndTheLimitIsSaid) {
+    const ScratchFolder folder;
+    const auto path = folder.file("a.txt", "x");
+    std::filesystem::resize_file(path, base::mostReadable);
+    EXPECT_EQ(sizeOfReadableFile(path), base::mostReadable);
+    std::filesystem::resize_file(path, base::mostReadable + 1); // takes no room: it is all hole
+    const auto size = sizeOfReadableFile(path);
+    ASSERT_FALSE(size);
+    EXPECT_EQ(size.error().what, "the file has 1025 MiB, and at most 1024 MiB are read");
+    EXPECT_FALSE(sizeOfReadableFile(path, base::mostReadable));
+    EXPECT_TRUE(sizeOfReadableFile(path, base::mostReadable + 1));
+}
+
 TEST(ReadableFile, IsNoFolderPipeOrDeviceAndHasToBeThere) {
     const ScratchFolder folder;
     const auto pipe = folder.path() / "pipe";

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/whole_file.h"
 
+#include "core/base/disk.h"
+#include "core/base/leftovers.h"
 #include "tests/support/scratch_folder.h"
 
 #include <fstream>
@@ -62,28 +64,64 @@ pid_t goneProcess() {
     return child;
 }
 
-TEST(WholeFile, SweepsWhatAKilledRunHasLeftOfItAndNothingElse) {
+TEST(WholeFile, SweepsWhatAKilledRunHasLeftAndNothingElse) {
     const ScratchFolder folder;
-    const std::string gone = std::to_string(goneProcess());
+    // "a.txt.1f0c22ab-4711-1.part" with another process in the middle.
+    const std::string name = base::besideName(folder.path() / "a.txt").filename().string();
     const std::string here = std::to_string(::getpid());
-    const auto hourAgo = std::filesystem::file_time_type::clock::now() - std::chrono::hours(1);
-    const auto lay = [&](const std::string& name, bool isOld) {
-        const auto path = folder.file(name, "half");
+    const auto of = [&](const std::string& machine, const std::string& process) {
+        return ".a.txt." + machine + "-" + process + "-1.part";
+    };
+    const std::string machine = name.substr(7, 8);
+    ASSERT_EQ(name.substr(0, 16 + here.size()), ".a.txt." + machine + "-" + here);
+    const std::string gone = std::to_string(goneProcess());
+    const auto hourAgo = std::filesystem::file_time_type::clock::now() - std::chrono::hours(2);
+    const auto lay = [&](const std::string& file, bool isOld) {
+        const auto path = folder.file(file, "half");
         if (isOld) {
             std::filesystem::last_write_time(path, hourAgo);
         }
         return path;
     };
-    const auto left = lay(".a.txt." + gone + "-1.part", true);
-    const std::vector kept{lay(".a.txt." + gone + "-2.part", false), // just written
-                           lay(".a.txt." + here + "-9999.part", true),
-                           lay(".b.txt." + gone + "-1.part", true), // of another file
-                           lay(".a.txt.x-1.part", true), lay("a.txt.bak", true)};
-    ASSERT_TRUE(base::writeWholeFile(folder.path() / "a.txt", "new"));
-    EXPECT_FALSE(std::filesystem::exists(left));
+    std::filesystem::create_directory(folder.path() /
+                                      (".given." + machine + "-" + gone + "-9.part"));
+    const std::vector left{lay(of(machine, gone), false),
+                           lay(of(machine, gone) + "-journal", false),
+                           lay("." + of(machine, gone) + ".owner", false),
+                           lay(".b.gpkg." + machine + "-" + gone + "-7.part", false),
+                           lay(of("00000000", here), true),
+                           lay(".given." + machine + "-" + gone + "-9.part/log.csv", false)};
+    const std::vector kept{lay(of(machine, here), true),
+                           lay(of("00000000", gone), false),
+                           lay(".a.txt." + machine + "-x-1.part", true),
+                           lay(".a.txt." + machine + "-" + gone + "-1.par", true),
+                           lay("a.txt." + machine + "-" + gone + "-1.part", true),
+                           lay("a.txt.bak", true)};
+    ASSERT_TRUE(base::writeWholeFile(folder.path() / "c.txt", "new"));
+    for (const auto& path : left) {
+        EXPECT_FALSE(std::filesystem::exists(path)) << path;
+    }
     for (const auto& path : kept) {
         EXPECT_TRUE(std::filesystem::exists(path)) << path;
     }
+}
+
+TEST(WholeFile, IsWrittenWhereALinkLeadsThatHasNoFileYet) {
+    const ScratchFolder folder;
+    std::filesystem::create_directory(folder.path() / "real");
+    std::filesystem::create_symlink("real/a.txt", folder.path() / "link");
+    std::filesystem::create_symlink("round", folder.path() / "round");
+    ASSERT_TRUE(base::writeWholeFile(folder.path() / "link", "new"));
+    EXPECT_EQ(ScratchFolder::textOf(folder.path() / "real" / "a.txt"), "new");
+    EXPECT_TRUE(std::filesystem::is_symlink(folder.path() / "link"));
+    EXPECT_EQ(base::throughLinks(folder.path() / "round"), folder.path() / "round");
+}
+
+TEST(WholeFile, MayHaveANameAsLongAsTheDiskTakes) {
+    const ScratchFolder folder;
+    const std::filesystem::path path = folder.path() / std::string(255, 'x');
+    ASSERT_TRUE(base::writeWholeFile(path, "new"));
+    EXPECT_EQ(ScratchFolder::textOf(path), "new");
 }
 
 TEST(WholeFile, SaysWhereItCannotBeWritten) {

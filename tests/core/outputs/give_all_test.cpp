@@ -115,8 +115,19 @@ TEST(GiveAll, TellsHowFarItIsAndStopsBetweenTwoFiles) {
         outputs::writeAll(known.water, known.found, known.told(), folder.path() / "b", stopper);
     ASSERT_FALSE(stopped.has_value());
     EXPECT_EQ(stopped.error().kind, base::ErrorKind::cancelled);
-    EXPECT_TRUE(std::filesystem::exists(folder.path() / "b" / "soundings.csv"));
-    EXPECT_FALSE(std::filesystem::exists(folder.path() / "b" / "log.csv"));
+    EXPECT_FALSE(std::filesystem::exists(folder.path() / "b")) << "all files or none";
+}
+
+TEST(GiveAll, TakesThePlaceOfAnOlderSetWithoutMixingTheTwo) {
+    const ScratchFolder folder;
+    const FoundWater known = givenWater();
+    base::Progress quiet;
+    const auto to = folder.path() / "all";
+    ASSERT_TRUE(outputs::writeAll(known.water, known.found, known.told(), to, quiet));
+    ASSERT_TRUE(std::filesystem::exists(to / "zones.geojson"));
+    ASSERT_TRUE(outputs::writeAll(known.water, {}, {}, to, quiet));
+    EXPECT_FALSE(std::filesystem::exists(to / "zones.geojson")) << "it is of another drawing";
+    EXPECT_TRUE(std::filesystem::exists(to / "read-me.txt"));
 }
 
 TEST(GiveAll, SaysWhichFileCannotBeWritten) {

@@ -40,6 +40,13 @@ TEST(TableField, IsQuotedWhereItMustBe) {
         {"two\rlines", "\"two lines\""},
         {" blank first", "\" blank first\""},
         {"blank last ", "\"blank last \""},
+        {"=1+1", "'=1+1"},
+        {"+1", "'+1"},
+        {"-a", "'-a"},
+        {"@sum(a,b)", "\"'@sum(a,b)\""},
+        {"\tx", "'\tx"},
+        {"'=", "''="},
+        {"a\u202e\x1b[1mb", "a [1mb"},
         {"semi;colon", "semi;colon"}};
     for (const auto& [text, wanted] : cases) {
         EXPECT_EQ(outputs::field(text), wanted);

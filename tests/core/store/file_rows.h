@@ -10,6 +10,7 @@
 #include <vector>
 
 #include <gtest/gtest.h>
+#include <sqlite3.h>
 
 namespace support {
 
@@ -39,12 +40,14 @@ rowsOf(const std::filesystem::path& path, std::string_view columns, std::string_
     return rows;
 }
 
-/// Changes a water file behind the program's back.
+/// Changes a water file behind the program's back, as any other program could.
 inline void changeFile(const std::filesystem::path& path, const std::string& sql) {
-    auto opened = store::Connection::open(path, store::Connection::Access::existing).value();
-    opened->execute(sql);
-    const auto outcome = opened->outcome();
-    ASSERT_TRUE(outcome.has_value()) << outcome.error().sentence() << " " << sql;
+    sqlite3* database = nullptr;
+    ASSERT_EQ(sqlite3_open_v2(path.c_str(), &database, SQLITE_OPEN_READWRITE, nullptr), SQLITE_OK);
+    sqlite3_exec(database, "PRAGMA ignore_check_constraints=ON", nullptr, nullptr, nullptr);
+    EXPECT_EQ(sqlite3_exec(database, sql.c_str(), nullptr, nullptr, nullptr), SQLITE_OK)
+        << sqlite3_errmsg(database) << " " << sql;
+    ASSERT_EQ(sqlite3_close(database), SQLITE_OK);
 }
 
 } // namespace support

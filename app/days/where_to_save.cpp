@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/where_to_save.h"
+
+#include "core/store/water_store.h"
+
+#include <QFileDialog>
+
+namespace days {
+
+base::Result<void> mayBeWrittenOver(const QString& path) {
+    const std::filesystem::path place = path.toStdString();
+    const auto refused = [&](const QString& what) {
+        return base::fail(base::ErrorKind::unwritableOutput, what.toStdString(), place.string(),
+                          QObject::tr("choose another name").toStdString());
+    };
+    std::error_code fault;
+    const auto there = std::filesystem::status(place, fault);
+    if (!std::filesystem::exists(there)) {
+        return {};
+    }
+    if (!std::filesystem::is_regular_file(there)) {
+        return refused(QObject::tr("that is no regular file"));
+    }
+    switch (store::stateOf(place)) {
+    case store::FileState::missing:
+    case store::FileState::unreadable:
+    case store::FileState::notAWater:
+        return {};
+    case store::FileState::damaged:
+    case store::FileState::newer:
+    case store::FileState::older:
+    case store::FileState::inUse:
+    case store::FileState::current:
+        break;
+    }
+    return refused(QObject::tr("that is a water file, and would be lost"));
+}
+
+QString askWhereToSave(QWidget& parent, open_water::OpenWater& open, const QString& title,
+                       const QString& name, const QString& filter) {
+    const QString path = QFileDialog::getSaveFileName(&parent, title, name, filter);
+    if (path.isEmpty()) {
+        return {};
+    }
+    if (const auto may = mayBeWrittenOver(path); !may) {
+        emit open.failed(may.error());
+        return {};
+    }
+    return path;
+}
+
+} // namespace days
