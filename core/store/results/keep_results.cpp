@@ -22,6 +22,10 @@ namespace {
 /// order shows another number too.
 constexpr std::uint32_t resultLayout = 1;
 
+/// A larger result is quicker made again than the rest of such a file is read, and no value of a
+/// file may be longer than 64 MiB.
+constexpr std::size_t largestResult = std::size_t{48} << 20;
+
 std::int64_t numberOf(Stamp stamp) {
     return std::bit_cast<std::int64_t>(stamp.value());
 }
@@ -168,7 +172,7 @@ void keepResult(Connection& connection, const Derived& found, Step step) {
         setChanged(connection, "step_results");
     }
     const auto bytes = isMade ? bytesOf(found, step) : std::nullopt;
-    if (bytes) {
+    if (bytes && bytes->size() <= largestResult) {
         Statement(connection,
                   "INSERT INTO step_results (step, stamp, content_sum, content) VALUES (?,?,?,?)")
             .run(water::nameOf(step), numberOf(stamp->second), numberOf(sumOf(*bytes)),
