@@ -136,6 +136,8 @@ void SqliteStore::keepPart(const water::Water& water, water::Part part,
     case water::Part::sections:
         keepSectionNames(*connection_, water);
         return keepSectionChanges(*connection_, water);
+    case water::Part::numbering:
+        return keepNumbering(*connection_, water);
     case water::Part::plan:
         keepPlan(*connection_, water);
         return keepWishes(*connection_, water);
@@ -164,8 +166,9 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     recallFacts(*connection_, water);
     recallShoreline(*connection_, water);
     recallDays(*connection_, water, progress);
-    for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallSectionChanges, recallPlan, recallWishes, recallLog}) {
+    for (const auto recall :
+         {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
+          recallSectionChanges, recallNumbering, recallPlan, recallWishes, recallLog}) {
         recall(*connection_, water);
     }
     if (auto outcome = connection_->outcome(); !outcome) {

@@ -11,7 +11,7 @@ namespace store::schema {
 
 namespace {
 
-constexpr std::array<Step, 5> published{layStep1, layStep2, layStep3, layStep4, layStep5};
+constexpr std::array<Step, 6> published{layStep1, layStep2, layStep3, layStep4, layStep5, layStep6};
 
 } // namespace
 

@@ -33,5 +33,6 @@ void layStep2(Connection& connection);
 void layStep3(Connection& connection);
 void layStep4(Connection& connection);
 void layStep5(Connection& connection);
+void layStep6(Connection& connection);
 
 } // namespace store::schema

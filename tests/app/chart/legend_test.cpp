@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the chart says of itself: key, scale, north, wind, what crossings mean; what it reads out
 // under the pointer; how thick the veil over a guess is.
+#include "core/water/document/chosen_scale.h"
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/furniture.h"
@@ -257,7 +258,7 @@ TEST(ReadOutExactly, SaysEverythingOfThePlaceItself) {
         today->rise = units::Length::metres(rise_m);
         const auto out = chart::readOutAt(content, p);
         EXPECT_EQ(out.depth, content.words.depth(units::Depth::metres(chart_m + rise_m)));
-        const auto& bands = content.water->settings.bands;
+        const auto& bands = water::bandsOf(*content.water, content.derived);
         const auto band = bands.bandOf(units::Depth::metres(chart_m + rise_m));
         EXPECT_EQ(out.band, content.words.depthRange(bands.from(band), bands.to(band)));
         EXPECT_EQ(out.zones, "hump, weed edge");

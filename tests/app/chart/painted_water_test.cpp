@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the layers paint of the water, and where: closed water, bands and contours with their
 // labels, the shore, soundings and what is set aside, structure, weed, sections.
+#include "core/water/document/chosen_scale.h"
 #include "app/chart/contour_runs.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/set_aside_sign.h"
@@ -95,7 +96,7 @@ TEST(BandsPainted, HaveTheColourOfTheirDepthAndTheShoreIsBrokenWhereItIsAssumed)
     ChartContent content = only(LayerKind::depth);
     const ViewFrame view = chart::wholeWater(content, page);
     const Palette& palette = Palette::screen();
-    const auto& bands = content.water->settings.bands;
+    const auto& bands = water::bandsOf(*content.water, content.derived);
     Recorded drawn(page);
     support::paintOn(drawn, content, view);
     for (std::size_t band = 0; band < bands.count(); ++band) {
