@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the chart says of itself: key, scale, north, wind, what crossings mean; what it reads out
 // under the pointer; how thick the veil over a guess is.
-#include "core/water/document/chosen_scale.h"
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/furniture.h"
@@ -12,6 +11,7 @@
 #include "app/chart/todays_form.h"
 #include "app/chart/trust_fade.h"
 #include "app/chart/verdict_now.h"
+#include "core/water/document/chosen_scale.h"
 #include "tests/app/support/recorded.h"
 #include "tests/app/support/star_water.h"
 

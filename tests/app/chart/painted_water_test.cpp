@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the layers paint of the water, and where: closed water, bands and contours with their
 // labels, the shore, soundings and what is set aside, structure, weed, sections.
-#include "core/water/document/chosen_scale.h"
 #include "app/chart/contour_runs.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/set_aside_sign.h"
 #include "app/chart/water_path.h"
+#include "core/water/document/chosen_scale.h"
 #include "tests/app/support/recorded.h"
 #include "tests/app/support/star_water.h"
 
