@@ -98,8 +98,7 @@ private:
             if (!bands) {
                 return std::nullopt;
             }
-            settings.bands = *bands;
-            settings.limit.reset();
+            settings.bands = *bands; // The limit stays for the day when the edges are cleared.
         }
         return water::problemsIn(settings).empty() ? std::optional(settings) : std::nullopt;
     }

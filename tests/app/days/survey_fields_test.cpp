@@ -50,8 +50,14 @@ protected:
         ASSERT_TRUE(edits::addSurveyDay(open_, day));
         open_.jobs().finishAll();
     }
+    /// The numbers of the sections are noted with every map, by no edit.
+    static Water withoutNumbers(Water water) {
+        water.numbering = {};
+        return water;
+    }
     /// The water with what these fields may change taken out, to see that nothing else changed.
     static Water without(Water water) {
+        water = withoutNumbers(std::move(water));
         water.settings = {};
         water.plan.day.levelChange = {};
         water.plan.tackle.boatSpeed = {};
@@ -164,7 +170,7 @@ TEST_F(SurveyFields, ReachExactlyTheMemberThatTheyNameShowItAndCanBeUndone) {
         EXPECT_EQ(without(water()), without(before));
         EXPECT_EQ(water().days[0], before.days[0]) << "the other day";
         open_.undoStack().undo();
-        EXPECT_EQ(water(), before);
+        EXPECT_EQ(withoutNumbers(water()), withoutNumbers(before));
         open_.jobs().finishAll();
     }
 }
@@ -279,6 +285,9 @@ TEST_F(SurveyFields, TheBandEdgesKeepTheLimitAndTheLimitTheEdges) {
     type("Limit", "7 m");
     EXPECT_EQ(water().settings.bands->edges(), edges);
     EXPECT_EQ(water().settings.bands->limit(), units::Depth::metres(7.0));
+    type("Band edges", "");
+    EXPECT_FALSE(water().settings.bands);
+    EXPECT_EQ(water().settings.limit, units::Depth::metres(7.0)) << "it was the user's";
     open_.jobs().finishAll();
 }
 
