@@ -2,6 +2,7 @@
 #include "app/chart/lettering.h"
 #include "app/side_view/side_painter.h"
 #include "app/side_view/side_scene.h"
+#include "core/water/document/chosen_scale.h"
 #include "tests/app/support/day_to_read.h"
 #include "tests/app/support/recorded_pages.h"
 
