@@ -249,16 +249,14 @@ Result<void> marksVerb(const MarksOptions& o) {
     if (!opened) {
         return std::unexpected(opened.error());
     }
-    const auto bands = bandsFrom("", o.limit_m, opened->water.settings.bands);
-    if (!bands) {
-        return std::unexpected(bands.error());
+    water::Settings settings = opened->water.settings;
+    if (auto bands = takeBands("", o.limit_m, settings); !bands) {
+        return bands;
     }
     const auto plan = planOf(o, opened->water);
     if (!plan) {
         return std::unexpected(plan.error());
     }
-    water::Settings settings = opened->water.settings;
-    settings.bands = *bands;
     auto asked = acts::setSettings(opened->water, settings);
     if (asked) {
         asked = acts::setPlan(*asked, *plan);

@@ -6,6 +6,8 @@
 #include <sstream>
 #include <vector>
 
+#include <fmt/format.h>
+
 namespace batch {
 
 using base::Result;
@@ -81,28 +83,35 @@ Result<readers::DepthUnit> unitFrom(const std::string& text) {
     return *unit;
 }
 
-Result<contours::Bands> bandsFrom(const std::string& edges, std::optional<double> limit_m,
-                                  const contours::Bands& before) {
-    std::vector<units::Depth> depths = before.edges();
-    if (!edges.empty()) {
-        depths.clear();
-        for (const std::string& part : split(edges, ',')) {
-            const auto metres = base::numberFrom(part);
-            if (!metres) {
-                return wrong("--band-edges", part, "depths in metres, as 2,4,6");
-            }
-            depths.push_back(units::Depth::metres(*metres));
-        }
+Result<void> takeBands(const std::string& edges, std::optional<double> limit_m,
+                       water::Settings& settings) {
+    const units::Depth known =
+        settings.bands ? settings.bands->limit()
+                       : settings.limit.value_or(contours::usualLimit(settings.countsIn));
+    const units::Depth limit = limit_m ? units::Depth::metres(*limit_m) : known;
+    if (!contours::Bands::make({units::Depth::metres(1.0)}, limit)) {
+        return wrong("--limit-depth", fmt::format("{}", *limit_m), "a depth in metres, as 9");
     }
-    const units::Depth limit = limit_m ? units::Depth::metres(*limit_m) : before.limit();
-    auto bands = contours::Bands::make(depths, limit);
-    if (!bands) { // The limit alone would do: it is the edges.
-        const bool isLimitWrong = !contours::Bands::make(before.edges(), limit);
+    std::vector<units::Depth> depths;
+    for (const std::string& part : edges.empty() ? std::vector<std::string>() : split(edges, ',')) {
+        const auto metres = base::numberFrom(part);
+        if (!metres) {
+            return wrong("--band-edges", part, "depths in metres, as 2,4,6");
+        }
+        depths.push_back(units::Depth::metres(*metres));
+    }
+    if (depths.empty() && !settings.bands) {
+        settings.limit = limit_m ? std::optional(limit) : settings.limit;
+        return {};
+    }
+    auto bands = contours::Bands::make(depths.empty() ? settings.bands->edges() : depths, limit);
+    if (!bands) {
         base::Error error = bands.error();
-        error.where = isLimitWrong ? "--limit-depth" : "--band-edges";
+        error.where = "--band-edges";
         return std::unexpected(std::move(error));
     }
-    return bands;
+    settings.bands = *bands;
+    return {};
 }
 
 Result<geo::LonLat> placeFrom(const std::string& option, const std::string& text) {

@@ -22,9 +22,10 @@ namespace batch {
 [[nodiscard]] base::Result<int> epsgFrom(const std::string& text);
 /// "m", "ft", "fathom".
 [[nodiscard]] base::Result<readers::DepthUnit> unitFrom(const std::string& text);
-/// "2,4,6" in metres, with the limit. Without edges the usual ones.
-[[nodiscard]] base::Result<contours::Bands>
-bandsFrom(const std::string& edges, std::optional<double> limit_m, const contours::Bands& before);
+/// Sets bands and limit: "2,4,6" in metres, and the deepest depth worth fishing. What is not given
+/// stays as it is; bands that the user never set are chosen for the limit.
+[[nodiscard]] base::Result<void> takeBands(const std::string& edges, std::optional<double> limit_m,
+                                           water::Settings& settings);
 /// "LON,LAT" in degrees.
 [[nodiscard]] base::Result<geo::LonLat> placeFrom(const std::string& option,
                                                   const std::string& text);

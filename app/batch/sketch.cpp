@@ -17,6 +17,8 @@
 #include "core/store/write_water.h"
 #include "core/water/steps/bring_in.h"
 #include "core/water/steps/derive.h"
+#include "core/water/steps/note_numbers.h"
+#include "core/water/steps/part_days.h"
 #include "core/water/steps/propose_trip.h"
 
 #include <CLI/CLI.hpp>
@@ -68,12 +70,12 @@ Result<OpenedWater> waterToFill(const path& file, double wait_s, base::Progress&
 }
 
 Result<void> applySettings(const SketchOptions& o, water::Water& water) {
-    auto bands = bandsFrom(o.bandEdges, o.limit_m, water.settings.bands);
-    if (!bands) {
-        return std::unexpected(bands.error());
+    water::Settings wanted = water.settings;
+    if (auto bands = takeBands(o.bandEdges, o.limit_m, wanted); !bands) {
+        return bands;
     }
     return take(water, acts::changeFacts(water, [&](water::Water& w) {
-                    w.settings.bands = *bands;
+                    w.settings = wanted;
                     if (o.cell_m) {
                         w.settings.cell = units::Length::metres(*o.cell_m);
                     }
@@ -206,16 +208,21 @@ Result<void> bringInDays(const SketchOptions& o, water::Water& water, SketchDone
         if (!brought) {
             return std::unexpected(brought.error());
         }
-        applyOptions(o, brought->day);
-        if (facts != table.end()) {
-            water::applyFacts(*facts, brought->day);
-        }
         for (const std::string& note : brought->report.notes) {
             done.notes.push_back(file.filename().string() + ": " + note);
         }
         done.files.push_back({file.filename().string(), brought->report});
-        if (auto added = addDay(water, earlier, std::move(brought->day), done); !added) {
-            return added;
+        auto days = water::partedByDays(std::move(brought->day), water.clock);
+        for (soundings::SurveyDay& day : days) {
+            const std::string dated = day.name;
+            applyOptions(o, day);
+            if (facts != table.end()) {
+                water::applyFacts(*facts, day);
+            }
+            day.name = days.size() > 1 ? dated : day.name; // Of several days no fact names one.
+            if (auto added = addDay(water, earlier, std::move(day), done); !added) {
+                return added;
+            }
         }
     }
     return {};
@@ -281,6 +288,7 @@ Result<water::Derived> deriveAll(const SketchOptions& o, water::Water& water, Sk
         error.where = error.where.empty() ? file : file + ", " + error.where;
         return std::unexpected(error);
     }
+    water::noteNumbers(water, *derived);
     if (o.nextMinutes > 0) {
         if (auto trip = water::proposeTrip(water, *derived, std::chrono::minutes(o.nextMinutes),
                                            progress)) {

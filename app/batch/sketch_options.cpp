@@ -69,12 +69,12 @@ void layDrawing(CLI::App& verb, SketchOptions& o) {
                     "Side of a cell, metres; chosen from the soundings if not given")
         ->type_name("M");
     verb.add_option("--limit-depth", o.limit_m,
-                    "Deepest depth worth fishing, metres (default 9.144, 30 ft)")
+                    "Deepest depth worth fishing, metres; chosen from the depths if not given")
         ->type_name("M");
     verb.add_option("--band-edges", o.bandEdges, "Edges of the bands, metres")
         ->type_name("M,M,...");
     verb.add_option("--section-area", o.sectionArea_m2,
-                    "Wanted size of a section, square metres (default 40000)")
+                    "Wanted size of a section, square metres; chosen from the water if not given")
         ->type_name("M2");
     verb.add_option("--secchi-depth", o.secchi_m, "Depth at which a Secchi disc vanishes, metres")
         ->type_name("M");

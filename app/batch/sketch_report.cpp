@@ -174,6 +174,7 @@ Json sectionsPart(const water::Water& water, const water::Derived& derived) {
     for (std::size_t i = 0; i < derived.sections->sections.size(); ++i) {
         const sections::Section& section = derived.sections->sections[i];
         rows.push_back({{"name", section.name},
+                        {"number", section.number},
                         {"area_m2", rounded(section.area.inSquareMetres(), 1)},
                         {"mean_depth_m", rounded(section.meanDepth.inMetres(), 2)},
                         {"max_depth_m", rounded(section.maxDepth.inMetres(), 2)},

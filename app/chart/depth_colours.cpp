@@ -2,12 +2,12 @@
 #include "app/chart/depth_colours.h"
 
 #include "app/chart/todays_form.h"
+#include "core/water/document/chosen_scale.h"
 
 namespace chart {
 
 const contours::Bands& bandsOf(const ChartContent& content) {
-    static const contours::Bands usual;
-    return content.water ? content.water->settings.bands : usual;
+    return content.water ? water::bandsOf(*content.water, content.derived) : content.derived.bands;
 }
 
 QColor colourOf(const Palette& palette, const contours::Bands& bands, units::Depth depth) {

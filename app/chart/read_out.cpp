@@ -32,6 +32,14 @@ QString sectionName(const sections::SectionMap& map, geo::WaterPoint p) {
                : QString::fromStdString(map.sections[static_cast<std::size_t>(number)].name);
 }
 
+bool isLevelUnknown(const water::Derived& derived, geo::WaterPoint p) {
+    if (!derived.levelUnknown) {
+        return false;
+    }
+    const grid::Cell cell = derived.levelUnknown->frame().cellOf(p);
+    return derived.levelUnknown->frame().holds(cell) && (*derived.levelUnknown)[cell] == 1;
+}
+
 } // namespace
 
 QString ReadOut::line() const {
@@ -67,6 +75,9 @@ ReadOut readOutAt(const ChartContent& content, geo::WaterPoint p) {
         out.trust = QStringLiteral("%1, %2").arg(
             content.words.plusMinus(units::Depth::fromLength(*halfWidth)),
             textOf(surface::wordFor(*name)));
+        if (isLevelUnknown(derived, p)) {
+            out.trust += QStringLiteral(", level of that day not known");
+        }
     }
     QStringList kinds;
     if (derived.structure) {

@@ -7,8 +7,19 @@
 namespace edits {
 
 base::Result<void> addSurveyDay(open_water::OpenWater& open, soundings::SurveyDay day) {
-    return tryAct(open, QObject::tr("Bring in %1").arg(QString::fromStdString(day.name)),
-                  [&](const water::Water& water) { return acts::addSurveyDay(water, day); });
+    return addSurveyDays(open, {std::move(day)});
+}
+
+base::Result<void> addSurveyDays(open_water::OpenWater& open,
+                                 const std::vector<soundings::SurveyDay>& days) {
+    const QString name = QString::fromStdString(days.front().name);
+    return tryAct(open, QObject::tr("Bring in %1").arg(name), [&](const water::Water& water) {
+        base::Result<water::Water> after = water;
+        for (const soundings::SurveyDay& day : days) {
+            after = after ? acts::addSurveyDay(*after, day) : after;
+        }
+        return after;
+    });
 }
 
 } // namespace edits

@@ -10,5 +10,8 @@ namespace edits {
 /// \return the error of water::layFrame(); the water is then as it was.
 [[nodiscard]] base::Result<void> addSurveyDay(open_water::OpenWater& open,
                                               soundings::SurveyDay day);
+/// The same for the days of one file, at least one, as one edit.
+[[nodiscard]] base::Result<void> addSurveyDays(open_water::OpenWater& open,
+                                               const std::vector<soundings::SurveyDay>& days);
 
 } // namespace edits

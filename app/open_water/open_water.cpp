@@ -64,6 +64,15 @@ void OpenWater::keepUnnamedIn(const QString& folder) {
     }
 }
 
+void OpenWater::countNewWatersIn(contours::CountsIn unit) {
+    newCountIn_ = unit;
+    if (!isOpen()) {
+        Water fresh = *water_;
+        fresh.settings.countsIn = unit;
+        water_ = std::make_shared<const Water>(std::move(fresh));
+    }
+}
+
 bool OpenWater::isUnnamed() const {
     return unnamed_ && isOpen() && (!keeper_.hasFile() || unnamed_->holds(path()));
 }
@@ -143,6 +152,7 @@ Result<void> OpenWater::create(const QString& path, const QString& name) {
     Water fresh;
     fresh.name = name.toStdString();
     fresh.clock = machineClock();
+    fresh.settings.countsIn = newCountIn_;
     base::Progress silent;
     if (auto saved = (*made)->save(fresh, water::allParts, silent); !saved) {
         return saved;

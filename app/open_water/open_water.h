@@ -38,6 +38,9 @@ public:
     /// Where waters live that have no name, each from its first edit on.
     void keepUnnamedIn(const QString& folder);
     [[nodiscard]] const std::optional<UnnamedWaters>& unnamedWaters() const { return unnamed_; }
+    /// What the steps of waters are round in that are made from now on, and of the one that is open
+    /// as long as nothing is in it.
+    void countNewWatersIn(contours::CountsIn unit);
 
     /// Opens a water file, or makes a new one; what was open is closed, with all its edits kept:
     /// where they cannot be kept, or the file cannot be used, it stays open as it was.
@@ -90,6 +93,9 @@ public:
     void deriveUpTo(water::Step step);
     /// Draws the water with everything chosen anew, where after small edits some was kept.
     void drawAfresh();
+    /// Divides the water into sections without regard to the borders that they have; their numbers
+    /// go with their water all the same.
+    void divideAfresh();
     /// Works out tomorrow in the background; derives first what is missing. Where the water changes
     /// meanwhile it is done again, until what is shown is of the water as it is.
     void planTomorrow();
@@ -137,12 +143,14 @@ private:
     [[nodiscard]] const water::Stamps& wanted() const;
     void startDeriving(water::Derived before, water::Step step);
     void takeDerived(water::Derived derived);
+    void noteNumbers(water::Derived& derived);
     void takePlan(water::Derived derived, std::shared_ptr<const water::PlannedDay> planned);
     void takeNoPlan(const base::Error& error);
     void tellStopped();
     static void tell(std::vector<WhenCurrent>& waiting, const base::Result<void>& outcome);
 
     std::optional<UnnamedWaters> unnamed_;
+    contours::CountsIn newCountIn_ = contours::CountsIn::metres;
     bool mayUnkeptGo_ = false;
     std::shared_ptr<const water::Water> water_;
     int waters_ = 0; ///< Counts them: what was made of one is never taken for another.

@@ -3,6 +3,7 @@
 #include "app/open_water/open_water.h"
 
 #include "core/water/steps/derive.h"
+#include "core/water/steps/note_numbers.h"
 #include "core/water/steps/plan_day.h"
 
 #include <utility>
@@ -81,6 +82,15 @@ void OpenWater::drawAfresh() {
     }
 }
 
+void OpenWater::divideAfresh() {
+    if (water_->frame && derived_.sections) {
+        Water forgetful = *water_;
+        forgetful.numbering.wantedArea = units::Area();
+        water_ = std::make_shared<const Water>(std::move(forgetful));
+        startDeriving(water::withoutSections(derived_), Step::sections);
+    }
+}
+
 void OpenWater::startDeriving(Derived before, Step step) {
     jobs_.start<Derived>(
         tr("Drawing the water"), deriving(water_, std::move(before), step),
@@ -108,7 +118,21 @@ void OpenWater::startDeriving(Derived before, Step step) {
         });
 }
 
+void OpenWater::noteNumbers(Derived& derived) {
+    if (!derived.sections || derived.sections == derived_.sections) {
+        return;
+    }
+    Water numbered = *water_;
+    if (water::noteNumbers(numbered, derived)) {
+        water_ = std::make_shared<const Water>(std::move(numbered));
+        if (!isReadOnly()) {
+            keeper_.keep(water_, {water::Part::numbering});
+        }
+    }
+}
+
 void OpenWater::takeDerived(Derived derived) {
+    noteNumbers(derived);
     recent_.remember(derived);
     derived_ = withOldMap(std::move(derived), derived_);
     if (isCurrent(Step::reduce)) {

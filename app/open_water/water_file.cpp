@@ -2,6 +2,7 @@
 #include "app/open_water/water_file.h"
 
 #include "core/geo/outline.h"
+#include "core/water/steps/choose_scale.h"
 
 namespace open_water {
 
@@ -64,6 +65,7 @@ base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::P
     if (auto loaded = (*store)->loadResults(*water, store::keptSteps, kept); !loaded) {
         return std::unexpected(loaded.error());
     }
+    water::chooseScale(*water, kept);
     return WaterFile{std::move(*store), std::move(*water), std::move(kept)};
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/chart/placed_things.h"
 #include "app/chart/read_out.h"
+#include "core/water/document/chosen_scale.h"
 
 #include <algorithm>
 
@@ -44,7 +45,7 @@ SideScene sceneAlong(const chart::ChartContent& content, const geo::Path& path) 
     scene.words = content.words;
     scene.isGrey = content.isGrey;
     if (content.water) {
-        scene.bands = content.water->settings.bands;
+        scene.bands = water::bandsOf(*content.water, content.derived);
     }
     scene.fish = fishAlong(content, scene.cut);
     return scene;

@@ -30,6 +30,8 @@ QString nameOf(Part part) {
         return tr("house rules");
     case Part::sections:
         return tr("sections");
+    case Part::numbering:
+        return tr("numbers of the sections");
     case Part::plan:
         return tr("plan");
     case Part::sheets:

@@ -6,6 +6,7 @@
 #include "app/days/looking_back/looking_back_day.h"
 #include "app/days/survey_day/survey_day.h"
 #include "app/days/tomorrow/tomorrow_day.h"
+#include "app/edits/change_settings.h"
 #include "app/side_view/side_view.h"
 #include "app/window/bottom_line.h"
 #include "app/window/start_list.h"
@@ -32,10 +33,16 @@ constexpr int stepsWidth = 400;
 constexpr double soundingScale_pixelsPerMetre = 1.6; // neighbours along the track can be told apart
 constexpr auto waterSuffix = ".gpkg";
 
+contours::CountsIn unitOf(const preferences::Preferences& preferences) {
+    return preferences.units() == preferences::UnitSystem::imperial ? contours::CountsIn::feet
+                                                                    : contours::CountsIn::metres;
+}
+
 } // namespace
 
 MainWindow::MainWindow(const QString& unnamedFolder) : link_(open_, preferences_) {
     open_.keepUnnamedIn(unnamedFolder);
+    open_.countNewWatersIn(unitOf(preferences_));
     setWindowTitle(QStringLiteral("Meremark"));
     setWindowIcon(QIcon(QStringLiteral(":/desk/meremark.svg")));
     setAcceptDrops(true);
@@ -208,7 +215,25 @@ void MainWindow::wireChart() {
     });
 }
 
+void MainWindow::countAsTheUser() {
+    const contours::CountsIn unit = unitOf(preferences_);
+    open_.countNewWatersIn(unit);
+    const water::Settings& settings = open_.water()->settings;
+    const bool isAnyChosen = !settings.bands || !settings.sectionArea;
+    if (open_.isOpen() && !open_.isReadOnly() && isAnyChosen && settings.countsIn != unit) {
+        const QString name =
+            unit == contours::CountsIn::feet ? tr("Count in feet") : tr("Count in metres");
+        if (const auto done = edits::changeSettings(
+                open_, name, [unit](water::Settings& s) { s.countsIn = unit; });
+            !done) {
+            bottom_->say(QString::fromStdString(done.error().sentence()), true);
+        }
+    }
+}
+
 void MainWindow::wireWater() {
+    connect(&preferences_, &preferences::Preferences::unitsChanged, this,
+            &MainWindow::countAsTheUser);
     using open_water::OpenWater;
     connect(&open_, &OpenWater::failed, this, [this](const base::Error& error) {
         bottom_->say(QString::fromStdString(error.sentence()), true);

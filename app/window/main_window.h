@@ -60,6 +60,7 @@ private:
     void wireChart();
     void wireHand();
     void wireWater();
+    void countAsTheUser();
     void layWaterMenu();
     void layLayersMenu();
     void fillRecent(QMenu* recent);

@@ -3,6 +3,7 @@
 
 #include "app/wording/by_kind.h"
 #include "app/wording/cautions.h"
+#include "app/wording/survey_words.h"
 
 #include <algorithm>
 
@@ -74,6 +75,8 @@ QString said(const water::PlanNote& note, const Words& words) {
                                          "rough for an open boat at anchor.")
                        .arg(words.areaTo(n.area, 1), words.lengthTo(n.roughest, 2));
                },
+               [&](const water::DaysDiffer& n) { return daysDiffer(n.by, words); },
+               [](const water::DaysWithoutLevel& n) { return daysWithoutLevel(n.days); },
                [](water::WavesNotCounted) {
                    return QStringLiteral("Wind: not said; waves and shelter are not counted.");
                }},

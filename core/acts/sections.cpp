@@ -4,6 +4,8 @@
 #include "core/base/number_text.h"
 #include "core/water/steps/check_section_change.h"
 
+#include <algorithm>
+
 namespace acts {
 
 using base::Result;
@@ -15,6 +17,11 @@ namespace {
 
 /// A hand draws more points than a border needs.
 constexpr double sameLine_m = 1.0;
+
+bool isOnMap(const sections::SectionMap& map, int number) {
+    return std::ranges::find(map.sections, number, &sections::Section::number) !=
+           map.sections.end();
+}
 
 Result<Water> add(const Water& water, const Derived& derived, SectionChange::Kind kind,
                   const geo::Path& places, const geo::Path& line) {
@@ -43,14 +50,17 @@ Result<Water> nameSection(const Water& water, const Derived& derived,
                           "draw the water, then choose one of its sections");
     }
     const sections::SectionMap& map = *derived.sections;
+    const sections::Section& named = map.sections[static_cast<std::size_t>(section)];
     Water after = water;
     std::erase_if(after.sectionNames, [&](const sections::SectionName& known) {
-        return sections::sectionAt(map, water.frame->toWater(known.seed)) == section;
+        return known.number == named.number ||
+               (!isOnMap(map, known.number) &&
+                sections::sectionAt(map, water.frame->toWater(known.seed)) == section);
     });
     const std::string_view plain = base::trimmed(name);
     if (!plain.empty()) {
-        const geo::WaterPoint middle = map.sections[static_cast<std::size_t>(section)].middle;
-        after.sectionNames.push_back({water.frame->toEarth(middle), std::string(plain)});
+        after.sectionNames.push_back(
+            {water.frame->toEarth(named.middle), std::string(plain), named.number});
     }
     return after;
 }

@@ -18,6 +18,20 @@ std::unexpected<base::Error> noSuchDay() {
                       "choose one of its days");
 }
 
+/// An offset agreed to stands in for a level that nobody knew; on top of one that came later it
+/// would count twice.
+void dropWhatRestedOnTheLevel(const SurveyDay& before, SurveyDay& day) {
+    if (day.gauge == before.gauge) {
+        return;
+    }
+    if (day.agreedOffset == before.agreedOffset) {
+        day.agreedOffset.reset();
+    }
+    if (day.agreedDelay_s == before.agreedDelay_s) {
+        day.agreedDelay_s.reset();
+    }
+}
+
 } // namespace
 
 Result<Water> addSurveyDay(const Water& water, SurveyDay day) {
@@ -71,8 +85,10 @@ Result<Water> changeSurveyDay(const Water& water, SurveyDayId id,
     if (day == after.days.end()) {
         return noSuchDay();
     }
+    const SurveyDay before = *day;
     changeDay(*day);
     day->id = id;
+    dropWhatRestedOnTheLevel(before, *day);
     return after;
 }
 

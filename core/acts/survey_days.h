@@ -29,7 +29,9 @@ namespace acts {
 /// \return whether there was one.
 bool takeOverVerdicts(const std::vector<soundings::SurveyDay>& earlier, soundings::SurveyDay& day);
 
-/// Changes what was true on a survey day: level, water temperature, sounder, name.
+/// Changes what was true on a survey day: level, water temperature, sounder, name. Where its level
+/// or gauge table becomes another, an offset and a delay agreed to before are dropped: they were
+/// found with the level that was.
 /// \return wrongUse where there is no such day.
 [[nodiscard]] base::Result<water::Water>
 changeSurveyDay(const water::Water& water, soundings::SurveyDayId id,

@@ -26,7 +26,7 @@ base::Result<Bands> Bands::make(std::vector<Depth> edges, Depth limit) {
     }
     if (unusable(limit)) {
         return base::fail(base::ErrorKind::wrongUse, "the limit must be a depth below the surface",
-                          "", "the program starts with 30 ft");
+                          "", "give one as 9");
     }
     return Bands(std::move(edges), limit);
 }

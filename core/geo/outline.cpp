@@ -99,6 +99,14 @@ LonLatPiece toEarth(const Piece& piece, const WaterFrame& frame) {
     return onEarth;
 }
 
+Piece toWater(const LonLatPiece& piece, const WaterFrame& frame) {
+    Piece inWater{frame.toWater(std::span(piece.outer)), {}};
+    for (const LonLatRing& island : piece.islands) {
+        inWater.islands.push_back(frame.toWater(std::span(island)));
+    }
+    return inWater;
+}
+
 units::Area areaOf(const Piece& piece) {
     double area_m2 = std::fabs(signedArea_m2(piece.outer));
     for (const Ring& island : piece.islands) {

@@ -25,6 +25,8 @@ struct Piece {
 
 /// The same piece in degrees.
 [[nodiscard]] LonLatPiece toEarth(const Piece& piece, const WaterFrame& frame);
+/// And back.
+[[nodiscard]] Piece toWater(const LonLatPiece& piece, const WaterFrame& frame);
 
 /// A straight piece of shore.
 struct ShoreSegment {

@@ -16,6 +16,7 @@ constexpr int ofAShare = 4;
 Properties propertiesOf(const sections::Section& section) {
     return Properties()
         .with("name", section.name)
+        .with("number", section.number, 0)
         .with("area_m2", section.area.inSquareMetres(), ofAnArea)
         .with("mean_depth_m", section.meanDepth.inMetres(), millimetres)
         .with("max_depth_m", section.maxDepth.inMetres(), millimetres)

@@ -6,6 +6,7 @@
 #include "core/readers/nmea_sentence.h"
 #include "core/readers/read_b12.h"
 #include "core/readers/read_gpx.h"
+#include "core/readers/read_grid.h"
 #include "core/readers/read_nmea.h"
 #include "core/readers/read_table.h"
 #include "core/readers/read_vector.h"
@@ -26,6 +27,14 @@ bool isKnownBinary(std::string_view head) {
     constexpr std::array marks{"SQLite format 3"sv, "\x00\x00\x27\x0a"sv, "PK\x03\x04"sv,
                                "fgb\x03"sv};
     return std::ranges::any_of(marks, [head](std::string_view m) { return head.starts_with(m); });
+}
+
+/// TIFF, BigTIFF, and the text grid that begins by telling how many columns it has.
+bool isGrid(std::string_view head) {
+    using namespace std::string_view_literals;
+    constexpr std::array marks{"II*\x00"sv, "MM\x00*"sv, "II+\x00"sv, "MM\x00+"sv};
+    return std::ranges::any_of(marks, [head](std::string_view m) { return head.starts_with(m); }) ||
+           base::lowerCase(head.substr(0, 5)) == "ncols";
 }
 
 bool hasNmea(std::string_view line) {
@@ -79,6 +88,9 @@ base::Result<SoundingFileKind> kindOfHead(LineReader& lines, const std::filesyst
         return base::fail(ErrorKind::unusableInput, "the file holds nothing but blanks",
                           path.string(), "copy it again from where it was recorded");
     }
+    if (isGrid(start)) {
+        return SoundingFileKind::grid;
+    }
     if (isKnownBinary(head)) {
         return SoundingFileKind::vector;
     }
@@ -125,6 +137,8 @@ base::Result<ReadSoundings> readSoundings(const std::filesystem::path& path,
         return readTable(path, settings, progress);
     case SoundingFileKind::b12:
         return readB12(path, settings, progress);
+    case SoundingFileKind::grid:
+        return readGrid(path, settings, progress);
     case SoundingFileKind::vector:
         break;
     }

@@ -52,6 +52,8 @@ std::string nameOf(SoundingFileKind kind) {
         return "B-12 soundings";
     case SoundingFileKind::vector:
         return "vector file";
+    case SoundingFileKind::grid:
+        return "depth grid";
     }
     return "";
 }

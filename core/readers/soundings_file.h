@@ -51,9 +51,9 @@ struct SoundingFileSettings {
     friend bool operator==(const SoundingFileSettings&, const SoundingFileSettings&) = default;
 };
 
-enum class SoundingFileKind { nmea, gpx, table, b12, vector };
+enum class SoundingFileKind { nmea, gpx, table, b12, vector, grid };
 
-/// "NMEA 0183 log", "GPX track", "text table", "B-12 soundings", "vector file".
+/// "NMEA 0183 log", "GPX track", "text table", "B-12 soundings", "vector file", "depth grid".
 [[nodiscard]] std::string nameOf(SoundingFileKind kind);
 
 /// From where down the shown depths count, as far as the file tells.

@@ -39,6 +39,8 @@ public:
         }
         if (!speeds_m_s.empty()) {
             usualSpeed_m_s_ = medianOf(std::move(speeds_m_s));
+        } else if (kept.size() > 2) {
+            usualTurn_ = turnOf(kept);
         }
     }
 
@@ -90,13 +92,31 @@ public:
         return along < opposed * distance_m(a, b) * distance_m(c, d) && astray_m < allowed_m;
     }
 
-    /// False for soundings without times that lie as they come, far from one another.
+    /// False for soundings without times that lie as they come: far from one another, or now this
+    /// way and now that. A boat goes on much as she went.
     [[nodiscard]] bool isTrack() const {
         constexpr double farthest_m = 60.0;
-        return usualSpeed_m_s_ > 0.0 || usualStep_m_ <= farthest_m;
+        constexpr double steady = 0.5; // Within 60 degrees of straight on, most of the time.
+        return usualSpeed_m_s_ > 0.0 || (usualStep_m_ <= farthest_m && usualTurn_ >= steady);
     }
 
 private:
+    /// Cosine of the usual turn from one step to the next: 1 straight on, -1 straight back.
+    [[nodiscard]] double turnOf(const std::vector<std::size_t>& kept) const {
+        std::vector<double> turns;
+        for (std::size_t k = 2; k < kept.size(); ++k) {
+            const geo::WaterPoint& a = reduced_->points[kept[k - 2]];
+            const geo::WaterPoint& b = reduced_->points[kept[k - 1]];
+            const geo::WaterPoint& c = reduced_->points[kept[k]];
+            const double both_m2 = geo::distance_m(a, b) * geo::distance_m(b, c);
+            if (both_m2 > 0.0) {
+                turns.push_back(
+                    ((b.x_m - a.x_m) * (c.x_m - b.x_m) + (b.y_m - a.y_m) * (c.y_m - b.y_m)) /
+                    both_m2);
+            }
+        }
+        return turns.empty() ? 1.0 : medianOf(std::move(turns));
+    }
     [[nodiscard]] double distance_m(std::size_t a, std::size_t b) const {
         return geo::distance_m(reduced_->points[a], reduced_->points[b]);
     }
@@ -114,6 +134,7 @@ private:
     const AlongTrackSettings* settings_;
     double usualStep_m_ = 0.0;
     double usualSpeed_m_s_ = 0.0;
+    double usualTurn_ = 1.0; ///< Of soundings without times.
 };
 
 std::vector<std::size_t> keptPositions(const ReducedDay& reduced) {

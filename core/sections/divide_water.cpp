@@ -6,6 +6,7 @@
 #include "core/sections/section_card.h"
 #include "core/sections/smooth_borders.h"
 #include "core/sections/straight_pieces.h"
+#include "core/sections/take_over_parts.h"
 #include "core/sections/weigh_depth.h"
 
 #include <algorithm>
@@ -19,10 +20,6 @@ using base::ErrorKind;
 using base::Result;
 
 namespace {
-
-/// Lumps that a section of the wanted size is made of: enough to find its place and rough shape,
-/// few enough to be quick. Its borders then settle cell by cell.
-constexpr double lumpsInSection = 64.0;
 
 Result<void> checkSettings(const DivideInput& input, const SectionSettings& settings) {
     const double wanted_m2 = settings.wantedArea.inSquareMetres();
@@ -100,22 +97,21 @@ Result<void> checkFishable(const Fishable& fishable, const DivideInput& input) {
         "sections", "choose a deeper limit");
 }
 
-} // namespace
+/// Pieces of water, numbered from 0 without gaps.
+struct Division {
+    grid::PieceGrid pieces;
+    std::size_t count = 0;
+    DivisionReport report;
+};
 
-Result<SectionMap> divideWater(const DivideInput& input, const SectionSettings& settings,
-                               base::Progress& progress) {
-    if (auto ready = checkSettings(input, settings); !ready) {
-        return std::unexpected(ready.error());
-    }
-    const Fishable fishable = fishableOf(input);
-    if (auto ready = checkFishable(fishable, input); !ready) {
-        return std::unexpected(ready.error());
-    }
+/// Divides water of which nothing was divided before.
+Result<Division> divideAnew(const DivideInput& input, const grid::Grid<std::uint8_t>& fishable,
+                            const SectionSettings& settings, base::Progress& progress) {
     const double wanted_m2 = settings.wantedArea.inSquareMetres();
-    const double lump_m = std::sqrt(wanted_m2 / lumpsInSection);
+    const double lump_m = lumpSide_m(wanted_m2);
     const int blockCells =
         std::max(1, static_cast<int>(std::lround(lump_m / input.mask.frame().cell_m())));
-    const WaterGraph graph = graphOf(input.depth, input.mask, fishable.cells, blockCells);
+    const WaterGraph graph = graphOf(input.depth, input.mask, fishable, blockCells);
     progress.tell(0.3);
     const GraphParts parts = layParts(graph, {.wanted_m2 = wanted_m2});
     if (progress.stopAsked()) {
@@ -129,13 +125,60 @@ Result<SectionMap> divideWater(const DivideInput& input, const SectionSettings& 
     }
     progress.tell(0.8);
     smoothBorders(settled.pieceOfCell, 0.8 * lump_m, progress);
-    const double least_m2 = settings.leastPocket * wanted_m2;
-    const std::size_t count = joinCrumbs(settled.pieceOfCell, parts.count, input.mask, least_m2);
-    SectionMap map = sectionsFrom(settled.pieceOfCell, count, input);
+    Division made{std::move(settled.pieceOfCell), parts.count, {}};
+    made.report.depthWeight = settled.depthWeight;
+    made.report.straightCompactness = settled.straight.compactness;
+    made.report.straightExplained = settled.straight.explained;
+    return made;
+}
+
+/// What of the division before still holds, and the rest anew.
+Result<Division> divide(const DivideInput& input, const grid::Grid<std::uint8_t>& fishable,
+                        const SectionSettings& settings, base::Progress& progress) {
+    TakenOver before = takeOverParts(input.numbering, input.frame, fishable, settings.wantedArea);
+    if (before.count == 0) {
+        return divideAnew(input, fishable, settings, progress);
+    }
+    Division made{std::move(before.pieces), before.count, {}};
+    if (before.openCells == 0) {
+        return made;
+    }
+    const Result<Division> anew = divideAnew(input, before.isOpen, settings, progress);
+    if (!anew) {
+        return anew;
+    }
+    for (std::size_t i = 0; i < made.pieces.size(); ++i) {
+        if (anew->pieces[i] >= 0) {
+            made.pieces[i] = static_cast<std::int32_t>(made.count) + anew->pieces[i];
+        }
+    }
+    made.count += anew->count;
+    return made;
+}
+
+} // namespace
+
+Result<SectionMap> divideWater(const DivideInput& input, const SectionSettings& settings,
+                               base::Progress& progress) {
+    if (auto ready = checkSettings(input, settings); !ready) {
+        return std::unexpected(ready.error());
+    }
+    const Fishable fishable = fishableOf(input);
+    if (auto ready = checkFishable(fishable, input); !ready) {
+        return std::unexpected(ready.error());
+    }
+    Result<Division> made = divide(input, fishable.cells, settings, progress);
+    if (!made) {
+        return std::unexpected(made.error());
+    }
+    const double least_m2 = settings.leastArea().inSquareMetres();
+    const std::size_t count = joinCrumbs(made->pieces, made->count, input.mask, least_m2);
+    SectionMap map = sectionsFrom(made->pieces, count, input);
     const PartFigures figures =
-        figuresOf(sumsOfPieces(settled.pieceOfCell, count, input.depth, input.mask), least_m2);
-    map.report = {settled.depthWeight, figures.compactness, settled.straight.compactness,
-                  figures.explained, settled.straight.explained};
+        figuresOf(sumsOfPieces(made->pieces, count, input.depth, input.mask), least_m2);
+    map.report = made->report;
+    map.report.compactness = figures.compactness;
+    map.report.explained = figures.explained;
     return map;
 }
 

@@ -7,6 +7,7 @@
 #include "core/geo/water_frame.h"
 #include "core/grid/depth_grid.h"
 #include "core/grid/mask.h"
+#include "core/sections/numbering.h"
 #include "core/sections/section.h"
 #include "core/sections/section_settings.h"
 #include "core/structure/zone.h"
@@ -16,6 +17,8 @@
 #include <span>
 
 namespace sections {
+
+inline const Numbering noNumbering;
 
 /// What the division looks at; everything stays with the caller, who keeps it alive during the
 /// call. All grids lie on the mask's frame.
@@ -31,9 +34,11 @@ struct DivideInput {
     const grid::Grid<std::uint8_t>* trustNames = nullptr;
     const structure::ZoneMap* structure = nullptr; ///< Nothing where it has not been found.
     const weed::WeedMap* weed = nullptr;           ///< Nothing where it has not been mapped.
-    /// Numbers run clockwise from here; without one, from the north.
+    /// New numbers run clockwise from here; without one, from the north.
     std::optional<geo::WaterPoint> launch = std::nullopt;
     std::span<const SectionName> names = {}; ///< Names that the user has given.
+    /// What was shown before: its borders stay where they can. Nothing: divided from nothing.
+    const Numbering& numbering = noNumbering;
 };
 
 /// Divides the fishable water (not too deep, not bare, not closed, inside the shore) into connected

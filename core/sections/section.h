@@ -13,13 +13,15 @@
 
 namespace sections {
 
-/// Position in SectionMap::sections, from 0.
+/// Position in SectionMap::sections, from 0: of this map alone. The number that an angler knows a
+/// section by, and that stays, is Section::number.
 using SectionNumber = std::int32_t;
 inline constexpr SectionNumber noSection = -1;
 
 /// A part of the fishable water, that one outing can cover.
 struct Section {
-    std::string name; ///< The user's, or "Section 3": numbered clockwise from the launch.
+    int number = 0;   ///< From 1; that of the same water on earlier maps. New water: clockwise.
+    std::string name; ///< The user's, or "Section 3".
     std::vector<std::size_t> cells; ///< Indices in the grid, ascending.
     std::vector<geo::Piece> pieces; ///< Its outline.
     geo::WaterPoint
@@ -37,11 +39,12 @@ struct Section {
     units::Length fromLaunch;           ///< Over water from the launch to its middle.
 };
 
-/// A name that the user gave to the section which holds `seed`; it stays with the place when the
-/// map is redrawn.
+/// A name that the user gave to a section; it goes with the section's number. `seed` is a place
+/// that was inside it then, and counts where no section has that number any more.
 struct SectionName {
     geo::LonLat seed;
     std::string name;
+    int number = 0; ///< 0 in files of earlier versions: the section that holds `seed`.
     friend bool operator==(const SectionName&, const SectionName&) = default;
 };
 
@@ -60,6 +63,8 @@ struct SectionMap {
     std::vector<Section> sections;
     grid::Grid<SectionNumber>
         sectionOfCell; ///< noSection where the water is too deep, closed, or land.
+    /// The division before the user changed it; empty where he changed nothing.
+    std::vector<std::vector<geo::Piece>> partsBefore;
     DivisionReport report;
     std::vector<ChangeRefused> refused; ///< Of the user's changes, those that could not be made.
 };

@@ -5,6 +5,7 @@
 #include "core/grid/cell_polygons.h"
 #include "core/grid/distance_field.h"
 #include "core/grid/piece_middles.h"
+#include "core/sections/number_sections.h"
 #include "core/sections/section_spine.h"
 
 #include <algorithm>
@@ -128,19 +129,6 @@ std::vector<std::size_t> clockwise(const std::vector<geo::WaterPoint>& middles,
     return order;
 }
 
-void nameAll(SectionMap& map, const DivideInput& input) {
-    for (std::size_t i = 0; i < map.sections.size(); ++i) {
-        map.sections[i].name = "Section " + std::to_string(i + 1);
-    }
-    const grid::GridFrame& f = map.sectionOfCell.frame();
-    for (const SectionName& name : input.names) {
-        const grid::Cell c = f.cellOf(input.frame.toWater(name.seed));
-        if (f.holds(c) && map.sectionOfCell[c] != noSection) {
-            map.sections[static_cast<std::size_t>(map.sectionOfCell[c])].name = name.name;
-        }
-    }
-}
-
 } // namespace
 
 SectionMap sectionsFrom(const grid::PieceGrid& pieces, std::size_t count,
@@ -173,7 +161,7 @@ SectionMap sectionsFrom(const grid::PieceGrid& pieces, std::size_t count,
     }
     fillLines(map, input);
     fillWays(map, input);
-    nameAll(map, input);
+    numberSections(map, input.numbering, input.names, input.frame);
     return map;
 }
 

@@ -33,6 +33,10 @@ std::string reportText(const surface::DrawReport& report) {
               {"iterations", report.iterations},
               {"draw_s", report.drawSeconds},
               {"trust_s", report.trustSeconds}};
+    if (report.daysDiffer) {
+        text["days_differ_m"] = report.daysDiffer->inMetres();
+    }
+    text["days_without_level"] = report.daysWithoutLevel;
     if (report.heldOut) {
         text["held_out"] = {{"median_m", report.heldOut->median_m},
                             {"mean_m", report.heldOut->mean_m},
@@ -75,7 +79,11 @@ std::optional<surface::DrawReport> reportFrom(const std::string& text) {
         report.iterations = read.at("iterations").get<int>();
         report.drawSeconds = read.at("draw_s").get<double>();
         report.trustSeconds = read.at("trust_s").get<double>();
-        // Files of earlier versions do not tell the next four.
+        // Files of earlier versions do not tell the next six.
+        if (read.contains("days_differ_m")) {
+            report.daysDiffer = units::Length::metres(read.at("days_differ_m").get<double>());
+        }
+        report.daysWithoutLevel = read.value("days_without_level", std::size_t{0});
         report.chosenFrom = read.value("chosen_from", std::size_t{0});
         report.chosenOver = units::Area::squareMetres(read.value("chosen_over_m2", 0.0));
         report.isChoiceKept = read.value("is_choice_kept", false);

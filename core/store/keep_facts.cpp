@@ -43,17 +43,31 @@ void takeStructure(KeyValues& facts, water::StructureChoice& chosen) {
     }
 }
 
+void putBands(KeyValues& facts, const water::Settings& settings) {
+    if (settings.bands) {
+        std::vector<double> edges_m;
+        for (const units::Depth edge : settings.bands->edges()) {
+            edges_m.push_back(edge.inMetres());
+        }
+        facts.put("band_edges_m", edges_m);
+        facts.put("limit_depth_m", settings.bands->limit().inMetres());
+    }
+    if (settings.limit) {
+        facts.put("limit_for_chosen_bands_m", settings.limit->inMetres());
+    }
+    if (settings.countsIn == contours::CountsIn::feet) {
+        facts.put("counts_in", std::string("feet"));
+    }
+}
+
 void putSettings(KeyValues& facts, const water::Settings& settings) {
     if (settings.cell) {
         facts.put("cell_m", settings.cell->inMetres());
     }
-    std::vector<double> edges_m;
-    for (const units::Depth edge : settings.bands.edges()) {
-        edges_m.push_back(edge.inMetres());
+    putBands(facts, settings);
+    if (settings.sectionArea) {
+        facts.put("section_area_m2", settings.sectionArea->inSquareMetres());
     }
-    facts.put("band_edges_m", edges_m);
-    facts.put("limit_depth_m", settings.bands.limit().inMetres());
-    facts.put("section_area_m2", settings.sectionArea.inSquareMetres());
     if (settings.secchi) {
         facts.put("secchi_depth_m", settings.secchi->inMetres());
     }
@@ -62,6 +76,14 @@ void putSettings(KeyValues& facts, const water::Settings& settings) {
 }
 
 void takeBands(Connection& connection, KeyValues& facts, water::Settings& settings) {
+    if (const auto limit_m = facts.number("limit_for_chosen_bands_m")) {
+        settings.limit = units::Depth::metres(*limit_m);
+    }
+    const std::string unit = facts.text("counts_in").value_or("metres");
+    settings.countsIn = unit == "feet" ? contours::CountsIn::feet : contours::CountsIn::metres;
+    if (unit != "feet" && unit != "metres") {
+        connection.failDamaged("depths cannot be counted in '" + unit + "'");
+    }
     const auto edges_m = facts.numbers("band_edges_m");
     const auto limit_m = facts.number("limit_depth_m");
     if (!edges_m || !limit_m) {

@@ -121,14 +121,15 @@ void keepSections(Connection& connection, const sections::SectionMap& map,
                   const geo::WaterFrame& frame) {
     Statement insert(connection,
                      "INSERT INTO sections (geom, name, area_m2, mean_depth_m, max_depth_m, "
-                     "shoreline_m, weed_share, drop_off_m) VALUES (?,?,?,?,?,?,?,?)");
+                     "shoreline_m, weed_share, drop_off_m, number) VALUES (?,?,?,?,?,?,?,?,?)");
     LonLatBox box;
     for (const sections::Section& section : map.sections) {
         const auto pieces = onEarth(section.pieces, frame);
         box.take(std::span(pieces));
         insert.run(Blob(blobOf(std::span(pieces))), section.name, section.area.inSquareMetres(),
                    section.meanDepth.inMetres(), section.maxDepth.inMetres(),
-                   section.shore.inMetres(), section.weedShare, section.dropOff.inMetres());
+                   section.shore.inMetres(), section.weedShare, section.dropOff.inMetres(),
+                   section.number);
     }
     setExtent(connection, "sections", box);
 }

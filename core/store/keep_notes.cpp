@@ -101,20 +101,21 @@ void recallWeedNotes(Connection& connection, water::Water& water) {
 
 void keepSectionNames(Connection& connection, const water::Water& water) {
     connection.execute("DELETE FROM section_names");
-    Statement insert(connection, "INSERT INTO section_names (geom, name) VALUES (?,?)");
+    Statement insert(connection, "INSERT INTO section_names (geom, name, number) VALUES (?,?,?)");
     LonLatBox box;
     for (const sections::SectionName& name : water.sectionNames) {
         box.take(name.seed);
-        insert.run(Blob(blobOf(name.seed)), name.name);
+        insert.run(Blob(blobOf(name.seed)), name.name, name.number);
     }
     setExtent(connection, "section_names", box);
 }
 
 void recallSectionNames(Connection& connection, water::Water& water) {
-    Statement rows(connection, "SELECT geom, name FROM section_names ORDER BY fid");
+    Statement rows(connection, "SELECT geom, name, number FROM section_names ORDER BY fid");
     rows.ask();
     while (rows.next()) {
-        water.sectionNames.push_back({placeAt(connection, rows, 0), rows.text(1)});
+        water.sectionNames.push_back(
+            {placeAt(connection, rows, 0), rows.text(1), intAt(connection, rows, 2)});
     }
 }
 

@@ -40,6 +40,10 @@ void recallSectionNames(Connection& connection, water::Water& water);
 void keepSectionChanges(Connection& connection, const water::Water& water);
 void recallSectionChanges(Connection& connection, water::Water& water);
 
+/// The numbers that sections have and had.
+void keepNumbering(Connection& connection, const water::Water& water);
+void recallNumbering(Connection& connection, water::Water& water);
+
 /// The plan and the pinned marks.
 void keepPlan(Connection& connection, const water::Water& water);
 void recallPlan(Connection& connection, water::Water& water);

@@ -139,6 +139,8 @@ void SqliteStore::keepPart(const water::Water& water, water::Part part,
     case water::Part::sections:
         keepSectionNames(*connection_, water);
         return keepSectionChanges(*connection_, water);
+    case water::Part::numbering:
+        return keepNumbering(*connection_, water);
     case water::Part::plan:
         keepPlan(*connection_, water);
         return keepWishes(*connection_, water);
@@ -171,7 +173,7 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     recallDays(*connection_, water, progress);
     for (const auto recall :
          {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-          recallSectionChanges, recallPlan, recallWishes, recallSheets, recallLog}) {
+          recallSectionChanges, recallNumbering, recallPlan, recallWishes, recallSheets, recallLog}) {
         recall(*connection_, water);
     }
     if (auto outcome = connection_->outcome(); !outcome) {

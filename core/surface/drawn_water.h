@@ -6,6 +6,7 @@
 #include "core/surface/trust.h"
 #include "core/surface/trust_curve.h"
 #include "core/units/area.h"
+#include "core/units/length.h"
 
 #include <optional>
 #include <vector>
@@ -36,6 +37,9 @@ struct DrawReport {
     std::size_t soundingsUsed = 0;
     std::size_t soundingsOutside = 0; ///< On land, left out.
     std::vector<std::size_t> spikes;  ///< Positions in the soundings given, left out as spikes.
+    /// By how much the two survey days that disagree most do; nothing where none does.
+    std::optional<units::Length> daysDiffer;
+    std::size_t daysWithoutLevel = 0; ///< Survey days whose water level nobody noted or agreed.
     int passes = 0;                   ///< Solutions with renewed directions and weights.
     int iterations = 0;               ///< Steps of the solver in all passes.
     double drawSeconds = 0.0;         ///< Wall time of the drawing.

@@ -117,7 +117,9 @@ inline water::Water fullWater() {
     full.settings.weedLeft = 0.9;
     full.settings.structure = {units::Length::metres(43.0), units::Length::metres(130.0), 2.5,
                                units::Length::metres(0.2), units::Area::squareMetres(600.0)};
-    full.sectionNames = {{{3.0985, 55.1990}, "Rushes"}};
+    full.sectionNames = {{{3.0985, 55.1990}, "Rushes", 2}};
+    full.numbering.waters = {{7, true, {{{{3.2, 55.3}, {3.21, 55.3}, {3.2, 55.31}}, {}}}}};
+    full.numbering.wantedArea = units::Area::hectares(3.0);
     full.sectionChanges = {
         {sections::SectionChange::Kind::split, {}, {{3.0950, 55.2003}, {3.1050, 55.2003}}},
         {sections::SectionChange::Kind::border,

@@ -163,7 +163,9 @@ private:
                 water.weedNotes.edit().back().height = units::Length::metres(number(0.0, 3.0));
             }
             water.places.push_back({text(), place()});
-            water.sectionNames.push_back({place(), text()});
+            water.sectionNames.push_back({place(), text(), upTo(5)});
+            water.numbering.waters.edit().push_back(
+                {1 + 3 * i, yes(), {{ring(), {}}, {ring(), {ring()}}}});
             water.pinnedMarks.push_back({text(), place(), laid()});
             addWishes(water);
             addSheet(water);

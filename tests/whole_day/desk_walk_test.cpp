@@ -124,14 +124,14 @@ private slots:
         auto* limit = field<widgets::AmountField>(*survey_, QStringLiteral("Limit"));
         QVERIFY(limit != nullptr);
         typeInto(*limit, QStringLiteral("20 ft"));
-        QCOMPARE(open().water()->settings.bands.limit().inFeet(), 20.0);
+        QCOMPARE(open().water()->settings.limit->inFeet(), 20.0);
         QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
                                  longEnough_ms);
         typeInto(*limit, QStringLiteral("deep"));
         QVERIFY(limit->isWrong());
-        QCOMPARE(open().water()->settings.bands.limit().inFeet(), 20.0);
+        QCOMPARE(open().water()->settings.limit->inFeet(), 20.0);
         open().undoStack().undo();
-        QCOMPARE(open().water()->settings.bands.limit().inFeet(), 30.0);
+        QVERIFY(!open().water()->settings.limit);
         QTRY_VERIFY_WITH_TIMEOUT(open().isCurrent(water::Step::sections) && !open().jobs().isBusy(),
                                  longEnough_ms);
     }

@@ -9,6 +9,7 @@
 #include "app/paper/rates_picture.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
+#include "core/water/document/chosen_scale.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -148,7 +149,8 @@ private:
         }
         setFieldShown(with_, isShown);
         showOnChart();
-        rows_ = isShown ? rowsThatMatter(*rates_, countedBy_, water(), words())
+        rows_ = isShown ? rowsThatMatter(*rates_, countedBy_, water(),
+                                         water::bandsOf(water(), context_.open.derived()), words())
                         : std::vector<ProducedRow>();
         const auto tried =
             static_cast<std::size_t>(std::ranges::count_if(rows_, &ProducedRow::isTried));

@@ -42,9 +42,8 @@ Names namesOfMarks(const water::Water& water, const Words& words) {
     return names;
 }
 
-Names namesOfBands(const water::Water& water, const Words& words) {
+Names namesOfBands(const contours::Bands& bands, const Words& words) {
     Names names;
-    const contours::Bands& bands = water.settings.bands;
     for (std::size_t band = 0; band < bands.count(); ++band) {
         names[water::bandName(bands, band)] = words.depthRange(bands.from(band), bands.to(band));
     }
@@ -103,9 +102,10 @@ QString titleOf(ReviewBy by) {
 }
 
 std::vector<ProducedRow> rowsThatMatter(const rates::RateTable& table, ReviewBy by,
-                                        const water::Water& water, const Words& words) {
+                                        const water::Water& water, const contours::Bands& bands,
+                                        const Words& words) {
     const Names names = by == ReviewBy::mark   ? namesOfMarks(water, words)
-                        : by == ReviewBy::band ? namesOfBands(water, words)
+                        : by == ReviewBy::band ? namesOfBands(bands, words)
                                                : Names();
     std::vector<ProducedRow> rows;
     for (const rates::RateRow& row : table.rows) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/wording/words.h"
+#include "core/contours/band.h"
 #include "core/rates/rate.h"
 #include "core/water/questions/review_log.h"
 
@@ -28,6 +29,7 @@ struct ProducedRow {
 /// by what lies near them, depths and temperatures by the user's units.
 [[nodiscard]] std::vector<ProducedRow> rowsThatMatter(const rates::RateTable& table,
                                                       water::ReviewBy by, const water::Water& water,
+                                                      const contours::Bands& bands,
                                                       const wording::Words& words);
 
 /// The table with these rows, called as the user calls them.

@@ -4,6 +4,7 @@
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/produced_view.h"
 #include "app/days/looking_back/summary_view.h"
+#include "core/water/document/chosen_scale.h"
 
 #include <algorithm>
 
@@ -17,7 +18,8 @@ constexpr std::size_t placesListed = 10;
 void addPlaces(paper::SeasonPage& page, const rates::RateTable& table,
                const chart::ChartContent& content) {
     const auto rows =
-        rowsThatMatter(table, water::ReviewBy::section, *content.water, content.words);
+        rowsThatMatter(table, water::ReviewBy::section, *content.water,
+                       water::bandsOf(*content.water, content.derived), content.words);
     const auto tried = static_cast<std::size_t>(std::ranges::count_if(rows, &ProducedRow::isTried));
     for (std::size_t i = 0; i < std::min(tried, placesListed); ++i) {
         const rates::RateRow& its = rows[i].counted;

@@ -3,6 +3,7 @@
 
 #include "app/days/looking_back/produced_view.h"
 #include "app/wording/sayings.h"
+#include "core/water/document/chosen_scale.h"
 #include "core/water/questions/sum_up_log.h"
 
 namespace days::looking_back {
@@ -20,7 +21,8 @@ base::Result<QStringList> inShort(const water::Water& water, const water::Derive
     if (!hours) {
         return std::unexpected(hours.error());
     }
-    const auto called = calledByTheUser(rowsThatMatter(*table, asked.by, water, words), *table);
+    const auto called = calledByTheUser(
+        rowsThatMatter(*table, asked.by, water, water::bandsOf(water, derived), words), *table);
     QStringList sentences;
     for (const rates::Saying& saying : water::sumUpLog(called, *hours)) {
         sentences += wording::said(saying, asked.by);

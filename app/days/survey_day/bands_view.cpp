@@ -3,6 +3,7 @@
 
 #include "app/chart/todays_form.h"
 #include "core/surface/hypsography.h"
+#include "core/water/document/chosen_scale.h"
 
 #include <cmath>
 
@@ -27,12 +28,14 @@ QString worthFishing(const water::WaterForm& form, units::Depth limit,
 
 BandsView bandsViewOf(const ViewInput& input) {
     BandsView view;
-    const contours::Bands& bands = input.water.settings.bands;
+    const contours::Bands& bands = water::bandsOf(input.water, input.derived);
     QStringList edges;
     for (const units::Depth edge : bands.edges()) {
         edges.push_back(input.words.shortDepthNumber(edge));
     }
     view.edges = edges.join(QStringLiteral(", ")) + ' ' + input.words.depthUnit();
+    view.areEdgesChosen = !input.water.settings.bands;
+    view.isLimitChosen = view.areEdgesChosen && !input.water.settings.limit;
     view.limit = input.words.shortDepthNumber(bands.limit()) + ' ' + input.words.depthUnit();
     view.state = QStringLiteral("%1 bands, limit %2").arg(bands.count()).arg(view.limit);
     if (const auto& form = chart::formOf(input.derived)) {

@@ -13,8 +13,10 @@ namespace days::survey_day {
 /// The step "Bands and structure".
 struct BandsView {
     QString state;
-    QString edges; ///< "2, 4, 6, 9.1, 14".
+    QString edges; ///< "2, 4, 6, 9.1, 14": those in force.
     QString limit;
+    bool areEdgesChosen = false; ///< By the program, from the depths.
+    bool isLimitChosen = false;
     std::vector<QStringList> bands; ///< Range, area, share, volume; at today's level.
     QString worthFishing;           ///< How much water is no deeper than the limit, and when.
 };

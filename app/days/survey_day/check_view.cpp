@@ -82,6 +82,12 @@ std::optional<CheckView::DelayOffer> delayOfferFor(const soundings::SurveyDay& d
     return offer;
 }
 
+/// By how much the two days that disagree most do.
+QString apartOf(const water::CheckedSurvey& checked, const Words& words) {
+    return words.fineDepth(
+        units::Depth::metres(std::fabs(checked.differences.front().difference.inMetres())));
+}
+
 } // namespace
 
 CheckView checkViewOf(const ViewInput& input) {
@@ -101,6 +107,9 @@ CheckView checkViewOf(const ViewInput& input) {
     if (checked->check.count > 0) {
         view.state +=
             QStringLiteral(", crossings %1").arg(plusMinus(checked->check.rms_m, input.words));
+    }
+    if (!checked->differences.empty()) {
+        view.state += QStringLiteral(", two days differ by %1").arg(apartOf(*checked, input.words));
     }
     bool anyOffered = false;
     for (std::size_t i = 0; input.water.days.size() > 1 && i < input.water.days.size(); ++i) {

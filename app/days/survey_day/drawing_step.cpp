@@ -41,6 +41,7 @@ public:
                 edits::setPlan(context_.open, tr("Set level"),
                                [&](marks::Plan& plan) { plan.day.levelChange = *lengthOf(text); });
             });
+        doubts_ = addWarning();
         draw_ = makeButton(tr("Draw"), {}, tr("Draw the water again"), [this] { draw(); });
         addRow({draw_});
         trust_ = addWords();
@@ -60,6 +61,7 @@ protected:
         const DrawingView view = drawingViewOf(input);
         cell_->showAmount(view.cell);
         level_->showAmount(view.level);
+        setWords(doubts_, view.doubts);
         draw_->setEnabled(view.canDraw);
         setWords(trust_, view.trust);
         setWords(chosen_, view.chosen);
@@ -92,6 +94,7 @@ private:
 
     widgets::AmountField* cell_ = nullptr;
     widgets::AmountField* level_ = nullptr;
+    QLabel* doubts_ = nullptr;
     QPushButton* draw_ = nullptr;
     QLabel* trust_ = nullptr;
     QLabel* chosen_ = nullptr;

@@ -2,6 +2,10 @@
 #include "app/days/survey_day/drawing_view.h"
 
 #include "app/chart/todays_form.h"
+#include "app/wording/survey_words.h"
+
+#include <cmath>
+#include <tuple>
 
 namespace days::survey_day {
 
@@ -83,6 +87,27 @@ std::vector<QStringList> howRows(const surface::DrawReport& report, const Words&
     return rows;
 }
 
+/// What is to be seen to before the water is drawn: of the soundings as they are now where they
+/// have been looked over, else of the drawing.
+QStringList doubtsOf(const ViewInput& input) {
+    const auto& [checked, drawn] = std::tie(input.derived.checked, input.derived.drawn);
+    QStringList doubts;
+    std::optional<units::Length> apart;
+    if (checked && !checked->differences.empty()) {
+        apart =
+            units::Length::metres(std::fabs(checked->differences.front().difference.inMetres()));
+    } else if (!checked && drawn) {
+        apart = drawn->report.daysDiffer;
+    }
+    if (apart) {
+        doubts += wording::daysDiffer(*apart, input.words);
+    }
+    if (drawn && drawn->report.daysWithoutLevel > 0) {
+        doubts += wording::daysWithoutLevel(drawn->report.daysWithoutLevel);
+    }
+    return doubts;
+}
+
 QString stateOf(const surface::DrawReport& report, const Words& words) {
     const QString cells = QStringLiteral("cells of %1").arg(words.length(report.cell));
     return report.heldOut
@@ -100,6 +125,7 @@ DrawingView drawingViewOf(const ViewInput& input) {
     if (input.water.settings.cell) {
         view.cell = input.words.length(*input.water.settings.cell);
     }
+    view.doubts = doubtsOf(input).join('\n');
     view.level = input.words.levelChange(input.water.plan.day.levelChange);
     for (const std::string& note : input.derived.notes) {
         view.notes.push_back(QString::fromStdString(note));
@@ -114,6 +140,11 @@ DrawingView drawingViewOf(const ViewInput& input) {
         return view;
     }
     view.state = stateOf(drawn->report, input.words);
+    if (drawn->report.daysDiffer) {
+        view.state +=
+            QStringLiteral(", days differ by %1")
+                .arg(input.words.fineDepth(units::Depth::fromLength(*drawn->report.daysDiffer)));
+    }
     view.how = howRows(drawn->report, input.words);
     using surface::TrustName;
     view.trustShare = {drawn->trust.shareOf(TrustName::sounded),

@@ -25,7 +25,8 @@ struct DrawingView {
     std::vector<QStringList> how;       ///< How it was drawn: what, value.
     std::array<double, 3> trustShare{}; ///< Of the water: sounded, inferred, guess; 0 to 1.
     QString trust;                      ///< The same in words.
-    std::vector<QString> notes;         ///< What was assumed.
+    QString doubts; ///< What is to be seen to before drawing: days that differ, levels not known.
+    std::vector<QString> notes; ///< What was assumed.
     bool isStale = true;
     bool canDraw = false; ///< There is something to draw from.
 };

@@ -12,9 +12,14 @@
 #include "app/edits/set_shoreline.h"
 #include "app/wording/log_words.h"
 #include "core/water/steps/bring_in_log.h"
+#include "core/water/steps/check_plausible.h"
+#include "core/water/steps/part_days.h"
 
+#include <QDirIterator>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
 
 #include <algorithm>
 #include <utility>
@@ -43,6 +48,25 @@ int turnOf(FileContent content) {
     }
 }
 
+/// Folders give all files in them, by name.
+QStringList filesOf(const QStringList& paths) {
+    QStringList files;
+    for (const QString& path : paths) {
+        if (!QFileInfo(path).isDir()) {
+            files += path;
+            continue;
+        }
+        QStringList inside;
+        QDirIterator walk(path, QDir::Files | QDir::Readable, QDirIterator::Subdirectories);
+        while (walk.hasNext()) {
+            inside += walk.next();
+        }
+        inside.sort();
+        files += inside;
+    }
+    return files;
+}
+
 QString fileName(const QString& path) {
     return QFileInfo(path).fileName();
 }
@@ -64,7 +88,7 @@ void FileTaker::ask(const QString& title) {
 }
 
 void FileTaker::take(const QStringList& paths) {
-    for (const QString& path : paths) {
+    for (const QString& path : filesOf(paths)) {
         const auto content = water::lookAtFile(path.toStdString());
         if (content) {
             waiting_.push_back({path, *content});
@@ -126,15 +150,16 @@ void FileTaker::takeFile(const Waiting& file) {
 
 template <class T>
 void FileTaker::read(const QString& path, std::function<Result<T>(base::Progress&)> work,
-                     std::function<void(T)> then) {
+                     std::function<void(T)> then, std::function<bool(const base::Error&)> mend) {
     context_.open.jobs().start<T>(
         tr("Reading %1").arg(fileName(path)), std::move(work),
-        [this, path, water = waters_, then = std::move(then)](Result<T> got) {
+        [this, path, water = waters_, then = std::move(then),
+         mend = std::move(mend)](Result<T> got) {
             if (water != waters_) {
                 done(tr("%1 was left out: another water was opened.").arg(fileName(path)));
             } else if (got) {
                 then(std::move(*got));
-            } else {
+            } else if (!mend || !mend(got.error())) {
                 fail(got.error());
             }
         },
@@ -226,23 +251,52 @@ void FileTaker::readSoundings(const QString& path, const readers::SoundingFileSe
         [water = context_.open.water(), path, settings](base::Progress& progress) {
             return water::bringInDay(*water, path.toStdString(), settings, progress);
         },
-        [this, path](water::DayBroughtIn brought) { takeDay(path, std::move(brought)); });
+        [this, path](const water::DayBroughtIn& brought) { takeDay(path, brought); },
+        [this, path, settings](const base::Error& error) {
+            return water::areFeet(error) && askWhetherFeet(path, error, settings);
+        });
 }
 
-void FileTaker::takeDay(const QString& path, Result<water::DayBroughtIn> brought) {
+bool FileTaker::askWhetherFeet(const QString& path, const base::Error& error,
+                               readers::SoundingFileSettings settings) {
+    auto* box =
+        new QMessageBox(QMessageBox::Question, tr("Depths in feet?"),
+                        QString::fromStdString(error.sentence()), QMessageBox::NoButton, window_);
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    const QAbstractButton* feet = box->addButton(tr("They are feet"), QMessageBox::AcceptRole);
+    box->addButton(tr("Leave out"), QMessageBox::RejectRole);
+    settings.unit = readers::DepthUnit::feet;
+    connect(box, &QDialog::finished, this, [this, box, feet, path, settings] {
+        if (box->clickedButton() == feet) {
+            readSoundings(path, settings);
+        } else {
+            done(tr("%1 was left out.").arg(fileName(path)));
+        }
+    });
+    box->open();
+    return true;
+}
+
+void FileTaker::takeDay(const QString& path, const water::DayBroughtIn& brought) {
+    std::vector<soundings::SurveyDay> days =
+        water::partedByDays(brought.day, context_.open.water()->clock);
     if (const readers::SurveyDayFacts* facts = factsFor(path)) {
-        water::applyFacts(*facts, brought->day);
+        for (soundings::SurveyDay& day : days) {
+            const std::string name = days.size() > 1 ? day.name : std::string();
+            water::applyFacts(*facts, day);
+            day.name = name.empty() ? day.name : name; // Of several days no fact names one.
+        }
     }
-    const std::size_t count = brought->day.soundings.size();
-    if (const auto added = edits::addSurveyDay(context_.open, std::move(brought->day)); !added) {
+    if (const auto added = edits::addSurveyDays(context_.open, days); !added) {
         fail(added.error());
         return;
     }
-    const QString refused = QString::fromStdString(brought->report.refusedText());
-    done(
-        tr("%L1 soundings from %2.%3")
-            .arg(count)
-            .arg(fileName(path), refused.isEmpty() ? QString() : tr(" Left out: %1").arg(refused)));
+    const QString refused = QString::fromStdString(brought.report.refusedText());
+    done(tr("%L1 soundings from %2%3.%4")
+             .arg(brought.day.soundings.size())
+             .arg(fileName(path),
+                  days.size() > 1 ? tr(", %L1 survey days").arg(days.size()) : QString(),
+                  refused.isEmpty() ? QString() : tr(" Left out: %1").arg(refused)));
 }
 
 void FileTaker::takeShoreline(const QString& path) {
@@ -258,46 +312,6 @@ void FileTaker::takeShoreline(const QString& path) {
             }
             done(tr("Shoreline from %1.").arg(fileName(path)));
         });
-}
-
-void FileTaker::takeDayFacts(const QString& path) {
-    const auto facts = water::bringInDayFacts(path.toStdString());
-    if (!facts) {
-        fail(facts.error());
-        return;
-    }
-    for (const readers::SurveyDayFacts& day : *facts) {
-        facts_[day.file] = day;
-    }
-    // The unit was settled when the file was read; all else reaches days that are in already.
-    edits::change(context_.open, tr("Bring in facts of days"), {water::Part::days},
-                  [this](water::Water& water) {
-                      for (soundings::SurveyDay& day : water.days) {
-                          if (const auto known = facts_.find(day.source); known != facts_.end()) {
-                              water::applyFacts(known->second, day);
-                          }
-                      }
-                  });
-    done(tr("Facts of %L1 survey days; those still to come get theirs as their files come in.")
-             .arg(facts->size()));
-}
-
-void FileTaker::takeWaterFacts(const QString& path) {
-    water::Water trial = *context_.open.water();
-    if (const auto read = water::bringInFacts(trial, path.toStdString()); !read) {
-        fail(read.error());
-        return;
-    }
-    edits::change(context_.open, tr("Bring in facts"), {water::Part::facts, water::Part::plan},
-                  [&](water::Water& w) {
-                      w.name = trial.name;
-                      w.clock = trial.clock;
-                      w.chartLevel = trial.chartLevel;
-                      w.places = trial.places;
-                      w.settings.secchi = trial.settings.secchi;
-                      w.plan.launch = trial.plan.launch;
-                  });
-    done(tr("Facts of the water from %1.").arg(fileName(path)));
 }
 
 void FileTaker::takeWeedNotes(const QString& path) {

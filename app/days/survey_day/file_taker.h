@@ -48,7 +48,7 @@ private:
     void askColumns(const QString& path, const readers::TablePreview& preview,
                     const readers::SoundingFileSettings& settings);
     void readSoundings(const QString& path, const readers::SoundingFileSettings& settings);
-    void takeDay(const QString& path, base::Result<water::DayBroughtIn> brought);
+    void takeDay(const QString& path, const water::DayBroughtIn& brought);
     void takeShoreline(const QString& path);
     void takeDayFacts(const QString& path);
     void takeWaterFacts(const QString& path);
@@ -61,10 +61,16 @@ private:
     /// Reads in the background, then takes what was read and goes on to the next file.
     template <class T>
     void read(const QString& path, std::function<base::Result<T>(base::Progress&)> work,
-              std::function<void(T)> then);
+              std::function<void(T)> then, std::function<bool(const base::Error&)> mend = nullptr);
     void fail(const base::Error& error);
     void done(const QString& sentence);
     [[nodiscard]] const readers::SurveyDayFacts* factsFor(const QString& path) const;
+    /// Offers to read the file once more, in feet. \return true: the answer goes on from here.
+    bool askWhetherFeet(const QString& path, const base::Error& error,
+                        readers::SoundingFileSettings settings);
+    [[nodiscard]] base::Result<water::Water> withFacts(const water::Water& water) const;
+    /// Sentences on agreements that fell away with the levels they were made on.
+    [[nodiscard]] QString whatWasDropped(const std::vector<soundings::SurveyDay>& before) const;
 
     DayContext context_;
     QWidget* window_;

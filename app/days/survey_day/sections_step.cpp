@@ -9,6 +9,7 @@
 #include "app/wording/typed_amount.h"
 
 #include <QLabel>
+#include <QPushButton>
 
 #include <optional>
 #include <tuple>
@@ -17,35 +18,47 @@ namespace days::survey_day {
 
 namespace {
 
+const QString proposeKey = QStringLiteral("Ctrl+Shift+M");
 constexpr int rowsShown = 9; // so that the card below can be seen without scrolling
 
 class SectionsStep : public SurveyStep {
 public:
     explicit SectionsStep(SurveyContext context) : SurveyStep(context) {
-        wanted_ = addAmount({tr("Wanted size"),
-                             tr("What one outing can cover"),
-                             [this](const QString& text) { return areaOf(text).has_value(); },
-                             {},
-                             tr("an area such as 4 ha or 10 acres")},
-                            [this](const QString& text) {
-                                tellIfWrong(edits::changeSettings(
-                                    context_.open, tr("Set size of sections"),
-                                    [&](water::Settings& s) { s.sectionArea = *areaOf(text); }));
-                            });
+        wanted_ = addAmount(
+            {tr("Wanted size"), tr("What one outing can cover"),
+             [this](const QString& text) { return text.isEmpty() || areaOf(text).has_value(); },
+             tr("chosen from the fishable water"),
+             tr("an area such as 4 ha or 10 acres, or nothing")},
+            [this](const QString& text) {
+                tellIfWrong(edits::changeSettings(
+                    context_.open, tr("Set size of sections"),
+                    [&](water::Settings& s) { s.sectionArea = areaOf(text); }));
+            });
         table_ = new widgets::PlainTable(
             {tr("Section"), tr("Area"), tr("Mean"), tr("Weed"), tr("Fished")}, rowsShown, this);
         table_->setEditableColumn(0);
         addWide(table_);
         coverage_ = addWords();
         name_ = addHeading({});
+        propose_ = makeButton({}, proposeKey,
+                              tr("The section that is chosen is called after the place nearest to "
+                                 "it on the chart"),
+                              [this] { takeProposal(); });
+        addRow({propose_});
         card_ = new widgets::FactList(this);
         addWide(card_);
         changes_ = new SectionChangesPart(context);
         addWide(changes_);
+        anew_ = makeButton(tr("Divide anew"), {},
+                           tr("Without regard to the borders there are; numbers and names stay "
+                              "with their water"),
+                           [this] { context_.open.divideAfresh(); });
+        addRow({anew_});
         auto* help = addWords();
         setWords(help,
-                 tr("Double-click a name, or press F2, to give your own; it stays with its "
-                    "place when the water is drawn again. Click a section on the chart to "
+                 tr("Double-click a name, or press F2, to give your own. Number, name and borders "
+                    "stay when the water is drawn again; new water gets new numbers, and no "
+                    "number is ever that of other water. Click a section on the chart to "
                     "choose it; a ring \u25cb before its name says that it was never fished."));
         connect(table_, &widgets::PlainTable::rowChosen, this, &SectionsStep::choose);
         connect(table_, &widgets::PlainTable::typedOver, this,
@@ -60,10 +73,12 @@ protected:
     DayStepLine refreshFrom(const ViewInput& input) override {
         countAnew(input);
         const SectionsView view = sectionsViewOf(input, count_);
-        wanted_->showAmount(view.wanted);
+        wanted_->setPlaceholderText(tr("%1 (chosen)").arg(view.wanted));
+        wanted_->showAmount(input.water.settings.sectionArea ? view.wanted : QString());
         table_->setVisible(!view.rows.empty());
         table_->setRows(view.rows);
         setWords(coverage_, view.coverage);
+        anew_->setVisible(!view.rows.empty());
         view_ = view;
         showChosen();
         changes_->refresh();
@@ -115,6 +130,13 @@ private:
             context_.chart.selectSection(std::nullopt);
         }
     }
+    void takeProposal() {
+        const int chosen = table_->chosen();
+        if (chosen >= 0 && chosen < static_cast<int>(view_.proposals.size())) {
+            edits::nameSection(context_.open, static_cast<sections::SectionNumber>(chosen),
+                               view_.proposals[static_cast<std::size_t>(chosen)]);
+        }
+    }
     void showChosen() {
         const int chosen = context_.chart.content().selection.section.value_or(-1);
         // A row that was clicked must not move away from under the pointer.
@@ -123,6 +145,10 @@ private:
         const bool isOne = chosen >= 0 && chosen < static_cast<int>(view_.cards.size());
         const auto at = static_cast<std::size_t>(isOne ? chosen : 0);
         setWords(name_, isOne ? view_.rows[at].front() : QString());
+        const QString proposal = isOne ? view_.proposals[at] : QString();
+        propose_->setVisible(!proposal.isEmpty());
+        propose_->setText(tr("Name it %1").arg(QString(proposal).replace('&', "&&")));
+        propose_->setShortcut(QKeySequence(proposeKey)); // A new text takes the key away.
         card_->setFacts(isOne ? view_.cards[at] : std::vector<widgets::Fact>());
         if (isOne && isFromChart) {
             bringIntoView(card_);
@@ -133,6 +159,8 @@ private:
     widgets::PlainTable* table_ = nullptr;
     QLabel* coverage_ = nullptr;
     QLabel* name_ = nullptr;
+    QPushButton* propose_ = nullptr;
+    QPushButton* anew_ = nullptr;
     widgets::FactList* card_ = nullptr;
     SectionsView view_;
     std::optional<CountOf> countOf_;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/sections_view.h"
 
+#include "app/wording/section_words.h"
 #include "app/wording/zone_words.h"
+#include "core/water/document/chosen_scale.h"
+#include "core/water/questions/propose_section_names.h"
 #include "core/water/questions/section_ground.h"
 #include "core/water/questions/section_use.h"
 
@@ -109,7 +112,8 @@ std::vector<SectionFact> cardOf(const sections::Section& section, const ViewInpu
         {QStringLiteral("Depth"),
          QStringLiteral("%1 on average, down to %2")
              .arg(words.depth(section.meanDepth), words.depth(section.maxDepth))},
-        {QStringLiteral("Bands"), bandLine(section, input.water.settings.bands, words)},
+        {QStringLiteral("Bands"),
+         bandLine(section, water::bandsOf(input.water, input.derived), words)},
         {QStringLiteral("Drop-off"),
          QStringLiteral("%1 of edge").arg(words.length(section.dropOff))},
         {QStringLiteral("Weed"),
@@ -140,6 +144,20 @@ QString coverageOf(const sections::SectionMap& map, const std::vector<water::Sec
              Words::share(whole_m2 > 0.0 ? fished_m2 / whole_m2 : 0.0));
 }
 
+/// Names that sections could have and do not; none that another has.
+std::vector<QString> proposalsOf(const ViewInput& input, const sections::SectionMap& map) {
+    std::vector<QString> names(map.sections.size());
+    const auto proposals = water::proposeSectionNames(input.water, input.derived);
+    for (std::size_t i = 0; i < proposals.size(); ++i) {
+        const QString name = proposals[i] ? wording::sectionName(*proposals[i]) : QString();
+        const bool isTaken = std::ranges::any_of(map.sections, [&](const auto& section) {
+            return QString::fromStdString(section.name) == name;
+        });
+        names[i] = isTaken ? QString() : name;
+    }
+    return names;
+}
+
 } // namespace
 
 SectionsCounted countSections(const water::Water& water, const water::Derived& derived) {
@@ -148,7 +166,7 @@ SectionsCounted countSections(const water::Water& water, const water::Derived& d
 
 SectionsView sectionsViewOf(const ViewInput& input, const SectionsCounted& count) {
     SectionsView view;
-    view.wanted = input.words.area(input.water.settings.sectionArea);
+    view.wanted = input.words.area(water::sectionAreaOf(input.water, input.derived));
     const auto& map = input.derived.sections;
     if (!map) {
         view.state = QStringLiteral("not divided yet");
@@ -158,6 +176,7 @@ SectionsView sectionsViewOf(const ViewInput& input, const SectionsCounted& count
                      .arg(counted(map->sections.size(), QStringLiteral("section"),
                                   QStringLiteral("sections")),
                           view.wanted);
+    view.proposals = proposalsOf(input, *map);
     const auto& [uses, grounds] = count;
     const bool hasUses = uses.size() == map->sections.size();
     for (std::size_t i = 0; i < map->sections.size(); ++i) {

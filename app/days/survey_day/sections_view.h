@@ -22,6 +22,7 @@ struct SectionsView {
     QString wanted;                ///< Size of a section.
     std::vector<QStringList> rows; ///< Name, area, mean depth, weed, what was fished in it.
     std::vector<std::vector<SectionFact>> cards; ///< All that is known of each section.
+    std::vector<QString> proposals; ///< A name for each section; empty where there is none.
     QString coverage; ///< How much of the water was ever fished; empty without sections.
 };
 

@@ -6,10 +6,13 @@
 #include "app/edits/change_survey_day.h"
 #include "app/edits/remove_survey_day.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/survey_words.h"
 #include "app/wording/typed_amount.h"
 
 #include <QLabel>
 #include <QPushButton>
+
+#include <algorithm>
 
 namespace days::survey_day {
 
@@ -86,10 +89,26 @@ private:
         return addAmount(
             {label, help, isRight, whenEmpty, hint}, [this, label, set](const QString& text) {
                 if (const SurveyDay* day = chosen()) {
+                    const SurveyDay before = *day;
                     edits::changeSurveyDay(context_.open, tr("Set %1").arg(label.toLower()),
                                            day->id, [&](SurveyDay& d) { set(text, d); });
+                    tellWhatWasDropped(before);
                 }
             });
+    }
+
+    /// An agreement that fell away with the level it was made on is never let go in silence.
+    void tellWhatWasDropped(const SurveyDay& before) {
+        const auto& days = context_.open.water()->days;
+        const auto after = std::ranges::find(days, before.id, &SurveyDay::id);
+        if (after == days.end()) {
+            return;
+        }
+        const QString words =
+            wording::agreementDropped(before, *after, wording::Words(context_.preferences.units()));
+        if (!words.isEmpty()) {
+            emit context_.open.happened(words);
+        }
     }
 
     void layFields() {

@@ -20,9 +20,9 @@ public:
     using Parts::take;
 
     void take(Of<water::CheckedSurvey>& checked) {
-        auto& [survey, kept, crossings, check, tie, delays, setAside_s] = checked;
+        auto& [survey, kept, crossings, check, differences, tie, delays, setAside_s] = checked;
         static_cast<void>(kept); // Made anew of the soundings and their verdicts.
-        all(survey.days, crossings, check, tie, delays, setAside_s);
+        all(survey.days, crossings, check, differences, tie, delays, setAside_s);
     }
     void take(Of<water::WaterForm>& form) {
         auto& [rise, waterLeft, contours, bandPolygons, bandMeasures, hypsography] = form;
@@ -33,8 +33,8 @@ public:
         all(zones, zoneOfCell, report);
     }
     void take(Of<sections::SectionMap>& map) {
-        auto& [sections, sectionOfCell, report, refused] = map;
-        all(sections, sectionOfCell, report, refused);
+        auto& [sections, sectionOfCell, partsBefore, report, refused] = map;
+        all(sections, sectionOfCell, partsBefore, report, refused);
     }
 
 private:
@@ -139,9 +139,9 @@ private:
             joined);
     }
     void take(Of<sections::Section>& section) {
-        auto& [name, cells, pieces, middle, spine, area, meanDepth, maxDepth, shore, dropOff,
+        auto& [number, name, cells, pieces, middle, spine, area, meanDepth, maxDepth, shore, dropOff,
                weedShare, trustShare, bandShare, fromLaunch] = section;
-        take(name);
+        all(number, name);
         this->takeCells(cells);
         all(pieces, middle, spine, area, meanDepth, maxDepth, shore, dropOff, weedShare, trustShare,
             bandShare, fromLaunch);

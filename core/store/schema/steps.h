@@ -35,5 +35,6 @@ void layStep4(Connection& connection);
 void layStep5(Connection& connection);
 void layStep6(Connection& connection);
 void layStep7(Connection& connection);
+void layStep8(Connection& connection);
 
 } // namespace store::schema

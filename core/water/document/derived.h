@@ -7,6 +7,7 @@
 #include "core/geo/outline.h"
 #include "core/reduction/crossing.h"
 #include "core/reduction/crossing_check.h"
+#include "core/reduction/day_difference.h"
 #include "core/reduction/position_delay.h"
 #include "core/reduction/reduced_survey.h"
 #include "core/reduction/tie_days.h"
@@ -51,6 +52,8 @@ struct CheckedSurvey {
     std::vector<soundings::KeptSounding> kept;
     std::vector<reduction::Crossing> crossings;
     reduction::CrossingCheck check;
+    /// Survey days that disagree with each other as they are, agreed offsets counted.
+    std::vector<reduction::DayDifference> differences;
     /// What the crossings would add to each survey day, and what that would bring: an offer.
     reduction::DayTie tie;
     /// How late each survey day's positions are, one for each: an offer too.
@@ -78,6 +81,13 @@ struct Derived {
     bool outlineIsAssumed = false;               ///< True where there was no shore to use.
     std::shared_ptr<const CheckedSurvey> checked;
     std::shared_ptr<const surface::DrawnWater> drawn;
+    /// Not 0 in cells of the drawing whose nearest sounding is of a day without a water level; null
+    /// where there is no such day, or the soundings have not been looked over.
+    std::shared_ptr<const grid::Grid<std::uint8_t>> levelUnknown;
+    /// Of the drawing, as the user wants them or as its depths ask for: chosen_scale.h tells which
+    /// are in force.
+    contours::Bands bands;
+    units::Area sectionArea = units::Area::hectares(4.0);
     std::shared_ptr<const WaterForm> form;  ///< At chart level.
     std::shared_ptr<const WaterForm> today; ///< At the level of the plan; the same where that is 0.
     std::shared_ptr<const structure::ZoneMap> structure;

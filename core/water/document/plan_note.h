@@ -54,8 +54,21 @@ struct WavesNotCounted {
     friend bool operator==(const WavesNotCounted&, const WavesNotCounted&) = default;
 };
 
-using PlanNote = std::variant<NothingCaught, NoStayCounts, StaysElsewhere, StaysWithoutEffort,
-                              WaterLeftOut, WavesNotCounted, TooRoughWater>;
+/// Depths of two survey days disagree where their passes cross, and nobody has agreed how to tie
+/// them.
+struct DaysDiffer {
+    units::Length by;
+    friend bool operator==(const DaysDiffer&, const DaysDiffer&) = default;
+};
+/// Survey days whose water level is not known: their depths may stand too high or too low.
+struct DaysWithoutLevel {
+    std::size_t days = 0;
+    friend bool operator==(const DaysWithoutLevel&, const DaysWithoutLevel&) = default;
+};
+
+using PlanNote =
+    std::variant<NothingCaught, NoStayCounts, StaysElsewhere, StaysWithoutEffort, WaterLeftOut,
+                 WavesNotCounted, TooRoughWater, DaysDiffer, DaysWithoutLevel>;
 
 /// A mark of the user's own that cannot be anchored on.
 struct RefusedMark {

@@ -38,7 +38,10 @@ std::vector<std::string> problemsIn(const Settings& settings) {
     if (settings.cell && !isWithin(settings.cell->inMetres(), 0.5, 100.0)) {
         problems.emplace_back("the cell must be between 0.5 and 100 m");
     }
-    if (!isWithin(settings.sectionArea.inHectares(), 0.1, 1000.0)) {
+    if (settings.limit && !contours::Bands::make({*settings.limit}, *settings.limit)) {
+        problems.emplace_back("the limit must be a depth below the surface");
+    }
+    if (settings.sectionArea && !isWithin(settings.sectionArea->inHectares(), 0.1, 1000.0)) {
         problems.emplace_back("the wanted size of a section must be between 0.1 and 1000 ha");
     }
     if (settings.secchi && !isWithin(settings.secchi->inMetres(), 0.1, 40.0)) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/contours/band.h"
+#include "core/contours/counts_in.h"
 #include "core/units/area.h"
 #include "core/units/depth.h"
 #include "core/units/length.h"
@@ -29,11 +30,15 @@ struct Settings {
     /// Side of a grid cell, 0.5 to 100 m. Absent: chosen from the soundings' spacing and the
     /// water's size.
     std::optional<units::Length> cell;
-    /// The bands and the limit.
-    contours::Bands bands;
-    /// Wanted size of a section, 0.1 to 1000 ha. 4 ha (10 acres): what one boat can cover
-    /// in one outing (ours).
-    units::Area sectionArea = units::Area::hectares(4.0);
+    /// The bands and their limit. Absent: chosen from the depths (Derived::bands).
+    std::optional<contours::Bands> bands;
+    /// The deepest depth worth fishing, where the bands are chosen for it. Absent: chosen too.
+    std::optional<units::Depth> limit;
+    /// What the steps that are chosen are round in.
+    contours::CountsIn countsIn = contours::CountsIn::metres;
+    /// Wanted size of a section, 0.1 to 1000 ha. Absent: chosen from the fishable area
+    /// (Derived::sectionArea).
+    std::optional<units::Area> sectionArea;
     /// Clarity of the water: depth at which a Secchi disc vanishes, 0.1 to 40 m. Absent: weed from
     /// notes alone.
     std::optional<units::Depth> secchi;

@@ -186,9 +186,9 @@ void take(Stamp& stamp, const StructureChoice& choice) {
 }
 
 void take(Stamp& stamp, const sections::SectionName& name) {
-    const auto& [seed, text] = name;
+    const auto& [seed, text, number] = name;
     take(stamp, seed);
-    stamp.take(std::string_view(text));
+    stamp.take(std::string_view(text)).take(number);
 }
 
 void take(Stamp& stamp, const sections::SectionChange& change) {

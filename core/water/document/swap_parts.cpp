@@ -39,6 +39,9 @@ void forMembers(A& a, B& b, Part part, const Take& take) {
         take(a.sectionNames, b.sectionNames);
         take(a.sectionChanges, b.sectionChanges);
         return;
+    case Part::numbering:
+        take(a.numbering, b.numbering);
+        return;
     case Part::plan:
         take(a.plan, b.plan);
         take(a.pinnedMarks, b.pinnedMarks);

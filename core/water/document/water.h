@@ -7,6 +7,7 @@
 #include "core/logbook/house_rules.h"
 #include "core/logbook/kept_log.h"
 #include "core/marks/plan.h"
+#include "core/sections/numbering.h"
 #include "core/sections/section.h"
 #include "core/sections/section_change.h"
 #include "core/soundings/lead_line.h"
@@ -59,6 +60,10 @@ struct Water {
     Settings settings;
     std::vector<sections::SectionName> sectionNames;
     std::vector<sections::SectionChange> sectionChanges; ///< In the order in which they are made.
+    /// The numbers that its sections have and had, and the borders of the map last shown. No act of
+    /// the user's: it is kept with every map, no undo takes it back, and nothing that is derived is
+    /// old because of it.
+    sections::Numbering numbering;
     std::vector<PinnedMark> pinnedMarks;
     std::vector<BannedWater> banned;           ///< In the order in which it was banned.
     std::vector<BeliefProfile> beliefProfiles; ///< In the order in which they were saved.
@@ -77,15 +82,17 @@ enum class Part {
     leadLine,
     weedNotes,
     houseRules,
-    sections, ///< Section names, and what the user changed about the division.
-    plan,     ///< Plan, pinned marks, banned water, profiles of beliefs, the day by hand.
+    sections,  ///< Section names, and what the user changed about the division.
+    numbering, ///< The numbers of the sections: of no edit, but of every map.
+    plan,      ///< Plan, pinned marks, banned water, profiles of beliefs, the day by hand.
     sheets,
     log,
 };
 
 inline constexpr std::array allParts{
-    Part::facts,      Part::shoreline, Part::days, Part::leadLine, Part::weedNotes,
-    Part::houseRules, Part::sections,  Part::plan, Part::sheets,   Part::log};
+    Part::facts,      Part::shoreline, Part::days,      Part::leadLine, Part::weedNotes,
+    Part::houseRules, Part::sections,  Part::numbering, Part::plan,     Part::sheets,
+    Part::log};
 
 /// An id that no day, lead line sounding, weed note, stay or fish of the water has yet.
 [[nodiscard]] std::int64_t freshId(const Water& water);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/questions/locate.h"
 
+#include "core/water/document/chosen_scale.h"
+
 namespace water {
 
 namespace {
@@ -23,7 +25,7 @@ Located locate(const Water& water, const Derived& derived, geo::WaterPoint place
         found.trustName = derived.drawn->trust.at(place);
     }
     if (found.depth) {
-        found.band = water.settings.bands.bandOf(*found.depth);
+        found.band = bandsOf(water, derived).bandOf(*found.depth);
     }
     if (derived.structure) {
         found.zone = zoneAt(*derived.structure, place);

@@ -3,6 +3,7 @@
 
 #include "core/base/number_text.h"
 #include "core/structure/zone_kinds.h"
+#include "core/water/document/chosen_scale.h"
 #include "core/water/questions/locate.h"
 
 #include <algorithm>
@@ -207,7 +208,7 @@ std::string zoneGroup(const Water& water, const Derived& derived, geo::WaterPoin
     if (best != nullptr) {
         return std::string(structure::nameOf(best->kind));
     }
-    return std::string(*found.depth > water.settings.bands.limit() ? tooDeep : plainBottom);
+    return std::string(*found.depth > bandsOf(water, derived).limit() ? tooDeep : plainBottom);
 }
 
 std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& derived) {
@@ -231,7 +232,7 @@ std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& der
         if (nearest != sections::noSection) {
             return derived.sections->sections[static_cast<std::size_t>(nearest)].name;
         }
-        return std::string(*found.depth > water.settings.bands.limit() ? tooDeep : elsewhere);
+        return std::string(*found.depth > bandsOf(water, derived).limit() ? tooDeep : elsewhere);
     });
 }
 
@@ -242,7 +243,7 @@ std::vector<rates::GroupedStay> byZone(const Water& water, const Derived& derive
 std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derived) {
     return byPlace(water, [&](geo::WaterPoint p) {
         const Located found = locate(water, derived, p);
-        return found.band ? bandName(water.settings.bands, *found.band) : std::string(elsewhere);
+        return found.band ? bandName(bandsOf(water, derived), *found.band) : std::string(elsewhere);
     });
 }
 

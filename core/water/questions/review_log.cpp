@@ -4,6 +4,7 @@
 #include "core/base/number_text.h"
 #include "core/rates/count_hour_rates.h"
 #include "core/rates/count_rates.h"
+#include "core/water/document/chosen_scale.h"
 #include "core/water/document/grouped_log.h"
 #include "core/water/questions/log_groups.h"
 
@@ -46,7 +47,7 @@ Sorting sortingOf(const Water& water, const Derived& derived, ReviewBy by) {
     case ReviewBy::zone:
         return {byZone(water, derived), {}, false};
     case ReviewBy::band:
-        return {byBand(water, derived), bandNames(water.settings.bands), true};
+        return {byBand(water, derived), bandNames(bandsOf(water, derived)), true};
     case ReviewBy::hour:
         return {groupsOf(water.log, [&](Stays stays) { return rates::byHour(stays, water.clock); }),
                 {},

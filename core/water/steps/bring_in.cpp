@@ -64,6 +64,7 @@ Result<DayBroughtIn> bringInDay(const Water& water, const std::filesystem::path&
     brought.day.soundings = std::move(read->soundings);
     brought.day.passStarts = std::move(read->passStarts);
     brought.day.waterTemperature = read->waterTemperature;
+    brought.day.sounder.measuresBySound = brought.kind != readers::SoundingFileKind::grid;
     brought.day.source = base::harmless(path.filename().string());
     brought.day.name = nameOf(brought.day, path, water.clock);
     if (auto plausible = checkPlausible(water, brought.day, path.string()); !plausible) {

@@ -178,4 +178,8 @@ Result<void> checkShorePlausible(const Water& water, const std::vector<geo::LonL
     return {};
 }
 
+bool areFeet(const base::Error& error) {
+    return error.whatToDo.find("in feet (unit ft)") != std::string::npos;
+}
+
 } // namespace water

@@ -15,6 +15,9 @@ namespace water {
 [[nodiscard]] base::Result<void> checkPlausible(const Water& water, const soundings::SurveyDay& day,
                                                 const std::string& where);
 
+/// Whether that error says that depths are feet and were taken for metres.
+[[nodiscard]] bool areFeet(const base::Error& error);
+
 /// Whether a shoreline can belong to this water: crosses itself nowhere and lies where the
 /// soundings are. \return unusableInput.
 [[nodiscard]] base::Result<void> checkShorePlausible(const Water& water,

@@ -3,6 +3,7 @@
 
 #include "core/sections/reshape_sections.h"
 #include "core/sections/section_settings.h"
+#include "core/water/document/chosen_scale.h"
 #include "core/water/steps/derive.h"
 
 namespace water {
@@ -16,7 +17,7 @@ base::Result<void> checkSectionChange(const Water& water, const Derived& derived
     grid::PieceGrid pieces = derived.sections->sectionOfCell;
     std::size_t count = derived.sections->sections.size();
     sections::SectionSettings settings;
-    settings.wantedArea = water.settings.sectionArea;
+    settings.wantedArea = sectionAreaOf(water, derived);
     auto refused = sections::reshapeSections(pieces, count, std::span(&change, 1), *water.frame,
                                              settings.leastArea());
     if (!refused.empty()) {

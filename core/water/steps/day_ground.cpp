@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/day_ground.h"
 
+#include "core/water/document/chosen_scale.h"
 #include "core/water/steps/closed_cells.h"
 
 namespace water {
@@ -31,14 +32,14 @@ DayGround::DayGround(const Water& water, const Derived& derived, units::Length l
                      grid::Grid<std::uint8_t> closed)
     : derived_(derived), today_(derived.drawn->depth.raisedBy(levelChange)),
       closed_(std::move(closed)), isGuess_(guessesOf(derived.drawn->trust)),
-      ground_(today_, water.settings.bands.limit(), &closed_, *derived_.structure,
+      ground_(today_, bandsOf(water, derived).limit(), &closed_, *derived_.structure,
               derived_.weed->zones) {}
 
 marks::MarkInput DayGround::input(const Water& water) const {
     return {.frame = *water.frame,
             .outline = *derived_.outline,
             .ground = ground_,
-            .bands = water.settings.bands,
+            .bands = bandsOf(water, derived_),
             .sections = *derived_.sections,
             .trust_m = derived_.drawn->trust.halfWidths_m(),
             .isGuess = &isGuess_,

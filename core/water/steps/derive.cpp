@@ -8,20 +8,18 @@
 #include "core/reduction/find_crossings.h"
 #include "core/reduction/set_aside_along_track.h"
 #include "core/reduction/set_aside_outside_shore.h"
-#include "core/sections/divide_water.h"
-#include "core/sections/reshape_sections.h"
-#include "core/sections/section_card.h"
 #include "core/structure/find_structure.h"
 #include "core/surface/draw_water.h"
 #include "core/surface/measure_water.h"
-#include "core/water/steps/closed_cells.h"
+#include "core/water/steps/choose_scale.h"
 #include "core/water/steps/derive_steps.h"
+#include "core/water/steps/sections_of.h"
 #include "core/water/steps/stamps.h"
 #include "core/weed/map_weed.h"
 
+#include <algorithm>
 #include <chrono>
 #include <cmath>
-#include <set>
 
 #include <fmt/format.h>
 
@@ -63,19 +61,24 @@ Result<void> makeReduced(const Water& water, Derived& derived, Progress& progres
 Result<void> makeDrawn(const Water& water, Derived& derived, Progress& progress) {
     surface::DrawSettings settings;
     settings.cell = water.settings.cell;
-    auto drawn =
-        shared(surface::drawWater(*derived.outline, soundingsToDraw(water, *derived.checked),
-                                  settings, progress, derived.drawn.get()));
+    auto drawn = surface::drawWater(*derived.outline, soundingsToDraw(water, *derived.checked),
+                                    settings, progress, derived.drawn.get());
     if (!drawn) {
         return std::unexpected(drawn.error());
     }
-    derived.drawn = *drawn;
+    if (const auto& apart = derived.checked->differences; !apart.empty()) {
+        drawn->report.daysDiffer =
+            units::Length::metres(std::fabs(apart.front().difference.inMetres()));
+    }
+    drawn->report.daysWithoutLevel = daysWithoutLevel(water);
+    derived.drawn = std::make_shared<const surface::DrawnWater>(std::move(*drawn));
+    derived.levelUnknown.reset();
     return {};
 }
 
 Result<void> makeForm(const Water& water, Derived& derived, Progress& progress) {
-    auto form =
-        shared(formOf(water.settings.bands, *derived.drawn, *derived.outline, {}, progress));
+    auto form = shared(formOf(water.settings.countsIn, derived.bands, *derived.drawn,
+                              *derived.outline, {}, progress));
     if (!form) {
         return std::unexpected(form.error());
     }
@@ -89,8 +92,8 @@ Result<void> makeToday(const Water& water, Derived& derived, Progress& progress)
         derived.today = derived.form;
         return {};
     }
-    auto form =
-        shared(formOf(water.settings.bands, *derived.drawn, *derived.outline, rise, progress));
+    auto form = shared(formOf(water.settings.countsIn, derived.bands, *derived.drawn,
+                              *derived.outline, rise, progress));
     if (!form) {
         return std::unexpected(form.error());
     }
@@ -118,8 +121,8 @@ structure::StructureSettings structureSettings(const Water& water) {
 Result<void> makeStructure(const Water& water, Derived& derived, Progress& progress) {
     const structure::StructureSettings settings = structureSettings(water);
     auto zones = shared(structure::findStructure(derived.drawn->depth, derived.drawn->mask,
-                                                 derived.drawn->trust.halfWidths_m(),
-                                                 water.settings.bands, settings, progress));
+                                                 derived.drawn->trust.halfWidths_m(), derived.bands,
+                                                 settings, progress));
     if (!zones) {
         return std::unexpected(zones.error());
     }
@@ -157,53 +160,12 @@ Result<void> makeWeed(const Water& water, Derived& derived, Progress& progress) 
     return {};
 }
 
-grid::Grid<std::uint8_t> trustNumbers(const surface::TrustGrid& trust) {
-    grid::Grid<std::uint8_t> numbers(trust.frame(), 0);
-    for (std::size_t i = 0; i < numbers.size(); ++i) {
-        numbers[i] = static_cast<std::uint8_t>(trust.names()[i]);
-    }
-    return numbers;
-}
-
-/// The sections as the user wants them otherwise; what cannot be made is told and the rest stands.
-sections::SectionMap changed(const sections::SectionMap& divided, const Water& water,
-                             const sections::DivideInput& input, units::Area least) {
-    grid::PieceGrid pieces = divided.sectionOfCell;
-    std::size_t count = divided.sections.size();
-    auto refused =
-        sections::reshapeSections(pieces, count, water.sectionChanges, input.frame, least);
-    sections::SectionMap map = sections::sectionsFrom(pieces, count, input);
-    map.report = divided.report;
-    map.refused = std::move(refused);
-    return map;
-}
-
 Result<void> makeSections(const Water& water, Derived& derived, Progress& progress) {
-    const auto closed = closedCells(water, derived.drawn->mask.frame());
-    if (!closed) {
-        return std::unexpected(closed.error());
-    }
-    const auto names = trustNumbers(derived.drawn->trust);
-    const sections::DivideInput input{.depth = derived.drawn->depth,
-                                      .mask = derived.drawn->mask,
-                                      .outline = *derived.outline,
-                                      .frame = *water.frame,
-                                      .bands = water.settings.bands,
-                                      .closed = &*closed,
-                                      .trustNames = &names,
-                                      .structure = derived.structure.get(),
-                                      .weed = derived.weed.get(),
-                                      .launch = launchOf(water),
-                                      .names = water.sectionNames};
-    sections::SectionSettings settings;
-    settings.wantedArea = water.settings.sectionArea;
-    auto map = sections::divideWater(input, settings, progress);
+    auto map = shared(sectionsOf(water, derived, launchOf(water), progress));
     if (!map) {
         return std::unexpected(map.error());
     }
-    derived.sections = std::make_shared<const sections::SectionMap>(
-        water.sectionChanges.empty() ? std::move(*map)
-                                     : changed(*map, water, input, settings.leastArea()));
+    derived.sections = *map;
     return {};
 }
 
@@ -234,6 +196,7 @@ void forget(Derived& derived, Step step) {
         break;
     case Step::draw:
         derived.drawn.reset();
+        derived.levelUnknown.reset();
         break;
     case Step::bands:
         derived.form.reset();
@@ -252,6 +215,14 @@ void forget(Derived& derived, Step step) {
         break;
     }
     derived.stamps.erase(step);
+}
+
+/// Of a drawing that was kept, too, once the soundings have been looked over.
+void tellWhereLevelIsUnknown(const Water& water, Derived& derived) {
+    if (derived.drawn && derived.checked && !derived.levelUnknown && daysWithoutLevel(water) > 0) {
+        derived.levelUnknown = std::make_shared<const grid::Grid<std::uint8_t>>(
+            levelUnknownOn(derived.drawn->depth.frame(), water, *derived.checked));
+    }
 }
 
 /// After a failure nothing stands that was made from what is gone: without soundings or without a
@@ -324,6 +295,9 @@ Result<Derived> derive(const Water& water, const Derived& before, Step upTo, Pro
         if (!canBeMade(derived, derivation.step)) {
             break;
         }
+        if (derivation.step == Step::bands) {
+            chooseScale(water, derived);
+        }
         if (auto made = makeStep(derivation, water, stamps.at(derivation.step), derived, progress);
             !made) {
             return std::unexpected(made.error());
@@ -332,6 +306,7 @@ Result<Derived> derive(const Water& water, const Derived& before, Step upTo, Pro
             break;
         }
     }
+    tellWhereLevelIsUnknown(water, derived);
     return derived;
 }
 
@@ -353,6 +328,7 @@ Result<Derived> deriveToPlan(const Water& water, const Derived& before, Progress
         derived.outline = std::make_shared<const geo::Outline>(std::move(outline->outline));
         derived.outlineIsAssumed = outline->isAssumed;
     }
+    chooseScale(water, derived);
     for (const Derivation& derivation : derivations) {
         if (derivation.step >= Step::structure) {
             if (auto made =
@@ -381,6 +357,11 @@ Derived withoutDrawing(Derived derived) {
             forget(derived, derivation.step);
         }
     }
+    return derived;
+}
+
+Derived withoutSections(Derived derived) {
+    forget(derived, Step::sections);
     return derived;
 }
 

@@ -33,4 +33,7 @@ namespace water {
 /// The same with the drawing, and all that stands on it, to be made anew.
 [[nodiscard]] Derived withoutDrawing(Derived derived);
 
+/// The same with the sections alone to be made anew.
+[[nodiscard]] Derived withoutSections(Derived derived);
+
 } // namespace water

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/derive_steps.h"
 
+#include "core/contours/choose_bands.h"
 #include "core/contours/find_bands.h"
 #include "core/contours/trace_contours.h"
 #include "core/geo/hull.h"
 #include "core/reduction/correct_depths.h"
 #include "core/reduction/correct_positions.h"
 #include "core/reduction/find_crossings.h"
+#include "core/reduction/find_day_differences.h"
 #include "core/reduction/find_delays.h"
 #include "core/reduction/set_aside_along_track.h"
 #include "core/reduction/set_aside_disagreeing.h"
@@ -16,7 +18,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
-#include <set>
+#include <deque>
 
 namespace water {
 
@@ -65,25 +67,8 @@ Result<WaterOutline> assumedOutline(const Water& water) {
     return WaterOutline{std::move(*outline), true};
 }
 
-/// Levels for contours: every band edge, and round steps that leave some fifteen lines.
-std::vector<units::Depth> contourLevels(const contours::Bands& bands, units::Depth deepest) {
-    static constexpr std::array steps_m{0.25, 0.5, 1.0, 2.0, 5.0, 10.0};
-    const double wanted_m = deepest.inMetres() / 15.0;
-    const auto* step =
-        std::find_if(steps_m.begin(), steps_m.end() - 1, [&](double s) { return s >= wanted_m; });
-    std::set<double> levels_m;
-    for (double level_m = *step; level_m < deepest.inMetres(); level_m += *step) {
-        levels_m.insert(level_m);
-    }
-    for (const units::Depth edge : bands.edges()) {
-        if (edge < deepest) {
-            levels_m.insert(edge.inMetres());
-        }
-    }
-    std::vector<units::Depth> levels;
-    std::transform(levels_m.begin(), levels_m.end(), std::back_inserter(levels),
-                   [](double m) { return units::Depth::metres(m); });
-    return levels;
+bool hasNoLevel(const soundings::SurveyDay& day) {
+    return !day.gauge.isKnown() && !day.agreedOffset;
 }
 
 } // namespace
@@ -95,6 +80,39 @@ reduction::ReductionSettings reductionOf(const Water& water) {
         settings.dayOffsets.push_back(day.agreedOffset.value_or(units::Length()));
     }
     return settings;
+}
+
+std::size_t daysWithoutLevel(const Water& water) {
+    return water.days.size() < 2
+               ? 0
+               : static_cast<std::size_t>(std::ranges::count_if(water.days, hasNoLevel));
+}
+
+grid::Grid<std::uint8_t> levelUnknownOn(const grid::GridFrame& cells, const Water& water,
+                                        const CheckedSurvey& checked) {
+    constexpr std::uint8_t notReached = 2;
+    grid::Grid<std::uint8_t> unknown(cells, notReached);
+    std::deque<grid::Cell> waiting;
+    const auto reach = [&](grid::Cell c, std::uint8_t what) {
+        if (cells.holds(c) && unknown[c] == notReached) {
+            unknown[c] = what;
+            waiting.push_back(c);
+        }
+    };
+    for (const soundings::KeptSounding& kept : checked.kept) {
+        const bool hasNone = hasNoLevel(water.days[static_cast<std::size_t>(kept.day)]);
+        reach(cells.cellOf({kept.x_m, kept.y_m}), hasNone ? 1 : 0);
+    }
+    while (!waiting.empty()) {
+        const grid::Cell c = waiting.front();
+        waiting.pop_front();
+        for (int dr = -1; dr <= 1; ++dr) {
+            for (int dc = -1; dc <= 1; ++dc) {
+                reach({c.col + dc, c.row + dr}, unknown[c]);
+            }
+        }
+    }
+    return unknown;
 }
 
 Result<WaterOutline> outlineOf(const Water& water) {
@@ -133,6 +151,7 @@ Result<CheckedSurvey> checkSurvey(const Water& water, const geo::Outline& outlin
     }
     checked.crossings = std::move(*crossings);
     checked.check = reduction::checkOf(checked.crossings);
+    checked.differences = reduction::findDayDifferences(checked.crossings, {});
     auto tie = reduction::tieDays(checked.crossings, water.days, {}, progress);
     if (!tie) {
         return std::unexpected(tie.error());
@@ -159,14 +178,15 @@ std::vector<soundings::KeptSounding> soundingsToDraw(const Water& water,
     return all;
 }
 
-Result<WaterForm> formOf(const contours::Bands& bands, const surface::DrawnWater& drawn,
-                         const geo::Outline& outline, units::Length rise, Progress& progress) {
+Result<WaterForm> formOf(contours::CountsIn unit, const contours::Bands& bands,
+                         const surface::DrawnWater& drawn, const geo::Outline& outline,
+                         units::Length rise, Progress& progress) {
     WaterForm form;
     form.rise = rise;
     const grid::DepthGrid depth = drawn.depth.shiftedBy(rise);
     const units::Depth deepest = depth.deepest().value_or(units::Depth());
-    auto contours =
-        contours::traceContours(depth, drawn.mask, contourLevels(bands, deepest), progress);
+    auto contours = contours::traceContours(
+        depth, drawn.mask, contours::contourLevels(bands, deepest, unit), progress);
     if (!contours) {
         return std::unexpected(contours.error());
     }

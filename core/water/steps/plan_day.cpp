@@ -281,6 +281,7 @@ Result<PlannedDay> planDay(const Water& water, const Derived& derived, const mar
     planned.excluded = kept.lying.what->excludedAreas();
     tried.addTo(planned.excluded, *kept.lying.what,
                 plan.tackle.cast * marks::ProposeSettings().leastApart);
+    tellOfTheDrawing(derived.drawn->report, planned);
     tellOfTheLog(water, *log, input, planned);
     if (auto laid =
             layOutDay(water, work.day, input, log->learned, rodsFrom(work), planned, progress);

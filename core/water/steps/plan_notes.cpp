@@ -53,6 +53,15 @@ void noteWhatIsTooRough(PlannedDay& planned) {
 
 } // namespace
 
+void tellOfTheDrawing(const surface::DrawReport& report, PlannedDay& planned) {
+    if (report.daysDiffer) {
+        planned.basis.emplace_back(DaysDiffer{*report.daysDiffer});
+    }
+    if (report.daysWithoutLevel > 0) {
+        planned.basis.emplace_back(DaysWithoutLevel{report.daysWithoutLevel});
+    }
+}
+
 void tellOfTheLog(const Water& water, const LearnedLog& log, const marks::MarkInput& input,
                   PlannedDay& planned) {
     if (log.learned) {

@@ -42,11 +42,12 @@ void takeEach(Stamp& stamp, const std::vector<T>& items) {
 
 Stamps Stamps::of(const Water& water) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
-                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, banned,
+                 houseRules, settings, sectionNames, sectionChanges, numbering, pinnedMarks, banned,
                  beliefProfiles, dayByHand, plan, sheets, log] = water;
-    leaveOut(name, beliefProfiles, sheets);
+    leaveOut(name, numbering, beliefProfiles, sheets);
     leaveOut(clock, places, pinnedMarks, banned, dayByHand, log); // of the plan alone
-    const auto& [cell, bands, sectionArea, secchi, weedLeft, structureChoice] = settings;
+    const auto& [cell, bands, limit, countsIn, sectionArea, secchi, weedLeft, structureChoice] =
+        settings;
     const auto& [day, tackle, weights, launch, count, tryNew] = plan;
     leaveOut(tackle, weights, count, tryNew);
     const auto& [date, start, end, wind, windLater, levelChange, waterTemperature, stay] = day;
@@ -65,7 +66,11 @@ Stamps Stamps::of(const Water& water) {
     draw.take(depthsOf(leadLine));
 
     Stamp form = draw;
-    take(form, bands);
+    form.take(bands.has_value()).take(countsIn);
+    if (bands) {
+        take(form, *bands);
+    }
+    takeIfAny(form, limit, &units::Depth::inMetres);
 
     Stamp level = form;
     level.take(levelChange.inMetres());
@@ -79,7 +84,8 @@ Stamps Stamps::of(const Water& water) {
     weed.take(weedLeft).take(water::stampOf(weedNotes)).take(bottomsOf(leadLine));
 
     Stamp sections = structure;
-    sections.take(weed).take(sectionArea.inSquareMetres());
+    sections.take(weed);
+    takeIfAny(sections, sectionArea, &units::Area::inSquareMetres);
     takeClosed(sections, houseRules);
     takeEach(sections, sectionNames);
     takeEach(sections, sectionChanges);
@@ -92,9 +98,9 @@ Stamps Stamps::of(const Water& water) {
 
 Stamp stampOfPlan(const Water& water, const marks::Plan& plan, Stamp sections) {
     const auto& [name, clock, chartLevel, frame, shoreline, days, leadLine, weedNotes, places,
-                 houseRules, settings, sectionNames, sectionChanges, pinnedMarks, banned,
+                 houseRules, settings, sectionNames, sectionChanges, numbering, pinnedMarks, banned,
                  beliefProfiles, dayByHand, ownPlan, sheets, log] = water;
-    leaveOut(name, beliefProfiles, ownPlan, sheets);
+    leaveOut(name, numbering, beliefProfiles, ownPlan, sheets);
     // These the sections stand on.
     leaveOut(chartLevel, frame, shoreline, days, leadLine, weedNotes, settings, sectionNames,
              sectionChanges);

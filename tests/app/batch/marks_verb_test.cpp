@@ -218,8 +218,7 @@ TEST_F(MarksVerb, AnOwnMarkOffTheWaterIsNotDroppedInSilence) {
 
 TEST_F(MarksVerb, LimitDepthDividesTheWaterAnew) {
     water::Water shallow = opened->water;
-    shallow.settings.bands =
-        contours::Bands::make(shallow.settings.bands.edges(), units::Depth::metres(2.5)).value();
+    shallow.settings.limit = units::Depth::metres(2.5);
     const Json report = reportOf(call(words({"--limit-depth", "2.5"})));
     EXPECT_EQ(report, wanted(plan(), shallow));
     for (const Json& mark : report["marks"]) {

@@ -6,7 +6,6 @@
 namespace {
 
 using base::ErrorKind;
-using batch::bandsFrom;
 
 /// The refusal names the option, what was given and what it takes.
 template <class T>
@@ -47,6 +46,28 @@ TEST(OptionValues, UnitsOfDepthAreMetresFeetAndFathoms) {
     EXPECT_EQ(batch::unitFrom("ft").value(), readers::DepthUnit::feet);
     EXPECT_EQ(batch::unitFrom("fathom").value(), readers::DepthUnit::fathoms);
     expectWrong(batch::unitFrom("cubit"), "--unit", "cubit", "m, ft or fathom");
+}
+
+/// The bands of a water that has some, after what was given.
+base::Result<contours::Bands> bandsFrom(const std::string& edges, std::optional<double> limit_m,
+                                        const contours::Bands& before) {
+    water::Settings settings;
+    settings.bands = before;
+    if (auto taken = batch::takeBands(edges, limit_m, settings); !taken) {
+        return std::unexpected(taken.error());
+    }
+    return *settings.bands;
+}
+
+TEST(OptionValues, ALimitAloneLeavesTheBandsToBeChosen) {
+    water::Settings settings;
+    ASSERT_TRUE(batch::takeBands("", std::nullopt, settings).has_value());
+    EXPECT_EQ(settings, water::Settings());
+    ASSERT_TRUE(batch::takeBands("", 5.5, settings).has_value());
+    EXPECT_FALSE(settings.bands);
+    EXPECT_EQ(settings.limit, units::Depth::metres(5.5));
+    ASSERT_TRUE(batch::takeBands("2,4", std::nullopt, settings).has_value());
+    EXPECT_EQ(settings.bands->limit(), units::Depth::metres(5.5)) << "the limit that was there";
 }
 
 TEST(OptionValues, BandsTakeEdgesAndLimitEachOnItsOwn) {

@@ -180,7 +180,8 @@ TEST_F(ReviewVerb, ByNamesTheRows) {
 
 TEST_F(ReviewVerb, ByPlaceDrawsTheWaterFirst) {
     std::filesystem::remove(path);
-    ASSERT_EQ(call(folder.sketchWords()).exitCode, 0);
+    const auto words = folder.sketchWords({"--band-edges", "2,4,6,9", "--limit-depth", "9"});
+    ASSERT_EQ(call(words).exitCode, 0);
     const std::string log =
         folder.write("log.csv", "kind,stay,start,end,time,lon,lat,rods\n"
                                 "stay,1,2026-10-01T08:00,2026-10-01T12:00,,3.1,55.2,2\n"
@@ -193,7 +194,7 @@ TEST_F(ReviewVerb, ByPlaceDrawsTheWaterFirst) {
     EXPECT_FALSE(rowNamed(sections, section).is_null()) << "fished or not";
     EXPECT_EQ(rowNamed(sections, "elsewhere")["rod_hours"], 1.0) << "on land";
     EXPECT_EQ(sections["overall"]["rod_hours"], 9.0);
-    const Json band = rowNamed(reportOf({"--by", "band"}), "6 to 9.1 m");
+    const Json band = rowNamed(reportOf({"--by", "band"}), "6 to 9 m");
     EXPECT_EQ(band["fish"], 1) << reportOf({"--by", "band"})["rows"];
     EXPECT_EQ(band["rod_hours"], 8.0);
     EXPECT_EQ(reportOf({"--by", "zone"})["overall"]["fish"], 1);

@@ -38,10 +38,11 @@ void expectTheDish(const Json& report) {
         EXPECT_NEAR(row["area_m2"], wholeArea_m2 * left, 0.02 * wholeArea_m2) << i;
         EXPECT_NEAR(row["volume_m3"], wholeVolume_m3 * left * left, 0.015 * wholeVolume_m3) << i;
     }
-    // All water above the bottom between two depths: A / 2D (z2^2 - z1^2).
-    const std::vector<double> edges{0.0, 2.0, 4.0, 6.0, 9.144};
-    ASSERT_GE(report["bands"].size(), 4U);
-    for (std::size_t i = 0; i < 4; ++i) {
+    // All water above the bottom between two depths: A / 2D (z2^2 - z1^2). Bands of one round step
+    // that end at the usual limit, which nothing lies below.
+    const std::vector<double> edges{0.0, 1.5, 3.0, 4.5, 6.0, 7.5, 9.0};
+    ASSERT_GE(report["bands"].size(), 6U);
+    for (std::size_t i = 0; i < 6; ++i) {
         const Json& band = report["bands"][i];
         const double foot = std::min(edges[i + 1], dish::depth_m);
         EXPECT_EQ(band["from_m"], edges[i]);

@@ -102,6 +102,7 @@ void fillSections(water::Derived& found, const grid::GridFrame& cells, geo::Wate
     sections::SectionMap map;
     sections::Section section;
     section.name = "Heron Bay";
+    section.number = 7;
     section.area = Area::squareMetres(43210.96);
     section.meanDepth = Depth::metres(6.346);
     section.maxDepth = Depth::metres(7.654);
@@ -223,7 +224,7 @@ TEST(SketchReport, OfSectionsHasTheirGroundAndTheirUse) {
     ASSERT_EQ(rows.size(), 2U);
     // Eight cells: two of drop-off, one of hump. Both stays of the log lie in the first.
     EXPECT_EQ(rows[0], Json::parse(R"({
-        "name": "Heron Bay", "area_m2": 43211.0, "mean_depth_m": 6.35, "max_depth_m": 7.65,
+        "name": "Heron Bay", "number": 7, "area_m2": 43211.0, "mean_depth_m": 6.35, "max_depth_m": 7.65,
         "shoreline_m": 321.0, "weed_share": 0.1234, "drop_off_m": 98.8,
         "trust_share": {"sounded": 0.51, "inferred": 0.32, "guess": 0.17},
         "structure_share": {"drop-off": 0.25, "hump": 0.125}, "stays": 2, "never_fished": false})"));

@@ -68,9 +68,9 @@ TEST(SketchVerb, OptionsReachTheWaterFileWithSignAndUnit) {
     EXPECT_NEAR(water.frame->centre().lon_deg, 3.1, 1e-9);
     EXPECT_NEAR(water.frame->centre().lat_deg, 55.2, 1e-9);
     EXPECT_EQ(water.settings.cell, units::Length::metres(6.0));
-    EXPECT_EQ(water.settings.bands.edges(),
+    EXPECT_EQ(water.settings.bands->edges(),
               (std::vector{Depth::metres(1.5), Depth::metres(3.0), Depth::metres(7.0)}));
-    EXPECT_EQ(water.settings.bands.limit(), Depth::metres(5.5));
+    EXPECT_EQ(water.settings.bands->limit(), Depth::metres(5.5));
     EXPECT_EQ(water.settings.sectionArea, units::Area::squareMetres(12500.0));
     EXPECT_EQ(water.settings.secchi, Depth::metres(2.5)) << "over that of the facts";
     EXPECT_EQ(water.plan.launch, (geo::LonLat{3.1021, 55.2003}));
@@ -241,7 +241,7 @@ TEST(SketchVerb, DrawingAnewKeepsTheRestOfTheWaterAndFollowsTheShore) {
     EXPECT_EQ(after.name, "Round Mere");
     EXPECT_EQ(after.weedNotes, before.weedNotes);
     EXPECT_EQ(after.places, before.places);
-    EXPECT_EQ(after.settings.bands.limit(), Depth::metres(6.0));
+    EXPECT_EQ(after.settings.limit, Depth::metres(6.0));
     ASSERT_EQ(after.days.size(), 1U) << "soundings are replaced";
     EXPECT_EQ(after.days[0].source, "new.csv");
     EXPECT_EQ(after.frame, before.frame) << "the shore is the same";

@@ -11,6 +11,7 @@
 #include "app/chart/todays_form.h"
 #include "app/chart/trust_fade.h"
 #include "app/chart/verdict_now.h"
+#include "core/water/document/chosen_scale.h"
 #include "tests/app/support/recorded.h"
 #include "tests/app/support/star_water.h"
 
@@ -257,7 +258,7 @@ TEST(ReadOutExactly, SaysEverythingOfThePlaceItself) {
         today->rise = units::Length::metres(rise_m);
         const auto out = chart::readOutAt(content, p);
         EXPECT_EQ(out.depth, content.words.depth(units::Depth::metres(chart_m + rise_m)));
-        const auto& bands = content.water->settings.bands;
+        const auto& bands = water::bandsOf(*content.water, content.derived);
         const auto band = bands.bandOf(units::Depth::metres(chart_m + rise_m));
         EXPECT_EQ(out.band, content.words.depthRange(bands.from(band), bands.to(band)));
         EXPECT_EQ(out.zones, "hump, weed edge");

@@ -5,6 +5,7 @@
 #include "app/chart/depth_colours.h"
 #include "app/chart/set_aside_sign.h"
 #include "app/chart/water_path.h"
+#include "core/water/document/chosen_scale.h"
 #include "tests/app/support/recorded.h"
 #include "tests/app/support/star_water.h"
 
@@ -95,7 +96,7 @@ TEST(BandsPainted, HaveTheColourOfTheirDepthAndTheShoreIsBrokenWhereItIsAssumed)
     ChartContent content = only(LayerKind::depth);
     const ViewFrame view = chart::wholeWater(content, page);
     const Palette& palette = Palette::screen();
-    const auto& bands = content.water->settings.bands;
+    const auto& bands = water::bandsOf(*content.water, content.derived);
     Recorded drawn(page);
     support::paintOn(drawn, content, view);
     for (std::size_t band = 0; band < bands.count(); ++band) {

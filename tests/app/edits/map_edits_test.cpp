@@ -111,7 +111,7 @@ TEST_F(MapEdits, NameASectionByAPlaceInsideIt) {
            {Part::sections},
            [](OpenWater& open) { edits::nameSection(open, 1, "  Heron Bay "); },
            [&](Water& water) {
-               water.sectionNames.push_back({second, "Heron Bay"});
+               water.sectionNames.push_back({second, "Heron Bay", 2});
            }});
     edits::nameSection(open_, 0, "Old");
     edits::nameSection(open_, 1, "Heron Bay");
@@ -120,13 +120,13 @@ TEST_F(MapEdits, NameASectionByAPlaceInsideIt) {
            {Part::sections},
            [](OpenWater& open) { edits::nameSection(open, 0, "New"); },
            [&](Water& water) {
-               water.sectionNames = {{second, "Heron Bay"}, {first, "New"}};
+               water.sectionNames = {{second, "Heron Bay", 2}, {first, "New", 1}};
            }});
     check({"Name section",
            {Part::sections},
            [](OpenWater& open) { edits::nameSection(open, 1, "   "); },
            [&](Water& water) {
-               water.sectionNames = {{first, "Old"}};
+               water.sectionNames = {{first, "Old", 1}};
            }});
     checkIdle("no such section", [this](OpenWater& open) {
         edits::nameSection(open, -1, "None");

@@ -173,7 +173,7 @@ TEST(SceneAlong, HoldsTheFishWithinFifteenMetresAtTheirBait) {
     EXPECT_NEAR(scene.fish[1].along_m, 120.0, 0.01);
     EXPECT_FALSE(scene.fish[1].depth_m);
     EXPECT_FALSE(scene.fish[1].landed);
-    EXPECT_EQ(scene.bands, water.settings.bands);
+    EXPECT_EQ(scene.bands, water.settings.bands.value_or(contours::Bands()));
 }
 
 } // namespace

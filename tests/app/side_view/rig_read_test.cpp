@@ -2,6 +2,7 @@
 #include "app/chart/lettering.h"
 #include "app/side_view/side_painter.h"
 #include "app/side_view/side_scene.h"
+#include "core/water/document/chosen_scale.h"
 #include "tests/app/support/day_to_read.h"
 #include "tests/app/support/recorded_pages.h"
 
@@ -251,7 +252,7 @@ TEST(SceneOfMark, IsThatOfTheRankAskedForWithItsOwnTackle) {
     EXPECT_EQ(second.mark->sectionName, "Stream Arm");
     EXPECT_DOUBLE_EQ(second.tackle.boatLength.inMetres(), 4.3);
     EXPECT_FALSE(second.words.isMetric());
-    EXPECT_EQ(second.bands, content.water->settings.bands);
+    EXPECT_EQ(second.bands, water::bandsOf(*content.water, content.derived));
     // 25 m to spare behind the stern anchor, 8 m to the boat, 17 m to the bow anchor, 25 m.
     EXPECT_NEAR(second.cut.length_m(), 75.0, 1e-6);
     EXPECT_NEAR(geo::distance_m(second.cut.placeAt(25.0), second.mark->anchors.stern->place), 0.0,

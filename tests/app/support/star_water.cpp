@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/support/star_water.h"
 
+#include "core/water/document/chosen_scale.h"
+
 #include "app/chart/chart_painter.h"
 
 #include <cmath>
@@ -216,10 +218,10 @@ water::Derived starDerived() {
         *geo::Outline::make({geo::Piece{shoreAt(1.0), {}}}, *water.frame));
     const auto made = drawn(*derived.outline);
     derived.drawn = made;
-    derived.form = form(water.settings.bands);
+    derived.form = form(water::bandsOf(water, derived));
     derived.structure = std::make_shared<structure::ZoneMap>(zones(made->depth.frame()));
     derived.weed = weeds(made->depth.frame());
-    derived.sections = sectionsOf(made->depth.frame(), water.settings.bands.limit());
+    derived.sections = sectionsOf(made->depth.frame(), water::bandsOf(water, derived).limit());
     derived.checked = checkedSurvey();
     return derived;
 }

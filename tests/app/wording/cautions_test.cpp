@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
+#include "app/wording/section_words.h"
+#include "app/wording/survey_words.h"
 
 #include <gtest/gtest.h>
 
@@ -225,6 +227,8 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
                                       {marks::Exclusion::tooSteep, units::Area::hectares(6.0)},
                                       {marks::Exclusion::noAnchors, units::Area::hectares(7.0)}}},
                  water::TooRoughWater{units::Area::hectares(4.04), Length::metres(0.35)},
+                 water::DaysDiffer{Length::metres(0.468)},
+                 water::DaysWithoutLevel{2},
                  water::WavesNotCounted{}};
     ASSERT_EQ(day.basis.size(), std::variant_size_v<water::PlanNote>);
     EXPECT_EQ(
@@ -242,13 +246,44 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
             "6.0 ha too steep for an anchor, 7.0 ha without room or rope for the anchors.",
             "4.0 ha of water left out: waves of more than 0.35 m there, too rough for an open boat "
             "at anchor.",
+            "Two survey days differ by 0.47 m where they cross: agree the offset under Check the "
+            "soundings.",
+            "The water level of 2 survey days is not known: their depths may stand too high or too "
+            "low.",
             "Wind: not said; waves and shelter are not counted."}));
     EXPECT_TRUE(wording::basisOf(day, imperial)[4].contains("296.7 ac deeper"));
+    EXPECT_TRUE(wording::basisOf(day, imperial)[6].contains("differ by 1.54 ft"));
+    EXPECT_TRUE(wording::daysWithoutLevel(1).contains("of 1 survey day is not known: its depths"));
     EXPECT_EQ(wording::windNotSaid(day, metric),
               "Wind: not said; waves and shelter are not counted. The wind of this day is not "
               "known: look at the forecast before you go out.");
     day.basis.pop_back();
     EXPECT_EQ(wording::windNotSaid(day, metric), "");
+}
+
+TEST(SurveyWords, SayWhatFellAwayWithTheLevelItWasAgreedOn) {
+    soundings::SurveyDay before;
+    before.name = "5 September";
+    before.agreedOffset = Length::metres(0.17);
+    before.agreedDelay_s = 1.26;
+    soundings::SurveyDay after = before;
+    EXPECT_EQ(wording::agreementDropped(before, after, metric), "") << "nothing did";
+    after.agreedOffset.reset();
+    EXPECT_EQ(wording::agreementDropped(before, after, metric),
+              "5 September: the level is another now, so the offset of +0.17 m agreed before no "
+              "longer counts; see Check the soundings.");
+    after.agreedDelay_s.reset();
+    EXPECT_TRUE(wording::agreementDropped(before, after, metric)
+                    .contains("the offset of +0.17 m and the delay of 1.3 s agreed"));
+    EXPECT_EQ(wording::agreementDropped(after, before, metric), "") << "both are new";
+}
+
+TEST(SectionWords, SayThePlaceAndTheWayFromIt) {
+    EXPECT_EQ(wording::sectionName({"Gannick Bar", {}}), "Gannick Bar");
+    EXPECT_EQ(wording::sectionName({"Gannick Bar", units::Bearing::degrees(0.0)}),
+              "Gannick Bar north");
+    EXPECT_EQ(wording::sectionName({"Gannick Bar", units::Bearing::degrees(315.0)}),
+              "Gannick Bar north-west");
 }
 
 TEST(PlannedWords, SayWhoseOrderTheDayHas) {

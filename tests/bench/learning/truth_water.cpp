@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/bench/learning/truth_water.h"
 
+#include "core/water/document/chosen_scale.h"
 #include "core/water/steps/closed_cells.h"
 
 #include <algorithm>
@@ -40,7 +41,7 @@ int hexOf(geo::WaterPoint p) {
 TruthWater::TruthWater(const water::Water& water, const water::Derived& derived)
     : water_(water), derived_(derived), today_(derived.drawn->depth.raisedBy({})),
       closed_(water::closedCells(water, derived.drawn->mask.frame()).value()),
-      ground_(today_, water.settings.bands.limit(), &closed_, *derived.structure,
+      ground_(today_, water::bandsOf(water, derived).limit(), &closed_, *derived.structure,
               derived.weed->zones) {
     marks::Plan calm;
     const geo::Box box = ground_.frame().box();
@@ -59,7 +60,7 @@ marks::MarkInput TruthWater::input() const {
     return {.frame = *water_.frame,
             .outline = *derived_.outline,
             .ground = ground_,
-            .bands = water_.settings.bands,
+            .bands = water::bandsOf(water_, derived_),
             .sections = *derived_.sections,
             .trust_m = derived_.drawn->trust.halfWidths_m(),
             .isGuess = nullptr,

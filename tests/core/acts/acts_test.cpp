@@ -277,4 +277,35 @@ TEST(Facts, OutOfTheirRangeAreRefused) {
     EXPECT_EQ(wrong.error().kind, ErrorKind::wrongUse);
 }
 
+TEST(Acts, AnotherLevelDropsWhatWasAgreedWithTheOneBefore) {
+    Water given = full();
+    const SurveyDayId id = given.days[0].id;
+    given.days[0].agreedOffset = units::Length::metres(0.34);
+    given.days[0].agreedDelay_s = 1.5;
+    const auto changed = [&](const std::function<void(SurveyDay&)>& change) {
+        return acts::changeSurveyDay(given, id, change).value().days[0];
+    };
+    const SurveyDay read = changed([](SurveyDay& day) {
+        day.gauge = soundings::Gauge::constant(units::WaterLevel::metresOnGauge(7.77));
+    });
+    EXPECT_FALSE(read.agreedOffset);
+    EXPECT_FALSE(read.agreedDelay_s);
+    const SurveyDay table = changed([](SurveyDay& day) {
+        day.gauge = soundings::Gauge::table(
+            {{units::Moment(), units::WaterLevel::metresOnGauge(7.0)},
+             {units::Moment(std::chrono::hours(1)), units::WaterLevel::metresOnGauge(7.1)}});
+    });
+    EXPECT_FALSE(table.agreedOffset);
+    // Nothing else takes them away, and what is agreed with the new level stands.
+    const SurveyDay warm =
+        changed([](SurveyDay& day) { day.waterTemperature = units::Temperature::celsius(11.0); });
+    EXPECT_EQ(warm.agreedOffset, given.days[0].agreedOffset);
+    EXPECT_EQ(warm.agreedDelay_s, given.days[0].agreedDelay_s);
+    const SurveyDay both = changed([](SurveyDay& day) {
+        day.gauge = soundings::Gauge::constant(units::WaterLevel::metresOnGauge(7.77));
+        day.agreedOffset = units::Length::metres(0.1);
+    });
+    EXPECT_EQ(both.agreedOffset, units::Length::metres(0.1));
+}
+
 } // namespace

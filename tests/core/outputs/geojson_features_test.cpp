@@ -148,6 +148,7 @@ TEST_F(GeojsonFeatures, ZonesTellEverythingThatIsKnownOfThem) {
 TEST_F(GeojsonFeatures, SectionsTellEverythingThatIsKnownOfThem) {
     sections::Section reach;
     reach.name = "Long Reach";
+    reach.number = 7;
     reach.pieces = {{box(0, 0, 30, 10), {}}};
     reach.area = Area::squareMetres(43210.98);
     reach.meanDepth = Depth::metres(4.3216);
@@ -165,6 +166,7 @@ TEST_F(GeojsonFeatures, SectionsTellEverythingThatIsKnownOfThem) {
     json features = read()["features"];
     ASSERT_EQ(features.size(), 2U);
     EXPECT_EQ(features[0]["properties"], (json{{"name", "Long Reach"},
+                                               {"number", 7},
                                                {"area_m2", 43211.0},
                                                {"mean_depth_m", 4.322},
                                                {"max_depth_m", 7.654},

@@ -134,6 +134,28 @@ TEST(SetAsideAlongTrack, FindsThemWithoutTimesToo) {
     EXPECT_EQ(setAside(result), 6U);
 }
 
+/// A lead line from a drifting boat: some leads here, some there, in no order that a boat sails.
+TEST(SetAsideAlongTrack, ScatteredPointsWithoutTimesAreNoTrack) {
+    for (unsigned seed = 1; seed <= 20; ++seed) {
+        std::mt19937 random(seed);
+        std::uniform_real_distribution<double> wide_m(0.0, 400.0);
+        std::uniform_real_distribution<double> close_m(-9.0, 9.0);
+        soundings::SurveyDay day;
+        day.passStarts = {0};
+        while (day.soundings.size() < 445) {
+            const geo::WaterPoint spot{wide_m(random), wide_m(random)};
+            for (auto k = 1 + random() % 6; k > 0; --k) {
+                const geo::WaterPoint p{spot.x_m + close_m(random), spot.y_m + close_m(random)};
+                day.soundings.edit().push_back({MadeUpDay::frame().toEarth(p),
+                                                units::Depth::metres(2.0 + 0.01 * p.x_m),
+                                                std::nullopt});
+            }
+        }
+        const ReducedDay result = cleaned(day);
+        EXPECT_EQ(std::ranges::count(result.verdicts, Verdict::positionJump), 0) << seed;
+    }
+}
+
 TEST(SetAsideAlongTrack, FindsAPositionThatStoodStillWhileTheDepthWentOn) {
     soundings::SurveyDay day = bankDay();
     for (std::size_t i = 101; i < 112; ++i) {

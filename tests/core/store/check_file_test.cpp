@@ -85,6 +85,10 @@ const std::array damages{
            "a geometry cannot be read"},
     Damage{"a change of sections that nobody knows", "UPDATE section_changes SET kind='melt'",
            "there is no change of sections named 'melt'"},
+    Damage{"two sections of one number", "UPDATE numbered_water SET number=3",
+           "two sections numbered 3"},
+    Damage{"a number without water", "UPDATE numbered_water SET geom=x'4750' WHERE number=5",
+           "a geometry cannot be read"},
     Damage{"a plan for no day", "UPDATE plan SET value='someday' WHERE key='day'",
            "the plan's day 'someday' is no day"},
     Damage{"a rope that is none", "UPDATE plan SET value='long' WHERE key='bow_rope_m'",
@@ -151,6 +155,10 @@ protected:
     void SetUp() override {
         known_.water.sectionChanges = {
             {sections::SectionChange::Kind::split, {}, {known_.at(0, 0), known_.at(90, 0)}}};
+        known_.water.settings.bands = contours::Bands();
+        const std::vector<geo::LonLatPiece> somewhere{
+            {{known_.at(0, 0), known_.at(90, 0), known_.at(90, 50)}, {}}};
+        known_.water.numbering.waters = {{2, true, somewhere}, {5, false, somewhere}};
         known_.water.banned = {{"snags", {known_.at(0, 0), known_.at(90, 0), known_.at(90, 50)}}};
         known_.water.beliefProfiles = {{"autumn", {}}};
         known_.water.dayByHand = {{known_.at(0, 0)}, {{known_.at(0, 0), std::chrono::minutes(40)}}};

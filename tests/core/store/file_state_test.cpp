@@ -89,7 +89,7 @@ TEST_F(AFile, SaysByItsStepWhichVersionItIsOf) {
         change("UPDATE water_file SET value='" + step + "' WHERE key='schema_step'");
     };
     const std::int64_t newest = store::schema::newestStep();
-    EXPECT_EQ(newest, 7);
+    EXPECT_EQ(newest, 8);
     EXPECT_EQ(store::stateOf(path_), FileState::current);
     setStep(std::to_string(newest - 1));
     EXPECT_EQ(store::stateOf(path_), FileState::older);
@@ -149,11 +149,15 @@ TEST_F(AFile, OfAnOlderVersionThatMayOnlyBeReadSaysSoAndStaysAsItIs) {
     change("DROP TABLE section_changes; DROP TABLE section_change_points; DROP TABLE banned_water;"
            "DROP TABLE belief_profiles; DROP TABLE day_by_hand; DROP TABLE laid_by_hand;"
            "DROP TABLE step_results; DROP TABLE sheet_stops;"
+           "DROP TABLE numbered_water; DROP TABLE division;"
+           "ALTER TABLE section_names DROP COLUMN number;"
+           "ALTER TABLE sections DROP COLUMN number;"
            "DELETE FROM gpkg_geometry_columns WHERE table_name LIKE 'section_change%' OR "
-           "table_name IN ('banned_water', 'day_by_hand', 'laid_by_hand', 'sheet_stops');"
+           "table_name IN ('banned_water', 'day_by_hand', 'laid_by_hand', 'sheet_stops', "
+           "'numbered_water');"
            "DELETE FROM gpkg_contents WHERE table_name LIKE 'section_change%' OR "
            "table_name IN ('banned_water', 'belief_profiles', 'day_by_hand', 'laid_by_hand', "
-           "'step_results', 'sheet_stops');"
+           "'step_results', 'sheet_stops', 'numbered_water', 'division');"
            "UPDATE water_file SET value='1' WHERE key='schema_step'");
     const std::string bytes = ScratchFolder::textOf(path_);
     {

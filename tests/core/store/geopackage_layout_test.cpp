@@ -53,6 +53,7 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'contours'|'features'|4326",
                     "'day_by_hand'|'features'|4326",
                     "'depth'|'2d-gridded-coverage'|900001",
+                    "'division'|'attributes'|0",
                     "'drawing'|'attributes'|0",
                     "'fish'|'features'|4326",
                     "'gauge_readings'|'attributes'|0",
@@ -60,6 +61,7 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'laid_by_hand'|'features'|4326",
                     "'lead_line'|'features'|4326",
                     "'marks'|'features'|4326",
+                    "'numbered_water'|'features'|4326",
                     "'passes'|'attributes'|0",
                     "'pinned_marks'|'features'|4326",
                     "'places'|'features'|4326",
@@ -82,20 +84,28 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'zones'|'features'|4326"}));
     EXPECT_EQ(rows("identifier", "gpkg_contents WHERE identifier != table_name"), Rows{});
     EXPECT_EQ(rows("table_name", "gpkg_contents WHERE description = ''"), Rows{});
-    EXPECT_EQ(
-        rows("table_name, column_name, geometry_type_name, srs_id, z, m",
-             "gpkg_geometry_columns ORDER BY table_name"),
-        (Rows{"'bands'|'geom'|'MULTIPOLYGON'|4326|0|0", "'banned_water'|'geom'|'POLYGON'|4326|0|0",
-              "'closed_water'|'geom'|'MULTIPOLYGON'|4326|0|0",
-              "'contours'|'geom'|'LINESTRING'|4326|0|0", "'day_by_hand'|'geom'|'POINT'|4326|0|0",
-              "'fish'|'geom'|'POINT'|4326|0|0", "'laid_by_hand'|'geom'|'POINT'|4326|0|0",
-              "'lead_line'|'geom'|'POINT'|4326|0|0", "'marks'|'geom'|'POINT'|4326|0|0",
-              "'pinned_marks'|'geom'|'POINT'|4326|0|0", "'places'|'geom'|'POINT'|4326|0|0",
-              "'section_change_points'|'geom'|'POINT'|4326|0|0",
-              "'section_names'|'geom'|'POINT'|4326|0|0",
-              "'sections'|'geom'|'MULTIPOLYGON'|4326|0|0", "'shoreline'|'geom'|'POLYGON'|4326|0|0",
-              "'soundings'|'geom'|'POINT'|4326|0|0", "'stays'|'geom'|'POINT'|4326|0|0",
-              "'weed_notes'|'geom'|'POINT'|4326|0|0", "'zones'|'geom'|'MULTIPOLYGON'|4326|0|0"}));
+    EXPECT_EQ(rows("table_name, column_name, geometry_type_name, srs_id, z, m",
+                   "gpkg_geometry_columns ORDER BY table_name"),
+              (Rows{"'bands'|'geom'|'MULTIPOLYGON'|4326|0|0",
+                    "'banned_water'|'geom'|'POLYGON'|4326|0|0",
+                    "'closed_water'|'geom'|'MULTIPOLYGON'|4326|0|0",
+                    "'contours'|'geom'|'LINESTRING'|4326|0|0",
+                    "'day_by_hand'|'geom'|'POINT'|4326|0|0",
+                    "'fish'|'geom'|'POINT'|4326|0|0",
+                    "'laid_by_hand'|'geom'|'POINT'|4326|0|0",
+                    "'lead_line'|'geom'|'POINT'|4326|0|0",
+                    "'marks'|'geom'|'POINT'|4326|0|0",
+                    "'numbered_water'|'geom'|'MULTIPOLYGON'|4326|0|0",
+                    "'pinned_marks'|'geom'|'POINT'|4326|0|0",
+                    "'places'|'geom'|'POINT'|4326|0|0",
+                    "'section_change_points'|'geom'|'POINT'|4326|0|0",
+                    "'section_names'|'geom'|'POINT'|4326|0|0",
+                    "'sections'|'geom'|'MULTIPOLYGON'|4326|0|0",
+                    "'shoreline'|'geom'|'POLYGON'|4326|0|0",
+                    "'soundings'|'geom'|'POINT'|4326|0|0",
+                    "'stays'|'geom'|'POINT'|4326|0|0",
+                    "'weed_notes'|'geom'|'POINT'|4326|0|0",
+                    "'zones'|'geom'|'MULTIPOLYGON'|4326|0|0"}));
 }
 
 TEST_F(GeoPackageLayout, SaysWhatItIsAndKnowsTheReferenceSystemsThatAreAskedFor) {

@@ -241,7 +241,9 @@ TEST_F(KeptColumns, OfNotesRulesAndSections) {
     water.houseRules.season = logbook::Season{month(10) / day(1), month(3) / day(14)};
     water.houseRules.notes = {"barbless", "life jacket"};
     water.houseRules.closed = {{"reeds", {}}};
-    water.sectionNames = {{here, "Heron Bay"}};
+    water.sectionNames = {{here, "Heron Bay", 3}};
+    const std::vector<geo::LonLatPiece> pieces{{{here, there, {3.0, 55.0}}, {}}};
+    water.numbering = {{{2, false, pieces}, {3, true, pieces}}, {pieces}, units::Area::hectares(2)};
     water.sectionChanges = {{sections::SectionChange::Kind::join, {here, there}, {}},
                             {sections::SectionChange::Kind::split, {}, {there, here}},
                             {sections::SectionChange::Kind::border, {here, there}, {there, there}}};
@@ -254,7 +256,11 @@ TEST_F(KeptColumns, OfNotesRulesAndSections) {
               (Rows{"'note_0001'|'barbless'", "'note_0002'|'life jacket'", "'rod_limit'|'3'",
                     "'season_first_month_day'|'1001'", "'season_last_month_day'|'314'"}));
     EXPECT_EQ(rows("name", "closed_water"), (Rows{"'reeds'"}));
-    EXPECT_EQ(rows("name, geom", "section_names"), (Rows{"'Heron Bay'|" + hexOf(here)}));
+    EXPECT_EQ(rows("name, geom, number", "section_names"),
+              (Rows{"'Heron Bay'|" + hexOf(here) + "|3"}));
+    EXPECT_EQ(rows("number, is_on_map", "numbered_water ORDER BY fid"),
+              (Rows{"2|0", "3|1", "0|0"}));
+    EXPECT_EQ(rows("wanted_area_m2", "division"), (Rows{"20000.0"}));
     EXPECT_EQ(rows("id, kind", "section_changes ORDER BY id"),
               (Rows{"1|'join'", "2|'split'", "3|'border'"}));
     EXPECT_EQ(rows("change_id, is_on_line, geom", "section_change_points ORDER BY fid"),

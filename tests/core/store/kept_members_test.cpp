@@ -47,6 +47,9 @@ Water plain() {
     water.places.resize(2);
     water.houseRules.closed.resize(2);
     water.sectionNames.resize(2);
+    const std::vector<geo::LonLatPiece> somewhere{{{{3.0, 55.0}, {3.2, 55.0}, {3.1, 55.3}}, {}}};
+    water.numbering = {
+        {{1, true, somewhere}, {2, true, somewhere}}, {somewhere}, units::Area::hectares(4.0)};
     water.sectionChanges.resize(2);
     water.pinnedMarks.resize(2);
     water.banned.assign(2, {{}, {{3.1, 55.2}, {3.11, 55.2}, {3.1, 55.21}}});
@@ -92,8 +95,11 @@ const std::array factMembers{
     Member{"limit", Part::facts,
            [](Water& w) {
                w.settings.bands =
-                   contours::Bands::make(w.settings.bands.edges(), metres(7.001)).value();
+                   contours::Bands::make(contours::Bands().edges(), metres(7.001)).value();
            }},
+    Member{"limit alone", Part::facts, [](Water& w) { w.settings.limit = metres(6.25); }},
+    Member{"counts in feet", Part::facts,
+           [](Water& w) { w.settings.countsIn = contours::CountsIn::feet; }},
     Member{"section area", Part::facts,
            [](Water& w) { w.settings.sectionArea = units::Area::hectares(2.5); }},
     Member{"secchi", Part::facts, [](Water& w) { w.settings.secchi = metres(3.2); }},
@@ -227,6 +233,24 @@ const std::array noteMembers{
            [](Water& w) {
                w.sectionNames[1].seed = {3.1, 55.0};
            }},
+    Member{"section name's number", Part::sections, [](Water& w) { w.sectionNames[1].number = 7; }},
+    Member{"number", Part::numbering,
+           [](Water& w) { w.numbering.waters.edit()[1].number = 1'000'000; }},
+    Member{"number off the map", Part::numbering,
+           [](Water& w) { w.numbering.waters.edit()[0].isOnMap = false; }},
+    Member{"number's water", Part::numbering,
+           [](Water& w) {
+               w.numbering.waters.edit()[1].pieces = {
+                   {{{3.0, 55.0}, {3.2, 55.0}, {3.1, 55.3}},
+                    {{{3.1, 55.1}, {3.11, 55.1}, {3.1, 55.12}}}},
+                   {{{4.0, 55.0}, {4.2, 55.0}, {4.1, 55.3}}, {}}};
+           }},
+    Member{"no parts before", Part::numbering, [](Water& w) { w.numbering.parts = {}; }},
+    Member{"another part before", Part::numbering,
+           [](Water& w) { w.numbering.parts.edit().push_back(w.numbering.waters[0].pieces); }},
+    Member{"divided for", Part::numbering,
+           [](Water& w) { w.numbering.wantedArea = units::Area::hectares(7.5); }},
+    Member{"no numbering", Part::numbering, [](Water& w) { w.numbering = {}; }},
     Member{"no section names", Part::sections, [](Water& w) { w.sectionNames.clear(); }},
     Member{"changes", Part::sections, [](Water& w) { w.sectionChanges.pop_back(); }},
     Member{"split", Part::sections,

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every choice and member reaches the job that it is for, with its sign and unit.
+#include "core/water/document/chosen_scale.h"
 #include "core/water/steps/derive.h"
 
 #include "core/reduction/sound_speed.h"
@@ -274,7 +275,7 @@ TEST(Locate, TellsWhatEachLayerHoldsAtAPlace) {
         EXPECT_EQ(here.trust, d.drawn->trust.halfWidthAt(p));
         EXPECT_EQ(here.trustName, d.drawn->trust.at(p));
         EXPECT_EQ(here.band,
-                  here.depth ? std::optional(w.settings.bands.bandOf(*here.depth)) : std::nullopt);
+                  here.depth ? std::optional(bandsOf(w, d).bandOf(*here.depth)) : std::nullopt);
         const auto zoneOf = [i](const structure::ZoneMap& map) {
             const auto number = map.zoneOfCell[i];
             return number < 0 ? nullptr : &map.zones[static_cast<std::size_t>(number)];

@@ -46,7 +46,7 @@ protected:
         return {.frame = made_.ground.frame,
                 .outline = made_.ground.outline,
                 .ground = ground_,
-                .bands = made_.water.settings.bands,
+                .bands = *made_.water.settings.bands,
                 .sections = *made_.derived.sections,
                 .trust_m = made_.derived.drawn->trust.halfWidths_m(),
                 .isGuess = nullptr,

@@ -51,6 +51,9 @@ Water onlyPart(Part part) {
         w.sectionNames = full.sectionNames;
         w.sectionChanges = full.sectionChanges;
         break;
+    case Part::numbering:
+        w.numbering = full.numbering;
+        break;
     case Part::plan:
         w.plan = full.plan;
         w.pinnedMarks = full.pinnedMarks;
@@ -283,7 +286,7 @@ TEST(Settings, TheBroadScaleIsMoreThanTheFineOneWhicheverIsChosen) {
 
 TEST(Settings, AreAsTheyAreSaidToComeWhereNothingIsChosen) {
     const Settings settings;
-    EXPECT_EQ(settings.sectionArea, Area::hectares(4.0));
+    EXPECT_FALSE(settings.sectionArea) << "chosen from the fishable water";
     EXPECT_EQ(settings.weedLeft, 1.0);
     EXPECT_FALSE(settings.cell || settings.secchi);
     EXPECT_EQ(settings.structure, StructureChoice());

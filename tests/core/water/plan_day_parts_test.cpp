@@ -106,7 +106,7 @@ marks::MarkInput inputOf(const PlannedWater& made, const ByHand& hand, const rod
     return {.frame = made.ground.frame,
             .outline = made.ground.outline,
             .ground = ground,
-            .bands = made.water.settings.bands,
+            .bands = *made.water.settings.bands,
             .sections = *made.derived.sections,
             .trust_m = made.derived.drawn->trust.halfWidths_m(),
             .isGuess = &hand.isGuess,

@@ -91,6 +91,17 @@ inline constexpr std::array settingRows{
                          .value();
              },
              fromBands},
+    StampRow{"bands, absent", [](Water& w) { w.settings.bands.reset(); }, fromBands},
+    StampRow{"settings.limit",
+             [](Water& w) {
+                 w.settings.bands.reset();
+                 w.settings.limit = units::Depth::metres(4.0);
+             },
+             fromBands},
+    StampRow{"settings.countsIn", [](Water& w) { w.settings.countsIn = contours::CountsIn::feet; },
+             fromBands},
+    StampRow{"settings.sectionArea, absent", [](Water& w) { w.settings.sectionArea.reset(); },
+             fromSections},
     StampRow{"settings.sectionArea",
              [](Water& w) { w.settings.sectionArea = units::Area::hectares(6.0); }, fromSections},
     StampRow{"settings.secchi", [](Water& w) { w.settings.secchi = units::Depth::metres(3.0); },
@@ -121,6 +132,7 @@ inline constexpr std::array settingRows{
              },
              fromSections},
     StampRow{"sectionName.name", [](Water& w) { w.sectionNames[0].name = "Hole"; }, fromSections},
+    StampRow{"sectionName.number", [](Water& w) { w.sectionNames[0].number = 9; }, fromSections},
     StampRow{"no section name", [](Water& w) { w.sectionNames.clear(); }, fromSections},
     StampRow{"sectionChange.kind",
              [](Water& w) { w.sectionChanges[0].kind = sections::SectionChange::Kind::join; },

@@ -22,7 +22,8 @@ support::MadeUpWater ramp(double deepest_m = 8.0) {
 WaterForm formAt(const support::MadeUpWater& made, const contours::Bands& bands, double rise_m) {
     const surface::DrawnWater drawn{made.mask, made.depth, {}, {}};
     base::Progress silent;
-    auto form = formOf(bands, drawn, made.outline, units::Length::metres(rise_m), silent);
+    auto form = formOf(contours::CountsIn::metres, bands, drawn, made.outline,
+                       units::Length::metres(rise_m), silent);
     EXPECT_TRUE(form) << form.error().sentence();
     return std::move(*form);
 }
@@ -158,7 +159,8 @@ TEST(WaterForm, IsRefusedWhereNoWaterIsLeft) {
     const auto made = ramp();
     const surface::DrawnWater drawn{made.mask, made.depth, {}, {}};
     base::Progress silent;
-    EXPECT_FALSE(formOf(bandsAt({2.0}), drawn, made.outline, units::Length::metres(-9.0), silent));
+    EXPECT_FALSE(formOf(contours::CountsIn::metres, bandsAt({2.0}), drawn, made.outline,
+                        units::Length::metres(-9.0), silent));
 }
 
 } // namespace

@@ -27,7 +27,9 @@ std::vector<QString> namesOf(const rates::RateTable& table, ReviewBy by,
                              const water::Water& water = {},
                              UnitSystem units = UnitSystem::metric) {
     std::vector<QString> names;
-    for (const ProducedRow& row : rowsThatMatter(table, by, water, wording::Words(units))) {
+    for (const ProducedRow& row :
+         rowsThatMatter(table, by, water, water.settings.bands.value_or(contours::Bands()),
+                        wording::Words(units))) {
         names.push_back(row.name);
     }
     return names;

@@ -16,6 +16,7 @@
 #include "app/widgets/amount_field.h"
 #include "app/widgets/entry_line.h"
 #include "app/widgets/plain_table.h"
+#include "core/water/document/chosen_scale.h"
 #include "core/water/questions/review_log.h"
 #include "tests/app/days/autumn_log.h"
 #include "tests/support/bowl.h"
@@ -364,7 +365,8 @@ TEST_F(LookingBack, SaysWhatProducedAsTheLogIsReviewed) {
         const wording::Words words;
         std::vector<QStringList> cells;
         for (const auto& each :
-             looking_back::rowsThatMatter(*expected, row.by, *open_.water(), words)) {
+             looking_back::rowsThatMatter(*expected, row.by, *open_.water(),
+                                          water::bandsOf(*open_.water(), open_.derived()), words)) {
             if (each.isTried()) {
                 cells.push_back(looking_back::producedCells(each.counted, each.name));
             }

@@ -83,10 +83,13 @@ void writeByTheFirstVersion(const std::filesystem::path& path, const water::Wate
                           "1.5, 420.5, 0.125, 'weed')");
     mark.run(store::Blob(store::blobOf(markOfOld)));
     store::keepDays(*connection, water, nullptr, quiet);
-    for (const auto keep :
-         {store::keepFacts, store::keepShoreline, store::keepLeadLine, store::keepWeedNotes,
-          store::keepHouseRules, store::keepSectionNames, store::keepPlan}) {
+    for (const auto keep : {store::keepFacts, store::keepShoreline, store::keepLeadLine,
+                            store::keepWeedNotes, store::keepHouseRules, store::keepPlan}) {
         keep(*connection, water);
+    }
+    for (const sections::SectionName& name : water.sectionNames) {
+        store::Statement(*connection, "INSERT INTO section_names (geom, name) VALUES (?,?)")
+            .run(store::Blob(store::blobOf(name.seed)), name.name);
     }
     keepStayOfOld(*connection);
     const auto written = transaction.commit();
@@ -150,6 +153,10 @@ TEST_F(Steps, AreAllDoneInAFreshFile) {
 TEST_F(Steps, BringAFileOfTheFirstVersionUpToDateWithAllThatItHolds) {
     water::Water old = water;
     old.sectionChanges.clear();
+    old.numbering = {};
+    for (sections::SectionName& name : old.sectionNames) {
+        name.number = 0;
+    }
     old.banned.clear();
     old.beliefProfiles.clear();
     old.dayByHand = {};
