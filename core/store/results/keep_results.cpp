@@ -98,6 +98,11 @@ bool isOf(const water::CheckedSurvey& checked, const water::Water& water) {
             return false;
         }
     }
+    for (const reduction::DayDifference& between : checked.differences) {
+        if (std::max(between.dayA, between.dayB) >= days.size()) {
+            return false;
+        }
+    }
     for (std::size_t i = 0; i < days.size(); ++i) {
         const std::size_t count = water.days[i].soundings.size();
         if (days[i].points.size() != count || days[i].depth_m.size() != count) {

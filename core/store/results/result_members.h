@@ -86,6 +86,10 @@ private:
         auto& [count, mean_m, rms_m, p95_m, withinOrder1b, withinOrder2] = check;
         all(count, mean_m, rms_m, p95_m, withinOrder1b, withinOrder2);
     }
+    void take(Of<reduction::DayDifference>& between) {
+        auto& [dayA, dayB, difference, crossings] = between;
+        all(dayA, dayB, difference, crossings);
+    }
     void take(Of<reduction::DayTie>& tie) {
         auto& [offsets, errors, isHeld, isTied, crossings, before, after] = tie;
         all(offsets, errors, isHeld, isTied, crossings, before, after);
@@ -139,8 +143,8 @@ private:
             joined);
     }
     void take(Of<sections::Section>& section) {
-        auto& [number, name, cells, pieces, middle, spine, area, meanDepth, maxDepth, shore, dropOff,
-               weedShare, trustShare, bandShare, fromLaunch] = section;
+        auto& [number, name, cells, pieces, middle, spine, area, meanDepth, maxDepth, shore,
+               dropOff, weedShare, trustShare, bandShare, fromLaunch] = section;
         all(number, name);
         this->takeCells(cells);
         all(pieces, middle, spine, area, meanDepth, maxDepth, shore, dropOff, weedShare, trustShare,
