@@ -90,9 +90,8 @@ enum class Part {
 };
 
 inline constexpr std::array allParts{
-    Part::facts,      Part::shoreline, Part::days,      Part::leadLine, Part::weedNotes,
-    Part::houseRules, Part::sections,  Part::numbering, Part::plan,     Part::sheets,
-    Part::log};
+    Part::facts,    Part::shoreline, Part::days, Part::leadLine, Part::weedNotes, Part::houseRules,
+    Part::sections, Part::numbering, Part::plan, Part::sheets,   Part::log};
 
 /// An id that no day, lead line sounding, weed note, stay or fish of the water has yet.
 [[nodiscard]] std::int64_t freshId(const Water& water);
