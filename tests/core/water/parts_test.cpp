@@ -61,6 +61,9 @@ Water onlyPart(Part part) {
         w.beliefProfiles = full.beliefProfiles;
         w.dayByHand = full.dayByHand;
         break;
+    case Part::sheets:
+        w.sheets = full.sheets;
+        break;
     case Part::log:
         w.log = full.log;
         break;

@@ -101,8 +101,9 @@ TEST_F(ProducedPage, LaysARowBesideAnotherAndNeverBesideItself) {
     table().selectRow(rowOf(nameOf(0)));
     turn();
     auto& with = named<QComboBox>("Beside it");
-    const auto rows = looking_back::rowsThatMatter(counted(ReviewBy::section), ReviewBy::section,
-                                                   *open_.water(), wording::Words());
+    const auto rows =
+        looking_back::rowsThatMatter(counted(ReviewBy::section), ReviewBy::section, *open_.water(),
+                                     open_.derived().bands, wording::Words());
     const auto row = [&](std::size_t section) {
         return *std::ranges::find(rows, nameOf(section), &looking_back::ProducedRow::name);
     };
@@ -135,8 +136,8 @@ TEST_F(ProducedPage, ShadesTheChartByWhatIsCountedNow) {
 
 TEST_F(ProducedPage, GivesAwayAPictureOfWhatWasFishedAndDrawsBarsAsLongAsTheirRates) {
     const auto table = counted(ReviewBy::section);
-    auto rows =
-        looking_back::rowsThatMatter(table, ReviewBy::section, *open_.water(), wording::Words());
+    auto rows = looking_back::rowsThatMatter(table, ReviewBy::section, *open_.water(),
+                                             open_.derived().bands, wording::Words());
     std::erase_if(rows, [](const looking_back::ProducedRow& row) { return !row.isTried(); });
     named<QPushButton>("Copy picture").click();
     EXPECT_EQ(QGuiApplication::clipboard()->image(),
