@@ -1,8 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# package.sh [--clean-room]: builds Release and makes a .deb and a relocatable .tar.gz of it in build/release/packages, looked over by
-# lintian, desktop-file-validate and appstreamcli. --clean-room installs the .deb in a fresh Debian 12 (debootstrap; needs root and
-# Debian's packages), opens the desk there on a display in memory, does the main job with the sample, and removes it again.
+# package.sh: builds Release and makes a .deb and a relocatable .tar.gz of it in build/release/packages, looked over by lintian,
+# desktop-file-validate and appstreamcli.
 set -euo pipefail
 cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
 export LC_ALL=C.UTF-8
@@ -28,7 +27,4 @@ desktop-file-validate resources/install/org.meremark.Meremark.desktop
 appstreamcli validate --no-net resources/install/org.meremark.Meremark.metainfo.xml
 lintian --fail-on error,warning --suppress-tags no-manual-page "$deb"
 
-if [[ ${1:-} == --clean-room ]]; then
-    ./cmake/clean_room.sh "$deb"
-fi
 (cd "$packages" && sha256sum -- *.deb *.tar.gz)

@@ -101,6 +101,7 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'section_change_points'|'geom'|'POINT'|4326|0|0",
                     "'section_names'|'geom'|'POINT'|4326|0|0",
                     "'sections'|'geom'|'MULTIPOLYGON'|4326|0|0",
+                    "'sheet_stops'|'geom'|'POINT'|4326|0|0",
                     "'shoreline'|'geom'|'POLYGON'|4326|0|0",
                     "'soundings'|'geom'|'POINT'|4326|0|0",
                     "'stays'|'geom'|'POINT'|4326|0|0",
