@@ -101,7 +101,8 @@ TEST_F(OfNow, EveryPartOfTheWaterMattersToAPlan) {
         {water::Part::plan, [](water::Water& w) { w.plan.count = 2; }},
         {water::Part::log, [](water::Water& w) { w.log.push_back({}); }},
     };
-    ASSERT_EQ(changes.size() + 1, water::allParts.size()) << "the numbering follows from the map";
+    ASSERT_EQ(changes.size() + 2, water::allParts.size())
+        << "the numbering follows from the map, and a sheet is of a plan that was";
     for (const auto& [part, change] : changes) {
         edits::change(open_, "Change", {part}, change);
         EXPECT_FALSE(open_.isPlanCurrent()) << static_cast<int>(part);

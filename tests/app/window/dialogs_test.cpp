@@ -2,6 +2,7 @@
 // The dialogs behind the menus, answered as a hand would.
 #include "tests/app/window/window_case.h"
 
+#include "app/days/refresher.h"
 #include "app/edits/change_settings.h"
 #include "app/edits/set_plan.h"
 #include "tests/support/desk_bowl.h"
@@ -93,10 +94,17 @@ TEST_F(Dialogs, ASheetThatIsSavedIsKeptToBeWrittenUp) {
     edits::setPlan(open(), "Set", [](marks::Plan& plan) { plan.count = 3; });
     open().planTomorrow();
     open().jobs().finishAll();
+    window_->show();
+    days().setCurrentIndex(1);
+    do { // until the steps show what was planned
+        QCoreApplication::processEvents();
+        open().jobs().finishAll();
+    } while (!open().isPlanCurrent());
+    for (days::Refresher* refresher : window_->findChildren<days::Refresher*>()) {
+        refresher->finish();
+    }
     const auto planned = open().planned();
     ASSERT_TRUE(planned);
-    days().setCurrentIndex(1);
-    QCoreApplication::processEvents(); // the steps show what was planned
     const QString path = folder_.filePath("sheet.pdf");
     chooseAtStep("Save PDF…", path);
     EXPECT_TRUE(QFile::exists(path));
