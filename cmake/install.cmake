@@ -11,7 +11,7 @@ install(FILES "${from}/meremark.mime.xml" DESTINATION "${to}/mime/packages" RENA
 install(FILES "${CMAKE_SOURCE_DIR}/resources/icons/meremark.svg" DESTINATION "${to}/icons/hicolor/scalable/apps")
 install(FILES "${from}/meremark-batch.bash" DESTINATION "${to}/bash-completion/completions" RENAME meremark-batch)
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/sample-survey/files/" DESTINATION "${to}/meremark/sample")
-install(FILES "${CMAKE_SOURCE_DIR}/README.md" DESTINATION "${to}/doc/meremark")
+install(FILES "${CMAKE_SOURCE_DIR}/README.md" "${CMAKE_SOURCE_DIR}/CHANGELOG.md" DESTINATION "${to}/doc/meremark")
 
 # One page a program and one a verb, of the very texts that --help prints.
 find_program(MEREMARK_HELP2MAN help2man)
@@ -30,7 +30,7 @@ install(FILES "${from}/copyright" DESTINATION "${to}/doc/meremark")
 
 set(CPACK_PACKAGE_NAME meremark)
 set(CPACK_PACKAGE_VENDOR Meremark)
-set(CPACK_PACKAGE_CONTACT "The Meremark founders <founders@meremark.invalid>")
+set(CPACK_PACKAGE_CONTACT "The Meremark maintainers <maintainers@meremark.invalid>")
 set(CPACK_PACKAGE_VERSION "${PROJECT_VERSION}")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "charts, anchor marks and log of one stillwater")
 set(CPACK_RESOURCE_FILE_LICENSE "${CMAKE_SOURCE_DIR}/LICENSE")

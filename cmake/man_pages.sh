@@ -16,12 +16,14 @@ page() {
     local name=$1 words=$2
     shift 2
     help2man --no-info --no-discard-stderr --section 1 --source Meremark --name "$words" --version-string "$version" \
-        "$*" | sed "s/^\.TH \"[^\"]*\"/.TH \"${name^^}\"/" | gzip -9n >"$to/$name.1.gz"
+        "$*" | sed -e "s/^\.TH \"[^\"]*\"/.TH \"${name^^}\"/" -e "/^\.SH NAME/{n;s/^.* \\\\-/$name \\\\-/}" | gzip -9n >"$to/$name.1.gz"
 }
 page meremark 'charts, anchor marks and log of one stillwater' "$desk"
 page meremark-batch "Meremark's main job without a window" "$batch"
 while read -r verb words; do
     page "meremark-batch-$verb" "${words,}" "$batch" "$verb"
 done < <("$batch" --help | awk '/^Subcommands:/ {on = 1; next} on && /^  [a-z]/ {print}')
-gzip -9nc "$top/CHANGELOG.md" >"$to/changelog.gz"
+# In the form that Debian wants; what has changed stands in the CHANGELOG.md beside it.
+printf 'meremark (%s) unstable; urgency=low\n\n  * See CHANGELOG.md.\n\n -- The Meremark maintainers <maintainers@meremark.invalid>  %s\n' \
+    "$version" "$(date -u -R -d "@$SOURCE_DATE_EPOCH")" | gzip -9n >"$to/changelog.gz"
 touch "$to/made"
