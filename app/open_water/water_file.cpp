@@ -3,6 +3,7 @@
 
 #include "core/geo/outline.h"
 #include "core/water/steps/choose_scale.h"
+#include "core/water/steps/note_numbers.h"
 
 namespace open_water {
 
@@ -66,6 +67,7 @@ base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::P
         return std::unexpected(loaded.error());
     }
     water::chooseScale(*water, kept);
+    water::noteNumbers(*water, kept); // Its sections may have been kept before its numbers were.
     return WaterFile{std::move(*store), std::move(*water), std::move(kept)};
 }
 

@@ -41,6 +41,12 @@ Stamp sumOf(std::span<const std::byte> bytes) {
     return sum.take(bytes);
 }
 
+/// What a result was made from: the water, and the very drawing. A water that is drawn afresh has
+/// the same stamp and another bottom.
+Stamp madeFrom(Stamp stamp, const surface::DrawnWater& drawn) {
+    return stamp.take(sumOf(std::as_bytes(std::span(drawn.depth.raw_m()))));
+}
+
 template <class T>
 std::optional<std::vector<std::byte>> bytesOf(const T& result, const grid::GridFrame& frame) {
     ResultWriter writer;
@@ -162,28 +168,39 @@ bool put(Step step, std::span<const std::byte> bytes, const water::Water& water,
     }
 }
 
+/// The stamp and the sum of what the file holds of the step.
+std::optional<std::pair<std::int64_t, std::int64_t>> heldOf(Connection& connection, Step step) {
+    Statement held(connection, "SELECT stamp, content_sum FROM step_results WHERE step=?");
+    held.ask(water::nameOf(step));
+    return held.next() ? std::optional(std::pair(held.wholeNumber(0), held.wholeNumber(1)))
+                       : std::nullopt;
+}
+
 void keepResult(Connection& connection, const Derived& found, Step step) {
     const auto stamp = found.stamps.find(step);
     const bool isMade = stamp != found.stamps.end() && found.drawn && !found.outlineIsAssumed;
-    Statement held(connection, "SELECT stamp FROM step_results WHERE step=?");
-    held.ask(water::nameOf(step));
-    const bool isThere = held.next();
-    if (isMade && isThere && held.wholeNumber(0) == numberOf(stamp->second)) {
+    auto bytes = isMade ? bytesOf(found, step) : std::nullopt;
+    if (bytes && bytes->size() > largestResult) {
+        bytes.reset();
+    }
+    const auto wanted =
+        bytes ? std::optional(std::pair(numberOf(madeFrom(stamp->second, *found.drawn)),
+                                        numberOf(sumOf(*bytes))))
+              : std::nullopt;
+    // Divided anew, the same water gives other sections: the stamp alone does not tell.
+    const auto held = heldOf(connection, step);
+    if (held == wanted) {
         return;
     }
-    held.reset();
-    if (isThere) {
+    if (held) {
         Statement(connection, "DELETE FROM step_results WHERE step=?").run(water::nameOf(step));
-        setChanged(connection, "step_results");
     }
-    const auto bytes = isMade ? bytesOf(found, step) : std::nullopt;
-    if (bytes && bytes->size() <= largestResult) {
+    if (wanted) {
         Statement(connection,
                   "INSERT INTO step_results (step, stamp, content_sum, content) VALUES (?,?,?,?)")
-            .run(water::nameOf(step), numberOf(stamp->second), numberOf(sumOf(*bytes)),
-                 Blob(*bytes));
-        setChanged(connection, "step_results");
+            .run(water::nameOf(step), wanted->first, wanted->second, Blob(*bytes));
     }
+    setChanged(connection, "step_results");
 }
 
 } // namespace
@@ -203,7 +220,7 @@ void recallResults(Connection& connection, const water::Water& water, const wate
     Statement row(connection, "SELECT content_sum, content FROM step_results "
                               "WHERE step=? AND stamp=?");
     for (const Step step : steps) {
-        row.ask(water::nameOf(step), numberOf(wanted.at(step)));
+        row.ask(water::nameOf(step), numberOf(madeFrom(wanted.at(step), *derived.drawn)));
         if (row.next() && row.wholeNumber(0) == numberOf(sumOf(row.blob(1))) &&
             put(step, row.blob(1), water, derived)) {
             derived.stamps[step] = wanted.at(step);

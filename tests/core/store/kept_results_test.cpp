@@ -223,6 +223,29 @@ TEST_F(KeptResults, OfANewMapReplaceThoseOfTheOld) {
     EXPECT_FALSE(held(water_).contains(Step::sections));
 }
 
+TEST_F(KeptResults, DividedAnewReplaceThoseOfBefore) {
+    Derived again = found_;
+    auto map = *found_.sections;
+    map.sections[0].name = "as divided anew";
+    again.sections = std::make_shared<const sections::SectionMap>(map);
+    ASSERT_EQ(again.stamps, found_.stamps) << "nothing that they are made from has changed";
+    ASSERT_TRUE(store_->saveFound(water_, again, {}, quiet));
+    EXPECT_EQ(recalled(*store_, water_).sections->sections[0].name, "as divided anew");
+}
+
+TEST_F(KeptResults, OfAnotherDrawingAreLeftOut) {
+    surface::DrawnWater afresh = *found_.drawn;
+    for (float& depth_m : afresh.depth.raw_m()) {
+        depth_m *= 1.01F;
+    }
+    ASSERT_TRUE(store_->saveDrawing(afresh, *water_.frame, found_.stamps.at(Step::draw)));
+    EXPECT_EQ(held(water_), drawingAlone) << "a cut between two saves may leave them so";
+    Derived again = found_;
+    again.drawn = std::make_shared<const surface::DrawnWater>(afresh);
+    ASSERT_TRUE(store_->saveFound(water_, again, {}, quiet));
+    EXPECT_EQ(held(water_), all);
+}
+
 TEST_F(KeptResults, OfAnAssumedShoreAreNotKept) {
     water::Water shoreless = water_;
     shoreless.shoreline = {};
