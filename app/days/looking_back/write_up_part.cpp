@@ -138,13 +138,17 @@ void WriteUpPart::begin() {
 void WriteUpPart::offerDays() {
     days_ = {std::nullopt};
     which_->clear();
-    which_->addItem(tr("%1, the plan as it is now").arg(wording::Words::day(water().plan.day.day)));
+    which_->addItem(planWords());
     for (auto sheet = water().sheets.rbegin(); sheet != water().sheets.rend(); ++sheet) {
         days_.emplace_back(sheet->day);
         which_->addItem(tr("%1, from its sheet").arg(wording::Words::day(sheet->day)));
     }
     const auto day = dayToWriteUp(water(), water().clock.dayOf(open_water::now()));
     which_->setCurrentIndex(static_cast<int>(std::ranges::find(days_, day) - days_.begin()));
+}
+
+QString WriteUpPart::planWords() const {
+    return tr("%1, the plan as it is now").arg(wording::Words::day(water().plan.day.day));
 }
 
 void WriteUpPart::takeDay() {
@@ -191,7 +195,11 @@ void WriteUpPart::takeSheet(const water::BoatSheet& sheet) {
 }
 
 DayStepLine WriteUpPart::refresh() {
-    if (!isUnderWay() || isAwaited_) {
+    if (!isUnderWay()) {
+        return {};
+    }
+    which_->setItemText(0, planWords());
+    if (isAwaited_) {
         return {};
     }
     const auto water = context_.open.water();

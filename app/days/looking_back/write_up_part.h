@@ -51,6 +51,7 @@ private:
     void showMark();
     void done();
     void offerDays();
+    [[nodiscard]] QString planWords() const;
     /// The day chosen: its sheet, or the plan, which is made anew first where it is old.
     void takeDay();
     void takePlan(const base::Result<void>& plan);

@@ -49,6 +49,7 @@ public:
         print_ = makeButton(tr("Print…"), QStringLiteral("Ctrl+Shift+R"), tr("Print the sheet"),
                             [this] { print(); });
         addRow({print_, save_});
+        connect(&context_.open, &open_water::OpenWater::opened, this, [this] { ++waters_; });
     }
 
     DayStepLine refresh() override {
@@ -115,13 +116,14 @@ private:
             [path, content, page = pageSize(), form = form()](base::Progress&) {
                 return paper::saveDaySheet(path.toStdString(), content, form, page);
             },
-            [this, path, sheet](const base::Result<int>& pages) {
+            [this, path, sheet, waters = waters_](const base::Result<int>& pages) {
                 if (!pages) {
                     tell(pages.error());
                 } else {
-                    keep(sheet);
-                    emit context_.open.happened(
-                        tr("The sheet is in %1, %2 pages.").arg(path).arg(*pages));
+                    // It may come home when another water is open: that one was never planned so.
+                    const QString notKept = waters == waters_ ? keep(sheet) : QString();
+                    const QString made = tr("The sheet is in %1, %2 pages.").arg(path).arg(*pages);
+                    emit context_.open.happened((made + ' ' + notKept).trimmed());
                 }
             });
     }
@@ -147,8 +149,8 @@ private:
             const auto pages = paper::paintDaySheet(*printer, context_.chart.content(), form());
             if (!pages) {
                 tell(pages.error());
-            } else {
-                keep(sheet);
+            } else if (const QString notKept = keep(sheet); !notKept.isEmpty()) {
+                emit context_.open.happened(notKept);
             }
         });
     }
@@ -159,10 +161,15 @@ private:
     }
 
     /// To be written up after the day; a sheet without a stop has nothing to be written up.
-    void keep(const water::BoatSheet& sheet) {
+    /// \return why it is not kept; empty where it is.
+    [[nodiscard]] QString keep(const water::BoatSheet& sheet) {
+        if (context_.open.isReadOnly()) {
+            return tr("It is not kept to be written up: this water can only be read here.");
+        }
         if (!sheet.stops.empty()) {
             edits::takeSheet(context_.open, sheet);
         }
+        return {};
     }
 
     /// Ropes for another scope, or marks on another map, must not come onto paper.
@@ -186,6 +193,7 @@ private:
 
     QLabel* empty_ = nullptr;
     QLabel* old_ = nullptr;
+    int waters_ = 0; ///< Counts those that were opened.
     QComboBox* size_ = nullptr;
     QComboBox* form_ = nullptr;
     QPushButton* save_ = nullptr;

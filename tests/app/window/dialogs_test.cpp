@@ -64,7 +64,27 @@ protected:
             }
         }
         EXPECT_TRUE(wasThere) << words.toStdString();
+    }
+    /// The bowl with tomorrow planned and shown.
+    void layPlannedBowl() {
+        choose("New water...", folder_.filePath("bowl.gpkg"));
+        ASSERT_TRUE(support::layBowl(open()));
+        edits::setPlan(open(), "Set", [](marks::Plan& plan) { plan.count = 3; });
+        showPlanned();
+    }
+    void showPlanned() {
+        open().planTomorrow();
         open().jobs().finishAll();
+        window_->show();
+        days().setCurrentIndex(1);
+        do { // until the steps show what was planned
+            QCoreApplication::processEvents();
+            open().jobs().finishAll();
+        } while (!open().isPlanCurrent());
+        for (days::Refresher* refresher : window_->findChildren<days::Refresher*>()) {
+            refresher->finish();
+        }
+        ASSERT_TRUE(open().planned());
     }
     void choose(const QString& act, const QString& path) {
         answer<QFileDialog>(act, [&](QFileDialog& dialog) {
@@ -89,24 +109,11 @@ TEST_F(Dialogs, MakeANewWaterUnderTheNameThatWasGiven) {
 }
 
 TEST_F(Dialogs, ASheetThatIsSavedIsKeptToBeWrittenUp) {
-    choose("New water...", folder_.filePath("bowl.gpkg"));
-    ASSERT_TRUE(support::layBowl(open()));
-    edits::setPlan(open(), "Set", [](marks::Plan& plan) { plan.count = 3; });
-    open().planTomorrow();
-    open().jobs().finishAll();
-    window_->show();
-    days().setCurrentIndex(1);
-    do { // until the steps show what was planned
-        QCoreApplication::processEvents();
-        open().jobs().finishAll();
-    } while (!open().isPlanCurrent());
-    for (days::Refresher* refresher : window_->findChildren<days::Refresher*>()) {
-        refresher->finish();
-    }
+    layPlannedBowl();
     const auto planned = open().planned();
-    ASSERT_TRUE(planned);
     const QString path = folder_.filePath("sheet.pdf");
     chooseAtStep("Save PDF…", path);
+    open().jobs().finishAll();
     EXPECT_TRUE(QFile::exists(path));
     ASSERT_EQ(open().water()->sheets.size(), 1U);
     const water::BoatSheet& sheet = open().water()->sheets[0];
@@ -124,6 +131,35 @@ TEST_F(Dialogs, ASheetThatIsSavedIsKeptToBeWrittenUp) {
     open_water::OpenWater again;
     ASSERT_TRUE(again.open(folder_.filePath("bowl.gpkg")));
     EXPECT_EQ(again.water()->sheets, open().water()->sheets);
+}
+
+TEST_F(Dialogs, ASheetIsNotKeptInAWaterThatItIsNotOf) {
+    layPlannedBowl();
+    const QString path = folder_.filePath("sheet.pdf");
+    chooseAtStep("Save PDF…", path);
+    // It is being written, or is, and nobody has heard of it yet.
+    ASSERT_TRUE(open().create(folder_.filePath("other.gpkg"), "other"));
+    open().jobs().finishAll();
+    EXPECT_TRUE(QFile::exists(path));
+    EXPECT_EQ(open().water()->name, "other");
+    EXPECT_TRUE(open().water()->sheets.empty());
+}
+
+TEST_F(Dialogs, ASheetOfAWaterThatCanOnlyBeReadIsMadeAndSaidNotToBeKept) {
+    layPlannedBowl();
+    ASSERT_TRUE(open().create(folder_.filePath("other.gpkg"), "other"));
+    open_water::OpenWater elsewhere;
+    ASSERT_TRUE(elsewhere.open(folder_.filePath("bowl.gpkg")));
+    ASSERT_TRUE(open().open(folder_.filePath("bowl.gpkg")));
+    ASSERT_TRUE(open().isReadOnly());
+    showPlanned();
+    const QString path = folder_.filePath("sheet.pdf");
+    chooseAtStep("Save PDF…", path);
+    open().jobs().finishAll();
+    EXPECT_TRUE(QFile::exists(path));
+    EXPECT_TRUE(open().water()->sheets.empty());
+    EXPECT_TRUE(open().keeper().unkept().empty()) << "or the window could not be left";
+    EXPECT_TRUE(said().contains("It is not kept to be written up")) << said().toStdString();
 }
 
 TEST_F(Dialogs, OpenTheWaterThatWasChosen) {
