@@ -119,6 +119,7 @@ private:
                                                  : tr("Draw the water up to its sections first."));
             return;
         }
+        setAwaited(true);
         startJob<rates::RateTable>(
             tr("Counting the log"),
             [water = asked_, derived = context_.open.derived(),
@@ -126,6 +127,7 @@ private:
                 return water::reviewLog(*water, derived, question, progress);
             },
             [this, by = by()](base::Result<rates::RateTable> counted) {
+                setAwaited(false);
                 rates_.reset();
                 if (counted) {
                     rates_ = std::make_shared<const rates::RateTable>(std::move(*counted));
@@ -139,6 +141,15 @@ private:
                              : QString::fromStdString(counted.error().sentence()));
                 emit lineChanged();
             });
+    }
+
+    /// What is shown was counted before the last change: it is pale, and nobody is given it.
+    void setAwaited(bool isAwaited) {
+        table_->setFaint(isAwaited);
+        for (QWidget* each : {static_cast<QWidget*>(bars_), static_cast<QWidget*>(copy_),
+                              static_cast<QWidget*>(save_)}) {
+            each->setEnabled(!isAwaited);
+        }
     }
 
     void show() {

@@ -65,6 +65,9 @@ private:
             show({tr("Nothing logged yet. Write up a day, and the log begins to tell.")});
             return;
         }
+        // The sentences of before are pale until then, and nobody is given them.
+        said_->setEnabled(false);
+        copy_->setEnabled(false);
         startJob<QStringList>(
             tr("Summing up the log"),
             [water = counted_, derived = context_.open.derived(), question = question_.question(),
@@ -78,6 +81,7 @@ private:
 
     void show(const QStringList& sentences) {
         said_->setText(sentences.join(QStringLiteral("\n\n")));
+        said_->setEnabled(true);
         copy_->setEnabled(!counted_->log.empty());
     }
 

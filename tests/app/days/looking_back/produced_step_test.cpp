@@ -9,6 +9,7 @@
 #include "core/water/questions/review_log.h"
 #include "tests/app/days/autumn_log.h"
 #include "tests/app/days/looking_back/back_desk.h"
+#include "tests/support/held_job.h"
 
 #include <QCheckBox>
 #include <QClipboard>
@@ -87,6 +88,44 @@ TEST_F(ProducedPage, ListsWhatWasFishedWithTheWholeBelowAndTheUntriedWhereAskedF
     EXPECT_TRUE(says(looking_back::untriedWords(untried, counted(ReviewBy::section))));
     named<QCheckBox>("List the untried").setChecked(true);
     EXPECT_EQ(table().rowCount(), static_cast<int>(untried) + 3);
+}
+
+TEST_F(ProducedPage, IsPaleAndNotGivenAwayWhileItIsCountedAnew) {
+    auto& save = named<QPushButton>("Save table…");
+    EXPECT_FALSE(table().isFaint());
+    EXPECT_TRUE(save.isEnabled());
+    support::HeldJob held(open_.jobs());
+    edits::addStays(open_, "Add", {stayIn(2, 14, 7)});
+    day_->findChild<days::Refresher*>()->finish();
+    EXPECT_TRUE(table().isFaint());
+    EXPECT_FALSE(save.isEnabled());
+    EXPECT_FALSE(named<QPushButton>("Copy picture").isEnabled());
+    held.letGo();
+    count();
+    EXPECT_FALSE(table().isFaint());
+    EXPECT_TRUE(save.isEnabled());
+}
+
+TEST_F(ProducedPage, TheSentencesInShortArePaleWhileTheyAreCountedAnew) {
+    day_->steps().openStep(0);
+    count();
+    auto& copy = named<QPushButton>("Copy");
+    EXPECT_TRUE(copy.isEnabled());
+    const auto paleOnes = [&] {
+        const auto labels = day_->findChildren<QLabel*>();
+        return std::ranges::count_if(
+            labels, [](const QLabel* label) { return label->isVisible() && !label->isEnabled(); });
+    };
+    EXPECT_EQ(paleOnes(), 0);
+    support::HeldJob held(open_.jobs());
+    edits::addStays(open_, "Add", {stayIn(2, 14, 7)});
+    day_->findChild<days::Refresher*>()->finish();
+    EXPECT_FALSE(copy.isEnabled());
+    EXPECT_EQ(paleOnes(), 1);
+    held.letGo();
+    count();
+    EXPECT_TRUE(copy.isEnabled());
+    EXPECT_EQ(paleOnes(), 0);
 }
 
 TEST_F(ProducedPage, CountsAStayThatIsAdded) {
