@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/amount_field.h"
 
+#include "app/widgets/look.h"
+
 #include <QKeyEvent>
-#include <QStyle>
 
 namespace widgets {
 
@@ -56,9 +57,7 @@ void AmountField::setWrong(bool isWrong) {
         return;
     }
     isWrong_ = isWrong;
-    setProperty("wrong", isWrong);
-    style()->unpolish(this);
-    style()->polish(this);
+    setLook(*this, "wrong", isWrong);
     emit wrongChanged(isWrong);
 }
 

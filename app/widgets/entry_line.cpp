@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/entry_line.h"
 
+#include "app/widgets/look.h"
+
 #include <QCompleter>
 #include <QKeyEvent>
-#include <QStyle>
 
 namespace widgets {
 
@@ -62,9 +63,7 @@ void EntryLine::setWrong(bool isWrong) {
         return;
     }
     isWrong_ = isWrong;
-    setProperty("wrong", isWrong);
-    style()->unpolish(this);
-    style()->polish(this);
+    setLook(*this, "wrong", isWrong);
     emit wrongChanged(isWrong);
 }
 

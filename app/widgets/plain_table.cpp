@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/widgets/plain_table.h"
 
+#include "app/widgets/look.h"
+
 #include <QDropEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMimeData>
 #include <QScrollBar>
 #include <QSignalBlocker>
-#include <QStyle>
 
 #include <algorithm>
 
@@ -70,9 +71,7 @@ void PlainTable::setRowsMovable() {
 
 void PlainTable::setFaint(bool isFaint) {
     if (isFaint != this->isFaint()) {
-        setProperty("faint", isFaint);
-        style()->unpolish(this);
-        style()->polish(this);
+        setLook(*this, "faint", isFaint);
     }
 }
 

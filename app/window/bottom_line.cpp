@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/bottom_line.h"
 
+#include "app/widgets/look.h"
 #include "app/window/said_label.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
-#include <QStyle>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -82,9 +82,7 @@ void BottomLine::showNotKept(const QString& sentence) {
 }
 
 void BottomLine::say(const QString& sentence, bool isWrong) {
-    said_->setProperty("wrong", isWrong);
-    said_->style()->unpolish(said_);
-    said_->style()->polish(said_);
+    widgets::setLook(*said_, "wrong", isWrong);
     said_->say(sentence);
 }
 
