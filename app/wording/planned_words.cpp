@@ -189,6 +189,19 @@ QString windNotSaid(const water::PlannedDay& day, const Words& words) {
                : said(*note, words) + ' ' + said(water::DayCaution(water::WindNotSaid{}), words);
 }
 
+QStringList toMindFirst(const water::PlannedDay& day, const Words& words) {
+    QStringList lines;
+    if (const QString wind = windNotSaid(day, words); !wind.isEmpty()) {
+        lines += wind;
+    }
+    for (const water::PlanNote& note : day.basis) {
+        if (std::holds_alternative<water::DaysDiffer>(note)) {
+            lines += said(note, words);
+        }
+    }
+    return lines;
+}
+
 QStringList notesOf(const water::PlannedDay& day) {
     QStringList lines;
     if (day.day.isOrderByHand) {

@@ -26,6 +26,9 @@ namespace wording {
 /// What nobody must overlook on a day whose wind nobody said: the line of it in basisOf() and the
 /// caution, in one; empty where the wind is known.
 [[nodiscard]] QString windNotSaid(const water::PlannedDay& day, const Words& words);
+/// Of basisOf(), what is to be seen before any mark is looked at: windNotSaid(), and that depths of
+/// the survey days contradict each other.
+[[nodiscard]] QStringList toMindFirst(const water::PlannedDay& day, const Words& words);
 /// Whose order the day has, and what became of own marks and of those for which there is no time.
 [[nodiscard]] QStringList notesOf(const water::PlannedDay& day);
 

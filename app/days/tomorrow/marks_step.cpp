@@ -30,7 +30,7 @@ constexpr int rowsShown = 10;
 class MarksStep : public DayStep {
 public:
     explicit MarksStep(DayContext context) : DayStep(context) {
-        windNotSaid_ = addWarning();
+        toMind_ = addWarning();
         empty_ = addWords();
         count_ = new QSpinBox(this);
         count_->setRange(1, 40);
@@ -68,10 +68,11 @@ public:
         const bool isOld = planned && !context_.open.isPlanCurrent();
         const QSignalBlocker quiet(count_);
         count_->setValue(water().plan.count);
-        const QString grave = planned ? wording::windNotSaid(*planned, words()) : QString();
+        const QString grave =
+            planned ? wording::toMindFirst(*planned, words()).join('\n') : QString();
         QStringList basis = planned ? wording::basisOf(*planned, words()) : QStringList();
         basis.removeIf([&grave](const QString& line) { return grave.contains(line); });
-        setWords(windNotSaid_, grave);
+        setWords(toMind_, grave);
         setWords(empty_, planned ? basis.join('\n')
                                  : tr("No marks yet. Draw the water on the survey day, then find "
                                       "marks."));
@@ -147,7 +148,7 @@ private:
         }
     }
 
-    QLabel* windNotSaid_ = nullptr;
+    QLabel* toMind_ = nullptr;
     QLabel* empty_ = nullptr;
     QLabel* old_ = nullptr;
     QSpinBox* count_ = nullptr;

@@ -257,8 +257,13 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
     EXPECT_EQ(wording::windNotSaid(day, metric),
               "Wind: not said; waves and shelter are not counted. The wind of this day is not "
               "known: look at the forecast before you go out.");
+    EXPECT_EQ(wording::toMindFirst(day, metric),
+              (QStringList{wording::windNotSaid(day, metric), wording::basisOf(day, metric)[6]}));
     day.basis.pop_back();
     EXPECT_EQ(wording::windNotSaid(day, metric), "");
+    EXPECT_EQ(wording::toMindFirst(day, metric), QStringList{wording::basisOf(day, metric)[6]});
+    day.basis = {water::DaysWithoutLevel{2}};
+    EXPECT_EQ(wording::toMindFirst(day, metric), QStringList());
 }
 
 TEST(SurveyWords, SayWhatFellAwayWithTheLevelItWasAgreedOn) {
