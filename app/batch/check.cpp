@@ -2,7 +2,7 @@
 #include "app/batch/report.h"
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
-#include "app/batch/water_file.h"
+#include "core/store/copies.h"
 #include "core/store/water_store.h"
 
 #include <CLI/CLI.hpp>
@@ -18,7 +18,7 @@ namespace {
 
 Result<void> check(const std::filesystem::path& path) {
     TerminalProgress progress;
-    auto store = openStore(path, store::Purpose::looking);
+    auto store = store::openWithCopy(path, store::Purpose::looking);
     if (!store) {
         return std::unexpected(store.error());
     }

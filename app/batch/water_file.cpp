@@ -33,7 +33,7 @@ Result<OpenedWater> load(std::unique_ptr<store::WaterStore> store, Progress& pro
 
 /// The store, if nobody else has the water; waterInUse if somebody has.
 Result<std::unique_ptr<store::WaterStore>> openAlone(const std::filesystem::path& path) {
-    auto store = openStore(path, store::Purpose::writing);
+    auto store = store::openWithCopy(path, store::Purpose::writing);
     if (store && (*store)->owner()) {
         return std::unexpected(store::inUseBy(*(*store)->owner(), path));
     }
@@ -42,15 +42,8 @@ Result<std::unique_ptr<store::WaterStore>> openAlone(const std::filesystem::path
 
 } // namespace
 
-Result<std::unique_ptr<store::WaterStore>> openStore(const std::filesystem::path& path,
-                                                     store::Purpose purpose) {
-    const std::filesystem::path folder = store::usualCopiesFolder();
-    store::Copies copies(folder);
-    return store::open(path, purpose, folder.empty() ? nullptr : &copies);
-}
-
 Result<OpenedWater> openWater(const std::filesystem::path& path, Progress& progress) {
-    auto store = openStore(path, store::Purpose::looking);
+    auto store = store::openWithCopy(path, store::Purpose::looking);
     if (!store) {
         return std::unexpected(store.error());
     }

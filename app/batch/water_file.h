@@ -19,11 +19,6 @@ struct OpenedWater {
     water::Derived derived;
 };
 
-/// store::open(). A file of an older version is brought up to date by that: after a copy of it,
-/// laid among those that the desk takes.
-[[nodiscard]] base::Result<std::unique_ptr<store::WaterStore>>
-openStore(const std::filesystem::path& path, store::Purpose purpose);
-
 /// Opens the file to look at it and loads the water; nothing is derived. Whoever writes it
 /// meanwhile is not kept from that.
 [[nodiscard]] base::Result<OpenedWater> openWater(const std::filesystem::path& path,

@@ -2,6 +2,7 @@
 #include "app/open_water/water_file.h"
 
 #include "core/geo/outline.h"
+#include "core/store/copies.h"
 #include "core/water/steps/choose_scale.h"
 #include "core/water/steps/note_numbers.h"
 
@@ -36,7 +37,7 @@ bool haveSameShore(const water::Water& one, const water::Water& other) {
 
 base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::Progress& progress,
                                       const std::function<void(const FirstLook&)>& look) {
-    auto store = store::open(path);
+    auto store = store::openWithCopy(path);
     if (!store) {
         return std::unexpected(store.error());
     }

@@ -270,6 +270,12 @@ fs::path usualCopiesFolder() {
                               : fs::path();
 }
 
+Result<std::unique_ptr<WaterStore>> openWithCopy(const fs::path& path, Purpose purpose) {
+    const fs::path folder = usualCopiesFolder();
+    Copies copies(folder);
+    return open(path, purpose, folder.empty() ? nullptr : &copies);
+}
+
 Result<CopyCounts> countsIn(const fs::path& water) {
     auto connection = Connection::open(water, Connection::Access::existing);
     if (!connection) {

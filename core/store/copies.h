@@ -3,11 +3,13 @@
 
 #include "core/base/progress.h"
 #include "core/base/result.h"
+#include "core/store/water_store.h"
 #include "core/units/moment.h"
 
 #include <cstddef>
 #include <cstdint>
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -75,6 +77,11 @@ private:
 /// Where this user's copies lie: beside what the desk keeps of him (XDG Base Directory
 /// Specification); empty where the system says no place.
 [[nodiscard]] std::filesystem::path usualCopiesFolder();
+
+/// open(), with a copy among the usual ones before a file of an older version is brought up to
+/// date: a step that goes wrong never changes the only copy.
+[[nodiscard]] base::Result<std::unique_ptr<WaterStore>>
+openWithCopy(const std::filesystem::path& path, Purpose purpose = Purpose::writing);
 
 /// What a water file holds, without reading all of it.
 [[nodiscard]] base::Result<CopyCounts> countsIn(const std::filesystem::path& water);

@@ -4,6 +4,8 @@
 #include "app/edits/change_settings.h"
 #include "app/edits/set_plan.h"
 #include "app/open_water/open_water.h"
+#include "core/store/copies.h"
+#include "tests/core/store/file_rows.h"
 #include "tests/support/desk_bowl.h"
 #include "tests/support/held_job.h"
 
@@ -57,6 +59,28 @@ TEST_F(Opening, LeavesTheWaterAsItIsUntilTheOtherIsThereWithItsDrawing) {
     open_.jobs().finishAll();
     EXPECT_TRUE(open_.isCurrent(Step::sections));
     EXPECT_TRUE(failures_.empty());
+}
+
+TEST_F(Opening, CopiesAnOlderFileBeforeItIsBroughtUpToDate) {
+    const QByteArray before = qgetenv("XDG_DATA_HOME");
+    qputenv("XDG_DATA_HOME", folder_.filePath("data").toUtf8());
+    support::changeFile(bowl_.toStdString(),
+                        "DROP TABLE division; DROP TABLE numbered_water;"
+                        "ALTER TABLE section_names DROP COLUMN number;"
+                        "ALTER TABLE sections DROP COLUMN number;"
+                        "DELETE FROM gpkg_geometry_columns WHERE table_name='numbered_water';"
+                        "DELETE FROM gpkg_contents WHERE table_name IN ('numbered_water', "
+                        "'division'); UPDATE water_file SET value='7' WHERE key='schema_step'");
+    const store::Copies copies(store::usualCopiesFolder());
+    ASSERT_TRUE(copies.of(bowl_.toStdString()).empty());
+    OpenWater fresh;
+    const auto opened = fresh.open(bowl_);
+    const auto taken = copies.of(bowl_.toStdString());
+    before.isNull() ? qunsetenv("XDG_DATA_HOME") : qputenv("XDG_DATA_HOME", before);
+    ASSERT_TRUE(opened) << opened.error().sentence();
+    fresh.jobs().finishAll();
+    ASSERT_EQ(taken.size(), 1U);
+    EXPECT_EQ(store::stateOf(taken[0].file), store::FileState::older);
 }
 
 TEST_F(Opening, BringsWhatTheStepsMadeAlong) {
