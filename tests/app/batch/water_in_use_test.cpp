@@ -71,6 +71,15 @@ TEST_F(WaterInUse, MayBeLookedAt) {
     EXPECT_TRUE(other->save({}, water::allParts, quiet).has_value()) << "and nobody was kept out";
 }
 
+TEST_F(WaterInUse, IsKeptFromNobodyWhileItIsLookedAt) {
+    base::Progress quiet;
+    const auto looking = batch::openWater(path, quiet);
+    ASSERT_TRUE(looking) << looking.error().sentence();
+    const auto writing = store::open(path);
+    ASSERT_TRUE(writing) << writing.error().sentence();
+    EXPECT_FALSE((*writing)->isReadOnly()) << "a report must not keep the desk from saving";
+}
+
 TEST_F(WaterInUse, IsKeptFromOthersWhileAVerbChangesIt) {
     base::Progress quiet;
     const auto opened = batch::openWaterToChange(path, 0.0, quiet);
