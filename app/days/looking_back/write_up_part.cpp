@@ -39,6 +39,15 @@ std::optional<units::Day> dayToWriteUp(const water::Water& water, units::Day tod
     return day && planned <= today && planned > *day ? std::nullopt : day;
 }
 
+/// Whether the marks of the plan are those of the sheet: another plan has other marks under the
+/// same numbers.
+bool areItsMarks(const water::BoatSheet& sheet, const water::PlannedDay& planned) {
+    return std::ranges::all_of(sheet.stops, [&](const water::BoatSheet::Stop& stop) {
+        const auto mark = std::ranges::find(planned.marks, stop.rank, &marks::Mark::rank);
+        return mark != planned.marks.end() && mark->lonLat == stop.place;
+    });
+}
+
 bool areRods(const QString& text) {
     bool isNumber = false;
     const int rods = text.toInt(&isNumber);
@@ -128,7 +137,6 @@ void WriteUpPart::showMark() {
 }
 
 void WriteUpPart::begin() {
-    context_.chart.setShown(chart::LayerKind::marks, true);
     show();
     offerDays();
     takeDay();
@@ -191,6 +199,8 @@ void WriteUpPart::takePlan(const base::Result<void>& plan) {
 
 void WriteUpPart::takeSheet(const water::BoatSheet& sheet) {
     writeUp_ = WriteUp(sheet);
+    const auto planned = context_.open.planned();
+    context_.chart.setShown(chart::LayerKind::marks, planned && areItsMarks(sheet, *planned));
     refresh();
 }
 

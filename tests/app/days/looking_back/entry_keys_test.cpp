@@ -330,6 +330,10 @@ TEST_F(EntryByKeys, TheSheetThatWasInTheBoatIsWrittenUpOnceThePlanHasGoneOn) {
     auto& which = named<QComboBox>("Day");
     ASSERT_EQ(which.count(), 3);
     EXPECT_EQ(which.currentIndex(), 2) << "the last day that is not to come";
+    const auto areMarksShown = [&] {
+        return chart_.content().shown.contains(chart::LayerKind::marks);
+    };
+    EXPECT_FALSE(areMarksShown()) << "tomorrow's have the same numbers";
     EXPECT_FALSE(says("still to come"));
     press(Qt::Key_Return);
     press(Qt::Key_Return);
@@ -345,6 +349,7 @@ TEST_F(EntryByKeys, TheSheetThatWasInTheBoatIsWrittenUpOnceThePlanHasGoneOn) {
     emit which.activated(0);
     turn();
     EXPECT_EQ(stops.rowCount(), 2) << "the plan as it is now";
+    EXPECT_TRUE(areMarksShown());
     EXPECT_TRUE(says("still to come"));
     which.setCurrentIndex(2);
     emit which.activated(2);
