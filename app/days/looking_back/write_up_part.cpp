@@ -18,6 +18,7 @@
 #include <QPushButton>
 
 #include <algorithm>
+#include <ranges>
 
 namespace days::looking_back {
 
@@ -147,9 +148,9 @@ void WriteUpPart::offerDays() {
     days_ = {std::nullopt};
     which_->clear();
     which_->addItem(planWords());
-    for (auto sheet = water().sheets.rbegin(); sheet != water().sheets.rend(); ++sheet) {
-        days_.emplace_back(sheet->day);
-        which_->addItem(tr("%1, from its sheet").arg(wording::Words::day(sheet->day)));
+    for (const auto& sheet : std::views::reverse(water().sheets)) {
+        days_.emplace_back(sheet.day);
+        which_->addItem(tr("%1, from its sheet").arg(wording::Words::day(sheet.day)));
     }
     const auto day = dayToWriteUp(water(), water().clock.dayOf(open_water::now()));
     which_->setCurrentIndex(static_cast<int>(std::ranges::find(days_, day) - days_.begin()));
