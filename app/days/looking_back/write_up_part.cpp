@@ -18,6 +18,7 @@
 #include <QPushButton>
 
 #include <algorithm>
+#include <memory>
 #include <ranges>
 
 namespace days::looking_back {
@@ -222,11 +223,13 @@ DayStepLine WriteUpPart::refresh() {
     const bool isToCome = writeUp_.day() > water->clock.dayOf(open_water::now());
     setWords(toCome_, isToCome ? tr("This day is still to come: nothing of it has been fished.")
                                : QString());
-    table_->setVisible(writeUp_.size() > 0);
+    // The rows own what they show: they may be painted while another day is being taken.
+    const auto stops = std::make_shared<const WriteUp>(writeUp_);
     table_->setRows(
-        static_cast<int>(writeUp_.size()),
-        [this, water](int row) { return writeUp_.cells(static_cast<std::size_t>(row), *water); },
-        [this, water](int row) { return writeUp_.look(static_cast<std::size_t>(row), *water); });
+        static_cast<int>(stops->size()),
+        [stops, water](int row) { return stops->cells(static_cast<std::size_t>(row), *water); },
+        [stops, water](int row) { return stops->look(static_cast<std::size_t>(row), *water); });
+    table_->setVisible(stops->size() > 0);
     return {};
 }
 
