@@ -20,16 +20,35 @@ namespace water {
 namespace {
 
 constexpr double sameMark_m = 25.0;
+/// How far the middle of the baits may be off where it is noted (our choice, no source).
+constexpr units::Length baitsKnownTo = units::Length::metres(15.0);
 
+template <class PlaceOf>
+std::vector<rates::GroupedStay> grouped(const Water& water, const PlaceOf& groupOf) {
+    std::vector<rates::GroupedStay> groups;
+    for (const logbook::Stay& stay : water.log) {
+        groups.push_back(
+            rates::wholeStay(stay, water.frame ? groupOf(stay) : std::string(elsewhere)));
+    }
+    return groups;
+}
+
+/// By where the boat lay.
 std::vector<rates::GroupedStay>
 byPlace(const Water& water, const std::function<std::string(geo::WaterPoint)>& groupOf) {
-    std::vector<rates::GroupedStay> grouped;
-    for (const logbook::Stay& stay : water.log) {
-        const std::string group =
-            water.frame ? groupOf(water.frame->toWater(stay.place)) : std::string(elsewhere);
-        grouped.push_back(rates::wholeStay(stay, group));
-    }
-    return grouped;
+    return grouped(water, [&](const logbook::Stay& stay) {
+        return groupOf(water.frame->toWater(stay.place));
+    });
+}
+
+/// By what was fished: where the baits lay, or else what lies within a cast of the boat.
+std::vector<rates::GroupedStay> byBaits(const Water& water,
+                                        const std::function<std::string(const Fished&)>& groupOf) {
+    return grouped(water, [&](const logbook::Stay& stay) {
+        return groupOf(stay.baitPlace
+                           ? Fished{water.frame->toWater(*stay.baitPlace), baitsKnownTo}
+                           : Fished{water.frame->toWater(stay.place), water.plan.tackle.cast});
+    });
 }
 
 /// 4 and not 4.0.
@@ -38,17 +57,17 @@ std::string shortMetres(units::Depth depth) {
     return text.ends_with(".0") ? text.substr(0, text.size() - 2) : text;
 }
 
-/// Calls `take(cell, distance in metres)` for the cells whose middle lies within a cast.
+/// Calls `take(cell, distance in metres)` for the cells whose middle lies within reach.
 template <class Take>
-void forCellsWithin(const grid::GridFrame& frame, geo::WaterPoint place, units::Length cast,
-                    const Take& take) {
+void forCellsWithin(const grid::GridFrame& frame, const Fished& fished, const Take& take) {
+    const auto& [place, within] = fished;
     const grid::Cell middle = frame.cellOf(place);
-    const int reach = static_cast<int>(std::ceil(cast.inMetres() / frame.cell_m()));
+    const int reach = static_cast<int>(std::ceil(within.inMetres() / frame.cell_m()));
     for (int row = middle.row - reach; row <= middle.row + reach; ++row) {
         for (int col = middle.col - reach; col <= middle.col + reach; ++col) {
             const grid::Cell cell{col, row};
             const double away_m = geo::distance_m(frame.centre(cell), place);
-            if (frame.holds(cell) && away_m <= cast.inMetres()) {
+            if (frame.holds(cell) && away_m <= within.inMetres()) {
                 take(cell, away_m);
             }
         }
@@ -178,8 +197,8 @@ std::string bandName(const contours::Bands& bands, std::size_t band) {
               : "over " + shortMetres(bands.from(band)) + " m";
 }
 
-std::string zoneGroup(const Water& water, const Derived& derived, geo::WaterPoint place) {
-    const Located found = locate(water, derived, place);
+std::string zoneGroup(const Water& water, const Derived& derived, const Fished& fished) {
+    const Located found = locate(water, derived, fished.place);
     if (!found.depth) {
         return std::string(elsewhere);
     }
@@ -191,19 +210,17 @@ std::string zoneGroup(const Water& water, const Derived& derived, geo::WaterPoin
         if (map == nullptr) {
             continue;
         }
-        forCellsWithin(map->zoneOfCell.frame(), place, water.plan.tackle.cast,
-                       [&](grid::Cell cell, double away_m) {
-                           const structure::ZoneNumber number = map->zoneOfCell[cell];
-                           if (number == structure::noZone) {
-                               return;
-                           }
-                           const auto* zone = &map->zones[static_cast<std::size_t>(number)];
-                           if (isPlaceToFish(zone->kind) &&
-                               isBetter(*zone, away_m, best, distance_m)) {
-                               best = zone;
-                               distance_m = away_m;
-                           }
-                       });
+        forCellsWithin(map->zoneOfCell.frame(), fished, [&](grid::Cell cell, double away_m) {
+            const structure::ZoneNumber number = map->zoneOfCell[cell];
+            if (number == structure::noZone) {
+                return;
+            }
+            const auto* zone = &map->zones[static_cast<std::size_t>(number)];
+            if (isPlaceToFish(zone->kind) && isBetter(*zone, away_m, best, distance_m)) {
+                best = zone;
+                distance_m = away_m;
+            }
+        });
     }
     if (best != nullptr) {
         return std::string(structure::nameOf(best->kind));
@@ -212,8 +229,8 @@ std::string zoneGroup(const Water& water, const Derived& derived, geo::WaterPoin
 }
 
 std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& derived) {
-    return byPlace(water, [&](geo::WaterPoint p) {
-        const Located found = locate(water, derived, p);
+    return byBaits(water, [&](const Fished& fished) {
+        const Located found = locate(water, derived, fished.place);
         if (found.section != nullptr) {
             return found.section->name;
         }
@@ -223,7 +240,7 @@ std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& der
         const auto& map = derived.sections->sectionOfCell;
         sections::SectionNumber nearest = sections::noSection;
         double nearest_m = HUGE_VAL;
-        forCellsWithin(map.frame(), p, water.plan.tackle.cast, [&](grid::Cell cell, double away_m) {
+        forCellsWithin(map.frame(), fished, [&](grid::Cell cell, double away_m) {
             if (map[cell] != sections::noSection && away_m < nearest_m) {
                 nearest = map[cell];
                 nearest_m = away_m;
@@ -237,12 +254,12 @@ std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& der
 }
 
 std::vector<rates::GroupedStay> byZone(const Water& water, const Derived& derived) {
-    return byPlace(water, [&](geo::WaterPoint p) { return zoneGroup(water, derived, p); });
+    return byBaits(water, [&](const Fished& fished) { return zoneGroup(water, derived, fished); });
 }
 
 std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derived) {
-    return byPlace(water, [&](geo::WaterPoint p) {
-        const Located found = locate(water, derived, p);
+    return byBaits(water, [&](const Fished& fished) {
+        const Located found = locate(water, derived, fished.place);
         return found.band ? bandName(bandsOf(water, derived), *found.band) : std::string(elsewhere);
     });
 }

@@ -16,10 +16,16 @@ inline constexpr std::string_view elsewhere = "elsewhere";
 inline constexpr std::string_view plainBottom = "plain bottom";
 inline constexpr std::string_view tooDeep = "deeper than the limit";
 
+/// What a stay fished: the ground within reach of a place.
+struct Fished {
+    geo::WaterPoint place; ///< Of the middle of the baits where that is noted, or else of the boat.
+    units::Length within;  ///< A cast from the boat; a few metres where the baits are noted.
+};
+
 /// Stays by the section, the kind of zone, or the band that they fished. A hump fished from beside
-/// it is that hump: where the boat lay on no section the nearest one within a cast counts, and of
-/// zones the one within a cast that is worth most to a bait. The band is that under the boat at
-/// chart level, named by its depths in metres: "4 to 6 m".
+/// it is that hump: where the place fished is on no section the nearest one within reach counts,
+/// and of zones the one within reach that is worth most to a bait. The band is that at the place,
+/// at chart level, named by its depths in metres: "4 to 6 m".
 [[nodiscard]] std::vector<rates::GroupedStay> bySection(const Water& water, const Derived& derived);
 [[nodiscard]] std::vector<rates::GroupedStay> byZone(const Water& water, const Derived& derived);
 [[nodiscard]] std::vector<rates::GroupedStay> byBand(const Water& water, const Derived& derived);
@@ -41,8 +47,8 @@ inline constexpr std::string_view tooDeep = "deeper than the limit";
 
 /// "4 to 6 m", "over 20 m".
 [[nodiscard]] std::string bandName(const contours::Bands& bands, std::size_t band);
-/// The group of a place by the zones within a cast.
+/// The group of what was fished by the zones within its reach.
 [[nodiscard]] std::string zoneGroup(const Water& water, const Derived& derived,
-                                    geo::WaterPoint place);
+                                    const Fished& fished);
 
 } // namespace water

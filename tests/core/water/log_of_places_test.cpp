@@ -247,9 +247,13 @@ TEST(LogGroups, CountAWaterWithoutAFrameElsewhere) {
     }
 }
 
+std::string zoneFishedFrom(const PlannedWater& made, WaterPoint place) {
+    return water::zoneGroup(made.water, made.derived, {place, made.water.plan.tackle.cast});
+}
+
 TEST(LogGroups, TakeTheKindOfStructureBeforeThatOfWeed) {
     const PlannedWater made;
-    const auto at = [&](WaterPoint p) { return water::zoneGroup(made.water, made.derived, p); };
+    const auto at = [&](WaterPoint p) { return zoneFishedFrom(made, p); };
     EXPECT_EQ(at({-200, 0}), "plateau");
     EXPECT_EQ(at({100, 100}), "weed bed");
     EXPECT_EQ(at({0, 0}), "plain bottom");
@@ -260,7 +264,7 @@ TEST(LogGroups, TakeTheKindOfStructureBeforeThatOfWeed) {
     support::addZone(zones, both.ground, structure::ZoneKind::flat,
                      [](WaterPoint p) { return p.x_m > 0.0; });
     both.derived.structure = std::make_shared<const structure::ZoneMap>(zones);
-    EXPECT_EQ(water::zoneGroup(both.water, both.derived, {100, 100}), "flat");
+    EXPECT_EQ(zoneFishedFrom(both, {100, 100}), "flat");
 }
 
 TEST(LogGroups, AHumpFishedFromBesideItIsThatHump) {
@@ -273,7 +277,7 @@ TEST(LogGroups, AHumpFishedFromBesideItIsThatHump) {
     support::addZone(zones, made.ground, structure::ZoneKind::hump,
                      [](WaterPoint p) { return std::hypot(p.x_m - 200.0, p.y_m + 52.0) < 6.0; });
     made.derived.structure = std::make_shared<const structure::ZoneMap>(zones);
-    const auto at = [&](WaterPoint p) { return water::zoneGroup(made.water, made.derived, p); };
+    const auto at = [&](WaterPoint p) { return zoneFishedFrom(made, p); };
     EXPECT_EQ(at({0, 0}), "hump");
     EXPECT_EQ(at({20, 0}), "hump");
     EXPECT_EQ(at({28, 0}), "plain bottom") << "beyond a cast";
@@ -295,6 +299,36 @@ TEST(LogGroups, ASectionFishedFromBesideItIsThatSection) {
     EXPECT_EQ(groupAt({edge_m + 8.0, 0}), "East");
     EXPECT_EQ(groupAt({edge_m + 30.0, 0}), "deeper than the limit");
     EXPECT_EQ(groupAt({900, 0}), "elsewhere");
+}
+
+TEST(LogGroups, AStayCountsWhereItsBaitsLayOnceThatIsNoted) {
+    PlannedWater made; // the ground falls to the east; the plateau is in the west
+    structure::ZoneMap zones = *made.derived.structure;
+    support::addZone(zones, made.ground, structure::ZoneKind::hump,
+                     [](WaterPoint p) { return std::hypot(p.x_m - 60.0, p.y_m) < 10.0; });
+    made.derived.structure = std::make_shared<const structure::ZoneMap>(zones);
+    const auto groupsOf = [&](std::optional<WaterPoint> baits) {
+        logbook::Stay stay = stayAt(made, {0, 0}, 5, 10.0);
+        if (baits) {
+            stay.baitPlace = made.water.frame->toEarth(*baits);
+        }
+        made.water.log = {stay};
+        return std::vector{water::bySection(made.water, made.derived)[0].group,
+                           water::byZone(made.water, made.derived)[0].group,
+                           water::byBand(made.water, made.derived)[0].group};
+    };
+    made.water.plan.tackle.cast = units::Length::metres(55.0);
+    EXPECT_EQ(groupsOf(std::nullopt)[1], "hump") << "within a cast of the boat";
+    EXPECT_EQ(groupsOf(WaterPoint{0, -50})[1], "plain bottom") << "he fished the other side";
+    made.water.plan.tackle.cast = units::Length::metres(15.0);
+    EXPECT_EQ(groupsOf(std::nullopt)[1], "plain bottom");
+    EXPECT_EQ(groupsOf(WaterPoint{60, 0})[1], "hump");
+    EXPECT_EQ(groupsOf(WaterPoint{80, 0})[1], "hump") << "beside it, as well as a place is noted";
+    EXPECT_EQ(groupsOf(WaterPoint{90, 0})[1], "plain bottom");
+    // 4 + 0.012 x, half a metre less today: sections end at 208 m.
+    EXPECT_EQ(groupsOf(WaterPoint{250, 0})[0], "deeper than the limit");
+    EXPECT_EQ(groupsOf(std::nullopt)[2], "over 4 m");
+    EXPECT_EQ(groupsOf(WaterPoint{-150, 0})[2], "2 to 4 m") << "the band under the baits";
 }
 
 TEST(UseOfSections, TellsFetchAndWavesAtTheMiddleOfEachInThePlansWind) {
