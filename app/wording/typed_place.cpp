@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/typed_place.h"
 
+#include "app/wording/typed_amount.h"
+#include "core/geo/water_frame.h"
 #include "core/readers/table_text.h"
 
 #include <QStringList>
+
+#include <algorithm>
 
 namespace wording {
 
@@ -28,6 +32,25 @@ std::optional<geo::LonLat> cutAt(const QString& text, qsizetype at) {
     return geo::isOnEarth(place) ? std::optional(place) : std::nullopt;
 }
 
+/// A bearing and a length with its unit, either of them first.
+std::optional<geo::Course> courseTyped(const QString& text, preferences::UnitSystem units) {
+    const auto course = [units](const QString& bearing,
+                                const QString& length) -> std::optional<geo::Course> {
+        const auto towards = bearingTyped(bearing);
+        const auto distance = lengthTyped(length, units);
+        const bool hasUnit = std::ranges::any_of(length, [](QChar one) { return one.isLetter(); });
+        return towards && distance && *distance >= units::Length() && hasUnit
+                   ? std::optional(geo::Course{*distance, *towards})
+                   : std::nullopt;
+    };
+    const QStringList words = QString(text).replace(',', ' ').split(' ', Qt::SkipEmptyParts);
+    if (words.size() < 2) {
+        return std::nullopt;
+    }
+    const auto first = course(words.first(), words.mid(1).join(' '));
+    return first ? first : course(words.last(), words.first(words.size() - 1).join(' '));
+}
+
 } // namespace
 
 std::optional<geo::LonLat> placeTyped(const QString& text) {
@@ -50,6 +73,22 @@ std::optional<geo::LonLat> placeTyped(const QString& text) {
         }
     }
     return std::nullopt;
+}
+
+std::optional<geo::LonLat> baitPlaceTyped(const QString& text, geo::LonLat boat,
+                                          preferences::UnitSystem units) {
+    if (const auto course = courseTyped(text, units)) {
+        return course->distance <= farthestBait ? std::optional(geo::destination(boat, *course))
+                                                : std::nullopt;
+    }
+    const auto place = placeTyped(text);
+    const bool isNear = place && geo::courseBetween(boat, *place).distance <= farthestBait;
+    return isNear ? place : std::nullopt;
+}
+
+QString baitPlaceWords(geo::LonLat bait, geo::LonLat boat, const Words& words) {
+    const geo::Course course = geo::courseBetween(boat, bait);
+    return Words::bearing(course.bearing) + ' ' + words.lengthTo(course.distance, 0);
 }
 
 } // namespace wording

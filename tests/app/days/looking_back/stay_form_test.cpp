@@ -5,6 +5,7 @@
 #include "app/days/looking_back/stay_form.h"
 #include "app/edits/add_stays.h"
 #include "app/widgets/amount_field.h"
+#include "core/geo/water_frame.h"
 
 #include <gtest/gtest.h>
 
@@ -14,12 +15,17 @@
 #include <algorithm>
 
 using preferences::UnitSystem;
+using units::Length;
 using widgets::AmountField;
 
 namespace {
 
 units::Moment at(const char* text) {
     return units::momentFrom(text, units::Clock()).value_or(units::Moment());
+}
+
+geo::LonLat north30(geo::LonLat place) {
+    return geo::destination(place, {Length::metres(30), units::Bearing::degrees(0)});
 }
 
 /// Two stays; the second has two runs. Everything is known of it and its second run.
@@ -55,6 +61,9 @@ logbook::Log twoStays() {
     fish.returned = true;
     fish.who = "Ben";
     fish.photograph = "photographs/pike.jpg";
+    stay.baitPlace = north30(stay.place);
+    fish.baitPlace =
+        geo::destination(stay.place, {Length::metres(25), units::Bearing::degrees(90)});
     return log;
 }
 
@@ -108,6 +117,7 @@ TEST_F(StayForm, ShowsEveryMemberInItsOwnField) {
         {false, "To", "2026-10-03 12:30", "2026-10-03 12:30"},
         {false, "Rods", "3", "3"},
         {false, "Bait", "smelt", "smelt"},
+        {false, "Baits at", "000° 30 m", "000° 98 ft"},
         {false, "Wind from", "300°", "300°"},
         {false, "Wind speed", "6 m/s", "13 mph"},
         {false, "Water", "8.5 °C", "47.3 °F"},
@@ -121,6 +131,7 @@ TEST_F(StayForm, ShowsEveryMemberInItsOwnField) {
         {true, "Length", "78 cm", "30.7 in"},
         {true, "Bait depth", "3.6 m", "11.8 ft"},
         {true, "Bait", "lamprey", "lamprey"},
+        {true, "Bait at", "090° 25 m", "090° 82 ft"},
         {true, "Hooked", "scissors", "scissors"},
         {true, "Put back", "yes", "yes"},
         {true, "Who", "Ben", "Ben"},
@@ -141,11 +152,13 @@ TEST_F(StayForm, ShowsEveryMemberInItsOwnField) {
 TEST_F(StayForm, ShowsOneRodAsOneAndTheUnknownAsNothing) {
     form_.show(open_.water()->log[0].id, {});
     EXPECT_EQ(field("Rods")->text(), "1");
-    for (const char* name : {"Wind from", "Wind speed", "Water", "Level", "Sky", "Who", "Note"}) {
+    for (const char* name :
+         {"Baits at", "Wind from", "Wind speed", "Water", "Level", "Sky", "Who", "Note"}) {
         EXPECT_EQ(field(name)->text(), "") << name;
     }
     form_.show(stay().id, stay().runs[0].id);
-    for (const char* name : {"Species", "Weight", "Length", "Bait depth", "Bait", "Note"}) {
+    for (const char* name :
+         {"Species", "Weight", "Length", "Bait depth", "Bait", "Bait at", "Note"}) {
         EXPECT_EQ(field(name)->text(), "") << name;
     }
     EXPECT_EQ(field("Time")->text(), "2026-10-03 10:30");
@@ -163,7 +176,6 @@ struct TypedRow {
 
 std::vector<TypedRow> typedRows() {
     using logbook::Stay;
-    using units::Length;
     return {
         {false, "From", "9:20", "9:20", [](Stay& s) { s.start = at("2026-10-03 09:20"); }},
         {false, "From", "2026-10-02 23:50", "2026-10-02 23:50",
@@ -191,6 +203,21 @@ std::vector<TypedRow> typedRows() {
         {false, "Rods", "", "", [](Stay& s) { s.rods.reset(); }},
         {false, "Bait", "perch, roach", "perch, roach", [](Stay& s) { s.bait = "perch, roach"; }},
         {false, "Bait", "", "", [](Stay& s) { s.bait.clear(); }},
+        {false, "Baits at", "W 40 m", "40 m 270°",
+         [](Stay& s) {
+             s.baitPlace =
+                 geo::destination(s.place, {Length::metres(40), units::Bearing::degrees(270)});
+         }},
+        {false, "Baits at", "55.3005 N 3.2005 E", "55.3005, 3.2005",
+         [](Stay& s) {
+             s.baitPlace = {3.2005, 55.3005};
+         }},
+        {false, "Baits at", "", "", [](Stay& s) { s.baitPlace.reset(); }},
+        {false, "Baits at", "NE", "301 m N", nullptr},
+        {false, "Baits at", "56.3 N 3.2 E", "over there", nullptr},
+        {true, "Bait at", "N 30 m", "n 30m",
+         [](Stay& s) { s.runs[1].baitPlace = north30(s.place); }},
+        {true, "Bait at", "", "", [](Stay& s) { s.runs[1].baitPlace.reset(); }},
         {false, "Wind from", "45", "45°",
          [](Stay& s) { s.conditions.windFrom = units::Bearing::degrees(45); }},
         {false, "Wind from", "360", "360",
