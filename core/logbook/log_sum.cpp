@@ -20,21 +20,23 @@ void addTo(LogSum::Month& sum, const LogSum::Month& more) {
 
 LogSum LogSum::of(std::span<const Stay> stays, const units::Clock& clock) {
     LogSum sum;
-    std::set<units::Day> days;
+    Month* month = nullptr;
+    const std::string* known = nullptr; // Most fish of a log are of one kind.
     for (const Stay& stay : stays) {
         const units::Day day = clock.dayOf(stay.start);
+        const bool isNewDay = month == nullptr || day != sum.last;
+        if (isNewDay) {
+            month = &sum.months[monthOf(day)];
+            sum.first = sum.months.size() == 1 && month->stays == 0 ? day : sum.first;
+            sum.last = day;
+        }
         const auto fish = static_cast<std::size_t>(stay.fishCount());
-        addTo(sum.months[monthOf(day)],
-              {days.insert(day).second ? 1U : 0U, 1, fish == 0 ? 1U : 0U, fish});
+        addTo(*month, {isNewDay ? 1U : 0U, 1, fish == 0 ? 1U : 0U, fish});
         for (const Fish& run : stay.runs) {
-            if (run.landed && !run.species.empty()) {
-                sum.species.insert(run.species);
+            if (run.landed && !run.species.empty() && (!known || *known != run.species)) {
+                known = &*sum.species.insert(run.species).first;
             }
         }
-    }
-    if (!days.empty()) {
-        sum.first = *days.begin();
-        sum.last = *days.rbegin();
     }
     return sum;
 }

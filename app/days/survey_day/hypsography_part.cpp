@@ -7,6 +7,7 @@
 #include <QChart>
 #include <QChartView>
 #include <QClipboard>
+#include <QEvent>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -87,6 +88,9 @@ HypsographyPart::HypsographyPart(QWidget* parent)
 }
 
 void HypsographyPart::show(const HypsographyView& view) {
+    if (view == view_ && isVisibleTo(parentWidget()) == !view.rows.empty()) {
+        return; // A curve takes longer to lay out than all the rest of the day.
+    }
     view_ = view;
     setVisible(!view_.rows.empty());
     copied_->clear();
@@ -100,6 +104,13 @@ void HypsographyPart::show(const HypsographyView& view) {
     }
     table_->setRows(view_.rows);
     draw();
+}
+
+void HypsographyPart::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && !view_.rows.empty()) {
+        draw();
+    }
 }
 
 void HypsographyPart::draw() {

@@ -24,6 +24,9 @@ public:
     /// Hides itself where there is nothing to show.
     void show(const HypsographyView& view);
 
+protected:
+    void changeEvent(QEvent* event) override; ///< The colours of the curve are the palette's.
+
 private:
     void draw();
     void copy();

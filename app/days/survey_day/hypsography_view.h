@@ -31,6 +31,8 @@ struct HypsographyView {
 
     /// Head and rows for a spreadsheet: columns apart by tabs, a row a line.
     [[nodiscard]] QString asText() const;
+
+    friend bool operator==(const HypsographyView&, const HypsographyView&) = default;
 };
 
 /// Without rows where there is no drawing yet.

@@ -3,6 +3,7 @@
 #include "app/edits/change_sections.h"
 #include "app/edits/name_section.h"
 #include "app/edits/take_back_soundings.h"
+#include "core/acts/sections.h"
 #include "core/sections/section.h"
 
 #include "tests/app/edits/edit_case.h"
@@ -132,6 +133,17 @@ TEST_F(MapEdits, NameASectionByAPlaceInsideIt) {
         edits::nameSection(open, -1, "None");
         edits::nameSection(open, static_cast<int>(map().sections.size()), "None");
     });
+}
+
+TEST_F(MapEdits, ANewNameTakesAwayAnUnnumberedOneOfItsOwnWaterOnly) {
+    Water water = *open_.water();
+    const std::vector<sections::SectionName> fromOlderFile{{onEarth(middle(0)), "Gannick Bar", 97},
+                                                           {onEarth(middle(1)), "Heron Bay", 98}};
+    water.sectionNames = fromOlderFile;
+    const auto named = acts::nameSection(water, open_.derived(), 0, "New");
+    ASSERT_TRUE(named);
+    EXPECT_EQ(named->sectionNames, (std::vector<sections::SectionName>{
+                                       fromOlderFile[1], {onEarth(middle(0)), "New", 1}}));
 }
 
 TEST_F(MapEdits, TakeBackWhatARuleOrTheHandSetAsideAndNothingElse) {

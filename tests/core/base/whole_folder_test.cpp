@@ -89,16 +89,18 @@ TEST(PendingFolder, LeavesWhatElseIsInTheFolderAndAboveALink) {
 }
 
 TEST(PendingFolder, WhereSomebodyStandsIsNotTakenFromUnderHisFeet) {
-    const ScratchFolder folder;
-    const fs::path to = folder.path() / "given";
-    ASSERT_TRUE(give(to, older));
-    const fs::path before = fs::current_path();
-    fs::current_path(to);
-    const auto given = give(".", newer);
-    const Files seen = filesIn(".");
-    fs::current_path(before);
-    ASSERT_TRUE(given) << given.error().sentence();
-    EXPECT_EQ(seen, newer);
+    for (const bool isByItsName : {false, true}) {
+        const ScratchFolder folder;
+        const fs::path to = folder.path() / "given";
+        ASSERT_TRUE(give(to, older));
+        const fs::path before = fs::current_path();
+        fs::current_path(to);
+        const auto given = give(isByItsName ? to : fs::path("."), newer);
+        const Files seen = filesIn(".");
+        fs::current_path(before);
+        ASSERT_TRUE(given) << given.error().sentence();
+        EXPECT_EQ(seen, newer) << isByItsName;
+    }
 }
 
 TEST(PendingFolder, IsAbsentOrAsBeforeWhereItIsNotPutInPlace) {

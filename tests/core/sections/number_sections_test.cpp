@@ -16,10 +16,10 @@ namespace {
 using namespace sections;
 using support::MadeUpWater;
 
-/// A bay whose eastern bank lies at `east_m`.
-MadeUpWater bay(double east_m = 400.0) {
+/// A bay whose eastern bank lies at `east_m`, and its northern at `north_m`.
+MadeUpWater bay(double east_m = 400.0, double north_m = 200.0) {
     return support::madeUpWater(
-        {{support::rectangle(-300.0, -200.0, east_m, 200.0), {}}},
+        {{support::rectangle(-300.0, -200.0, east_m, north_m), {}}},
         [](geo::WaterPoint p) { return 3.0 + 0.002 * p.x_m; }, 5.0);
 }
 
@@ -113,9 +113,10 @@ TEST(NumberSections, NewWaterGetsNewNumbersAndTheOldKeepsItsOwn) {
 }
 
 TEST(NumberSections, AShoreTracedFartherOutGoesToTheNeighbours) {
-    const MadeUpWater water = bay();
+    // A ribbon of 1.2 ha in all: enough for a section, were it not so narrow.
+    const MadeUpWater water = bay(400.0, 800.0);
     const SectionMap before = divided(water, {});
-    const MadeUpWater wider = bay(412.0);
+    const MadeUpWater wider = bay(412.0, 800.0);
     const SectionMap map = divided(wider, after(before, {}, water));
     EXPECT_EQ(map.sections.size(), before.sections.size());
     EXPECT_EQ(highest(map), highest(before));
