@@ -40,6 +40,25 @@ QString listed(const std::vector<std::string>& names) {
                                : text;
 }
 
+/// What was never fished, and what too little, each with its names.
+QString saidOfLittle(const rates::TooLittleTried& little) {
+    QStringList said;
+    if (!little.untried.empty()) {
+        said += QStringLiteral("Never fished: %1 of %2 (%3).")
+                    .arg(little.untried.size())
+                    .arg(little.rows)
+                    .arg(listed(little.untried));
+    }
+    if (!little.names.empty()) {
+        said += QStringLiteral("Too little was tried to tell of %1 of %2, with %3 of the effort: "
+                               "%4.")
+                    .arg(little.names.size())
+                    .arg(little.rows)
+                    .arg(Words::share(little.shareOfEffort), listed(little.names));
+    }
+    return said.join(' ');
+}
+
 QString capital(QString text) {
     if (!text.isEmpty()) {
         text[0] = text[0].toUpper();
@@ -121,13 +140,7 @@ QString said(const rates::Saying& saying, water::ReviewBy by) {
                        .arg(rateInWords(whole.rate), wholeHours(whole.rodHours));
                },
                [by](const rates::MostExpected& most) { return saidOfMost(most, by); },
-               [](const rates::TooLittleTried& little) {
-                   return QStringLiteral("Too little was tried to tell of %1 of %2, %3 of the "
-                                         "effort: %4.")
-                       .arg(little.names.size())
-                       .arg(little.rows)
-                       .arg(Words::share(little.shareOfEffort), listed(little.names));
-               },
+               [](const rates::TooLittleTried& little) { return saidOfLittle(little); },
                [](const rates::HoursSay& hours) { return saidOfHours(hours); },
                [by](const rates::TryNext& next) { return saidOfNext(next, by); },
                [](const rates::FewDays& few) {

@@ -38,9 +38,10 @@ struct MostExpected {
 };
 /// Rows of which a blank says next to nothing: less than one fish was to be expected.
 struct TooLittleTried {
-    std::vector<std::string> names; ///< In the order of the table.
-    std::size_t rows = 0;           ///< Of the whole table.
-    double shareOfEffort = 0.0;     ///< Of all of them.
+    std::vector<std::string> untried; ///< Without any effort, in the order of the table.
+    std::vector<std::string> names;   ///< With some, in the order of the table.
+    std::size_t rows = 0;             ///< That one can go to, of the whole table.
+    double shareOfEffort = 0.0;       ///< Of all of them.
     friend bool operator==(const TooLittleTried&, const TooLittleTried&) = default;
 };
 /// What the hours of the day say.

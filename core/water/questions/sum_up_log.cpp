@@ -47,14 +47,16 @@ const RateRow* mostExpectedOf(const RateTable& table) {
 }
 
 std::optional<rates::TooLittleTried> littleTriedOf(const RateTable& table) {
-    rates::TooLittleTried little{{}, table.rows.size(), 0.0};
+    rates::TooLittleTried little;
     for (const RateRow& row : table.rows) {
+        little.rows += canBeChosen(row) ? 1 : 0;
         if (canBeChosen(row) && fishExpected(table, row) < fishToTell) {
-            little.names.push_back(row.name);
+            (row.rodHours > 0.0 ? little.names : little.untried).push_back(row.name);
             little.shareOfEffort += row.shareOfEffort;
         }
     }
-    return little.names.empty() ? std::nullopt : std::optional(little);
+    const bool isNone = little.names.empty() && little.untried.empty();
+    return isNone ? std::nullopt : std::optional(little);
 }
 
 std::optional<rates::TryNext> tryNextOf(const RateTable& table, const RateRow& most) {

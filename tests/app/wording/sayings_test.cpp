@@ -23,8 +23,14 @@ TEST(Sayings, EachHasItsFiguresAndHowSureTheyAre) {
     EXPECT_EQ(text(rates::MostExpected{"October", rate, 1.6, false}, ReviewBy::month),
               "Most is to be expected in October: 2.1 fish per 10 rod-hours (1.2 to 3.4), 1.6 "
               "times the whole water's. Chance alone could make such a difference.");
-    EXPECT_EQ(text(rates::TooLittleTried{{"a", "b", "c", "d", "e"}, 9, 0.12}),
-              "Too little was tried to tell of 5 of 9, 12 % of the effort: a, b, c, d and 1 more.");
+    EXPECT_EQ(text(rates::TooLittleTried{{}, {"a", "b", "c", "d", "e"}, 9, 0.12}),
+              "Too little was tried to tell of 5 of 9, with 12 % of the effort: a, b, c, d and 1 "
+              "more.");
+    EXPECT_EQ(text(rates::TooLittleTried{{"reeds", "pier"}, {}, 9, 0.0}),
+              "Never fished: 2 of 9 (reeds, pier).");
+    EXPECT_EQ(text(rates::TooLittleTried{{"pier"}, {"bar"}, 9, 0.03}),
+              "Never fished: 1 of 9 (pier). Too little was tried to tell of 1 of 9, with 3 % of "
+              "the effort: bar.");
     EXPECT_EQ(text(rates::HoursSay{{6.5, 9.0}, rate, 12}),
               "The hours from 06:30 to 09:00 were best, at their height 2.1 fish per 10 rod-hours "
               "(1.2 to 3.4), by 12 trips.");

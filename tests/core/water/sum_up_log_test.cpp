@@ -73,8 +73,9 @@ TEST(SumUpLog, NamesTheBestRowWhatIsOpenAndWhatToTryNext) {
                      most.expected.per10RodHours / table.overall.rate->per10RodHours);
     const auto* little = find<rates::TooLittleTried>(says);
     ASSERT_NE(little, nullptr);
-    EXPECT_EQ(little->names, std::vector<std::string>{"reeds"});
-    EXPECT_EQ(little->rows, 5U);
+    EXPECT_EQ(little->untried, std::vector<std::string>{"reeds"});
+    EXPECT_TRUE(little->names.empty());
+    EXPECT_EQ(little->rows, 3U) << "nobody can go to where nothing was noted";
     const auto* next = find<rates::TryNext>(says);
     ASSERT_NE(next, nullptr);
     EXPECT_EQ(next->name, "reeds");
@@ -128,11 +129,13 @@ TEST(SumUpLog, CountsAsHardlyTriedWhatLetLessThanOneFishBeExpected) {
                                             {"bar", 5.1, 1.0, 0.2},
                                             {"reeds", 4.9, 1.0, 0.2},
                                             {"pier", 3.0, 1.0, 0.2},
+                                            {"dam", 0.0, 1.0, 0.2},
                                             {"not noted", 1.0, 1.0, 0.2}}),
                                       {});
     const auto* little = find<rates::TooLittleTried>(says);
     ASSERT_NE(little, nullptr);
     EXPECT_EQ(little->names, (std::vector<std::string>{"reeds", "pier"}));
+    EXPECT_EQ(little->untried, std::vector<std::string>{"dam"});
     EXPECT_EQ(little->rows, 5U);
     EXPECT_NEAR(little->shareOfEffort, 0.079, 1e-12) << "of both together";
 }
