@@ -51,24 +51,28 @@ SideScene sceneAlong(const chart::ChartContent& content, const geo::Path& path) 
     return scene;
 }
 
-SideScene sceneOfMark(const chart::ChartContent& content, int rank,
+SideScene sceneOfMark(const chart::ChartContent& content, const marks::Mark& mark,
                       std::optional<std::size_t> rod) {
-    SideScene scene;
-    if (!content.planned) {
-        return scene;
-    }
-    for (const marks::Mark& mark : content.planned->marks) {
-        if (mark.rank == rank) {
-            const bool isCast = rod && *rod < mark.spread.rods.size();
-            scene = sceneAlong(content,
-                               isCast ? pathOfCast(mark, *rod, units::Length::metres(beyondCast_m))
-                                      : pathThrough(mark, units::Length::metres(beyond_m)));
-            scene.mark = mark;
-            scene.rod = isCast ? rod : std::nullopt;
-            scene.tackle = content.planned->plan.tackle;
-        }
+    const bool isCast = rod && *rod < mark.spread.rods.size();
+    SideScene scene =
+        sceneAlong(content, isCast ? pathOfCast(mark, *rod, units::Length::metres(beyondCast_m))
+                                   : pathThrough(mark, units::Length::metres(beyond_m)));
+    scene.mark = mark;
+    scene.rod = isCast ? rod : std::nullopt;
+    if (content.planned) {
+        scene.tackle = content.planned->plan.tackle;
     }
     return scene;
+}
+
+SideScene sceneOfMark(const chart::ChartContent& content, int rank,
+                      std::optional<std::size_t> rod) {
+    if (!content.planned) {
+        return {};
+    }
+    const auto& marks = content.planned->marks;
+    const auto mark = std::ranges::find(marks, rank, &marks::Mark::rank);
+    return mark == marks.end() ? SideScene() : sceneOfMark(content, *mark, rod);
 }
 
 SideFrame frameOf(const SideScene& scene, const QRectF& box) {

@@ -36,6 +36,9 @@ struct SideScene {
 /// empty cut where there is none.
 [[nodiscard]] SideScene sceneOfMark(const chart::ChartContent& content, int rank,
                                     std::optional<std::size_t> rod = {});
+/// The same of a mark that lies as it is given, in the plan that is shown or not.
+[[nodiscard]] SideScene sceneOfMark(const chart::ChartContent& content, const marks::Mark& mark,
+                                    std::optional<std::size_t> rod = {});
 /// The cut along a path, with the fish caught within 15 m of it.
 [[nodiscard]] SideScene sceneAlong(const chart::ChartContent& content, const geo::Path& path);
 

@@ -40,6 +40,20 @@ void SideView::showMark(int rank) {
     renew();
 }
 
+void SideView::setTried(std::optional<marks::Mark> tried) {
+    tried_ = std::move(tried);
+    if (std::holds_alternative<MarkCut>(shown_)) {
+        renew();
+    }
+}
+
+SideScene SideView::sceneOfShown(int rank) const {
+    const bool isChosen = content_.selection.mark == rank;
+    const auto rod = isChosen ? content_.selection.rod : std::nullopt;
+    return tried_ && tried_->rank == rank ? sceneOfMark(content_, *tried_, rod)
+                                          : sceneOfMark(content_, rank, rod);
+}
+
 void SideView::showCut(geo::WaterPoint from, geo::WaterPoint to) {
     shown_ = LineCut{{from, to}};
     renew();
@@ -107,9 +121,7 @@ void SideView::showNothing() {
 void SideView::renew() {
     scene_ = {};
     if (const auto* mark = std::get_if<MarkCut>(&shown_)) {
-        const bool isChosen = content_.selection.mark == mark->rank;
-        scene_ =
-            sceneOfMark(content_, mark->rank, isChosen ? content_.selection.rod : std::nullopt);
+        scene_ = sceneOfShown(mark->rank);
     } else if (const auto* line = std::get_if<LineCut>(&shown_)) {
         scene_ = sceneAlong(content_, line->path);
     } else if (const auto* track = std::get_if<DayTrack>(&shown_)) {

@@ -22,6 +22,9 @@ public:
     /// New content; what is cut stays.
     void setContent(chart::ChartContent content);
     void showMark(int rank);
+    /// How a mark would lie with what the hand on the chart holds: where that mark is shown, the
+    /// cut follows the hand. Nothing: as it is planned.
+    void setTried(std::optional<marks::Mark> tried);
     void showCut(geo::WaterPoint from, geo::WaterPoint to);
     void showTrack(int day); ///< Position of the survey day.
     /// Marks one sounding on the track of its day. \param isToBeShown brings the stretch of track
@@ -68,6 +71,7 @@ private:
         int day = 0;
     };
     void renew();
+    [[nodiscard]] SideScene sceneOfShown(int rank) const;
     void renewTrack(int day);
     void showCursor();
     void endStroke(int day);
@@ -76,6 +80,7 @@ private:
     [[nodiscard]] QRectF page() const { return {rect()}; }
 
     chart::ChartContent content_;
+    std::optional<marks::Mark> tried_;
     std::variant<std::monostate, MarkCut, LineCut, DayTrack> shown_;
     SideScene scene_;
     ProfileScene profile_;

@@ -143,8 +143,11 @@ void MainWindow::wireHand() {
     connect(canvas_, &ChartCanvas::lieLetGo, tomorrow_, [hand] { hand().letGo(); });
     connect(canvas_, &ChartCanvas::rodClicked, &link_,
             [this](std::size_t rod) { link_.selectRod(rod); });
-    connect(&link_, &days::ChartLink::triedChanged, canvas_,
-            [this] { canvas_->setTried(link_.tried()); });
+    connect(&link_, &days::ChartLink::triedChanged, canvas_, [this] {
+        canvas_->setTried(link_.tried());
+        side_->setTried(
+            link_.tried().transform([](const chart::TriedLie& tried) { return tried.mark; }));
+    });
 }
 
 void MainWindow::wireChart() {

@@ -124,6 +124,9 @@ void LieHand::hold(const LiePart& part, geo::WaterPoint at) {
     if (trial == nullptr) {
         return;
     }
+    // The cut leads along the cast of the bait that is held, and through both anchors else.
+    const bool isBait = part.kind == LiePart::Kind::bait;
+    context_.chart.selectRod(isBait ? std::optional(part.bait) : std::nullopt);
     const wording::Words words(context_.preferences.units());
     const auto mark = tried(part, at);
     chart::TriedLie lie;

@@ -53,6 +53,31 @@ TEST_F(SideViewTest, ShowsTheRigOfAMark) {
     EXPECT_NE(view_.grab().toImage(), with);
 }
 
+TEST_F(SideViewTest, TheCutFollowsTheHandThatHoldsAnAnchorOfItsMark) {
+    view_.showMark(1);
+    const side_view::SideScene planned = view_.scene();
+    ASSERT_TRUE(planned.mark);
+    marks::Mark tried = *planned.mark;
+    tried.anchors.bow.place.x_m += 12.0;
+    tried.anchors.bow.rope = units::Length::metres(61.0);
+    std::vector<geo::Path> told;
+    QObject::connect(&view_, &SideView::cutChanged,
+                     [&](const geo::Path& path) { told.push_back(path); });
+    view_.setTried(tried);
+    EXPECT_EQ(view_.scene().mark->anchors.bow.rope, tried.anchors.bow.rope);
+    EXPECT_NE(view_.scene().cut.path, planned.cut.path);
+    ASSERT_EQ(told.size(), 1U) << "the chart shows where the cut is now";
+    EXPECT_EQ(told[0], view_.scene().cut.path);
+    view_.showMark(2);
+    EXPECT_EQ(view_.scene().mark->rank, 2) << "of another mark nothing is held";
+    view_.showMark(1);
+    view_.setTried(std::nullopt);
+    EXPECT_EQ(view_.scene().cut.path, planned.cut.path);
+    view_.showCut({-100, 0}, {100, 0});
+    view_.setTried(tried);
+    EXPECT_FALSE(view_.scene().mark) << "a line drawn by hand stays what it is";
+}
+
 TEST_F(SideViewTest, AMarkThatIsGoneLeavesAnEmptySheet) {
     view_.showMark(99);
     EXPECT_TRUE(view_.scene().cut.isEmpty());

@@ -93,6 +93,9 @@ TEST_F(LieHand, LaysBaitsAllOfTheMarkAndTheOthersStay) {
     const marks::Mark before = mark(2);
     ASSERT_GE(before.spread.rods.size(), 2U);
     const WaterPoint to = from(before.spread.rods[1].place, 2.0, -1.5);
+    hand().hold({2, Kind::bait, 1}, to);
+    EXPECT_EQ(desk_->chart.selection().rod, std::optional<std::size_t>(1))
+        << "the cut leads along its cast";
     hand().drop({2, Kind::bait, 1}, to);
     ASSERT_EQ(water().pinnedMarks.size(), 1U);
     const auto& baits = water().pinnedMarks[0].laid.baits;
