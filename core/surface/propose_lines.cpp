@@ -93,12 +93,13 @@ std::vector<std::string> problemsIn(const LineSettings& settings) {
 }
 
 base::Result<SurveyTrip> proposeLines(const DrawnWater& drawn, const geo::Outline& outline,
-                                      const LineSettings& settings, base::Progress& progress) {
+                                      const grid::Grid<float>& worth, const LineSettings& settings,
+                                      base::Progress& progress) {
     if (const std::vector<std::string> problems = problemsIn(settings); !problems.empty()) {
         return base::fail(base::ErrorKind::wrongUse, problems.front(), "lines to sound",
                           "choose a value in its range");
     }
-    const solver::GainMap before(drawn, outline);
+    const solver::GainMap before(drawn, outline, worth);
     const std::optional<geo::WaterPoint> launch = launchOnWater(before, settings.launch);
     if (!launch) {
         return base::fail(base::ErrorKind::unusableInput,

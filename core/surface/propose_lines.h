@@ -39,11 +39,12 @@ struct LineSettings {
 /// lowers the summed trust half-width most for each metre of boat travel, put in order as one trip
 /// over water from the launch and back within the time given. Lines keep to cells of `drawn` that
 /// hold a depth: water that is not to be sounded is left out by clearing them.
+/// \param worth how much each cell counts, 0 up, on the frame of the depths; of no cells: all count
+/// alike. The means of the trip are weighed by it too.
 /// \return wrongUse for settings out of range; unusableInput where the launch lies farther than
 /// 200 m from the water, or no line fits into the water and the time; cancelled.
-[[nodiscard]] base::Result<SurveyTrip> proposeLines(const DrawnWater& drawn,
-                                                    const geo::Outline& outline,
-                                                    const LineSettings& settings,
-                                                    base::Progress& progress);
+[[nodiscard]] base::Result<SurveyTrip>
+proposeLines(const DrawnWater& drawn, const geo::Outline& outline, const grid::Grid<float>& worth,
+             const LineSettings& settings, base::Progress& progress);
 
 } // namespace surface

@@ -36,7 +36,7 @@ NextView nextViewOf(const surface::SurveyTrip* trip, const std::optional<geo::Wa
                      .arg(count)
                      .arg(count == 1 ? QStringLiteral("line") : QStringLiteral("lines"), time);
     view.trip = QStringLiteral("%1 and %2 of sailing, from the launch and back, bring the trust "
-                               "from %3 to %4 on average.")
+                               "from %3 to %4 on average where you fish.")
                     .arg(time, words.length(trip->distance),
                          QStringLiteral("±") +
                              words.fineDepth(units::Depth::fromLength(trip->meanHalfWidthBefore)),

@@ -44,7 +44,8 @@ double distanceToPiece_m(geo::WaterPoint p, geo::WaterPoint a, geo::WaterPoint b
     return geo::distance_m(p, {a.x_m + t * x_m, a.y_m + t * y_m});
 }
 
-GainMap::GainMap(const DrawnWater& drawn, const geo::Outline& outline) {
+GainMap::GainMap(const DrawnWater& drawn, const geo::Outline& outline,
+                 const grid::Grid<float>& worth) {
     const grid::GridFrame& fine = drawn.depth.frame();
     const double wanted_m = std::sqrt(outline.area().inSquareMetres() / blocksWanted);
     const int cells = std::max(1, static_cast<int>(std::lround(wanted_m / fine.cell_m())));
@@ -62,7 +63,8 @@ GainMap::GainMap(const DrawnWater& drawn, const geo::Outline& outline) {
         const grid::Cell cell = fine.cellAt(i);
         Sums& sum = sums[grid::Cell{cell.col / cells, cell.row / cells}];
         sum.cells += 1.0;
-        sum.area_m2 += static_cast<double>(drawn.mask.share(i)) * fine.cellArea_m2();
+        sum.area_m2 += static_cast<double>(drawn.mask.share(i)) * fine.cellArea_m2() *
+                       (worth.size() > 0 ? static_cast<double>(worth[i]) : 1.0);
         sum.halfWidth_m += halfWidth_m;
         sum.toSounded_m += std::min(static_cast<double>(toSounded_m[i]), 1e6);
         least_m = std::min(least_m, halfWidth_m);

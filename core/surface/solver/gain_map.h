@@ -14,12 +14,13 @@ namespace surface::solver {
 /// distance to what is known now; a line brings what is known nearer.
 class GainMap {
 public:
-    GainMap(const DrawnWater& drawn, const geo::Outline& outline);
+    /// \param worth how much each cell counts, on the frame of the depths; of no cells: all alike.
+    GainMap(const DrawnWater& drawn, const geo::Outline& outline, const grid::Grid<float>& worth);
 
     /// A block of cells with water.
     struct Block {
         geo::WaterPoint middle;
-        double area_m2 = 0.0;
+        double area_m2 = 0.0; ///< Times what it is worth.
         double halfWidth_m = 0.0;
         double known_m = 0.0; ///< Distance to the nearest sounded place or shore.
     };

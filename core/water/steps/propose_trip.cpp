@@ -5,6 +5,7 @@
 #include "core/grid/water_way.h"
 #include "core/surface/propose_lines.h"
 #include "core/water/steps/closed_cells.h"
+#include "core/water/steps/worth_sounding.h"
 
 #include <algorithm>
 #include <cassert>
@@ -109,13 +110,14 @@ base::Result<surface::SurveyTrip> proposeTrip(const Water& water, const Derived&
     if (!open) {
         return std::unexpected(open.error());
     }
-    auto trip = surface::proposeLines(*open, *derived.outline, settings, progress);
+    const grid::Grid<float> worth = worthSounding(water, derived);
+    auto trip = surface::proposeLines(*open, *derived.outline, worth, settings, progress);
     const units::Length shorter = std::min(settings.shortest, surface::LineSettings().shortest);
     if (!trip && trip.error().kind == base::ErrorKind::unusableInput &&
         shorter < settings.shortest) {
         // Little time, or a water of narrow arms: short lines are better than none.
         settings.shortest = shorter;
-        trip = surface::proposeLines(*open, *derived.outline, settings, progress);
+        trip = surface::proposeLines(*open, *derived.outline, worth, settings, progress);
     }
     if (trip) {
         trip->route = routeOf(*trip, open->depth, settings.launch);

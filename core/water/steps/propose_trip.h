@@ -12,7 +12,8 @@
 namespace water {
 
 /// Where to sound next in the time given, from the launch (without one, from the shore nearest to
-/// the middle of the water); never in closed water. \return what surface::proposeLines() returns;
+/// the middle of the water); never in closed water, and most where he fishes, as worthSounding()
+/// has it. \return what surface::proposeLines() returns;
 /// wrongUse where nothing is drawn yet.
 [[nodiscard]] base::Result<surface::SurveyTrip> proposeTrip(const Water& water,
                                                             const Derived& derived,

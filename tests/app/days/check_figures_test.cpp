@@ -135,8 +135,9 @@ TEST(TripFigures, SayHowLongHowFarAndWhatItBrings) {
     EXPECT_EQ(view.rows,
               (std::vector<QStringList>{{"line 1", "210 m", QStringLiteral("180°"), "6", "38 %"},
                                         {"line 2", "110 m", QStringLiteral("270°"), "1", "63 %"}}));
-    EXPECT_EQ(view.trip, QStringLiteral("47 min and 1.5 km of sailing, from the launch and back, "
-                                        "bring the trust from ±0.81 m to ±0.62 m on average."));
+    EXPECT_EQ(view.trip,
+              QStringLiteral("47 min and 1.5 km of sailing, from the launch and back, "
+                             "bring the trust from ±0.81 m to ±0.62 m on average where you fish."));
     EXPECT_EQ(view.state, "2 lines, 47 min");
     const auto frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
     EXPECT_TRUE(survey_day::nextViewOf(&trip, frame, metric, 1).line.startsWith("Line 2: From "));

@@ -49,7 +49,7 @@ DrawnWater halfKnown(const support::MadeUpWater& water) {
 class LinesExactly : public testing::Test {
 protected:
     base::Result<SurveyTrip> proposed() {
-        return surface::proposeLines(drawn_, water_.outline, settings_, silent_);
+        return surface::proposeLines(drawn_, water_.outline, {}, settings_, silent_);
     }
     const support::MadeUpWater water_ = support::madeUpWater(
         {{support::rectangle(-300.0, -150.0, 300.0, 150.0), {}}},
@@ -60,7 +60,7 @@ protected:
 };
 
 TEST_F(LinesExactly, ABlockGainsWhatALineNearerThanWhatIsKnownBringsDown) {
-    const GainMap map(drawn_, water_.outline);
+    const GainMap map(drawn_, water_.outline, {});
     for (const GainMap::Block& block : map.blocks()) {
         EXPECT_EQ(map.gainOf_m3(block, block.known_m), 0.0);
         EXPECT_NEAR(map.gainOf_m3(block, 0.25 * block.known_m),
@@ -96,7 +96,7 @@ TEST_F(LinesExactly, ABlockGainsWhatALineNearerThanWhatIsKnownBringsDown) {
 TEST_F(LinesExactly, EveryFigureOfATripIsThatOfItsLinesInTheirOrder) {
     const SurveyTrip trip = proposed().value();
     ASSERT_GE(trip.lines.size(), 2U);
-    GainMap map(drawn_, water_.outline);
+    GainMap map(drawn_, water_.outline, {});
     EXPECT_NEAR(trip.meanHalfWidthBefore.inMetres(), map.meanHalfWidth_m(), 1e-9);
     double way_m = 0.0;
     geo::WaterPoint at = settings_.launch;

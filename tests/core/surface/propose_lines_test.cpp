@@ -38,7 +38,7 @@ protected:
     }
 
     base::Result<SurveyTrip> proposed() {
-        return surface::proposeLines(drawn_, water_.outline, settings_, progress_);
+        return surface::proposeLines(drawn_, water_.outline, {}, settings_, progress_);
     }
 
     support::MadeUpWater water_;
