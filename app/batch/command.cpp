@@ -47,6 +47,7 @@ int runCommand(int argc, char** argv) {
     layMarks(app, run);
     layLog(app, run);
     layReview(app, run);
+    layCompare(app, run);
     layCheck(app, run);
     layGive(app, run);
     try {

@@ -21,6 +21,7 @@ void laySketch(CLI::App& app, Run& run);
 void layMarks(CLI::App& app, Run& run);
 void layLog(CLI::App& app, Run& run);
 void layReview(CLI::App& app, Run& run);
+void layCompare(CLI::App& app, Run& run);
 void layCheck(CLI::App& app, Run& run);
 void layGive(CLI::App& app, Run& run);
 

@@ -40,4 +40,18 @@ base::Result<void> writeTrustGeotiff(const std::filesystem::path& path,
                      "half-width of the 95 % band round the depth, metres");
 }
 
+base::Result<void> writeRiseGeotiff(const std::filesystem::path& path,
+                                    const surface::BottomChange& change,
+                                    const geo::WaterFrame& frame) {
+    return writeGrid(path, change.rise_m.frame(), change.rise_m.values(), frame,
+                     "rise of the bottom since the earlier survey, metres");
+}
+
+base::Result<void> writeRiseTrustGeotiff(const std::filesystem::path& path,
+                                         const surface::BottomChange& change,
+                                         const geo::WaterFrame& frame) {
+    return writeGrid(path, change.halfWidth_m.frame(), change.halfWidth_m.values(), frame,
+                     "half-width of the 95 % band round the rise of the bottom, metres");
+}
+
 } // namespace outputs

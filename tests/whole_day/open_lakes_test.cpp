@@ -112,6 +112,29 @@ TEST_F(OpenLakes, CaputhShoreDepthsMeasuredByHandAreMet) {
     EXPECT_EQ(Json::parse(points.out)["soundings"]["read"], 44);
 }
 
+TEST_F(OpenLakes, TwoHalvesOfOneSurveyDifferSurelyInFewCells) {
+    // Four days of one January (SOURCE.md): the bottom was the same, so that "surely" is wrong
+    // wherever it is said. 95 of 100 cells are to be within what both may be off.
+    const auto drawn = [&](const char* first, const char* second, const std::string& water) {
+        return runBatch({"sketch", (openData("caputh_de") / first).string(),
+                         (openData("caputh_de") / second).string(), "--shore",
+                         (openData("caputh_de") / "shore.geojson").string(), "--cell", "4",
+                         "--next-minutes", "0", "--water", water, "--report", at("r.json")})
+            .exitCode;
+    };
+    ASSERT_EQ(drawn("soundings_2025-01-17.csv", "soundings_2025-01-22.csv", at("a.gpkg")), 0);
+    ASSERT_EQ(drawn("soundings_2025-01-23.csv", "soundings_2025-01-30.csv", at("b.gpkg")), 0);
+    const BatchRun run = runBatch({"compare", at("b.gpkg"), at("a.gpkg")});
+    ASSERT_EQ(run.exitCode, 0) << run.error;
+    const Json report = Json::parse(run.out);
+    const double sure = (report["risen_m2"].get<double>() + report["fallen_m2"].get<double>()) /
+                        report["compared_m2"].get<double>();
+    EXPECT_NEAR(report["compared_m2"].get<double>(), 494400.0, 2500.0);
+    EXPECT_LT(sure, 0.08);
+    EXPECT_GT(sure, 0.005) << "so wide that no change would ever be seen";
+    EXPECT_NEAR(report["median_rise_m"].get<double>(), 0.0, 0.15) << "days without a level";
+}
+
 TEST_F(OpenLakes, LongLakeFromItsOwnGridHasThePublishedAreaAndVolume) {
     // Every eleventh wet cell of the published grid as a sounding: area and volume must come out as
     // in the published table (232,135 m2 and 470,483 m3 at the stage).

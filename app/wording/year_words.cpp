@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/wording/year_words.h"
+
+#include <cmath>
+
+namespace wording {
+
+namespace {
+
+/// All of a bottom hardly rises or sinks by as much as this between two surveys, but a level is
+/// easily noted wrongly by it (our choice, no source).
+constexpr auto suspectRise = units::Length::metres(0.1);
+
+units::Length sizeOf(units::Length length) {
+    return units::Length::metres(std::fabs(length.inMetres()));
+}
+
+QString part(const QString& name, units::Area area, units::Volume volume, const Words& words) {
+    return QStringLiteral("%1 %2 by more than both surveys may be off, %3 in all")
+        .arg(words.area(area), name, words.volume(volume));
+}
+
+} // namespace
+
+QString saidOfYears(const water::YearsCompared& years, const Words& words) {
+    const surface::ChangeSums& sums = years.sums;
+    const QString over = QStringLiteral("Of %1 sounded both times ").arg(words.area(sums.compared));
+    const bool hasRisen = sums.risen > units::Area();
+    const bool hasFallen = sums.fallen > units::Area();
+    if (!hasRisen && !hasFallen) {
+        return over + QStringLiteral("nothing has changed by more than both surveys may be off.");
+    }
+    QStringList parts;
+    if (hasRisen) {
+        parts += part(QStringLiteral("have risen"), sums.risen, sums.filled, words);
+    }
+    if (hasFallen) {
+        parts += part(QStringLiteral("have fallen"), sums.fallen, sums.lost, words);
+    }
+    return over + parts.join(QStringLiteral("; ")) + '.';
+}
+
+QStringList doubtsOfYears(const water::YearsCompared& years, const Words& words) {
+    QStringList doubts;
+    const units::Length middle = years.sums.middle;
+    if (!years.takenOff && sizeOf(middle) >= suspectRise) {
+        doubts +=
+            QStringLiteral("Half of the bottom has %1 by %2 or more: is a level of one of "
+                           "the surveys noted wrongly?")
+                .arg(middle > units::Length() ? QStringLiteral("risen") : QStringLiteral("sunk"),
+                     words.fineDepth(units::Depth::fromLength(sizeOf(middle))));
+    }
+    if (years.takenOff) {
+        doubts += QStringLiteral("%1 that all of the bottom has in common is taken for a level "
+                                 "noted wrongly, and taken off.")
+                      .arg(words.levelChange(*years.takenOff));
+    }
+    if (years.daysWithoutLevel > 0 && !years.takenOff) {
+        doubts += years.daysWithoutLevel == 1
+                      ? QStringLiteral("One survey day has no level: what all of the bottom has in "
+                                       "common may be that.")
+                      : QStringLiteral("%1 survey days have no level: what all of the bottom has "
+                                       "in common may be that.")
+                            .arg(years.daysWithoutLevel);
+    }
+    return doubts;
+}
+
+QString saidOfMark(const water::MarkThen& mark, const Words& words) {
+    if (!mark.rise) {
+        return QStringLiteral("not sounded both times");
+    }
+    const QString within = words.plusMinus(units::Depth::fromLength(mark.halfWidth));
+    if (!mark.isSure()) {
+        return QStringLiteral("as it was, %1").arg(within);
+    }
+    const bool hasRisen = *mark.rise > units::Length();
+    return QStringLiteral("%1 %2 %3")
+        .arg(hasRisen ? QStringLiteral("risen") : QStringLiteral("fallen"),
+             words.fineDepth(units::Depth::fromLength(sizeOf(*mark.rise))), within);
+}
+
+} // namespace wording
