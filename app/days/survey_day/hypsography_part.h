@@ -24,6 +24,9 @@ public:
     /// Hides itself where there is nothing to show.
     void show(const HypsographyView& view);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     void draw();
     void copy();
