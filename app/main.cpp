@@ -20,7 +20,8 @@ int main(int argc, char** argv) {
                                  QStringLiteral("[WATER.gpkg]"));
     parser.process(app);
 
-    window::applyStyle(app);
+    const preferences::Preferences kept;
+    window::applyStyle(app, kept.theme(), kept.typeScale());
     window::MainWindow main;
     main.show();
     if (!parser.positionalArguments().isEmpty()) {

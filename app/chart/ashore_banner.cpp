@@ -21,7 +21,7 @@ QFont letters(double scale) {
 
 std::optional<FurniturePiece> ashoreBanner(const LayerContext& on) {
     const ChartContent& content = on.content;
-    if (!content.water || content.isGrey || !content.shown.contains(LayerKind::marks)) {
+    if (!content.water || content.inks == Inks::grey || !content.shown.contains(LayerKind::marks)) {
         return std::nullopt;
     }
     const auto ashore = water::ashoreCaution(content.water->plan.day);

@@ -4,6 +4,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/placed_things.h"
 #include "app/chart/water_path.h"
+#include "app/wording/one_line.h"
 
 #include <algorithm>
 #include <cmath>
@@ -64,7 +65,7 @@ void letterBanned(LayerContext& on) {
         if (box.isEmpty()) {
             continue;
         }
-        const QString name = QString::fromStdString(banned.name);
+        const QString name = wording::oneLine(banned.name);
         const QString text =
             name.isEmpty() ? QStringLiteral("banned") : QStringLiteral("banned: %1").arg(name);
         for (const double share : {0.5, 0.25, 0.75}) {

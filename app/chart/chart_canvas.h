@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/furniture.h"
 #include "app/chart/lie_part.h"
 #include "app/chart/screen_sheet.h"
 #include "app/chart/sounding_pick.h"
@@ -38,6 +39,8 @@ public:
     void setTool(ToolKind kind);
     /// Waits until the layers are painted as they are now.
     void finishPainting();
+    /// All of it, with a margin, as large as it goes.
+    void showBox(const geo::Box& box);
     /// What is pointed at elsewhere (in the side view): a small cross.
     void setPointed(std::optional<geo::WaterPoint> place);
     /// What was chosen to be looked at, a sounding or a crossing: a ring round it.
@@ -65,6 +68,12 @@ signals:
     void stayClicked(logbook::StayId stay);
     void made(const chart::Made& made); ///< By the tool in the hand.
     void viewChanged();
+    /// A menu of what can be done there, at this point of the screen; by the right button, or its
+    /// key: then at the chosen mark, or in the middle.
+    void menuAsked(geo::WaterPoint place, QPoint at);
+    void windHeld(units::Bearing from); ///< The arrow on the chart, and turned, not yet let go.
+    void windDropped(units::Bearing from);
+    void windLetGo(); ///< By Escape: it blows as before.
 
 protected:
     bool event(QEvent* event) override;
@@ -77,15 +86,17 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
 
 private:
     /// What the held button is doing.
     struct Grip {
-        QPointF from;                ///< Where it was pressed.
-        QPointF last;                ///< Where the pointer was last.
-        std::optional<LiePart> part; ///< Of a mark, taken hold of.
-        bool isDragging = false;     ///< Moved far enough not to be a click.
-        bool isSecondClick = false;  ///< Released without a click of its own.
+        QPointF from;                  ///< Where it was pressed.
+        QPointF last;                  ///< Where the pointer was last.
+        std::optional<LiePart> part;   ///< Of a mark, taken hold of.
+        std::optional<WindArrow> wind; ///< Taken hold of.
+        bool isDragging = false;       ///< Moved far enough not to be a click.
+        bool isSecondClick = false;    ///< Released without a click of its own.
     };
 
     void changeView(const ViewFrame& view);
@@ -93,6 +104,13 @@ private:
     void drawSheet(QPainter& painter);
     void drawOverlay(QPainter& painter);
     void drawCut(QPainter& painter);
+    /// The wind's arrow where the pointer is on it.
+    [[nodiscard]] std::optional<WindArrow> windUnder(QPointF pixel) const;
+    [[nodiscard]] units::Bearing heldWind() const;
+    void dragGrip(QPointF pixel);
+    void dropGrip(const Grip& grip, QPointF pixel);
+    void hover(QPointF pixel);
+    [[nodiscard]] bool letGripGo();
     void click(QPointF pixel, Qt::KeyboardModifiers keys);
     void tell(const std::optional<Made>& made);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/chart/inks.h"
 #include "app/chart/layer_kind.h"
 #include "app/chart/selection.h"
 #include "app/chart/shown_rates.h"
@@ -53,7 +54,8 @@ struct ChartContent {
     std::set<LayerKind> shown; ///< What is switched on.
     ContentAge age;
     wording::Words words{wording::Words()};
-    bool isGrey = false; ///< The grey twin of all colours, for paper.
+    Inks inks = Inks::light;
+    double typeScale = 1.0; ///< Of letters and pens on the screen; paper has its own.
 };
 
 } // namespace chart

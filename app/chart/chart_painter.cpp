@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/chart_painter.h"
 
+#include "app/chart/empty_chart.h"
+#include "app/chart/first_track.h"
 #include "app/chart/furniture.h"
+#include "app/chart/key_room.h"
 #include "app/chart/layers/backdrop_layer.h"
 #include "app/chart/layers/closed_layer.h"
 #include "app/chart/layers/contours_layer.h"
@@ -55,7 +58,7 @@ static_assert(letterOrder.size() == allLayerKinds.size());
 LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartContent& content,
                       double scale) {
     LabelSpace labels(QRectF(QPointF(0.0, 0.0), view.size()));
-    LayerContext on{painter, view, content, Palette::of(content.isGrey), labels, scale};
+    LayerContext on{painter, view, content, Palette::of(content.inks), labels, scale};
     const auto each = [&](LayerKind kind, auto&& act) {
         if (content.shown.contains(kind)) {
             painter.save();
@@ -69,6 +72,9 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
     painter.fillRect(QRectF(QPointF(0.0, 0.0), view.size()), on.palette.paper);
     for (const LayerKind kind : allLayerKinds) {
         each(kind, [&](const Layer& layer) { layer.reserve(on); });
+    }
+    if (showsFirstTrack(content)) {
+        paintFirstTrack(on);
     }
     const auto waterLeft = waterLeftOf(content.derived, view);
     for (const LayerKind kind : allLayerKinds) {
@@ -108,17 +114,24 @@ geo::Box waterBoxOf(const ChartContent& content) {
         for (const soundings::KeptSounding& sounding : content.derived.checked->kept) {
             box.take({sounding.x_m, sounding.y_m});
         }
+    } else if (showsFirstTrack(content)) {
+        for (const geo::WaterPoint place : *firstTrackOf(content)) {
+            box.take(place);
+        }
     }
     return box;
 }
 
 ViewFrame wholeWater(const ChartContent& content, QSizeF size, double scale) {
-    const bool hasKey = content.shown.contains(LayerKind::furniture) && formOf(content.derived);
+    const bool hasKey =
+        content.shown.contains(LayerKind::furniture) && keyHasRoom(content, size, scale);
     const double right = hasKey ? keyWidth(scale) + 12.0 * scale : 0.0;
-    const QSizeF room(std::max(size.width() - right, 1.0), size.height());
+    // What is said above soundings that are not drawn yet.
+    const double above = showsFirstTrack(content) ? firstHintHeight * scale : 0.0;
+    const QSizeF room(std::max(size.width() - right, 1.0), std::max(size.height() - above, 1.0));
     return ViewFrame::showing(extentOf(content), room, 26.0 * scale)
         .resized(size)
-        .panned({-0.5 * right, 0.0});
+        .panned({-0.5 * right, 0.5 * above});
 }
 
 std::set<LayerKind> usualLayers() {

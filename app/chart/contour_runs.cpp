@@ -36,7 +36,7 @@ void addRuns(std::vector<ContourRun>& runs, const contours::Contour& contour,
 std::shared_ptr<const std::vector<ContourRun>> contourRuns(const water::Derived& derived) {
     static PointerCache<water::WaterForm, std::vector<ContourRun>> cache;
     return cache.of(formOf(derived), [&derived](const water::WaterForm& form) {
-        const auto fade = derived.drawn ? TrustFade::of(derived.drawn, false) : nullptr;
+        const auto fade = derived.drawn ? TrustFade::of(derived.drawn, Inks::light) : nullptr;
         std::vector<ContourRun> runs;
         for (const contours::Contour& contour : form.contours) {
             addRuns(runs, contour, fade.get());

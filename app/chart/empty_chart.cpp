@@ -2,6 +2,7 @@
 #include "app/chart/empty_chart.h"
 
 #include "app/chart/boat_drawing.h"
+#include "app/chart/first_track.h"
 #include "app/chart/lettering.h"
 
 #include <QPainterPath>
@@ -12,6 +13,8 @@ namespace chart {
 
 namespace {
 
+constexpr double sketchNeeds = 300.0; // height of a page on which it has room above the words
+
 struct Line {
     QString text;
     TypeSize size = TypeSize::normal;
@@ -20,11 +23,9 @@ struct Line {
 
 std::vector<Line> linesFor(const ChartContent& content) {
     const bool hasShore = content.derived.outline && !content.derived.outlineIsAssumed;
-    const bool hasDays = content.water && !content.water->days.empty();
-    if (hasDays) {
+    if (showsFirstTrack(content)) {
         return {{QStringLiteral("Soundings are in, the water is not drawn yet"), TypeSize::normal,
-                 TypeStyle::bold},
-                {QStringLiteral("Check the soundings, then draw the water.")}};
+                 TypeStyle::bold}};
     }
     return {
         {QStringLiteral("Drop your soundings here"), TypeSize::normal, TypeStyle::bold},
@@ -65,15 +66,22 @@ bool isEmptyChart(const ChartContent& content) {
 }
 
 void paintEmptyChart(QPainter& painter, const QRectF& page, const ChartContent& content) {
-    const Palette& palette = Palette::of(content.isGrey);
+    const Palette& palette = Palette::of(content.inks);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing, true);
-    constexpr double leading = 24.0;
+    const double leading = 24.0 * content.typeScale;
     const std::vector<Line> lines = linesFor(content);
-    double y = page.center().y() - 0.5 * leading * static_cast<double>(lines.size()) + 40.0;
-    drawSketch(painter, {page.center().x(), y - 100.0}, palette);
+    // Above the soundings, or in the middle of an empty page.
+    const bool isAbove = showsFirstTrack(content);
+    const bool hasSketch = !isAbove && page.height() >= sketchNeeds * content.typeScale;
+    double y = isAbove ? page.top() + 0.5 * firstHintHeight * content.typeScale
+                       : page.center().y() - 0.5 * leading * static_cast<double>(lines.size()) +
+                             (hasSketch ? 60.0 : 0.5 * leading);
+    if (hasSketch) {
+        drawSketch(painter, {page.center().x(), y - 100.0}, palette);
+    }
     for (const Line& line : lines) {
-        const double scale = line.style == TypeStyle::bold ? 1.3 : 1.0;
+        const double scale = (line.style == TypeStyle::bold ? 1.3 : 1.0) * content.typeScale;
         if (!line.text.isEmpty()) {
             drawText(painter, typeface(line.size, scale, line.style), {page.center().x(), y},
                      line.text, {palette.ink, palette.paper}, 3.0);

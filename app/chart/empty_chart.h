@@ -8,6 +8,9 @@
 
 namespace chart {
 
+/// Height of the room above the soundings in which is said that they are not drawn yet.
+inline constexpr double firstHintHeight = 56.0;
+
 /// True where there is no depth to show yet.
 [[nodiscard]] bool isEmptyChart(const ChartContent& content);
 

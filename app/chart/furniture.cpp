@@ -4,6 +4,7 @@
 #include "app/chart/ashore_banner.h"
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
+#include "app/chart/key_room.h"
 #include "app/chart/lettering.h"
 #include "app/chart/never_fished.h"
 #include "app/chart/rate_shade.h"
@@ -90,9 +91,13 @@ void drawWind(LayerContext& on, const QRectF& box) {
     const logbook::Wind& wind = day.wind;
     const double s = on.scale;
     drawCard(on, box);
+    const WindArrow arrow = windArrowIn(box, s);
+    on.painter.setBrush(Qt::NoBrush);
+    on.painter.setPen(QPen(withAlpha(on.palette.ink, 0.35), 1.0 * s));
+    on.painter.drawEllipse(arrow.middle, arrow.reach, arrow.reach);
     if (wind.from) {
-        drawWindArrow(on.painter, box.topLeft() + QPointF(28.0 * s, 0.5 * box.height()), 36.0 * s,
-                      *wind.from, on.palette.ink, 2.0 * s);
+        drawWindArrow(on.painter, arrow.middle, 2.0 * arrow.reach - 4.0 * s, *wind.from,
+                      on.palette.ink, 2.0 * s);
     }
     const QFont font = typeface(TypeSize::small, s);
     const QPointF left = box.topLeft() + QPointF(56.0 * s, 0.0);
@@ -245,14 +250,18 @@ std::optional<QRectF> driest(const LayerContext& on, QSizeF size,
     return best;
 }
 
-double keyHeight(const LayerContext& on) {
-    return ((isAtOtherLevel(on.content) ? levelLine : 0.0) + 16.0 + 14.0 + 15.0 + 13.0 +
-            0.8 * rowHeight + keyPad + (showsNeverFished(on.content) ? rowHeight : 0.0) +
-            rowHeight * static_cast<double>(bandsOf(on.content).count())) *
-           on.scale;
+double keyHeight(const ChartContent& content, double scale) {
+    return ((isAtOtherLevel(content) ? levelLine : 0.0) + 16.0 + 14.0 + 15.0 + 13.0 +
+            0.8 * rowHeight + keyPad + (showsNeverFished(content) ? rowHeight : 0.0) +
+            rowHeight * static_cast<double>(bandsOf(content).count())) *
+           scale;
 }
 
 } // namespace
+
+bool keyHasRoom(const ChartContent& content, QSizeF page, double scale) {
+    return formOf(content.derived) && page.height() > keyHeight(content, scale) + 90.0 * scale;
+}
 
 double keyWidth(double scale) {
     return (112.0 + 2.0 * keyPad) * scale;
@@ -265,6 +274,26 @@ units::Length roundLength(const wording::Words& words, double pixelsPerMetre, do
     const double lead = inUnits / power;
     const double round = lead >= 5.0 ? 5.0 : lead >= 2.0 ? 2.0 : 1.0;
     return units::Length::metres(round * power * unit_m);
+}
+
+WindArrow windArrowIn(const QRectF& box, double scale) {
+    return {box.topLeft() + QPointF(28.0 * scale, 0.5 * box.height()), 20.0 * scale};
+}
+
+std::optional<WindArrow> windArrowOf(const ChartContent& content, const ViewFrame& view) {
+    if (!content.planned || !content.shown.contains(LayerKind::furniture)) {
+        return std::nullopt;
+    }
+    QPainter nothing;
+    LabelSpace labels(QRectF(QPointF(0.0, 0.0), view.size()));
+    const LayerContext on{nothing,          view, content, Palette::of(content.inks), labels,
+                          content.typeScale};
+    for (const FurniturePiece& piece : furnitureOf(on)) {
+        if (piece.isWind) {
+            return windArrowIn(piece.box, content.typeScale);
+        }
+    }
+    return std::nullopt;
 }
 
 void drawWindArrow(QPainter& painter, QPointF middle, double side, units::Bearing from,
@@ -295,15 +324,15 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
     if (auto banner = ashoreBanner(on)) {
         pieces.push_back(std::move(*banner));
     }
-    const double height = keyHeight(on);
-    if (formOf(on.content.derived) && page.height() > height + 90.0 * s) {
+    if (keyHasRoom(on.content, page.size(), s)) {
+        const double height = keyHeight(on.content, s);
         pieces.push_back({QRectF(page.right() - edge * s - keyWidth(s),
                                  page.bottom() - edge * s - height, keyWidth(s), height),
                           drawKey});
     }
-    const auto add = [&](QSizeF size, auto draw) {
+    const auto add = [&](QSizeF size, auto draw, bool isWind = false) {
         if (const auto card = driest(on, size, pieces)) {
-            pieces.push_back({*card, draw});
+            pieces.push_back({*card, draw, isWind});
         }
     };
     if (on.content.rates && on.content.shown.contains(LayerKind::rates)) {
@@ -318,7 +347,7 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
             text = std::max(text,
                             boxOf(font, laterLine(*day.windLater, on.content.words), {}).width());
         }
-        add({text + 66.0 * s, (day.windLater ? 70.0 : 52.0) * s}, drawWind);
+        add({text + 66.0 * s, (day.windLater ? 70.0 : 52.0) * s}, drawWind, true);
     }
     if (on.content.derived.checked && !on.content.derived.checked->crossings.empty() &&
         on.content.shown.contains(LayerKind::crossings)) {

@@ -35,19 +35,31 @@ void drawPointedSign(QPainter& painter, const Palette& palette, QPointF at) {
     }
 }
 
-void drawHeldRing(QPainter& painter, const Palette& palette, QPointF at, int rank) {
+void drawHeldRing(QPainter& painter, const Palette& palette, QPointF at, int rank, double scale) {
     painter.setPen(QPen(palette.rust, 2.0, Qt::DashLine));
     painter.setBrush(withAlpha(palette.card, 0.7));
-    painter.drawEllipse(at, ringRadius(1.0), ringRadius(1.0));
-    drawText(painter, typeface(TypeSize::small, 1.0, TypeStyle::bold), at, QString::number(rank),
+    painter.drawEllipse(at, ringRadius(scale), ringRadius(scale));
+    drawText(painter, typeface(TypeSize::small, scale, TypeStyle::bold), at, QString::number(rank),
              {palette.rust, palette.card}, 0.0);
+}
+
+void drawTurnedWind(QPainter& painter, const Palette& palette, const WindArrow& arrow,
+                    units::Bearing from, double scale) {
+    painter.setPen(QPen(palette.rust, 1.6 * scale));
+    painter.setBrush(palette.card);
+    painter.drawEllipse(arrow.middle, arrow.reach, arrow.reach);
+    drawWindArrow(painter, arrow.middle, 2.0 * arrow.reach - 4.0 * scale, from, palette.rust,
+                  2.4 * scale);
+    drawText(painter, typeface(TypeSize::normal, scale, TypeStyle::bold),
+             arrow.middle + QPointF(0.0, arrow.reach + 12.0 * scale), wording::Words::bearing(from),
+             {palette.rust, palette.card}, 3.0 * scale);
 }
 
 void drawTried(QPainter& painter, const ViewFrame& view, const ChartContent& content,
                const TriedLie& tried) {
-    const Palette& palette = Palette::of(content.isGrey);
+    const Palette& palette = Palette::of(content.inks);
     LabelSpace labels(QRectF({0.0, 0.0}, view.size()));
-    LayerContext on{painter, view, content, palette, labels, 1.0};
+    LayerContext on{painter, view, content, palette, labels, content.typeScale};
     painter.save();
     if (tried.cannot.isEmpty()) {
         drawLie(on, tried.mark, tried.boatLength);
@@ -58,7 +70,7 @@ void drawTried(QPainter& painter, const ViewFrame& view, const ChartContent& con
                                   : QStringList{tried.cannot};
     QPointF middle(0.5 * view.size().width(), cardFromTop);
     for (const QString& line : lines) {
-        drawOldCard(painter, palette, middle, line, 1.0);
+        drawOldCard(painter, palette, middle, line, content.typeScale);
         middle.ry() += cardStep;
     }
     painter.restore();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/chart_content.h"
+#include "app/chart/furniture.h"
 #include "app/chart/lie_part.h"
 #include "app/chart/palette.h"
 #include "app/chart/view_frame.h"
@@ -19,7 +20,10 @@ void drawChosenSign(QPainter& painter, const Palette& palette, QPointF at);
 /// The cross at what is pointed at elsewhere.
 void drawPointedSign(QPainter& painter, const Palette& palette, QPointF at);
 /// The ring of a mark under the hand.
-void drawHeldRing(QPainter& painter, const Palette& palette, QPointF at, int rank);
+void drawHeldRing(QPainter& painter, const Palette& palette, QPointF at, int rank, double scale);
+/// The wind's arrow under the hand, with where it blows from.
+void drawTurnedWind(QPainter& painter, const Palette& palette, const WindArrow& arrow,
+                    units::Bearing from, double scale);
 /// The lie that is being tried, to scale, with ropes, knots and what it breaks.
 void drawTried(QPainter& painter, const ViewFrame& view, const ChartContent& content,
                const TriedLie& tried);

@@ -6,6 +6,7 @@
 #include <QTextStream>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 
@@ -36,26 +37,43 @@ std::vector<QStringList> linesOf(const QString& name) {
     return lines;
 }
 
+/// The file of the depth ramp.
+QString rampOf(Inks inks) {
+    switch (inks) {
+    case Inks::light:
+        return QStringLiteral("depth.txt");
+    case Inks::dark:
+        return QStringLiteral("depth-dark.txt");
+    case Inks::highContrast:
+        return QStringLiteral("depth-contrast.txt");
+    case Inks::grey:
+        return QStringLiteral("depth-grey.txt");
+    }
+    return {};
+}
+
 } // namespace
 
-Palette::Palette(bool isGrey) {
-    for (const QStringList& line :
-         linesOf(isGrey ? QStringLiteral("depth-grey.txt") : QStringLiteral("depth.txt"))) {
+Palette::Palette(Inks inksOf) {
+    for (const QStringList& line : linesOf(rampOf(inksOf))) {
         ramp_.push_back({line.at(0).toDouble(),
                          {line.at(1).toDouble(), line.at(2).toDouble(), line.at(3).toDouble()}});
     }
     std::map<QString, QColor> inks;
     for (const QStringList& line : linesOf(QStringLiteral("inks.txt"))) {
-        inks[line.at(0)] = QColor(line.at(isGrey ? 2 : 1));
+        inks[line.at(0)] = QColor(line.at(1 + static_cast<int>(inksOf)));
     }
     const auto named = [&inks](const char* name) { return inks.at(QLatin1String(name)); };
     ink = named("ink");
     faintInk = named("faintInk");
     paper = named("paper");
     card = named("card");
+    field = named("field");
+    edge = named("edge");
     rust = named("rust");
     plum = named("plum");
     reed = named("reed");
+    weed = named("weed");
     sand = named("sand");
     bed = named("bed");
     water = named("water");
@@ -63,14 +81,11 @@ Palette::Palette(bool isGrey) {
     deeper_ = named("deeper");
 }
 
-const Palette& Palette::screen() {
-    static const Palette palette(false);
-    return palette;
-}
-
-const Palette& Palette::grey() {
-    static const Palette palette(true);
-    return palette;
+const Palette& Palette::of(Inks inks) {
+    static const std::array<Palette, allInks.size()> all{Palette(Inks::light), Palette(Inks::dark),
+                                                         Palette(Inks::highContrast),
+                                                         Palette(Inks::grey)};
+    return all[static_cast<std::size_t>(inks)];
 }
 
 QColor Palette::depthAt(double share) const {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/chart/colour_space.h"
+#include "app/chart/inks.h"
 
 #include <QColor>
 
@@ -20,10 +21,11 @@ struct Lettering {
 /// whose lightness falls steadily with depth, and a few strong inks that stand out on it.
 class Palette {
 public:
-    [[nodiscard]] static const Palette& screen();
+    [[nodiscard]] static const Palette& of(Inks inks);
+    /// The light theme, which is also what is printed in colour.
+    [[nodiscard]] static const Palette& screen() { return of(Inks::light); }
     /// The grey twin, for a black and white page.
-    [[nodiscard]] static const Palette& grey();
-    [[nodiscard]] static const Palette& of(bool isGrey) { return isGrey ? grey() : screen(); }
+    [[nodiscard]] static const Palette& grey() { return of(Inks::grey); }
 
     /// The ramp at a share of the range, 0 (shore) to 1 (deepest); held to that range.
     [[nodiscard]] QColor depthAt(double share) const;
@@ -39,9 +41,12 @@ public:
     QColor faintInk; ///< Second voice; still 4.5 on paper.
     QColor paper;    ///< Land and the ground of everything.
     QColor card;     ///< A lighter paper for panels.
+    QColor field;    ///< Where something can be typed.
+    QColor edge;     ///< Round fields and buttons; at least 3 on paper, card and field.
     QColor rust;     ///< Boat, ropes, marks.
     QColor plum;     ///< Rods and fish.
-    QColor reed;     ///< Weed.
+    QColor reed;     ///< Weed, as letters and in the side view.
+    QColor weed;     ///< Weed drawn on shallow water.
     QColor sand;     ///< Trust, and the land along the shore.
     QColor bed;      ///< Ground below the bottom in the side view.
     QColor water;    ///< Water in the side view.
@@ -51,7 +56,7 @@ private:
         double share = 0.0;
         Oklch colour;
     };
-    explicit Palette(bool isGrey);
+    explicit Palette(Inks inks);
     std::vector<Stop> ramp_;
     QColor shallower_;
     QColor deeper_;

@@ -34,10 +34,10 @@ std::optional<int> markAt(const ChartContent& content, const ViewFrame& view, QP
         return std::nullopt;
     }
     std::optional<int> nearest;
-    double least = ringRadius(1.0) + slack;
-    for (const auto& [rank, ring] : ringsOf(content.planned->marks, view, 1.0)) {
+    double least = ringRadius(content.typeScale) + slack;
+    for (const auto& [rank, ring] : ringsOf(content.planned->marks, view, content.typeScale)) {
         const double toPlace =
-            isNear(view, 1.0) ? apart(ring.place, pixel) : 1e9; // the boat itself
+            isNear(view, content.typeScale) ? apart(ring.place, pixel) : 1e9; // the boat itself
         const double distance = std::min(apart(ring.middle, pixel), toPlace);
         if (distance <= least) {
             least = distance;
@@ -54,7 +54,7 @@ std::optional<LiePart> liePartAt(const ChartContent& content, const ViewFrame& v
     }
     const auto& chosen = content.selection.mark;
     if (!content.planned || !chosen || !content.shown.contains(LayerKind::marks) ||
-        content.age.isPlanOld || !showsLie(content, view, 1.0, *chosen)) {
+        content.age.isPlanOld || !showsLie(content, view, content.typeScale, *chosen)) {
         return std::nullopt;
     }
     std::optional<LiePart> nearest;
@@ -96,7 +96,7 @@ std::optional<logbook::StayId> stayAt(const ChartContent& content, const ViewFra
     double least = 1e9;
     PlacedThings::forStays(content.water, [&](const logbook::Stay& stay, geo::WaterPoint place) {
         const double distance = apart(view.toScreen(place), pixel);
-        if (distance <= stayRadius(stay, 1.0) + slack && distance < least &&
+        if (distance <= stayRadius(stay, content.typeScale) + slack && distance < least &&
             isSeen(stay, content.logAsked, content.water->clock)) {
             least = distance;
             nearest = stay.id;
@@ -142,7 +142,7 @@ std::optional<std::size_t> crossingAt(const ChartContent& content, const ViewFra
     std::optional<std::size_t> nearest;
     double least = 1e9;
     const auto& crossings = content.derived.checked->crossings;
-    for (const std::size_t i : crossingsShown(content, view, 1.0)) {
+    for (const std::size_t i : crossingsShown(content, view, content.typeScale)) {
         const double distance = apart(view.toScreen(crossings[i].at), pixel);
         if (distance <= dotOf(crossings[i], 1.0).radius + 1.0 && distance < least) {
             least = distance;

@@ -82,7 +82,7 @@ QImage ScreenSheet::imageOf(const Order& order) {
     QImage image((size * order.pixelRatio).toSize(), QImage::Format_ARGB32_Premultiplied);
     image.setDevicePixelRatio(order.pixelRatio);
     QPainter painter(&image);
-    paintChart(painter, order.view, order.content);
+    paintChart(painter, order.view, order.content, order.content.typeScale);
     if (isEmptyChart(order.content)) {
         paintEmptyChart(painter, QRectF({0.0, 0.0}, size), order.content);
     }

@@ -102,11 +102,12 @@ bool TrustFade::isGuess(geo::WaterPoint p) const {
 }
 
 std::shared_ptr<const TrustFade>
-TrustFade::of(const std::shared_ptr<const surface::DrawnWater>& drawn, bool isGrey) {
-    static std::array<PointerCache<surface::DrawnWater, TrustFade>, 2> caches;
-    return caches[isGrey ? 1 : 0].of(drawn, [isGrey](const surface::DrawnWater& water) {
-        return madeFrom(water, Palette::of(isGrey).paper);
-    });
+TrustFade::of(const std::shared_ptr<const surface::DrawnWater>& drawn, Inks inks) {
+    static std::array<PointerCache<surface::DrawnWater, TrustFade>, allInks.size()> caches;
+    return caches[static_cast<std::size_t>(inks)].of(
+        drawn, [inks](const surface::DrawnWater& water) {
+            return madeFrom(water, Palette::of(inks).paper);
+        });
 }
 
 } // namespace chart

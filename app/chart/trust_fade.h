@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/chart/inks.h"
 #include "core/grid/grid.h"
 #include "core/surface/drawn_water.h"
 
@@ -22,7 +23,7 @@ struct TrustFade {
     [[nodiscard]] bool isGuess(geo::WaterPoint p) const;
     /// Made once for each drawn water and kind of paper.
     [[nodiscard]] static std::shared_ptr<const TrustFade>
-    of(const std::shared_ptr<const surface::DrawnWater>& drawn, bool isGrey);
+    of(const std::shared_ptr<const surface::DrawnWater>& drawn, Inks inks);
 };
 
 /// Thickness of the veil, 0 to 1: nothing up to 0.6 of the half-width at which a depth becomes a

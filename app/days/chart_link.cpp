@@ -3,6 +3,7 @@
 
 #include "app/chart/verdict_now.h"
 #include "app/days/still_there.h"
+#include "app/days/theme_inks.h"
 
 #include <algorithm>
 
@@ -83,6 +84,7 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
     connect(&open_, &open_water::OpenWater::derivedChanged, this, &ChartLink::takeFromOpenWater);
     connect(&open_, &open_water::OpenWater::plannedChanged, this, &ChartLink::takeFromOpenWater);
     connect(&preferences_, &preferences::Preferences::unitsChanged, this, &ChartLink::takeContent);
+    connect(&preferences_, &preferences::Preferences::lookChanged, this, &ChartLink::takeContent);
     connect(&open_.jobs(), &jobs::JobRunner::finished, this, &ChartLink::takeAge);
     connect(&open_.jobs(), &jobs::JobRunner::started, this, &ChartLink::takeAge);
     takeFromOpenWater();
@@ -117,6 +119,8 @@ void ChartLink::takeContent() {
     content_.planned = open_.planned();
     content_.age = ageNow();
     content_.words = wording::Words(preferences_.units());
+    content_.inks = inksOf(preferences_.theme());
+    content_.typeScale = preferences_.typeScale();
     content_.selection = possible(content_.selection);
     if (content_.selection != before) {
         emit selectionChanged();

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/day_step.h"
 
-#include "app/chart/palette.h"
 #include "app/edits/set_plan.h"
 #include "app/wording/typed_amount.h"
 
@@ -26,9 +25,6 @@ widgets::AmountField* DayStep::addAmount(const AmountEntry& entry,
     auto* field = new widgets::AmountField(entry.isRight, entry.whenEmpty, holder);
     auto* hint = new QLabel(entry.hint, holder);
     hint->setProperty("voice", "wrong");
-    QPalette colours = hint->palette();
-    colours.setColor(QPalette::WindowText, chart::Palette::screen().rust);
-    hint->setPalette(colours);
     hint->setWordWrap(true);
     hint->hide();
     column->addWidget(field);

@@ -1,20 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/step_head.h"
 
-#include "app/chart/palette.h"
+#include "app/widgets/ink_roles.h"
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <QStyle>
 
 namespace days {
 
 namespace {
-constexpr int rowHeight = 38;
-constexpr int secondRow = 18;
 constexpr int textLeft = 26;
 constexpr int margin = 10;
-constexpr int titlePixels = 14;
-constexpr int statePixels = 12;
+constexpr double titleShare = 1.05; // of the usual type
+constexpr double stateShare = 0.9;
+constexpr int roomy = 12; // above and below a title together
+constexpr int tight = 6;
 } // namespace
 
 StepHead::StepHead(const QString& title, const QString& key, QWidget* parent)
@@ -30,7 +31,7 @@ StepHead::StepHead(const QString& title, const QString& key, QWidget* parent)
     setSizePolicy(policy);
     if (!key.isEmpty()) {
         setShortcut(QKeySequence(key));
-        setToolTip(tr("Open or close this step (%1)").arg(key));
+        setToolTip(tr("Open this step (%1)").arg(key));
     }
 }
 
@@ -41,8 +42,17 @@ void StepHead::setState(const QString& line, bool isStale) {
     state_ = line;
     isStale_ = isStale;
     setAccessibleDescription(shownState());
+    hasNeededRow_ = hasNeededRow_ || !fitsBeside(width());
     updateGeometry();
     update();
+}
+
+void StepHead::setTight(bool isTight) {
+    if (isTight != isTight_) {
+        isTight_ = isTight;
+        updateGeometry();
+        update();
+    }
 }
 
 QString StepHead::shownState() const {
@@ -51,15 +61,23 @@ QString StepHead::shownState() const {
 
 QFont StepHead::titleFont() const {
     QFont font = this->font();
-    font.setPixelSize(titlePixels);
+    font.setPointSizeF(titleShare * font.pointSizeF());
     font.setBold(isChecked());
     return font;
 }
 
 QFont StepHead::stateFont() const {
     QFont font = this->font();
-    font.setPixelSize(statePixels);
+    font.setPointSizeF(stateShare * font.pointSizeF());
     return font;
+}
+
+int StepHead::titleRow() const {
+    return QFontMetrics(titleFont()).height() + (isTight_ ? tight : roomy);
+}
+
+int StepHead::stateRow() const {
+    return QFontMetrics(stateFont()).height();
 }
 
 bool StepHead::fitsBeside(int width) const {
@@ -75,65 +93,103 @@ QSize StepHead::sizeHint() const {
 }
 
 QSize StepHead::minimumSizeHint() const {
-    return {160, rowHeight};
+    return {160, titleRow()};
 }
 
 int StepHead::heightForWidth(int width) const {
-    return fitsBeside(width) ? rowHeight : rowHeight + secondRow;
+    const bool isKept = hasNeededRow_ && width == this->width();
+    return fitsBeside(width) && !isKept ? titleRow() : titleRow() + stateRow();
+}
+
+void StepHead::paintArrow(QPainter& painter, QPointF middle) const {
+    QPolygonF arrow;
+    if (isChecked()) {
+        arrow << middle + QPointF(-4.5, -2.5) << middle + QPointF(4.5, -2.5)
+              << middle + QPointF(0.0, 4.0);
+    } else {
+        const double ahead = isRightToLeft() ? -1.0 : 1.0;
+        arrow << middle + QPointF(-2.5 * ahead, -4.5) << middle + QPointF(4.0 * ahead, 0.0)
+              << middle + QPointF(-2.5 * ahead, 4.5);
+    }
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(palette().color(widgets::inkRole));
+    painter.drawPolygon(arrow);
 }
 
 void StepHead::paintEvent(QPaintEvent* event) {
     static_cast<void>(event);
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const chart::Palette& colours = chart::Palette::screen();
-    if (underMouse()) {
-        painter.fillRect(rect(), chart::withAlpha(colours.sand, 0.25));
+    const QColor ink = palette().color(widgets::inkRole);
+    if (underMouse() || isChecked()) {
+        QColor sand = palette().color(widgets::sandRole);
+        sand.setAlphaF(underMouse() ? 0.4F : 0.25F);
+        painter.fillRect(rect(), sand);
     }
-    const bool isBeside = fitsBeside(width());
-    const QRect titleRow(0, 0, width(), isBeside ? height() : rowHeight);
-
-    QPolygonF arrow;
-    const QPointF middle(13.0, titleRow.center().y() + 0.5);
-    if (isChecked()) {
-        arrow << middle + QPointF(-4.5, -2.5) << middle + QPointF(4.5, -2.5)
-              << middle + QPointF(0.0, 4.0);
-    } else {
-        arrow << middle + QPointF(-2.5, -4.5) << middle + QPointF(4.0, 0.0)
-              << middle + QPointF(-2.5, 4.5);
-    }
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(colours.ink);
-    painter.drawPolygon(arrow);
-
-    painter.setPen(colours.ink);
+    const bool isBeside = height() < titleRow() + stateRow();
+    const QRect title(0, 0, width(), isBeside ? height() : titleRow());
+    const auto turned = [this](const QRect& box) {
+        return QStyle::visualRect(layoutDirection(), rect(), box);
+    };
+    const auto side = [this](Qt::Alignment way) {
+        return QStyle::visualAlignment(layoutDirection(), way | Qt::AlignVCenter);
+    };
+    paintArrow(painter, turned(QRect(6, title.top(), 14, title.height())).center());
+    painter.setPen(ink);
     painter.setFont(titleFont());
-    painter.drawText(titleRow.adjusted(textLeft, 0, -margin, 0), Qt::AlignVCenter | Qt::AlignLeft,
-                     text());
+    const QRect text = title.adjusted(textLeft, 0, -margin, 0);
+    painter.drawText(turned(text), static_cast<int>(side(Qt::AlignLeft)), this->text());
 
     painter.setFont(stateFont());
-    painter.setPen(isStale_ ? colours.rust : colours.faintInk);
-    const QRect stateRow = isBeside
-                               ? titleRow.adjusted(textLeft, 0, -margin, 0)
-                               : QRect(textLeft, rowHeight - 6, width() - textLeft - margin, 20);
-    painter.drawText(
-        stateRow, Qt::AlignVCenter | (isBeside ? Qt::AlignRight : Qt::AlignLeft),
-        painter.fontMetrics().elidedText(shownState(), Qt::ElideRight, stateRow.width()));
-    painter.setPen(chart::mixed(colours.paper, colours.ink, 0.2));
+    painter.setPen(palette().color(isStale_ ? widgets::warningRole : widgets::faintRole));
+    const QRect state = isBeside ? text
+                                 : QRect(textLeft, titleRow() - (isTight_ ? tight : roomy) / 2,
+                                         width() - textLeft - margin, stateRow());
+    painter.drawText(turned(state),
+                     static_cast<int>(side(isBeside ? Qt::AlignRight : Qt::AlignLeft)),
+                     painter.fontMetrics().elidedText(shownState(), Qt::ElideRight, state.width()));
+    QColor line = ink;
+    line.setAlphaF(0.2F);
+    painter.setPen(line);
     painter.drawLine(QPointF(0.0, height() - 0.5), QPointF(width(), height() - 0.5));
     if (hasFocus()) {
-        painter.setPen(QPen(colours.rust, 1.0));
+        painter.setPen(QPen(palette().color(widgets::warningRole), 1.5));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -2.5), 3.0, 3.0);
     }
 }
 
 void StepHead::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    switch (event->key()) {
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
         click();
         return;
+    case Qt::Key_Down:
+        focusNextChild();
+        return;
+    case Qt::Key_Up:
+        focusPreviousChild();
+        return;
+    default:
+        QAbstractButton::keyPressEvent(event);
     }
-    QAbstractButton::keyPressEvent(event);
+}
+
+void StepHead::resizeEvent(QResizeEvent* event) {
+    QAbstractButton::resizeEvent(event);
+    if (event->oldSize().width() != event->size().width()) {
+        hasNeededRow_ = !fitsBeside(width());
+        updateGeometry();
+    }
+}
+
+void StepHead::changeEvent(QEvent* event) {
+    QAbstractButton::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        hasNeededRow_ = !fitsBeside(width());
+        updateGeometry();
+    }
 }
 
 } // namespace days

@@ -2,6 +2,7 @@
 #include "app/days/step_panel.h"
 
 #include "app/days/step_head.h"
+#include "app/widgets/look.h"
 
 #include <QScrollArea>
 #include <QScrollBar>
@@ -10,45 +11,85 @@
 
 namespace days {
 
+namespace {
+
+/// Below this, in lines of text, the heads give way so that the open step has room.
+constexpr int roomyLines = 34;
+
+/// Where the next key belongs: what the step says itself, else its first control.
+QWidget* firstControl(QWidget& body) {
+    const auto takesKeys = [](const QWidget* widget) {
+        return widget->isVisible() && widget->isEnabled() &&
+               (widget->focusPolicy() & Qt::TabFocus) != 0;
+    };
+    auto* named = body.property(keysGoTo).value<QWidget*>();
+    if (named != nullptr && takesKeys(named)) {
+        return named;
+    }
+    for (QWidget* next = body.nextInFocusChain(); next != &body; next = next->nextInFocusChain()) {
+        if (body.isAncestorOf(next) && takesKeys(next)) {
+            return next;
+        }
+    }
+    return nullptr;
+}
+
+} // namespace
+
 struct StepPanel::Step {
     StepHead* head = nullptr;
     QWidget* body = nullptr;
+    int scrolled = 0;
 };
 
-StepPanel::StepPanel(QWidget* parent) : QWidget(parent) {
-    auto* scroll = new QScrollArea(this);
-    scroll->setObjectName(QStringLiteral("steps"));
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    auto* column = new QWidget(scroll);
+StepPanel::StepPanel(QWidget* parent)
+    : QWidget(parent), heads_(new QVBoxLayout), scroll_(new QScrollArea(this)) {
+    heads_->setContentsMargins(8, 4, 8, 0);
+    heads_->setSpacing(0);
+    scroll_->setObjectName(QStringLiteral("steps"));
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    // The room for it is kept, so that nothing is laid anew when a list grows by a row.
+    scroll_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+    scroll_->setFocusPolicy(Qt::NoFocus);
+    QScrollBar* bar = scroll_->verticalScrollBar();
+    connect(bar, &QScrollBar::rangeChanged, this, [bar](int least, int most) {
+        if (const bool isIdle = most <= least; isIdle != bar->property("idle").toBool()) {
+            widgets::setLook(*bar, "idle", isIdle);
+        }
+    });
+    auto* column = new QWidget(scroll_);
     column->setObjectName(QStringLiteral("stepColumn"));
-    auto* layout = new QVBoxLayout(column);
-    layout->setContentsMargins(8, 4, 8, 16);
-    layout->setSpacing(0);
-    layout->addStretch(1);
-    scroll->setWidget(column);
+    bodies_ = new QVBoxLayout(column);
+    bodies_->setContentsMargins(8, 0, 8, 16);
+    bodies_->setSpacing(0);
+    bodies_->addStretch(1);
+    scroll_->setWidget(column);
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(0, 0, 0, 0);
-    outer->addWidget(scroll);
+    outer->setSpacing(0);
+    outer->addLayout(heads_);
+    outer->addWidget(scroll_, 1);
 }
 
 StepPanel::~StepPanel() = default;
 
 int StepPanel::addStep(const QString& title, QWidget* body) {
     const int position = count();
-    auto* scroll = findChild<QScrollArea*>(QStringLiteral("steps"));
-    auto* layout = static_cast<QVBoxLayout*>(scroll->widget()->layout());
     auto step = std::make_unique<Step>();
-    step->head = new StepHead(title, QStringLiteral("Alt+%1").arg(position + 1), scroll->widget());
+    step->head = new StepHead(title, QStringLiteral("Alt+%1").arg(position + 1), this);
     step->body = body;
-    body->setParent(scroll->widget());
+    body->setParent(scroll_->widget());
     body->hide();
-    layout->insertWidget(2 * position, step->head);
-    layout->insertWidget(2 * position + 1, body);
+    heads_->addWidget(step->head);
+    bodies_->insertWidget(position, body);
+    // The keys go from head to head and then into what is open.
+    if (position > 0) {
+        setTabOrder(steps_.back()->head, step->head);
+    }
     connect(step->head, &QAbstractButton::clicked, this,
-            [this, position] { openStep(open_ == position ? -1 : position); });
+            [this, position] { openByHand(position); });
     steps_.push_back(std::move(step));
     return position;
 }
@@ -57,31 +98,42 @@ void StepPanel::setState(int step, const QString& line, bool isStale) {
     steps_.at(static_cast<std::size_t>(step))->head->setState(line, isStale);
 }
 
+void StepPanel::openByHand(int step) {
+    openStep(step);
+    giveKeys();
+}
+
+void StepPanel::giveKeys() {
+    QWidget* control =
+        open_ < 0 ? nullptr : firstControl(*steps_[static_cast<std::size_t>(open_)]->body);
+    if (control != nullptr) {
+        control->setFocus(Qt::ShortcutFocusReason);
+    }
+}
+
 void StepPanel::openStep(int step) {
+    const int before = open_;
     open_ = step >= 0 && step < count() ? step : -1;
+    if (before >= 0 && before != open_) {
+        steps_[static_cast<std::size_t>(before)]->scrolled = scroll_->verticalScrollBar()->value();
+    }
     for (int i = 0; i < count(); ++i) {
         const Step& each = *steps_[static_cast<std::size_t>(i)];
         each.head->setChecked(i == open_);
-        each.head->update();
         each.body->setVisible(i == open_);
     }
     if (open_ < 0) {
         return;
     }
-    // Once the layout has settled: the head to the top, so that as much as can be of the step
-    // shows.
-    QTimer::singleShot(0, this, [this] {
-        if (open_ >= 0) {
-            auto* scroll = findChild<QScrollArea*>(QStringLiteral("steps"));
-            const Step& opened = *steps_[static_cast<std::size_t>(open_)];
-            const int bottom = opened.body->geometry().bottom();
-            const int top = opened.head->geometry().top();
-            QScrollBar* bar = scroll->verticalScrollBar();
-            if (bottom > bar->value() + scroll->viewport()->height() || top < bar->value()) {
-                bar->setValue(top);
+    if (before != open_) {
+        // Once the layout has settled.
+        QTimer::singleShot(0, this, [this, opened = open_] {
+            if (open_ == opened) {
+                scroll_->verticalScrollBar()->setValue(
+                    steps_[static_cast<std::size_t>(opened)]->scrolled);
             }
-        }
-    });
+        });
+    }
     emit stepOpened(open_);
 }
 
@@ -95,6 +147,14 @@ int StepPanel::count() const {
 
 QString StepPanel::stateOf(int step) const {
     return steps_.at(static_cast<std::size_t>(step))->head->state();
+}
+
+void StepPanel::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const bool isLow = height() < roomyLines * fontMetrics().height();
+    for (const auto& step : steps_) {
+        step->head->setTight(isLow);
+    }
 }
 
 } // namespace days

@@ -6,10 +6,19 @@
 #include <memory>
 #include <vector>
 
+class QScrollArea;
+class QVBoxLayout;
+
 namespace days {
 
-/// The steps of a day, one below the other, one open at a time; a closed one says its state in a
-/// line, so that the closed panel is a summary of everything.
+/// The property of a step's body that names the control (a QWidget*) where the next key belongs
+/// once it is opened; without it, its first one.
+inline constexpr auto keysGoTo = "keysGoTo";
+
+/// The steps of a day: their heads one below the other, each with its state in a line, and below
+/// them the one that is open. So the heads lie still whatever is opened, nothing that is pointed at
+/// moves, and the summary of the whole day is always to be seen. Each step keeps how far it was
+/// scrolled.
 class StepPanel : public QWidget {
     Q_OBJECT
 public:
@@ -22,15 +31,26 @@ public:
     void setState(int step, const QString& line, bool isStale = false);
     void openStep(int step);
     [[nodiscard]] int openStep() const;
+    /// What is typed next goes to the open step.
+    void giveKeys();
     [[nodiscard]] int count() const;
     [[nodiscard]] QString stateOf(int step) const;
 
 signals:
     void stepOpened(int step);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     struct Step;
+    /// By the user: what is typed next goes to the step. One that is open stays so.
+    void openByHand(int step);
+
     std::vector<std::unique_ptr<Step>> steps_;
+    QVBoxLayout* heads_;
+    QScrollArea* scroll_;
+    QVBoxLayout* bodies_;
     int open_ = -1;
 };
 

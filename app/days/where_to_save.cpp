@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/where_to_save.h"
 
+#include "app/preferences/preferences.h"
 #include "core/store/water_store.h"
 
+#include <QDir>
 #include <QFileDialog>
 
 namespace days {
@@ -38,7 +40,11 @@ base::Result<void> mayBeWrittenOver(const QString& path) {
 
 QString askWhereToSave(QWidget& parent, open_water::OpenWater& open, const QString& title,
                        const QString& name, const QString& filter) {
-    const QString path = QFileDialog::getSaveFileName(&parent, title, name, filter);
+    using preferences::FileKind;
+    using preferences::Preferences;
+    const QString folder = Preferences::folderOf(FileKind::output);
+    const QString path = QFileDialog::getSaveFileName(
+        &parent, title, folder.isEmpty() ? name : QDir(folder).filePath(name), filter);
     if (path.isEmpty()) {
         return {};
     }
@@ -46,6 +52,7 @@ QString askWhereToSave(QWidget& parent, open_water::OpenWater& open, const QStri
         emit open.failed(may.error());
         return {};
     }
+    Preferences::keepFolderOf(FileKind::output, path);
     return path;
 }
 

@@ -35,6 +35,25 @@ bool haveSameShore(const water::Water& one, const water::Water& other) {
 
 } // namespace
 
+base::Result<FirstLook> firstLookAt(const std::filesystem::path& path, base::Progress& progress) {
+    progress.begin("reading the drawing");
+    if (store::stateOf(path) != store::FileState::current) {
+        return base::fail(base::ErrorKind::unusableInput, "the file is of another version",
+                          path.string(), "open it to see it");
+    }
+    auto store = store::open(path, store::Purpose::looking);
+    if (!store) {
+        return std::unexpected(store.error());
+    }
+    auto shore = (*store)->loadShore();
+    if (!shore) {
+        return std::unexpected(shore.error());
+    }
+    FirstLook look{std::make_shared<const water::Water>(std::move(*shore)), {}};
+    look.kept = keptOf(**store, *look.water);
+    return look;
+}
+
 base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::Progress& progress,
                                       const std::function<void(const FirstLook&)>& look) {
     auto store = store::openWithCopy(path);

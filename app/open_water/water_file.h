@@ -28,4 +28,11 @@ struct WaterFile {
 readWaterFile(const std::filesystem::path& path, base::Progress& progress,
               const std::function<void(const FirstLook&)>& look = nullptr);
 
+/// The shore and the drawing kept in a water file that is not going to be changed through this: one
+/// of the waters opened lately, or a copy. Quick however long its lists are. Writes nothing.
+/// \return unusableInput for a file of another version, which had to be brought up to date first;
+/// the error of store::open() or of reading.
+[[nodiscard]] base::Result<FirstLook> firstLookAt(const std::filesystem::path& path,
+                                                  base::Progress& progress);
+
 } // namespace open_water

@@ -6,6 +6,7 @@
 #include "app/chart/todays_form.h"
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
+#include "app/wording/one_line.h"
 
 #include <QLocale>
 
@@ -48,6 +49,7 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
                           "chart sheet", "choose another printer or file");
     }
     chart::ChartContent whole = content;
+    whole.inks = chart::onPaper(whole.inks);
     if (whole.shown.empty()) {
         whole.shown = chart::usualLayers();
     }
@@ -56,12 +58,11 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
     double denominator = 1.0;
     const chart::ViewFrame view = viewFor(whole, map.size(), denominator);
     QPainter& painter = sheet.painter();
-    const chart::Palette& palette = chart::Palette::of(content.isGrey);
+    const chart::Palette& palette = chart::Palette::of(whole.inks);
     const QRectF head(map.left(), sheet.room().top(), map.width(), headHeight);
     painter.setPen(palette.ink);
     painter.setFont(chart::typeface(chart::TypeSize::normal, 1.7, chart::TypeStyle::bold));
-    painter.drawText(head, Qt::AlignLeft | Qt::AlignVCenter,
-                     QString::fromStdString(content.water->name));
+    painter.drawText(head, Qt::AlignLeft | Qt::AlignVCenter, wording::oneLine(content.water->name));
     painter.setFont(chart::typeface(chart::TypeSize::normal, 1.0));
     painter.drawText(head, Qt::AlignRight | Qt::AlignVCenter,
                      QStringLiteral("1 : %1").arg(QLocale::c().toString(denominator, 'f', 0)));

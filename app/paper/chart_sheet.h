@@ -11,7 +11,7 @@
 namespace paper {
 
 /// The whole chart on one A4 page, upright or wide as the water is, at a round scale that is
-/// written beside its name. In colour unless `content.isGrey`.
+/// written beside its name. In light colours unless `content.inks` are grey.
 /// \return 1 page; wrongUse where there is no water to draw, unwritableOutput.
 [[nodiscard]] base::Result<int> paintChartSheet(QPagedPaintDevice& device,
                                                 const chart::ChartContent& content);

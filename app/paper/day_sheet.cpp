@@ -4,6 +4,7 @@
 #include "app/paper/long_sheet.h"
 #include "app/paper/one_sheet.h"
 #include "app/paper/pdf_file.h"
+#include "app/wording/one_line.h"
 
 namespace paper {
 
@@ -32,10 +33,10 @@ base::Result<int> paintDaySheet(QPagedPaintDevice& device, const chart::ChartCon
                           "day sheet", "work them out anew first");
     }
     chart::ChartContent grey = content;
-    grey.isGrey = true;
+    grey.inks = chart::Inks::grey;
     SheetWriter sheet(
         device, layoutOf(device.pageLayout().pageSize(), form),
-        QStringLiteral("%1, %2").arg(QString::fromStdString(content.water->name),
+        QStringLiteral("%1, %2").arg(wording::oneLine(content.water->name),
                                      wording::Words::day(content.planned->plan.day.day)));
     if (!sheet.isOpen()) {
         return base::fail(base::ErrorKind::unwritableOutput, "the pages cannot be drawn",

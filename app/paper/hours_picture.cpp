@@ -162,9 +162,9 @@ std::vector<std::vector<rates::HourRate>> fishedRuns(const rates::HourRates& hou
     return runs;
 }
 
-void paintHours(QPainter& painter, const QRectF& box, const HoursShown& shown, bool isGrey,
+void paintHours(QPainter& painter, const QRectF& box, const HoursShown& shown, chart::Inks inks,
                 double scale) {
-    const chart::Palette& palette = chart::Palette::of(isGrey);
+    const chart::Palette& palette = chart::Palette::of(inks);
     const double step = roundStep(mostOf(shown.hours));
     const double most = step * std::ceil(mostOf(shown.hours) / step);
     const Plot on{painter, palette,
@@ -191,7 +191,7 @@ void paintHours(QPainter& painter, const QRectF& box, const HoursShown& shown, b
 QImage renderHours(const HoursShown& shown, QSize size) {
     QImage picture(size, QImage::Format_RGB32);
     QPainter painter(&picture);
-    paintHours(painter, QRectF(picture.rect()), shown, false,
+    paintHours(painter, QRectF(picture.rect()), shown, chart::Inks::light,
                std::clamp(size.width() / 640.0, 0.75, 4.0));
     return picture;
 }

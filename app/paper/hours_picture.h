@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/chart/inks.h"
 #include "core/rates/hour_rates.h"
 #include "core/water/questions/fished_light.h"
 
@@ -26,8 +27,8 @@ struct HoursShown {
 
 /// The curve with the band in which it may lie, its title, axes with their units, the best hours as
 /// a bar along the foot, and sunrise and sunset of the days that were fished as stripes.
-void paintHours(QPainter& painter, const QRectF& box, const HoursShown& shown, bool isGrey = false,
-                double scale = 1.0);
+void paintHours(QPainter& painter, const QRectF& box, const HoursShown& shown,
+                chart::Inks inks = chart::Inks::light, double scale = 1.0);
 [[nodiscard]] QImage renderHours(const HoursShown& shown, QSize size);
 
 } // namespace paper

@@ -4,6 +4,7 @@
 #include "app/chart/chart_painter.h"
 #include "app/chart/lettering.h"
 #include "app/chart/todays_form.h"
+#include "app/wording/one_line.h"
 
 #include <algorithm>
 
@@ -30,7 +31,7 @@ QString factsLine(const chart::ChartContent& content) {
 }
 
 void drawHead(QPainter& painter, const chart::ChartContent& content, double width, double scale) {
-    const chart::Palette& palette = chart::Palette::of(content.isGrey);
+    const chart::Palette& palette = chart::Palette::of(content.inks);
     const QRectF head(0.0, 0.0, width, headHeight * scale);
     painter.fillRect(head, palette.card);
     painter.setPen(QPen(chart::withAlpha(palette.ink, 0.3), scale));
@@ -42,7 +43,7 @@ void drawHead(QPainter& painter, const chart::ChartContent& content, double widt
                         {colour, palette.card}, 0.0);
         return left + length;
     };
-    const QString name = content.water ? QString::fromStdString(content.water->name) : QString();
+    const QString name = content.water ? wording::oneLine(content.water->name) : QString();
     const double left =
         write(chart::typeface(chart::TypeSize::normal, 1.35 * scale, chart::TypeStyle::bold),
               16.0 * scale, name, palette.ink);
@@ -54,6 +55,7 @@ void drawHead(QPainter& painter, const chart::ChartContent& content, double widt
 
 QImage renderPicture(const chart::ChartContent& content, QSize size) {
     chart::ChartContent shown = content;
+    shown.inks = chart::onPaper(shown.inks);
     if (shown.shown.empty()) {
         shown.shown = chart::usualLayers();
     }
@@ -61,7 +63,7 @@ QImage renderPicture(const chart::ChartContent& content, QSize size) {
     const double scale =
         std::clamp(std::min(size.width() / 1280.0, size.height() / 800.0), 0.75, 4.0);
     QImage picture(size, QImage::Format_RGB32);
-    picture.fill(chart::Palette::of(shown.isGrey).paper);
+    picture.fill(chart::Palette::of(shown.inks).paper);
     QPainter painter(&picture);
     painter.setRenderHint(QPainter::Antialiasing, true);
     painter.setRenderHint(QPainter::TextAntialiasing, true);

@@ -121,8 +121,8 @@ void paintOverall(const Plot& on, const rates::RateTable& table, double foot) {
 } // namespace
 
 void paintRates(QPainter& painter, const QRectF& box, const rates::RateTable& table,
-                const QString& title, bool isGrey, double scale) {
-    const chart::Palette& palette = chart::Palette::of(isGrey);
+                const QString& title, chart::Inks inks, double scale) {
+    const chart::Palette& palette = chart::Palette::of(inks);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing, true);
     painter.fillRect(box, palette.paper);
@@ -190,7 +190,7 @@ QImage renderRates(const rates::RateTable& table, const QString& title, QSize si
     QImage picture(size, QImage::Format_RGB32);
     QPainter painter(&picture);
     const double scale = std::clamp(size.width() / 1280.0, 0.75, 4.0);
-    paintRates(painter, QRectF(picture.rect()), table, title, false, scale);
+    paintRates(painter, QRectF(picture.rect()), table, title, chart::Inks::light, scale);
     return picture;
 }
 

@@ -5,6 +5,7 @@
 #include "app/chart/lettering.h"
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
+#include "app/wording/one_line.h"
 
 namespace paper {
 
@@ -25,7 +26,7 @@ void writeHead(SheetWriter& sheet, const SeasonPage& page) {
         painter.setPen(sheet.palette().ink);
         painter.setFont(chart::typeface(chart::TypeSize::normal, 1.7, chart::TypeStyle::bold));
         painter.drawText(box, Qt::AlignLeft | Qt::AlignTop,
-                         QString::fromStdString(page.content.water->name));
+                         wording::oneLine(page.content.water->name));
         painter.setFont(plain());
         painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom, page.span);
     });
@@ -36,7 +37,7 @@ void writeHead(SheetWriter& sheet, const SeasonPage& page) {
 /// The water with what it gave: nothing of tomorrow is on it.
 void writeMap(SheetWriter& sheet, const SeasonPage& page) {
     chart::ChartContent content = page.content;
-    content.isGrey = true;
+    content.inks = chart::Inks::grey;
     content.planned.reset();
     content.backdrop.reset();
     content.dayTrack.reset();
@@ -100,7 +101,7 @@ base::Result<int> paintSeasonPage(QPagedPaintDevice& device, const SeasonPage& p
     if (page.hours) {
         sheet.space(8.0);
         sheet.block(hoursHeight, [&](const QRectF& box) {
-            paintHours(sheet.painter(), box, *page.hours, true, letterScale);
+            paintHours(sheet.painter(), box, *page.hours, chart::Inks::grey, letterScale);
         });
     }
     if (!page.months.empty()) {

@@ -4,6 +4,7 @@
 #include "app/chart/chart_painter.h"
 #include "app/chart/furniture.h"
 #include "app/wording/cautions.h"
+#include "app/wording/one_line.h"
 #include "app/wording/planned_words.h"
 #include "core/marks/overnight.h"
 #include "core/water/steps/day_cautions.h"
@@ -156,8 +157,8 @@ void writeHead(SheetWriter& sheet, const chart::ChartContent& content) {
         const QRectF left = box.adjusted(0.0, 0.0, -windWidth, 0.0);
         painter.setPen(palette.ink);
         painter.setFont(title);
-        const QString name = QFontMetricsF(title).elidedText(
-            QString::fromStdString(content.water->name), Qt::ElideRight, left.width());
+        const QString name = QFontMetricsF(title).elidedText(wording::oneLine(content.water->name),
+                                                             Qt::ElideRight, left.width());
         painter.drawText(QRectF(left.left(), left.top(), left.width(), 34.0),
                          Qt::AlignLeft | Qt::AlignVCenter, name);
         const QRectF wind(box.right() - windWidth, box.top(), windWidth, 52.0);

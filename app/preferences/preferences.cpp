@@ -5,14 +5,25 @@
 #include <QSettings>
 
 #include <algorithm>
+#include <array>
 
 namespace preferences {
 
 namespace {
 
 constexpr auto unitsKey = "units";
+constexpr auto themeKey = "theme";
+constexpr auto typeKey = "typeScale";
 constexpr auto recentKey = "recentWaters";
 constexpr qsizetype mostRecent = 8;
+
+constexpr std::array<const char*, allThemes.size()> themeNames{"light", "dark", "highContrast"};
+constexpr std::array<const char*, 6> kindNames{"water", "survey",  "log",
+                                               "track", "picture", "output"};
+
+QString folderKey(FileKind kind) {
+    return QStringLiteral("folders/") + QLatin1String(kindNames.at(static_cast<std::size_t>(kind)));
+}
 
 /// A settings key for a water's file; its slashes would mean groups.
 QString backdropKey(const QString& waterPath) {
@@ -26,6 +37,72 @@ Preferences::Preferences(QObject* parent) : QObject(parent) {
     if (QSettings().value(unitsKey).toString() == QLatin1String("imperial")) {
         units_ = UnitSystem::imperial;
     }
+    const QString theme = QSettings().value(themeKey).toString();
+    for (const Theme each : allThemes) {
+        if (theme == QLatin1String(themeNames.at(static_cast<std::size_t>(each)))) {
+            theme_ = each;
+        }
+    }
+    const double kept = QSettings().value(typeKey, 1.0).toDouble();
+    if (std::ranges::find(typeScales(), kept) != typeScales().end()) {
+        typeScale_ = kept;
+    }
+}
+
+void Preferences::setTheme(Theme theme) {
+    if (theme == theme_) {
+        return;
+    }
+    theme_ = theme;
+    QSettings().setValue(themeKey, themeNames.at(static_cast<std::size_t>(theme)));
+    emit lookChanged();
+}
+
+const std::vector<double>& Preferences::typeScales() {
+    static const std::vector<double> scales{0.9, 1.0, 1.15, 1.3, 1.5};
+    return scales;
+}
+
+void Preferences::setTypeScale(double scale) {
+    if (scale == typeScale_) {
+        return;
+    }
+    typeScale_ = scale;
+    QSettings().setValue(typeKey, scale);
+    emit lookChanged();
+}
+
+void Preferences::makeTypeLarger() {
+    const auto next = std::ranges::upper_bound(typeScales(), typeScale_);
+    setTypeScale(next == typeScales().end() ? typeScale_ : *next);
+}
+
+void Preferences::makeTypeSmaller() {
+    const auto now = std::ranges::lower_bound(typeScales(), typeScale_);
+    setTypeScale(now == typeScales().begin() ? typeScale_ : *(now - 1));
+}
+
+void Preferences::makeTypeNormal() {
+    setTypeScale(1.0);
+}
+
+QByteArray Preferences::stateOf(const QString& part) {
+    return QSettings().value(QStringLiteral("window/") + part).toByteArray();
+}
+
+void Preferences::keepState(const QString& part, const QByteArray& state) {
+    QSettings().setValue(QStringLiteral("window/") + part, state);
+}
+
+QString Preferences::folderOf(FileKind kind) {
+    const QString kept = QSettings().value(folderKey(kind)).toString();
+    return QFileInfo(kept).isDir() ? kept : QString();
+}
+
+void Preferences::keepFolderOf(FileKind kind, const QString& file) {
+    const QFileInfo about(file);
+    QSettings().setValue(folderKey(kind),
+                         about.isDir() ? about.absoluteFilePath() : about.absolutePath());
 }
 
 void Preferences::setUnits(UnitSystem units) {

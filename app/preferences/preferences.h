@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/preferences/theme.h"
 #include "app/preferences/unit_system.h"
 
+#include <QByteArray>
 #include <QObject>
 #include <QString>
 #include <QStringList>
+
+#include <vector>
 
 namespace preferences {
 
@@ -25,6 +29,25 @@ public:
     [[nodiscard]] UnitSystem units() const { return units_; }
     void setUnits(UnitSystem units);
 
+    [[nodiscard]] Theme theme() const { return theme_; }
+    void setTheme(Theme theme);
+    /// Size of all letters on the screen, of usual ones: 1. One of typeScales().
+    [[nodiscard]] double typeScale() const { return typeScale_; }
+    /// The next one of typeScales(); stays at the ends.
+    void makeTypeLarger();
+    void makeTypeSmaller();
+    void makeTypeNormal();
+    [[nodiscard]] static const std::vector<double>& typeScales();
+
+    /// How a part of the window was left: its name, and what the part itself understands.
+    [[nodiscard]] static QByteArray stateOf(const QString& part);
+    static void keepState(const QString& part, const QByteArray& state);
+
+    /// The folder of the last file of this kind; empty where there is none, or it is gone.
+    [[nodiscard]] static QString folderOf(FileKind kind);
+    /// \param file that was chosen, or a folder.
+    static void keepFolderOf(FileKind kind, const QString& file);
+
     /// Water files opened lately, newest first, at most eight, only those that are still there.
     [[nodiscard]] QStringList recentWaters() const;
     void addRecentWater(const QString& path);
@@ -35,9 +58,14 @@ public:
 
 signals:
     void unitsChanged();
+    void lookChanged(); ///< Theme or size of type.
 
 private:
+    void setTypeScale(double scale);
+
     UnitSystem units_ = UnitSystem::metric;
+    Theme theme_ = Theme::light;
+    double typeScale_ = 1.0;
 };
 
 } // namespace preferences

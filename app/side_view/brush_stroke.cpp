@@ -51,7 +51,7 @@ void drawOn(ProfileScene& scene, const QRectF& box, QPointF to) {
     auto point = std::ranges::lower_bound(points, first_m, {}, &ProfilePoint::along_m);
     for (; point != points.end() && point->along_m <= last_m; ++point) {
         if (canActOn(brush.act, *point) &&
-            apart(pixelOf(*point, frame, 1.0), from, to) <= brushRadius) {
+            apart(pixelOf(*point, frame, scene.typeScale), from, to) <= brushRadius) {
             brush.met.insert(static_cast<std::size_t>(point - points.begin()));
         }
     }
@@ -61,7 +61,7 @@ void paintBrush(QPainter& painter, const ProfileScene& scene, const QRectF& box,
     if (!scene.brush) {
         return;
     }
-    const chart::Palette& palette = chart::Palette::of(scene.isGrey);
+    const chart::Palette& palette = chart::Palette::of(scene.inks);
     const SideFrame frame = frameOf(scene, box);
     const Brush& brush = *scene.brush;
     painter.setBrush(brush.act == BrushAct::setAside ? QBrush(Qt::NoBrush) : QBrush(palette.rust));

@@ -259,7 +259,7 @@ void paintPointed(const SideOn& on) {
 } // namespace
 
 void paintScene(QPainter& painter, const SideScene& scene, const QRectF& box, double scale) {
-    const Palette& palette = Palette::of(scene.isGrey);
+    const Palette& palette = Palette::of(scene.inks);
     chart::LabelSpace labels(box);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing, true);

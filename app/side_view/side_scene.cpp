@@ -43,7 +43,7 @@ SideScene sceneAlong(const chart::ChartContent& content, const geo::Path& path) 
     SideScene scene;
     scene.cut = makeCut(content.derived, path, chart::riseOf(content));
     scene.words = content.words;
-    scene.isGrey = content.isGrey;
+    scene.inks = content.inks;
     if (content.water) {
         scene.bands = water::bandsOf(*content.water, content.derived);
     }

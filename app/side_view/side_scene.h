@@ -28,7 +28,7 @@ struct SideScene {
     contours::Bands bands;
     std::vector<SideFish> fish;
     wording::Words words{wording::Words()};
-    bool isGrey = false;
+    chart::Inks inks = chart::Inks::light;
     std::optional<double> pointed_m; ///< Along, pointed at here or on the chart.
 };
 

@@ -143,7 +143,8 @@ void SideView::renewTrack(int day) {
         profile_.profile = makeTrackProfile(reduced);
     }
     profile_.words = content_.words;
-    profile_.isGrey = content_.isGrey;
+    profile_.inks = content_.inks;
+    profile_.typeScale = content_.typeScale;
     if (before == 0) {
         profile_.from_m = 0.0;
         profile_.to_m = wholeTrack_m();
@@ -166,14 +167,15 @@ void SideView::paintEvent(QPaintEvent* event) {
     static_cast<void>(event);
     QPainter painter(this);
     if (showsTrack() && !profile_.profile.points.empty()) {
-        paintProfile(painter, profile_, page());
+        paintProfile(painter, profile_, page(), content_.typeScale);
         return;
     }
-    paintScene(painter, scene_, page());
+    paintScene(painter, scene_, page(), content_.typeScale);
     if (scene_.cut.isEmpty()) {
-        const chart::Palette& palette = chart::Palette::of(content_.isGrey);
+        const chart::Palette& palette = chart::Palette::of(content_.inks);
         painter.setRenderHint(QPainter::Antialiasing, true);
-        chart::drawText(painter, chart::typeface(chart::TypeSize::normal, 1.0), page().center(),
+        chart::drawText(painter, chart::typeface(chart::TypeSize::normal, content_.typeScale),
+                        page().center(),
                         tr("Choose a mark, or draw a cut across the chart, to see the water from "
                            "the side"),
                         {palette.faintInk, palette.card}, 0.0);
@@ -182,8 +184,8 @@ void SideView::paintEvent(QPaintEvent* event) {
     if (const QString words = chart::oldWords(content_.age, scene_.mark.has_value());
         !words.isEmpty()) {
         painter.setRenderHint(QPainter::Antialiasing, true);
-        chart::drawOldCard(painter, chart::Palette::of(content_.isGrey), {0.5 * width(), 30.0},
-                           words, 1.0);
+        chart::drawOldCard(painter, chart::Palette::of(content_.inks), {0.5 * width(), 30.0}, words,
+                           content_.typeScale);
     }
 }
 

@@ -135,7 +135,7 @@ std::optional<std::size_t> pointUnder(const ProfileScene& scene, const QRectF& b
                          [](const ProfilePoint& p, double along) { return p.along_m < along; });
     for (auto point = first; point != points.end() && point->along_m <= along_m + reach_m;
          ++point) {
-        const QPointF way = pixelOf(*point, frame, 1.0) - pixel;
+        const QPointF way = pixelOf(*point, frame, scene.typeScale) - pixel;
         const double apart = std::hypot(way.x(), way.y());
         if (apart < least) {
             least = apart;
@@ -146,7 +146,7 @@ std::optional<std::size_t> pointUnder(const ProfileScene& scene, const QRectF& b
 }
 
 void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& box, double scale) {
-    const chart::Palette& palette = chart::Palette::of(scene.isGrey);
+    const chart::Palette& palette = chart::Palette::of(scene.inks);
     const SideFrame frame = frameOf(scene, box);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing, true);

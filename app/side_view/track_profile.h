@@ -39,7 +39,8 @@ struct ProfileScene {
     double from_m = 0.0;
     double to_m = 1.0;
     wording::Words words{wording::Words()};
-    bool isGrey = false;
+    chart::Inks inks = chart::Inks::light;
+    double typeScale = 1.0;             ///< Of letters and pens.
     std::optional<std::size_t> pointed; ///< Position in the profile's points.
     std::optional<std::size_t> chosen;  ///< The same, of the one that is looked at.
     std::optional<Brush> brush;         ///< While soundings are set aside or taken back by hand.

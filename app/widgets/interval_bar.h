@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QColor>
+#include <QPalette>
 #include <QWidget>
 
 #include <vector>
@@ -14,8 +14,9 @@ struct Interval {
     double value = 0.0;
     double low = 0.0;
     double high = 0.0;
-    QString words;       ///< At the right: "1.4".
-    bool isKnown = true; ///< False draws no bar.
+    QString words;         ///< At the right: "1.4".
+    bool isKnown = true;   ///< False draws no bar.
+    QString sentence = {}; ///< What is behind it, below; empty: nothing.
     friend bool operator==(const Interval&, const Interval&) = default;
 };
 
@@ -24,21 +25,30 @@ struct Interval {
 class IntervalBar : public QWidget {
     Q_OBJECT
 public:
-    explicit IntervalBar(const QColor& ink, QWidget* parent = nullptr);
+    /// \param ink the role of the palette that the bars are drawn in.
+    explicit IntervalBar(QPalette::ColorRole ink, QWidget* parent = nullptr);
 
     /// \param most the end of the scale; bars that reach farther are cut there.
     void setRows(std::vector<Interval> rows, double most);
 
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QFont smallFont() const;
+    [[nodiscard]] int rowHeight() const;
+    /// Of the sentence below a bar; 0 where there is none.
+    [[nodiscard]] int sentenceHeight(const Interval& row, int width) const;
+    void paintRow(QPainter& painter, const Interval& row, double top, double right) const;
+
     std::vector<Interval> rows_;
     double most_ = 1.0;
-    QColor ink_;
+    QPalette::ColorRole ink_;
 };
 
 } // namespace widgets

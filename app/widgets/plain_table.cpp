@@ -3,10 +3,16 @@
 
 #include "app/widgets/look.h"
 
+#include <QClipboard>
+#include <QContextMenuEvent>
 #include <QDropEvent>
+#include <QGuiApplication>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMenu>
+#include <QMetaMethod>
 #include <QMimeData>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QSignalBlocker>
 
@@ -15,8 +21,8 @@
 namespace widgets {
 
 namespace {
-constexpr int rowPixels = 26;
-constexpr int headPixels = 22;
+constexpr int rowPad = 10;
+constexpr int headPad = 6;
 /// For the width of a column; what stands in a log of years need not all be measured.
 constexpr int rowsMeasured = 100;
 } // namespace
@@ -34,12 +40,9 @@ PlainTable::PlainTable(const QStringList& columns, int mostRows, QWidget* parent
     setTabKeyNavigation(false);
     setWordWrap(false);
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(rowPixels);
-    verticalHeader()->setMinimumSectionSize(rowPixels);
     QHeaderView* head = horizontalHeader();
     head->setHighlightSections(false);
     head->setSectionsClickable(false);
-    head->setFixedHeight(headPixels);
     head->setMinimumSectionSize(24);
     head->setVisible(!columns.join(QString()).isEmpty());
     head->setResizeContentsPrecision(rowsMeasured);
@@ -47,6 +50,10 @@ PlainTable::PlainTable(const QStringList& columns, int mostRows, QWidget* parent
         head->setSectionResizeMode(column, column == 0 ? QHeaderView::Stretch
                                                        : QHeaderView::ResizeToContents);
     }
+    // Until it is called something better: what its columns are.
+    setAccessibleName(
+        columns.filter(QRegularExpression(QStringLiteral("\\w"))).join(QStringLiteral(", ")));
+    layRows();
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(selectionModel(), &QItemSelectionModel::selectionChanged, this,
             [this] { emit rowChosen(chosen()); });
@@ -127,9 +134,10 @@ int PlainTable::chosen() const {
 }
 
 QSize PlainTable::sizeHint() const {
-    const int head = horizontalHeader()->isVisibleTo(this) ? headPixels : 0;
+    const QHeaderView* head = horizontalHeader();
     const int rows = std::clamp(rowCount(), 1, mostRows_);
-    return {240, head + rows * rowPixels + 2};
+    return {240, (head->isVisibleTo(this) ? head->minimumHeight() : 0) +
+                     rows * verticalHeader()->defaultSectionSize() + 2};
 }
 
 int PlainTable::rowBelow(int y) const {
@@ -158,7 +166,68 @@ void PlainTable::dropEvent(QDropEvent* event) {
     }
 }
 
+void PlainTable::layRows() {
+    const int letters = fontMetrics().height();
+    verticalHeader()->setMinimumSectionSize(letters + rowPad);
+    verticalHeader()->setDefaultSectionSize(letters + rowPad);
+    horizontalHeader()->setFixedHeight(letters + headPad);
+}
+
+void PlainTable::changeEvent(QEvent* event) {
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        layRows();
+        updateGeometry();
+    }
+}
+
+QString PlainTable::rowAsText(int row) const {
+    QStringList cells;
+    for (int column = 0; column < columnCount(); ++column) {
+        if (!isColumnHidden(column)) {
+            cells.append(words(row, column).simplified());
+        }
+    }
+    return cells.join(QLatin1Char('\t'));
+}
+
+QString PlainTable::allAsText() const {
+    QStringList lines;
+    QStringList heads;
+    for (int column = 0; column < columnCount(); ++column) {
+        if (!isColumnHidden(column)) {
+            heads.append(headingOf(column));
+        }
+    }
+    if (!heads.join(QString()).isEmpty()) {
+        lines.append(heads.join(QLatin1Char('\t')));
+    }
+    for (int row = 0; row < rowCount(); ++row) {
+        lines.append(rowAsText(row));
+    }
+    return lines.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
+void PlainTable::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    const auto copy = [](const QString& text) { QGuiApplication::clipboard()->setText(text); };
+    const int row = chosen();
+    QAction* copyRow = menu.addAction(tr("Copy row"), this, [&] { copy(rowAsText(row)); });
+    copyRow->setEnabled(row >= 0);
+    menu.addAction(tr("Copy all rows"), this, [&] { copy(allAsText()); })
+        ->setEnabled(rowCount() > 0);
+    if (isSignalConnected(QMetaMethod::fromSignal(&PlainTable::removeAsked))) {
+        menu.addSeparator();
+        menu.addAction(tr("Remove"), this, [&] { emit removeAsked(row); })->setEnabled(row >= 0);
+    }
+    menu.exec(event->globalPos());
+}
+
 void PlainTable::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Copy) && state() != EditingState) {
+        QGuiApplication::clipboard()->setText(chosen() >= 0 ? rowAsText(chosen()) : allAsText());
+        return;
+    }
     if (event->key() == Qt::Key_Delete && chosen() >= 0) {
         emit removeAsked(chosen());
         return;

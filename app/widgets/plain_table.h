@@ -41,6 +41,10 @@ public:
     void chooseQuietly(int row);
     [[nodiscard]] int chosen() const;
 
+    /// For a spreadsheet: columns apart by tabs. All rows come with the headings above them.
+    [[nodiscard]] QString rowAsText(int row) const;
+    [[nodiscard]] QString allAsText() const;
+
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
@@ -59,10 +63,15 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     /// Before which row something is let go; the number of rows below the last one.
     [[nodiscard]] int rowBelow(int y) const;
+
+    /// Rows as high as the type asks for.
+    void layRows();
 
     PlainRows* rows_;
     int mostRows_;

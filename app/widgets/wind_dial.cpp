@@ -66,6 +66,8 @@ void WindDial::turnTo(QPointF place) {
 void WindDial::mousePressEvent(QMouseEvent* event) {
     isDragged_ = event->button() == Qt::LeftButton;
     if (isDragged_) {
+        before_deg_ = from_deg_;
+        wasKnown_ = isKnown_;
         setCursor(Qt::ClosedHandCursor);
         turnTo(event->position());
     }
@@ -87,6 +89,15 @@ void WindDial::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void WindDial::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && isDragged_) {
+        isDragged_ = false;
+        from_deg_ = before_deg_;
+        isKnown_ = wasKnown_;
+        setCursor(Qt::OpenHandCursor);
+        update();
+        emit turning(from_deg_);
+        return;
+    }
     const bool isForward = event->key() == Qt::Key_Right || event->key() == Qt::Key_Up;
     const bool isBack = event->key() == Qt::Key_Left || event->key() == Qt::Key_Down;
     if (!isForward && !isBack) {
@@ -116,7 +127,7 @@ void WindDial::paintEvent(QPaintEvent* event) {
     }
     painter.setPen(ink);
     QFont small = font();
-    small.setPixelSize(10);
+    small.setPointSizeF(0.75 * font().pointSizeF());
     painter.setFont(small);
     const std::array<QString, 4> names{tr("N"), tr("E"), tr("S"), tr("W")};
     for (std::size_t i = 0; i < names.size(); ++i) {

@@ -5,8 +5,8 @@
 
 namespace widgets {
 
-/// A compass rose whose arrow is dragged to where the wind comes from. Arrow keys turn it by five
-/// degrees.
+/// A compass rose whose arrow is dragged to where the wind comes from; Escape takes a drag back.
+/// Arrow keys turn it by five degrees.
 class WindDial : public QWidget {
     Q_OBJECT
 public:
@@ -40,6 +40,8 @@ private:
     double from_deg_ = 0.0; ///< Nought while it is not known.
     bool isKnown_ = false;
     bool isDragged_ = false;
+    double before_deg_ = 0.0; ///< As it was when it was taken hold of.
+    bool wasKnown_ = false;
 };
 
 } // namespace widgets

@@ -4,6 +4,7 @@
 #include "app/widgets/look.h"
 #include "app/window/said_label.h"
 
+#include <QAccessible>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
@@ -40,6 +41,7 @@ BottomLine::BottomLine(QWidget* parent) : QWidget(parent) {
     bar_->setFixedWidth(160);
     bar_->setRange(0, 100);
     bar_->setTextVisible(false);
+    bar_->setAccessibleName(tr("How far it is"));
     stop_ = new QToolButton(this);
     stop_->setText(tr("Stop"));
     stop_->setToolTip(tr("Stop what is running (Escape)"));
@@ -84,6 +86,9 @@ void BottomLine::showNotKept(const QString& sentence) {
 void BottomLine::say(const QString& sentence, bool isWrong) {
     widgets::setLook(*said_, "wrong", isWrong);
     said_->say(sentence);
+    said_->setAccessibleName(sentence);
+    QAccessibleEvent told(said_, QAccessible::Alert); // So that a screen reader says it, too.
+    QAccessible::updateAccessibility(&told);
 }
 
 QString BottomLine::said() const {

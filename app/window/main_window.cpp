@@ -3,26 +3,28 @@
 
 #include "app/chart/chart_canvas.h"
 #include "app/chart/read_out.h"
+#include "app/chart/spoken_chart.h"
 #include "app/days/looking_back/looking_back_day.h"
+#include "app/days/step_panel.h"
 #include "app/days/survey_day/survey_day.h"
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/edits/change_settings.h"
 #include "app/side_view/side_view.h"
 #include "app/window/bottom_line.h"
-#include "app/window/start_list.h"
+#include "app/window/sample_water.h"
+#include "app/window/start_page.h"
 #include "app/window/top_line.h"
 #include "app/wording/cautions.h"
+#include "app/wording/one_line.h"
 #include "app/wording/planned_words.h"
 #include "core/water/steps/day_cautions.h"
 
-#include <QDragEnterEvent>
+#include <QCoreApplication>
+#include <QDir>
 #include <QFileInfo>
 #include <QIcon>
-#include <QKeyEvent>
-#include <QMimeData>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QTimer>
 #include <QVBoxLayout>
 
 namespace window {
@@ -31,7 +33,6 @@ namespace {
 
 constexpr int stepsWidth = 400;
 constexpr double soundingScale_pixelsPerMetre = 1.6; // neighbours along the track can be told apart
-constexpr auto waterSuffix = ".gpkg";
 
 contours::CountsIn unitOf(const preferences::Preferences& preferences) {
     return preferences.units() == preferences::UnitSystem::imperial ? contours::CountsIn::feet
@@ -40,21 +41,26 @@ contours::CountsIn unitOf(const preferences::Preferences& preferences) {
 
 } // namespace
 
-MainWindow::MainWindow(const QString& unnamedFolder) : link_(open_, preferences_) {
+MainWindow::MainWindow(const QString& unnamedFolder)
+    // Beside the waters without a name, where meremark-batch lays its own.
+    : copyTaker_(open_, store::Copies(QDir(QFileInfo(unnamedFolder).absolutePath())
+                                          .filePath(QStringLiteral("copies"))
+                                          .toStdString())),
+      link_(open_, preferences_) {
     open_.keepUnnamedIn(unnamedFolder);
     open_.countNewWatersIn(unitOf(preferences_));
     setWindowTitle(QStringLiteral("Meremark"));
     setWindowIcon(QIcon(QStringLiteral(":/desk/meremark.svg")));
     setAcceptDrops(true);
-    setMinimumSize(1000, 640);
-    resize(1280, 800);
+    setMinimumSize(880, 540);
     layOut();
     wireChart();
     wireWater();
     layWaterMenu();
     layLayersMenu();
+    layViewMenu();
     takeContent();
-    showDay(0);
+    comeBack();
     bottom_->say(tr("Drop a log of soundings or a water file on the window to begin."));
 }
 
@@ -71,33 +77,33 @@ void MainWindow::layOut() {
     top_ = new TopLine(open_, preferences_, middle);
     column->addWidget(top_);
 
-    auto* across = new QSplitter(Qt::Horizontal, middle);
-    auto* views = new QSplitter(Qt::Vertical, across);
-    canvas_ = new chart::ChartCanvas(views);
+    across_ = new QSplitter(Qt::Horizontal, middle);
+    down_ = new QSplitter(Qt::Vertical, across_);
+    canvas_ = new chart::ChartCanvas(down_);
     canvas_->setFocusPolicy(Qt::StrongFocus);
-    start_ = new StartList(open_, preferences_, canvas_);
+    start_ = new StartPage(open_, preferences_, copyTaker_.copies(), canvas_);
     auto* over = new QVBoxLayout(canvas_);
-    over->addStretch(1);
-    over->addWidget(start_, 0, Qt::AlignHCenter);
-    side_ = new side_view::SideView(views);
-    views->addWidget(canvas_);
-    views->addWidget(side_);
-    views->setStretchFactor(0, 4);
-    views->setStretchFactor(1, 1);
-    views->setCollapsible(0, false);
-    views->setHandleWidth(2);
-    views->setSizes({560, 170});
-    days_ = new QStackedWidget(across);
+    over->setContentsMargins(0, 0, 0, 0);
+    over->addWidget(start_);
+    side_ = new side_view::SideView(down_);
+    down_->addWidget(canvas_);
+    down_->addWidget(side_);
+    down_->setStretchFactor(0, 4);
+    down_->setStretchFactor(1, 1);
+    down_->setCollapsible(0, false);
+    down_->setHandleWidth(2);
+    down_->setSizes({560, 170});
+    days_ = new QStackedWidget(across_);
     days_->setMinimumWidth(340);
     layDays();
-    across->addWidget(views);
-    across->addWidget(days_);
-    across->setStretchFactor(0, 1);
-    across->setStretchFactor(1, 0);
-    across->setCollapsible(0, false);
-    across->setHandleWidth(2);
-    across->setSizes({1280 - stepsWidth, stepsWidth});
-    column->addWidget(across, 1);
+    across_->addWidget(down_);
+    across_->addWidget(days_);
+    across_->setStretchFactor(0, 1);
+    across_->setStretchFactor(1, 0);
+    across_->setCollapsible(0, false);
+    across_->setHandleWidth(2);
+    across_->setSizes({1280 - stepsWidth, stepsWidth});
+    column->addWidget(across_, 1);
 
     bottom_ = new BottomLine(middle);
     bottom_->watch(open_.jobs());
@@ -116,7 +122,14 @@ void MainWindow::layDays() {
     days_->addWidget(back_);
     connect(top_, &TopLine::dayChosen, this, &MainWindow::showDay);
     connect(survey_, &days::survey_day::SurveyDay::waterFound, this, &MainWindow::openWater);
-    connect(start_, &StartList::chosen, this, &MainWindow::openWater);
+    connect(start_, &StartPage::chosen, this, &MainWindow::openWater);
+    connect(start_, &StartPage::newAsked, this, &MainWindow::askNewWater);
+    connect(start_, &StartPage::sampleAsked, this, [this] {
+        showDay(0);
+        survey_->takeFiles(sampleFiles(QCoreApplication::applicationDirPath()));
+    });
+    connect(start_, &StartPage::goBackAsked, this,
+            [this](const QString& path) { goBack(path, {}); });
     connect(back_, &days::looking_back::LookingBackDay::beliefsAsked, this, [this] {
         showDay(1);
         tomorrow_->openBeliefs();
@@ -129,25 +142,15 @@ void MainWindow::layDays() {
 }
 
 void MainWindow::showDay(int day) {
+    const QWidget* focused = focusWidget();
+    const bool isAtPanels =
+        focused == nullptr || days_->isAncestorOf(focused) || top_->isAncestorOf(focused);
     top_->showDay(day);
     days_->setCurrentIndex(day);
-}
-
-void MainWindow::wireHand() {
-    using chart::ChartCanvas;
-    const auto hand = [this]() -> days::tomorrow::LieHand& { return tomorrow_->hand(); };
-    connect(canvas_, &ChartCanvas::lieHeld, tomorrow_,
-            [hand](const chart::LiePart& part, geo::WaterPoint at) { hand().hold(part, at); });
-    connect(canvas_, &ChartCanvas::lieDropped, tomorrow_,
-            [hand](const chart::LiePart& part, geo::WaterPoint to) { hand().drop(part, to); });
-    connect(canvas_, &ChartCanvas::lieLetGo, tomorrow_, [hand] { hand().letGo(); });
-    connect(canvas_, &ChartCanvas::rodClicked, &link_,
-            [this](std::size_t rod) { link_.selectRod(rod); });
-    connect(&link_, &days::ChartLink::triedChanged, canvas_, [this] {
-        canvas_->setTried(link_.tried());
-        side_->setTried(
-            link_.tried().transform([](const chart::TriedLie& tried) { return tried.mark; }));
-    });
+    // Who works at the panels goes on there; who works on the chart stays at it.
+    if (isAtPanels) {
+        panels().at(static_cast<std::size_t>(day))->giveKeys();
+    }
 }
 
 void MainWindow::wireChart() {
@@ -240,6 +243,7 @@ void MainWindow::wireWater() {
     using open_water::OpenWater;
     connect(&open_, &OpenWater::failed, this, [this](const base::Error& error) {
         bottom_->say(QString::fromStdString(error.sentence()), true);
+        offerCopies(error);
     });
     connect(&open_, &OpenWater::happened, this, [this](const QString& sentence) {
         bottom_->say(link_.isAsking() ? sentence + QStringLiteral(" ") + asked() : sentence);
@@ -273,13 +277,14 @@ void MainWindow::sayOpened() {
 }
 
 void MainWindow::showName() {
-    const QString name = QString::fromStdString(open_.water()->name);
+    const QString name = wording::oneLine(open_.water()->name);
     setWindowTitle(tr("%1 - Meremark").arg(name.isEmpty() ? tr("Water without a name") : name));
 }
 
 void MainWindow::takeContent() {
     const chart::ChartContent& content = link_.content();
     canvas_->setContent(content);
+    canvas_->setAccessibleDescription(chart::spokenChart(content));
     side_->setContent(content);
     if (content.selection.mark != cutMark_ || content.selection.rod != cutRod_ ||
         content.planned != cutPlan_) {
@@ -351,48 +356,6 @@ QString MainWindow::asked() const {
 void MainWindow::openWater(const QString& path) {
     if (mayLeave()) {
         open_.startOpening(path);
-    }
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (event->mimeData()->hasUrls()) {
-        event->acceptProposedAction();
-    }
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-    QStringList files;
-    for (const QUrl& url : event->mimeData()->urls()) {
-        if (url.isLocalFile()) {
-            files.append(url.toLocalFile());
-        }
-    }
-    event->acceptProposedAction();
-    if (files.size() == 1 &&
-        files.front().endsWith(QLatin1String(waterSuffix), Qt::CaseInsensitive)) {
-        openWater(files.front());
-        return;
-    }
-    // Once the drop is over: a dialog within it would hold the other program's hand.
-    QTimer::singleShot(0, this, [this, files] {
-        showDay(0);
-        survey_->takeFiles(files);
-    });
-}
-
-void MainWindow::keyPressEvent(QKeyEvent* event) {
-    if (event->key() != Qt::Key_Escape) {
-        QMainWindow::keyPressEvent(event);
-        return;
-    }
-    if (link_.isAsking()) {
-        link_.stopAsking();
-    } else if (open_.opening().isBusy()) {
-        open_.opening().cancelAll();
-    } else if (open_.jobs().isBusy()) {
-        open_.jobs().cancelAll();
-    } else {
-        canvas_->setTool(chart::ToolKind::pan);
     }
 }
 

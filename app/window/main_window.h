@@ -2,16 +2,25 @@
 #pragma once
 
 #include "app/days/chart_link.h"
+#include "app/open_water/copy_taker.h"
 #include "app/open_water/open_water.h"
 #include "app/preferences/preferences.h"
 
 #include <QMainWindow>
 
+#include <array>
+#include <functional>
+
 class QAction;
+class QMenu;
+class QSplitter;
 class QStackedWidget;
 
 namespace chart {
 class ChartCanvas;
+}
+namespace days {
+class StepPanel;
 }
 namespace days::survey_day {
 class SurveyDay;
@@ -29,7 +38,7 @@ class SideView;
 namespace window {
 
 class BottomLine;
-class StartList;
+class StartPage;
 class TopLine;
 
 /// The one window: chart and side view for all three days, the steps of the day at the right.
@@ -59,10 +68,26 @@ private:
     void layDays();
     void wireChart();
     void wireHand();
+    void showChartMenu(geo::WaterPoint place, QPoint at);
+    void addMarkActs(QMenu& menu, int rank);
+    [[nodiscard]] std::optional<geo::Box> boxOfSection(int number) const;
+    [[nodiscard]] std::optional<geo::Box> boxOfMark(int rank) const;
+    void zoomToSection();
+    void zoomToMark();
+    void measure();
     void wireWater();
     void countAsTheUser();
     void layWaterMenu();
     void layLayersMenu();
+    void layViewMenu();
+    /// An act of a menu that its key reaches too.
+    QAction* addTo(QMenu* menu, const QString& text, const QString& key,
+                   const std::function<void()>& act);
+    void takeLook();
+    [[nodiscard]] std::array<days::StepPanel*, 3> panels();
+    /// As it was left the last time.
+    void comeBack();
+    void keepHowItIsLeft();
     void fillRecent(QMenu* recent);
     [[nodiscard]] bool mayLeave();
     [[nodiscard]] bool saveElsewhere();
@@ -71,10 +96,15 @@ private:
     void showNotKept();
     void askNewWater();
     void askOpenWater();
+    void goBack(const QString& path, const QString& why);
+    void offerCopies(const base::Error& error);
     void askFolderToGive();
     void give(const QString& folder, const QString& withoutMarks);
-    void askChartPage();
-    void saveChartPage(const QString& path);
+    void layScales(QMenu* menu);
+    /// \param denominator of the scale; 0: as large as it goes on A4.
+    void askChartFile(double denominator);
+    void saveChart(const QString& path, double denominator);
+    void copyChart();
     void showKeys();
     void showAbout();
     void showName();
@@ -88,12 +118,15 @@ private:
 
     preferences::Preferences preferences_;
     open_water::OpenWater open_;
+    open_water::CopyTaker copyTaker_;
     days::ChartLink link_;
     TopLine* top_ = nullptr;
     BottomLine* bottom_ = nullptr;
-    StartList* start_ = nullptr;
+    StartPage* start_ = nullptr;
     chart::ChartCanvas* canvas_ = nullptr;
     side_view::SideView* side_ = nullptr;
+    QSplitter* across_ = nullptr; ///< Chart and cut beside the steps.
+    QSplitter* down_ = nullptr;   ///< Chart above the cut.
     QStackedWidget* days_ = nullptr;
     days::survey_day::SurveyDay* survey_ = nullptr;
     days::tomorrow::TomorrowDay* tomorrow_ = nullptr;

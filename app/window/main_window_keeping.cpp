@@ -1,32 +1,24 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Where the water is kept, as far as the user has to do with it: its name and place, what is not
 // kept, and leaving it.
+#include "app/days/theme_inks.h"
 #include "app/edits/change_facts.h"
+#include "app/window/ask_place.h"
 #include "app/window/bottom_line.h"
+#include "app/window/go_back.h"
 #include "app/window/kept_words.h"
 #include "app/window/main_window.h"
-#include "app/window/start_list.h"
 
 #include <QCloseEvent>
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStandardPaths>
 
+#include <chrono>
+
 namespace window {
-
-namespace {
-
-QString askPlace(QWidget* parent, const QString& title) {
-    const QString path = QFileDialog::getSaveFileName(parent, title, QString(),
-                                                      QStringLiteral("Water files (*.gpkg)"));
-    return path.isEmpty() || path.endsWith(QLatin1String(".gpkg")) ? path
-                                                                   : path + QStringLiteral(".gpkg");
-}
-
-} // namespace
 
 QString MainWindow::usualUnnamedFolder() {
     return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation))
@@ -98,8 +90,36 @@ bool MainWindow::mayLeave() {
     return true;
 }
 
+void MainWindow::goBack(const QString& path, const QString& why) {
+    store::Copies copies = copyTaker_.copies();
+    GoBack dialog(copies, path, why, days::inksOf(preferences_.theme()), this);
+    dialog.exec();
+    const auto chosen = dialog.chosen();
+    if (!chosen) {
+        return;
+    }
+    const auto now =
+        std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+    if (const auto gone = copies.goBack(*chosen, path.toStdString(), now); !gone) {
+        bottom_->say(QString::fromStdString(gone.error().sentence()), true);
+        return;
+    }
+    openWater(path);
+}
+
+void MainWindow::offerCopies(const base::Error& error) {
+    // A water that is open is at work; its file is not changed behind its back.
+    if (error.kind != base::ErrorKind::damagedWater || open_.isOpen() ||
+        copyTaker_.copies().of(error.where).empty()) {
+        return;
+    }
+    const QString path = QString::fromStdString(error.where);
+    goBack(path, tr("%1 is damaged: %2.").arg(path, QString::fromStdString(error.what)));
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (mayLeave()) {
+        keepHowItIsLeft();
         event->accept();
     } else {
         event->ignore();

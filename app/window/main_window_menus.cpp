@@ -3,16 +3,21 @@
 #include "app/window/main_window.h"
 
 #include "app/chart/chart_canvas.h"
+#include "app/days/what_to_open.h"
 #include "app/days/where_to_save.h"
+#include "app/paper/chart_export.h"
 #include "app/paper/chart_sheet.h"
+#include "app/paper/picture.h"
+#include "app/window/ask_place.h"
 #include "app/window/bottom_line.h"
-#include "app/window/start_list.h"
 #include "app/window/top_line.h"
+#include "app/window/water_choices.h"
 #include "app/wording/reasons.h"
 #include "core/outputs/write_all.h"
 
 #include <QAction>
 #include <QApplication>
+#include <QClipboard>
 #include <QDialog>
 #include <QDialogButtonBox>
 #include <QFile>
@@ -22,13 +27,14 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QPlainTextEdit>
+#include <QScreen>
 #include <QVBoxLayout>
 
 namespace window {
 
 namespace {
 
-const QString waterFilter = QStringLiteral("Water files (*.gpkg)");
+constexpr QSize copiedSize{1600, 1000};
 
 /// A text to read, with a way to close it.
 void showPage(QWidget* parent, const QString& title, const QString& text) {
@@ -37,15 +43,15 @@ void showPage(QWidget* parent, const QString& title, const QString& text) {
     auto* column = new QVBoxLayout(&page);
     auto* body = new QPlainTextEdit(text, &page);
     body->setReadOnly(true);
-    body->setLineWrapMode(QPlainTextEdit::NoWrap);
     QFont fixed(QStringLiteral("DejaVu Sans Mono"));
-    fixed.setPointSize(10);
+    fixed.setPointSizeF(QApplication::font().pointSizeF());
     body->setFont(fixed);
     column->addWidget(body);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &page);
     QObject::connect(buttons, &QDialogButtonBox::rejected, &page, &QDialog::reject);
     column->addWidget(buttons);
-    page.resize(760, 520);
+    body->setAccessibleName(title);
+    page.resize(QSize(1120, 720).boundedTo(parent->screen()->availableGeometry().size() * 0.9));
     page.exec();
 }
 
@@ -54,10 +60,7 @@ void showPage(QWidget* parent, const QString& title, const QString& text) {
 void MainWindow::layWaterMenu() {
     QMenu* menu = top_->waterMenu();
     const auto add = [&](const QString& text, const QString& key, auto act) {
-        QAction* action = menu->addAction(text, this, act);
-        action->setShortcut(QKeySequence(key));
-        addAction(action);
-        return action;
+        return addTo(menu, text, key, act);
     };
     add(tr("New water..."), QStringLiteral("Ctrl+N"), [this] { askNewWater(); });
     add(tr("Open water..."), QStringLiteral("Ctrl+O"), [this] { askOpenWater(); });
@@ -66,7 +69,9 @@ void MainWindow::layWaterMenu() {
     add(tr("Name this water..."), QStringLiteral("Ctrl+Shift+N"), [this] { nameWater(); });
     menu->addSeparator();
     add(tr("Export..."), QStringLiteral("Ctrl+E"), [this] { askFolderToGive(); });
-    add(tr("Chart on paper..."), QStringLiteral("Ctrl+Shift+C"), [this] { askChartPage(); });
+    add(tr("Chart on paper..."), QStringLiteral("Ctrl+Shift+C"), [this] { askChartFile(0.0); });
+    layScales(menu->addMenu(tr("Chart at a scale")));
+    add(tr("Copy the chart"), QStringLiteral("Ctrl+Alt+C"), [this] { copyChart(); });
     add(tr("Cut through the water"), QStringLiteral("Ctrl+K"), [this] {
         canvas_->setTool(chart::ToolKind::cutLine);
         bottom_->say(tr("Draw a line on the chart: the cut along it stands below."));
@@ -89,60 +94,22 @@ void MainWindow::fillRecent(QMenu* recent) {
     }
 }
 
-void MainWindow::layLayersMenu() {
-    using chart::LayerKind;
-    const std::array<std::pair<LayerKind, QString>, 14> names{
-        {{LayerKind::depth, tr("Depths")},
-         {LayerKind::contours, tr("Contours")},
-         {LayerKind::structure, tr("Structure")},
-         {LayerKind::weed, tr("Weed")},
-         {LayerKind::sections, tr("Sections")},
-         {LayerKind::closed, tr("Closed water")},
-         {LayerKind::soundings, tr("Soundings")},
-         {LayerKind::crossings, tr("Crossings")},
-         {LayerKind::nextLines, tr("Where to sound next")},
-         {LayerKind::places, tr("Places")},
-         {LayerKind::log, tr("Stays and fish")},
-         {LayerKind::marks, tr("Marks")},
-         {LayerKind::rates, tr("Rates by place")},
-         {LayerKind::backdrop, tr("Backdrop")}}};
-    QMenu* menu = top_->layersMenu();
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        const LayerKind kind = names[i].first;
-        QAction* action = menu->addAction(names[i].second);
-        action->setCheckable(true);
-        action->setShortcut(
-            kind == LayerKind::backdrop ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
-            : kind == LayerKind::rates  ? QKeySequence(QStringLiteral("Ctrl+Shift+F5"))
-                                        : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
-        addAction(action);
-        connect(action, &QAction::triggered, this,
-                [this, kind](bool isShown) { link_.setShown(kind, isShown); });
-        connect(&link_, &days::ChartLink::contentChanged, action,
-                [this, action, kind] { action->setChecked(link_.content().shown.contains(kind)); });
-        action->setChecked(link_.content().shown.contains(kind));
-    }
-}
-
 void MainWindow::askNewWater() {
     if (!mayLeave()) {
         return;
     }
-    const QString path = QFileDialog::getSaveFileName(
-        this, tr("New water: where is its file to be?"), QString(), waterFilter);
-    if (path.isEmpty()) {
+    const QString whole = askPlace(this, tr("New water: where is its file to be?"));
+    if (whole.isEmpty()) {
         return;
     }
-    const QString whole =
-        path.endsWith(QLatin1String(".gpkg")) ? path : path + QStringLiteral(".gpkg");
     if (const auto made = open_.create(whole, QFileInfo(whole).completeBaseName()); !made) {
         bottom_->say(QString::fromStdString(made.error().sentence()), true);
     }
 }
 
 void MainWindow::askOpenWater() {
-    const QString path =
-        QFileDialog::getOpenFileName(this, tr("Open a water"), QString(), waterFilter);
+    const QString path = days::askWhatToOpen(this, preferences::FileKind::water, tr("Open a water"),
+                                             tr("Water files (*.gpkg)"));
     if (!path.isEmpty()) {
         openWater(path);
     }
@@ -153,10 +120,13 @@ void MainWindow::askFolderToGive() {
         bottom_->say(tr("There is nothing to give before the water is drawn."), true);
         return;
     }
-    const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the export"));
+    using preferences::FileKind;
+    const QString folder = QFileDialog::getExistingDirectory(
+        this, tr("Folder for the export"), preferences::Preferences::folderOf(FileKind::output));
     if (folder.isEmpty()) {
         return;
     }
+    preferences::Preferences::keepFolderOf(FileKind::output, folder);
     // Nothing old is given away. Where tomorrow cannot be worked out the rest still can, and says
     // so.
     if (!open_.planned()) {
@@ -199,35 +169,74 @@ void MainWindow::give(const QString& folder, const QString& withoutMarks) {
         });
 }
 
-void MainWindow::askChartPage() {
+void MainWindow::layScales(QMenu* menu) {
+    for (const int denominator : {1000, 2000, 2500, 5000, 10000, 25000}) {
+        menu->addAction(tr("1 : %L1...").arg(denominator), this,
+                        [this, denominator] { askChartFile(denominator); });
+    }
+}
+
+void MainWindow::askChartFile(double denominator) {
     if (!open_.derived().drawn) {
         bottom_->say(tr("There is no chart before the water is drawn."), true);
         return;
     }
     const QString path = days::askWhereToSave(*this, open_, tr("Save the chart as a page"),
-                                              QStringLiteral("chart.pdf"), tr("PDF (*.pdf)"));
+                                              QStringLiteral("chart.pdf"),
+                                              tr("PDF (*.pdf);;SVG (*.svg);;PNG (*.png)"));
     if (path.isEmpty()) {
         return;
     }
     // What is printed is of now: the drawing, and the marks where they are shown on it.
-    const auto save = [this, path](const base::Result<void>& current) {
-        current ? saveChartPage(path) : emit open_.failed(current.error());
+    const auto save = [this, path, denominator](const base::Result<void>& current) {
+        current ? saveChart(path, denominator) : emit open_.failed(current.error());
     };
     const bool hasMarks =
         open_.planned() && link_.content().shown.contains(chart::LayerKind::marks);
     hasMarks ? open_.whenPlanIsCurrent(save) : open_.whenMapIsCurrent(save);
 }
 
-void MainWindow::saveChartPage(const QString& path) {
-    open_.jobs().start<int>(
+void MainWindow::saveChart(const QString& path, double denominator) {
+    open_.jobs().start<void>(
         tr("Writing the chart"),
-        [content = link_.content(), path](base::Progress&) {
-            return paper::saveChartSheet(path.toStdString(), content);
+        [content = link_.content(), path = path.toStdString(),
+         denominator](base::Progress&) -> base::Result<void> {
+            const bool isA4 = denominator == 0.0;
+            if (isA4 && paper::formatOf(path) == paper::ChartFormat::pdf) {
+                const auto pages = paper::saveChartSheet(path, content);
+                return pages ? base::Result<void>() : std::unexpected(pages.error());
+            }
+            return paper::exportChart(path, content,
+                                      isA4 ? paper::scaleForA4(content) : denominator);
         },
-        [this, path](const base::Result<int>& pages) {
-            pages ? bottom_->say(tr("The chart is in %1.").arg(path))
-                  : bottom_->say(QString::fromStdString(pages.error().sentence()), true);
+        [this, path](const base::Result<void>& saved) {
+            saved ? bottom_->say(tr("The chart is in %1.").arg(path))
+                  : bottom_->say(QString::fromStdString(saved.error().sentence()), true);
         });
+}
+
+void MainWindow::copyChart() {
+    if (!open_.derived().drawn) {
+        bottom_->say(tr("There is no chart before the water is drawn."), true);
+        return;
+    }
+    open_.whenMapIsCurrent([this](const base::Result<void>& map) {
+        if (!map) {
+            emit open_.failed(map.error());
+            return;
+        }
+        open_.jobs().start<QImage>(
+            tr("Drawing a picture of the chart"),
+            [content = link_.content()](base::Progress&) -> base::Result<QImage> {
+                return paper::renderPicture(content, copiedSize);
+            },
+            [this](const base::Result<QImage>& picture) {
+                if (picture) {
+                    QGuiApplication::clipboard()->setImage(*picture);
+                    bottom_->say(tr("The chart is on the clipboard, to be pasted as a picture."));
+                }
+            });
+    });
 }
 
 void MainWindow::showKeys() {

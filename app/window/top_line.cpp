@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/top_line.h"
 
+#include "app/widgets/elided_label.h"
+#include "app/wording/one_line.h"
 #include "app/wording/words.h"
 
+#include <QApplication>
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -14,6 +17,10 @@ namespace window {
 
 using preferences::UnitSystem;
 
+namespace {
+constexpr double leastType = 8.0; // points
+} // namespace
+
 TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferences,
                  QWidget* parent)
     : QWidget(parent), open_(open), preferences_(preferences) {
@@ -21,9 +28,9 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
     setAttribute(Qt::WA_StyledBackground);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(14, 6, 10, 6);
-    name_ = new QLabel(this);
+    name_ = new widgets::ElidedLabel(this);
     name_->setObjectName(QStringLiteral("waterName"));
-    row->addWidget(name_, 1);
+    row->addWidget(name_, 100);
 
     days_ = new QButtonGroup(this);
     const std::array titles{tr("Survey day"), tr("Tomorrow"), tr("Looking back")};
@@ -57,6 +64,8 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
     connect(redo_, &QToolButton::clicked, &open_.undoStack(), &QUndoStack::redo);
 
     layersMenu_ = addMenu(tr("On the chart"), tr("What the chart shows"), QStringLiteral("F6"));
+    viewMenu_ =
+        addMenu(tr("View"), tr("Theme, type, and what of the water is seen"), QStringLiteral("F7"));
     waterMenu_ = addMenu(tr("File"), tr("New, open, export, help"), QStringLiteral("F10"));
 
     connect(&open_, &open_water::OpenWater::opened, this, &TopLine::refresh);
@@ -95,6 +104,40 @@ QMenu* TopLine::addMenu(const QString& text, const QString& help, const QString&
     return menu;
 }
 
+void TopLine::fit() {
+    if (isFitting_) {
+        return;
+    }
+    isFitting_ = true;
+    setFont(QApplication::font());
+    level_->setVisible(open_.isOpen());
+    const auto isTooWide = [this] {
+        layout()->invalidate();
+        return layout()->minimumSize().width() > width();
+    };
+    if (isTooWide()) {
+        level_->hide();
+    }
+    while (isTooWide() && font().pointSizeF() > leastType) {
+        QFont smaller = font();
+        smaller.setPointSizeF(smaller.pointSizeF() - 0.5);
+        setFont(smaller);
+    }
+    isFitting_ = false;
+}
+
+void TopLine::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit();
+}
+
+void TopLine::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) {
+        fit();
+    }
+}
+
 void TopLine::showDay(int day) {
     days_->button(day)->setChecked(true);
 }
@@ -102,10 +145,10 @@ void TopLine::showDay(int day) {
 void TopLine::refresh() {
     const wording::Words words(preferences_.units());
     const auto water = open_.water();
-    const QString name = QString::fromStdString(water->name);
-    name_->setText(!open_.isOpen()  ? tr("Meremark")
-                   : name.isEmpty() ? tr("Water without a name")
-                                    : name);
+    const QString name = wording::oneLine(water->name);
+    name_->setWhole(!open_.isOpen()  ? tr("Meremark")
+                    : name.isEmpty() ? tr("Water without a name")
+                                     : name);
     level_->setText(open_.isOpen()
                         ? tr("level %1").arg(words.levelChange(water->plan.day.levelChange))
                         : QString());
@@ -116,6 +159,7 @@ void TopLine::refresh() {
     undo_->setToolTip(tr("Undo: %1 (Ctrl+Z)").arg(stack.undoText()));
     redo_->setEnabled(stack.canRedo());
     redo_->setToolTip(tr("Redo: %1 (Ctrl+Y)").arg(stack.redoText()));
+    fit();
 }
 
 } // namespace window

@@ -14,6 +14,10 @@ class QLabel;
 class QMenu;
 class QToolButton;
 
+namespace widgets {
+class ElidedLabel;
+}
+
 namespace window {
 
 /// The line above the chart: the water's name, the three days, the level of the plan, the units,
@@ -27,20 +31,28 @@ public:
     void showDay(int day);
     [[nodiscard]] QMenu* waterMenu() const { return waterMenu_; }
     [[nodiscard]] QMenu* layersMenu() const { return layersMenu_; }
+    [[nodiscard]] QMenu* viewMenu() const { return viewMenu_; }
 
 signals:
     void dayChosen(int day);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
 private:
     void refresh();
+    /// Where there is little room the level goes first, then the letters get smaller.
+    void fit();
     QToolButton* addButton(const QString& text, const QString& help);
     QToolButton* addUnits(const QString& sign, preferences::UnitSystem units);
     QMenu* addMenu(const QString& text, const QString& help, const QString& key);
 
     open_water::OpenWater& open_;
     preferences::Preferences& preferences_;
-    QLabel* name_;
+    widgets::ElidedLabel* name_;
     QLabel* level_;
+    bool isFitting_ = false;
     QButtonGroup* days_;
     QToolButton* metres_;
     QToolButton* feet_;
@@ -48,6 +60,7 @@ private:
     QToolButton* redo_;
     QMenu* waterMenu_;
     QMenu* layersMenu_;
+    QMenu* viewMenu_;
 };
 
 } // namespace window

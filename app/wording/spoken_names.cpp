@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/spoken_names.h"
 
+#include "app/wording/one_line.h"
+
 #include <cmath>
 
 namespace wording {
@@ -45,7 +47,7 @@ units::Bearing toEighths(units::Bearing bearing) {
 QString said(const marks::NearPlace& near, const Words& words) {
     // So near the place itself is meant. Our choice (no source).
     constexpr units::Length onThePlace = units::Length::metres(40.0);
-    const QString name = QString::fromStdString(near.name);
+    const QString name = oneLine(near.name);
     return near.distance <= onThePlace ? name
                                        : QStringLiteral("%1, %2 %3")
                                              .arg(name, words.roughLength(near.distance),
@@ -54,7 +56,7 @@ QString said(const marks::NearPlace& near, const Words& words) {
 
 QString calledBy(const marks::Mark& mark, const Words& words) {
     if (!mark.name.empty()) {
-        return QString::fromStdString(mark.name);
+        return oneLine(mark.name);
     }
     return mark.near ? said(*mark.near, words) : QString::fromStdString(mark.sectionName);
 }

@@ -4,6 +4,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/placed_things.h"
 #include "app/chart/water_path.h"
+#include "app/wording/one_line.h"
 
 namespace chart {
 
@@ -52,7 +53,7 @@ void ClosedLayer::letter(LayerContext& on) const {
         if (box.isEmpty()) {
             continue;
         }
-        const QString name = QString::fromStdString(closed.name);
+        const QString name = wording::oneLine(closed.name);
         const QString text =
             name.isEmpty() ? QStringLiteral("closed") : QStringLiteral("closed: %1").arg(name);
         for (const double share : {0.5, 0.3, 0.7, 0.12, 0.88}) {

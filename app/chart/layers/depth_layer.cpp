@@ -57,7 +57,7 @@ void hatchGuesses(LayerContext& on, const TrustFade& fade) {
 }
 
 void paintTrust(LayerContext& on) {
-    const auto fade = TrustFade::of(on.content.derived.drawn, on.content.isGrey);
+    const auto fade = TrustFade::of(on.content.derived.drawn, on.content.inks);
     // Only the cells in sight: a page holds several charts, and each would carry the whole image.
     const grid::GridFrame& frame = fade->frame;
     const geo::Box sight = on.view.box();

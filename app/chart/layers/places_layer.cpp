@@ -3,6 +3,7 @@
 
 #include "app/chart/layers/name_beside.h"
 #include "app/chart/placed_things.h"
+#include "app/wording/one_line.h"
 
 namespace chart {
 
@@ -46,8 +47,7 @@ void PlacesLayer::letter(LayerContext& on) const {
                    TypeStyle::bold);
     }
     for (const PlacedThings::Place& place : things->places) {
-        nameBeside(on, on.view.toScreen(place.at), QString::fromStdString(place.name),
-                   TypeStyle::plain);
+        nameBeside(on, on.view.toScreen(place.at), wording::oneLine(place.name), TypeStyle::plain);
     }
 }
 

@@ -6,6 +6,7 @@
 #include "app/chart/never_fished.h"
 #include "app/chart/pointer_cache.h"
 #include "app/chart/water_path.h"
+#include "app/wording/one_line.h"
 
 #include <algorithm>
 #include <cmath>
@@ -98,48 +99,102 @@ struct HowNamed {
     bool isNeverFished = false;
 };
 
-void nameSection(LayerContext& on, const sections::Section& section, HowNamed how) {
-    const bool isSelected = how.isSelected;
-    const QFont font =
-        typeface(TypeSize::small, on.scale, isSelected ? TypeStyle::bold : TypeStyle::slanted);
-    const QString rate = rateLine(on.content, section.name);
-    const QString sign = how.isNeverFished && rate.isEmpty() ? QString(neverFishedSign) : QString();
-    const QString name = QString::fromStdString(section.name);
-    const Lettering colours{isSelected ? on.palette.rust : on.palette.ink, on.palette.card};
-    const double rim = 2.4 * on.scale;
-    if (rate.isEmpty()) {
-        const QPolygonF spine = screenLine(section.spine, on.view, 4.0 * on.scale);
-        const auto letters = setAlong(spine, font, name, 1.0 * on.scale);
-        std::vector<QRectF> boxes;
-        for (const SetLetter& set : letters) {
-            boxes.push_back(boxOf(font, QStringLiteral("m"), set.middle));
-        }
-        if (!letters.empty() && on.labels.takeAll(boxes)) {
-            drawLetters(on.painter, font, letters, colours, rim);
-            if (!sign.isEmpty()) {
-                drawText(on.painter, font, beforeFirst(letters, 10.0 * on.scale), sign, colours,
-                         rim);
+/// True where all of the box lies in the section's own water, as far as its pixels can tell.
+bool isWithin(const LayerContext& on, int section, const QRectF& box) {
+    const grid::Grid<sections::SectionNumber>& of = on.content.derived.sections->sectionOfCell;
+    for (const double x : {box.left(), box.center().x(), box.right()}) {
+        for (const double y : {box.top(), box.center().y(), box.bottom()}) {
+            const grid::Cell cell = of.frame().cellOf(on.view.toWater({x, y}));
+            if (!of.frame().holds(cell) || of[cell] != section) {
+                return false;
             }
-            return;
         }
     }
-    const QPointF middle = on.view.toScreen(section.middle);
+    return true;
+}
+
+bool areWithin(const LayerContext& on, int section, const std::vector<QRectF>& boxes) {
+    return std::ranges::all_of(boxes,
+                               [&](const QRectF& box) { return isWithin(on, section, box); });
+}
+
+/// One section's name with what is said of it, as it is set.
+struct SectionLabel {
+    int position = 0; ///< In the map.
+    QFont font;
+    QString sign; ///< Before the name; may be empty.
+    QString name;
+    QString rate; ///< Below it; may be empty.
+    Lettering colours;
+    double rim = 0.0;
+};
+
+/// Along the middle of the section's water. \return false where it does not fit in there.
+bool setOnSpine(LayerContext& on, const SectionLabel& label, const geo::Path& spine) {
+    const auto letters = setAlong(screenLine(spine, on.view, 4.0 * on.scale), label.font,
+                                  label.name, 1.0 * on.scale);
+    std::vector<QRectF> boxes;
+    for (const SetLetter& set : letters) {
+        boxes.push_back(boxOf(label.font, QStringLiteral("n"), set.middle));
+    }
+    if (letters.empty() || !areWithin(on, label.position, boxes) || !on.labels.takeAll(boxes)) {
+        return false;
+    }
+    drawLetters(on.painter, label.font, letters, label.colours, label.rim);
+    if (!label.sign.isEmpty()) {
+        drawText(on.painter, label.font, beforeFirst(letters, 10.0 * on.scale), label.sign,
+                 label.colours, label.rim);
+    }
+    return true;
+}
+
+/// Level, about the middle of the section. \param mustBeWithin or it may stand over its neighbours.
+/// \return false where there is no room.
+bool setLevel(LayerContext& on, const SectionLabel& label, QPointF middle, bool mustBeWithin) {
     const double line = 14.0 * on.scale;
-    for (const QPointF shift : {QPointF(0, 0), QPointF(0, -line), QPointF(0, line),
-                                QPointF(0, -2.0 * line), QPointF(0, 2.0 * line)}) {
-        std::vector<QRectF> boxes{boxOf(font, sign + name, middle + shift)};
-        if (!rate.isEmpty()) {
-            boxes.push_back(boxOf(font, rate, middle + shift + QPointF(0, line)));
+    for (const double shift : {0.0, -line, line, -2.0 * line, 2.0 * line}) {
+        const QPointF at = middle + QPointF(0.0, shift);
+        std::vector<QRectF> boxes{boxOf(label.font, label.sign + label.name, at)};
+        if (!label.rate.isEmpty()) {
+            boxes.push_back(boxOf(label.font, label.rate, at + QPointF(0.0, line)));
         }
-        if (on.labels.takeAll(boxes)) {
-            drawText(on.painter, font, middle + shift, sign + name, colours, rim);
-            if (!rate.isEmpty()) {
-                drawText(on.painter, font, middle + shift + QPointF(0, line), rate,
-                         {on.palette.plum, on.palette.card}, rim);
-            }
-            return;
+        if ((mustBeWithin && !areWithin(on, label.position, boxes)) || !on.labels.takeAll(boxes)) {
+            continue;
         }
+        drawText(on.painter, label.font, at, label.sign + label.name, label.colours, label.rim);
+        if (!label.rate.isEmpty()) {
+            drawText(on.painter, label.font, at + QPointF(0.0, line), label.rate,
+                     {on.palette.plum, on.palette.card}, label.rim);
+        }
+        return true;
     }
+    return false;
+}
+
+/// In the section's own water the whole name, else its number, else nothing: at a small scale the
+/// map is not drowned in names. What was chosen, or has a rate to be read, is named in any case
+/// where no other letters stand.
+void nameSection(LayerContext& on, int position, HowNamed how) {
+    const sections::Section& section =
+        on.content.derived.sections->sections[static_cast<std::size_t>(position)];
+    SectionLabel label;
+    label.position = position;
+    label.font =
+        typeface(TypeSize::small, on.scale, how.isSelected ? TypeStyle::bold : TypeStyle::slanted);
+    label.rate = rateLine(on.content, section.name);
+    label.sign = how.isNeverFished && label.rate.isEmpty() ? QString(neverFishedSign) : QString();
+    label.name = wording::oneLine(section.name);
+    label.colours = {how.isSelected ? on.palette.rust : on.palette.ink, on.palette.card};
+    label.rim = 2.4 * on.scale;
+    const QPointF middle = on.view.toScreen(section.middle);
+    const bool isWanted = how.isSelected || !label.rate.isEmpty();
+    if ((label.rate.isEmpty() && setOnSpine(on, label, section.spine)) ||
+        setLevel(on, label, middle, !isWanted) || isWanted) {
+        return;
+    }
+    label.name = QString::number(section.number);
+    label.sign.clear();
+    static_cast<void>(setLevel(on, label, middle, true));
 }
 
 } // namespace
@@ -180,7 +235,7 @@ void SectionsLayer::letter(LayerContext& on) const {
     const std::vector<sections::Section>& all = on.content.derived.sections->sections;
     const std::vector<bool> never = neverFished(on.content);
     const auto name = [&](std::size_t i, bool isSelected) {
-        nameSection(on, all[i], {isSelected, i < never.size() && never[i]});
+        nameSection(on, static_cast<int>(i), {isSelected, i < never.size() && never[i]});
     };
     const sections::Section* chosen = selectedOf(on.content);
     if (chosen != nullptr) {

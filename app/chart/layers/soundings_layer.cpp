@@ -4,6 +4,7 @@
 #include "app/chart/boat_drawing.h"
 #include "app/chart/layers/name_beside.h"
 #include "app/chart/set_aside_sign.h"
+#include "app/chart/thinned_dots.h"
 #include "app/chart/verdict_now.h"
 
 #include <cmath>
@@ -63,13 +64,12 @@ void SoundingsLayer::paint(LayerContext& on) const {
     }
     const double least = 3.0 * on.scale;
     const geo::Box sight = on.view.box();
-    QPolygonF kept;
+    ThinnedDots kept(on.view.size(), least);
     std::array<QPainterPath, allReasonFamilies.size()> aside;
     const auto& days = on.content.derived.checked->survey.days;
     for (std::size_t d = 0; d < days.size(); ++d) {
         const reduction::ReducedDay& day = days[d];
         const std::vector<soundings::Verdict> verdicts = verdictsNow(on.content, d);
-        QPointF last(-1e9, -1e9);
         QPointF lastAside(-1e9, -1e9);
         for (std::size_t i = 0; i < day.points.size(); ++i) {
             if (!sight.holds(day.points[i])) {
@@ -83,18 +83,15 @@ void SoundingsLayer::paint(LayerContext& on) const {
                 }
                 continue;
             }
-            if (apart(at, last) >= least) {
-                kept.append(at);
-                last = at;
-            }
+            kept.take(at);
         }
     }
     on.painter.setPen(
         QPen(withAlpha(on.palette.card, 0.6), 2.4 * on.scale, Qt::SolidLine, Qt::RoundCap));
-    on.painter.drawPoints(kept);
+    on.painter.drawPoints(kept.dots());
     on.painter.setPen(
         QPen(withAlpha(on.palette.ink, 0.8), 1.2 * on.scale, Qt::SolidLine, Qt::RoundCap));
-    on.painter.drawPoints(kept);
+    on.painter.drawPoints(kept.dots());
     for (const ReasonFamily family : allReasonFamilies) {
         const QPainterPath& signs = aside[static_cast<std::size_t>(family)];
         on.painter.strokePath(signs, QPen(withAlpha(on.palette.card, 0.8), 3.4 * on.scale));

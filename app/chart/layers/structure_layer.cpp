@@ -6,6 +6,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/texture.h"
 #include "app/chart/water_path.h"
+#include "app/wording/one_line.h"
 
 #include <algorithm>
 #include <array>
@@ -130,7 +131,7 @@ const structure::Zone* selectedOf(const ChartContent& content) {
 void nameZone(LayerContext& on, const structure::Zone& zone, TypeStyle style,
               const QColor& letters) {
     const QFont font = typeface(TypeSize::small, on.scale, style);
-    const QString text = QString::fromStdString(zone.name);
+    const QString text = wording::oneLine(zone.name);
     const QPointF middle = on.view.toScreen(zone.middle);
     for (const double shift : {0.0, -14.0, 14.0}) {
         const QPointF at = middle + QPointF(0.0, shift * on.scale);

@@ -40,8 +40,8 @@ void WeedLayer::paint(LayerContext& on) const {
     // A rim lifts the reeds off bands of their own colour. Each plant is stroked alone: one path of
     // thousands is slow to fill.
     const QPen rim = pen(on.palette.card, 0.35, 2.8);
-    const QPen thick = pen(on.palette.reed, 1.0, 1.25);
-    const QPen thin = pen(on.palette.reed, 0.75, 0.9);
+    const QPen thick = pen(on.palette.weed, 1.0, 1.25);
+    const QPen thin = pen(on.palette.weed, 0.75, 0.9);
     strew(on.view, frame.box(), 14.0 * on.scale, [&](geo::WaterPoint p, QPointF at, double chance) {
         const grid::Cell cell = frame.cellOf(p);
         const float likely = frame.holds(cell) ? probability[cell] : NAN;

@@ -3,6 +3,7 @@
 
 #include "app/chart/tools/cut_line_tool.h"
 #include "app/chart/tools/lasso_tool.h"
+#include "app/chart/tools/measure_tool.h"
 #include "app/chart/tools/note_tool.h"
 #include "app/chart/tools/polygon_tool.h"
 #include "app/chart/tools/shore_tool.h"
@@ -26,6 +27,8 @@ std::unique_ptr<Tool> makeTool(ToolKind kind) {
         return std::make_unique<ShoreTool>();
     case ToolKind::stroke:
         return std::make_unique<StrokeTool>();
+    case ToolKind::measure:
+        return std::make_unique<MeasureTool>();
     }
     return nullptr;
 }

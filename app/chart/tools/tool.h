@@ -23,6 +23,7 @@ enum class ToolKind {
     lasso,   ///< Go round with the button held: soundings to set aside.
     shore,   ///< Take hold of the corners of the shoreline.
     stroke,  ///< Draw a line with the button held: where a section is to be cut.
+    measure, ///< How far it is from place to place, by clicks.
 };
 
 /// What a tool has made.

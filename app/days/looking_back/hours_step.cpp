@@ -4,7 +4,9 @@
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/season_box.h"
 #include "app/days/looking_back/steps.h"
+#include "app/days/theme_inks.h"
 #include "app/paper/hours_picture.h"
+#include "app/wording/one_line.h"
 
 #include <QLabel>
 #include <QPainter>
@@ -20,7 +22,10 @@ constexpr QSize pictureSize{1280, 900};
 /// The curve as it is printed, at the size of the panel.
 class HoursCurve : public QWidget {
 public:
-    explicit HoursCurve(QWidget* parent) : QWidget(parent) { setFixedHeight(curveHeight); }
+    HoursCurve(const preferences::Preferences& preferences, QWidget* parent)
+        : QWidget(parent), preferences_(preferences) {
+        setFixedHeight(curveHeight);
+    }
     void setShown(paper::HoursShown shown) {
         shown_ = std::move(shown);
         update();
@@ -30,10 +35,11 @@ public:
 protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
-        paper::paintHours(painter, QRectF(rect()), shown_);
+        paper::paintHours(painter, QRectF(rect()), shown_, inksOf(preferences_.theme()));
     }
 
 private:
+    const preferences::Preferences& preferences_;
     paper::HoursShown shown_;
 };
 
@@ -49,7 +55,7 @@ public:
         season_ = new SeasonBox(question_, this);
         addField(tr("Season"), season_, tr("The part of the year that counts, of every year"));
         text_ = addWords();
-        view_ = new HoursCurve(this);
+        view_ = new HoursCurve(context_.preferences, this);
         view_->setAccessibleName(tr("Rate over the day"));
         addWide(view_);
         light_ = addWords();
@@ -117,7 +123,7 @@ private:
         hours_ = std::move(made.hours);
         const QString trips =
             counted(static_cast<std::size_t>(hours_.trips), tr("trip"), tr("trips"));
-        const QString name = QString::fromStdString(water().name);
+        const QString name = wording::oneLine(water().name);
         view_->setShown({hours_, made.light, tr("%1: fish by the hour, %2").arg(name, trips)});
         showCurve(true);
         setWords(text_, tr("Fish per 10 rod-hours by the hour of the day, with the band in which "

@@ -7,6 +7,7 @@
 #include "app/days/looking_back/produced_view.h"
 #include "app/days/looking_back/steps.h"
 #include "app/paper/rates_picture.h"
+#include "app/widgets/ink_roles.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
 #include "core/water/document/chosen_scale.h"
@@ -34,7 +35,7 @@ public:
         : DayStep(context), question_(question) {
         layQuestion();
         words_ = addWords();
-        bars_ = new widgets::IntervalBar(chart::Palette::screen().plum, this);
+        bars_ = new widgets::IntervalBar(widgets::rodsRole, this);
         addWide(bars_);
         table_ = new widgets::PlainTable(
             {tr("Where"), tr("rod-h"), tr("blank"), tr("fish"), tr("steadied")}, rowsShown, this);

@@ -8,6 +8,7 @@
 #include "app/days/looking_back/stay_entry_part.h"
 #include "app/days/looking_back/stay_form.h"
 #include "app/days/looking_back/write_up_part.h"
+#include "app/days/what_to_open.h"
 #include "app/edits/add_stays.h"
 #include "app/edits/change_stay.h"
 #include "app/edits/remove_stay.h"
@@ -17,7 +18,6 @@
 #include "core/water/steps/bring_in_log.h"
 
 #include <QComboBox>
-#include <QFileDialog>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -305,8 +305,8 @@ void StaysStep::askPlace() {
 }
 
 void StaysStep::askFile() {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Bring in log"), {},
-                                                      tr("Logs (*.csv);;All files (*)"));
+    const QString path = askWhatToOpen(this, preferences::FileKind::log, tr("Bring in log"),
+                                       tr("Logs (*.csv);;All files (*)"));
     if (path.isEmpty()) {
         return;
     }

@@ -2,12 +2,12 @@
 #include "app/days/chart_link.h"
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/steps.h"
+#include "app/days/what_to_open.h"
 #include "app/edits/add_stays.h"
 #include "app/wording/doubts.h"
 #include "core/units/written_time.h"
 #include "core/water/steps/bring_in_log.h"
 
-#include <QFileDialog>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
@@ -65,8 +65,8 @@ public:
 
 private:
     void askFile() {
-        const QString path = QFileDialog::getOpenFileName(this, tr("Bring in track"), {},
-                                                          tr("Tracks (*.gpx);;All files (*)"));
+        const QString path = askWhatToOpen(this, preferences::FileKind::track, tr("Bring in track"),
+                                           tr("Tracks (*.gpx);;All files (*)"));
         if (!path.isEmpty()) {
             read(path.toStdString());
         }

@@ -2,9 +2,9 @@
 #include "app/days/survey_day/backdrop_part.h"
 
 #include "app/days/chart_link.h"
+#include "app/days/what_to_open.h"
 
 #include <QCheckBox>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
 #include <QLayout>
@@ -69,8 +69,8 @@ void BackdropPart::ask() {
         emit context_.open.happened(tr("There is no water yet: bring something in first."));
         return;
     }
-    const QString path = QFileDialog::getOpenFileName(
-        this, tr("Backdrop"), QFileInfo(keeper_.path()).path(),
+    const QString path = askWhatToOpen(
+        this, preferences::FileKind::picture, tr("Backdrop"),
         tr("Pictures and maps (*.tif *.tiff *.jpg *.jpeg *.png *.jp2 *.vrt *.asc *.gpkg *.shp "
            "*.geojson *.json *.kml *.gpx *.pdf);;All files (*)"));
     if (!path.isEmpty()) {

@@ -3,6 +3,7 @@
 
 #include "app/days/chart_link.h"
 #include "app/days/survey_day/column_dialog.h"
+#include "app/days/what_to_open.h"
 #include "app/edits/add_lead_line.h"
 #include "app/edits/add_stays.h"
 #include "app/edits/add_survey_day.h"
@@ -16,7 +17,6 @@
 #include "core/water/steps/part_days.h"
 
 #include <QDirIterator>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
@@ -84,7 +84,7 @@ FileTaker::FileTaker(DayContext context, QWidget* window) : context_(context), w
 }
 
 void FileTaker::ask(const QString& title) {
-    take(QFileDialog::getOpenFileNames(window_, title));
+    take(askWhatAllToOpen(window_, preferences::FileKind::survey, title));
 }
 
 void FileTaker::take(const QStringList& paths) {

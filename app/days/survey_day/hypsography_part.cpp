@@ -2,6 +2,7 @@
 #include "app/days/survey_day/hypsography_part.h"
 
 #include "app/chart/palette.h"
+#include "app/widgets/ink_roles.h"
 #include "app/widgets/plain_table.h"
 
 #include <QChart>
@@ -34,13 +35,13 @@ QLineSeries* lineOf(const HypsographyView::Curve& points, const QPen& pen, QChar
     return line;
 }
 
-QValueAxis* axisOf(const QString& title, const QColor& colour) {
-    const chart::Palette& colours = chart::Palette::screen();
+QValueAxis* axisOf(const QString& title, const QColor& colour, const QPalette& colours) {
     auto* axis = new QValueAxis;
     axis->setTitleText(title);
     axis->setTitleBrush(colour);
-    axis->setGridLineColor(chart::mixed(colours.card, colours.ink, 0.12));
-    axis->setLinePenColor(colours.faintInk);
+    axis->setGridLineColor(
+        chart::mixed(colours.color(QPalette::Window), colours.color(widgets::inkRole), 0.12));
+    axis->setLinePenColor(colours.color(widgets::faintRole));
     axis->setLabelsColor(colour);
     axis->setLabelFormat(QStringLiteral("%g"));
     return axis;
@@ -63,6 +64,7 @@ HypsographyPart::HypsographyPart(QWidget* parent)
     curve_->setFixedHeight(curveHeight);
     curve_->setFrameShape(QFrame::NoFrame);
     curve_->setAccessibleName(tr("Area and volume against depth"));
+    curve_->viewport()->setAccessibleName(curve_->accessibleName());
     curve_->setToolTip(tr("How much water lies at each depth or deeper: area on the scale below, "
                           "volume on the scale above"));
     column->addWidget(curve_);
@@ -106,25 +108,17 @@ void HypsographyPart::show(const HypsographyView& view) {
     draw();
 }
 
-void HypsographyPart::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange && !view_.rows.empty()) {
-        draw();
-    }
-}
-
 void HypsographyPart::draw() {
-    const chart::Palette& colours = chart::Palette::screen();
-    const QColor areaColour = colours.reed;
-    const QColor volumeColour = colours.plum;
+    const QColor areaColour = palette().color(widgets::weedRole);
+    const QColor volumeColour = palette().color(widgets::rodsRole);
     auto* chart = new QChart;
     chart->legend()->hide();
     chart->setBackgroundVisible(false);
     chart->setMargins({0, 0, 0, 0});
-    QValueAxis* depth = axisOf(view_.depthTitle, colours.ink);
+    QValueAxis* depth = axisOf(view_.depthTitle, palette().color(widgets::inkRole), palette());
     depth->setReverse(true);
-    QValueAxis* area = axisOf(view_.areaTitle, areaColour);
-    QValueAxis* volume = axisOf(view_.volumeTitle, volumeColour);
+    QValueAxis* area = axisOf(view_.areaTitle, areaColour, palette());
+    QValueAxis* volume = axisOf(view_.volumeTitle, volumeColour, palette());
     volume->setGridLineVisible(false);
     chart->addAxis(depth, Qt::AlignLeft);
     chart->addAxis(area, Qt::AlignBottom);
@@ -158,6 +152,13 @@ void HypsographyPart::draw() {
     QChart* before = curve_->chart();
     curve_->setChart(chart);
     delete before;
+}
+
+void HypsographyPart::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && !view_.rows.empty()) {
+        draw();
+    }
 }
 
 void HypsographyPart::copy() {

@@ -37,6 +37,7 @@ public:
         table_ = new widgets::PlainTable(
             {tr("Section"), tr("Area"), tr("Mean"), tr("Weed"), tr("Fished")}, rowsShown, this);
         table_->setEditableColumn(0);
+        table_->setAccessibleName(tr("Sections"));
         addWide(table_);
         coverage_ = addWords();
         name_ = addHeading({});

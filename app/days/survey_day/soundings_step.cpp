@@ -28,6 +28,7 @@ public:
         empty_ = addWords();
         table_ = new widgets::PlainTable({tr("Day"), tr("Soundings"), tr("Level"), tr("Water")},
                                          rowsShown, this);
+        table_->setAccessibleName(tr("Survey days"));
         addWide(table_);
         connect(table_, &widgets::PlainTable::rowChosen, this, [this](int row) {
             showChosen();

@@ -24,8 +24,10 @@ public:
         anchors_ = new widgets::PlainTable({tr("Anchor"), tr("Depth"), tr("Rope")}, 2, this);
         addWide(anchors_);
         lie_ = addWords();
+        anchors_->setAccessibleName(tr("Anchors"));
         rods_ = new widgets::PlainTable(
             {tr("Rod"), tr("Bearing"), tr("Away"), tr("Depth"), tr("Stop knot")}, 8, this);
+        rods_->setAccessibleName(tr("Rods"));
         addWide(rods_);
         connect(rods_, &widgets::PlainTable::rowChosen, this, [this](int row) {
             context_.chart.selectRod(row < 0 ? std::nullopt

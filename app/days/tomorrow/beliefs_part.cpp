@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/tomorrow/beliefs_part.h"
 
-#include "app/chart/palette.h"
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
+#include "app/widgets/ink_roles.h"
 #include "app/widgets/interval_bar.h"
 
 #include <QLabel>
@@ -18,7 +18,7 @@ BeliefsPart::BeliefsPart(DayContext context) : DayStep(context) {
     addHeading(tr("Beliefs and record"));
     basis_ = addWords();
     old_ = addWarning();
-    bars_ = new widgets::IntervalBar(chart::Palette::screen().depthAt(0.5), this);
+    bars_ = new widgets::IntervalBar(widgets::barRole, this);
     bars_->setAccessibleName(tr("What the log says"));
     bars_->setToolTip(tr("What your log multiplies the catch by; the pale bar holds it with 80 %"));
     addWide(bars_);

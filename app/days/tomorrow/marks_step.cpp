@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/chart/palette.h"
 #include "app/days/chart_link.h"
+#include "app/days/step_panel.h"
 #include "app/days/tomorrow/banned_part.h"
 #include "app/days/tomorrow/own_marks_part.h"
 #include "app/days/tomorrow/steps.h"
@@ -8,10 +8,12 @@
 #include "app/edits/pin_mark.h"
 #include "app/edits/set_plan.h"
 #include "app/edits/unpin_mark.h"
+#include "app/widgets/ink_roles.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
+#include "app/wording/reasons.h"
 #include "core/water/document/known_marks.h"
 
 #include <QLabel>
@@ -40,14 +42,17 @@ public:
                            [count](marks::Plan& plan) { plan.count = count; });
         });
         table_ = new widgets::PlainTable({tr("Mark"), tr("Depth"), tr("Score")}, rowsShown, this);
+        table_->setAccessibleName(tr("Marks"));
         addWide(table_);
+        setProperty(keysGoTo, QVariant::fromValue<QWidget*>(table_));
         old_ = addWords(); // Below the list, which so lies still under the hand.
         old_->setProperty("voice", "wrong");
         connect(table_, &widgets::PlainTable::rowChosen, this, &MarksStep::choose);
         heading_ = addHeading({});
         cautions_ =
             addWarning(); // Before what speaks for the mark, so that it is not below the fold.
-        bars_ = new widgets::IntervalBar(chart::Palette::screen().depthAt(0.5), this);
+        expected_ = addWords();
+        bars_ = new widgets::IntervalBar(widgets::barRole, this);
         addWide(bars_);
         reasons_ = addWords();
         pin_ =
@@ -106,31 +111,31 @@ private:
         }
         pin_->setEnabled(mark != nullptr);
         if (mark == nullptr) {
-            setWords(reasons_, {});
-            setWords(cautions_, {});
+            for (QLabel* label : {expected_, reasons_, cautions_}) {
+                setWords(label, {});
+            }
             return;
         }
         const auto planned = context_.open.planned();
         table_->chooseQuietly(static_cast<int>(mark - planned->marks.data()));
         heading_->setText(QStringLiteral("%1  %2").arg(mark->rank).arg(markTitle(*mark, words())));
         showFactors(*mark);
-        setWords(reasons_,
-                 (QStringList{expectedWords(*mark)} + reasons(*mark, words())).join('\n'));
+        setWords(expected_, expectedWords(*mark));
+        setWords(reasons_, furtherReasons(*mark, words()).join('\n'));
         setWords(cautions_, wording::cautionsOf(*mark, words()).join('\n'));
         pin_->setText(mark->isPinned ? tr("Let go") : tr("Keep"));
         pin_->setShortcut(QKeySequence(QStringLiteral("Ctrl+P")));
     }
 
-    /// What each reason multiplies the water's mean by.
+    /// What each reason multiplies the water's mean by, and why, the weightiest first.
     void showFactors(const marks::Mark& mark) {
         std::vector<widgets::Interval> rows;
         double most = 1.0;
-        for (const marks::Factor& factor : mark.factors) {
-            if (isWorthTelling(factor)) {
-                rows.push_back({factorTitle(factor.kind), factor.times, factor.times, factor.times,
-                                QStringLiteral("×%1").arg(factor.times, 0, 'f', 2), true});
-                most = std::max(most, factor.times);
-            }
+        for (const marks::Factor& factor : weighty(mark)) {
+            rows.push_back({factorTitle(factor.kind), factor.times, factor.times, factor.times,
+                            QStringLiteral("×%1").arg(factor.times, 0, 'f', 2), true,
+                            wording::said(factor.because, words())});
+            most = std::max(most, factor.times);
         }
         bars_->setRows(std::move(rows), most);
     }
@@ -155,6 +160,7 @@ private:
     widgets::PlainTable* table_ = nullptr;
     QLabel* heading_ = nullptr;
     widgets::IntervalBar* bars_ = nullptr;
+    QLabel* expected_ = nullptr;
     QLabel* reasons_ = nullptr;
     QLabel* cautions_ = nullptr;
     QPushButton* pin_ = nullptr;

@@ -254,10 +254,20 @@ QString expectedWords(const marks::Mark& mark) {
     return mark.toLearn ? words + QStringLiteral(" On the list in order to learn.") : words;
 }
 
-QStringList reasons(const marks::Mark& mark, const Words& words) {
+std::vector<marks::Factor> weighty(const marks::Mark& mark) {
+    std::vector<marks::Factor> found;
+    std::ranges::copy_if(mark.factors, std::back_inserter(found), isWorthTelling);
+    // Half as much counts like twice as much.
+    std::ranges::stable_sort(found, std::ranges::greater(), [](const marks::Factor& factor) {
+        return std::abs(std::log(std::max(factor.times, 1e-6)));
+    });
+    return found;
+}
+
+QStringList furtherReasons(const marks::Mark& mark, const Words& words) {
     QStringList lines;
     for (const marks::Factor& factor : mark.factors) {
-        if (factor.weight > 0.0 || isWorthTelling(factor)) {
+        if (factor.weight > 0.0 && !isWorthTelling(factor)) {
             lines += wording::said(factor.because, words);
         }
     }

@@ -57,7 +57,10 @@ namespace days::tomorrow {
 /// Rank and title, depth with its trust, score; best first.
 [[nodiscard]] std::vector<QStringList> markRows(const water::PlannedDay& day,
                                                 const wording::Words& words);
-[[nodiscard]] QStringList reasons(const marks::Mark& mark, const wording::Words& words);
+/// The reasons worth telling, that which changes most what is expected first.
+[[nodiscard]] std::vector<marks::Factor> weighty(const marks::Mark& mark);
+/// What is behind the reasons that matter to the user and hardly change what is expected here.
+[[nodiscard]] QStringList furtherReasons(const marks::Mark& mark, const wording::Words& words);
 /// "Bow", depth, rope, place.
 [[nodiscard]] std::vector<QStringList> anchorRows(const marks::Mark& mark,
                                                   const std::optional<geo::WaterFrame>& frame,

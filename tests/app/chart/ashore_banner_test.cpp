@@ -47,7 +47,7 @@ TEST(AshoreBanner, StandsOnTheChartFromForceSixOn) {
 
 TEST(AshoreBanner, IsForTheDayOfTheMarksAndNotForPaper) {
     EXPECT_EQ(bannerOf(36.0, [](ChartContent& c) { c.shown.erase(LayerKind::marks); }), QString());
-    EXPECT_EQ(bannerOf(36.0, [](ChartContent& c) { c.isGrey = true; }), QString());
+    EXPECT_EQ(bannerOf(36.0, [](ChartContent& c) { c.inks = chart::Inks::grey; }), QString());
 }
 
 } // namespace

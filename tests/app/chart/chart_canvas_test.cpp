@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/chart_canvas.h"
+#include "app/chart/furniture.h"
 #include "app/chart/mark_drawing.h"
 #include "app/chart/picking.h"
 #include "tests/app/support/star_water.h"
 
 #include <gtest/gtest.h>
 
+#include <QContextMenuEvent>
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
@@ -367,6 +369,71 @@ TEST(ChartCanvasEmpty, TeachesWhatToDropOnIt) {
         }
     }
     EXPECT_GT(inked, 1500); // letters, not a bare sheet
+}
+
+TEST_F(ChartCanvasTest, TheWindsArrowIsTurnedByItsTip) {
+    const auto arrow = chart::windArrowOf(canvas_.content(), canvas_.viewFrame());
+    ASSERT_TRUE(arrow.has_value());
+    QSignalSpy held(&canvas_, &ChartCanvas::windHeld);
+    QSignalSpy dropped(&canvas_, &ChartCanvas::windDropped);
+    const QPoint middle = arrow->middle.toPoint();
+    drag(middle + QPoint(2, 2), middle + QPoint(40, 0));
+    ASSERT_EQ(dropped.size(), 1);
+    EXPECT_GT(held.size(), 0);
+    // Its tip lies where the wind blows to: east, so that it comes from the west.
+    EXPECT_EQ(dropped[0][0].value<units::Bearing>().inDegrees(), 270.0);
+    drag(middle + QPoint(2, 2), middle + QPoint(0, -40));
+    EXPECT_EQ(dropped.back()[0].value<units::Bearing>().inDegrees(), 180.0);
+}
+
+TEST_F(ChartCanvasTest, EscapeTakesBackTheTurnOfTheWind) {
+    const QPoint middle =
+        chart::windArrowOf(canvas_.content(), canvas_.viewFrame()).value().middle.toPoint();
+    QSignalSpy dropped(&canvas_, &ChartCanvas::windDropped);
+    QSignalSpy letGo(&canvas_, &ChartCanvas::windLetGo);
+    const chart::ViewFrame before = canvas_.viewFrame();
+    QTest::mousePress(&canvas_, Qt::LeftButton, {}, middle);
+    QMouseEvent move(QEvent::MouseMove, middle + QPoint(30, 10),
+                     canvas_.mapToGlobal(QPointF(middle + QPoint(30, 10))), Qt::NoButton,
+                     Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(&canvas_, &move);
+    QTest::keyClick(&canvas_, Qt::Key_Escape);
+    QTest::mouseRelease(&canvas_, Qt::LeftButton, {}, middle + QPoint(30, 10));
+    EXPECT_EQ(letGo.size(), 1);
+    EXPECT_EQ(dropped.size(), 0);
+    EXPECT_EQ(canvas_.viewFrame(), before) << "and the paper lay still";
+}
+
+TEST_F(ChartCanvasTest, TheRightButtonAsksForAMenuAtThePlaceAndItsKeyAtTheChosenMark) {
+    QSignalSpy asked(&canvas_, &ChartCanvas::menuAsked);
+    const QPoint at(320, 240);
+    QContextMenuEvent byMouse(QContextMenuEvent::Mouse, at, canvas_.mapToGlobal(at));
+    QCoreApplication::sendEvent(&canvas_, &byMouse);
+    ASSERT_EQ(asked.size(), 1);
+    EXPECT_EQ(pixelOf(asked[0][0].value<geo::WaterPoint>()), at);
+    EXPECT_EQ(asked[0][1].toPoint(), canvas_.mapToGlobal(at));
+    chart::ChartContent content = canvas_.content();
+    content.selection.mark = 2;
+    canvas_.setContent(content);
+    QContextMenuEvent byKey(QContextMenuEvent::Keyboard, at, canvas_.mapToGlobal(at));
+    QCoreApplication::sendEvent(&canvas_, &byKey);
+    ASSERT_EQ(asked.size(), 2);
+    EXPECT_EQ(pixelOf(asked[1][0].value<geo::WaterPoint>()), ringOf(2));
+    canvas_.setTool(chart::ToolKind::note);
+    QCoreApplication::sendEvent(&canvas_, &byMouse);
+    EXPECT_EQ(asked.size(), 2) << "the hand is at something else";
+}
+
+TEST_F(ChartCanvasTest, ABoxIsShownWholeWithAMargin) {
+    const geo::Box box{100.0, 50.0, 180.0, 90.0};
+    canvas_.showBox(box);
+    const chart::ViewFrame& view = canvas_.viewFrame();
+    EXPECT_TRUE(view.box().holds({100.0, 50.0}));
+    EXPECT_TRUE(view.box().holds({180.0, 90.0}));
+    EXPECT_LT(view.box().width_m(), 2.0 * 80.0) << "as large as it goes";
+    const chart::ViewFrame before = view;
+    canvas_.showBox({});
+    EXPECT_EQ(canvas_.viewFrame(), before);
 }
 
 } // namespace

@@ -218,7 +218,7 @@ TEST(ChartPainter, NoTextStandsOnText) {
 
 TEST(ChartPainter, TheGreyTwinHasNoColour) {
     ChartContent content = support::starContent();
-    content.isGrey = true;
+    content.inks = chart::Inks::grey;
     content.shown = std::set<LayerKind>(chart::allLayerKinds.begin(), chart::allLayerKinds.end());
     const QImage image = painted(content);
     for (int y = 0; y < image.height(); y += 3) {

@@ -232,7 +232,7 @@ TEST(Veil, IsAGuessWhereMostOfTheNineCellsAre) {
             frame.cellAt(i).col < 2 ? surface::TrustName::guess : surface::TrustName::inferred;
     }
     drawn->trust = surface::TrustGrid(grid::Grid<float>(frame, 1.5F), names);
-    const auto fade = chart::TrustFade::of(drawn, false);
+    const auto fade = chart::TrustFade::of(drawn, chart::Inks::light);
     EXPECT_TRUE(fade->isGuess({15.0, 25.0})) << "six of nine";
     EXPECT_FALSE(fade->isGuess({25.0, 25.0})) << "three of nine";
     EXPECT_FALSE(fade->isGuess({-5.0, 25.0}));

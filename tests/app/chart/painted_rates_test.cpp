@@ -50,13 +50,15 @@ std::vector<Drawn> fillsOf(const ChartContent& content, const QColor& colour) {
     return fills;
 }
 
-TEST(RateShade, FallsSteadilyInLightnessWithTheRateInColourAndInGrey) {
-    for (const bool isGrey : {false, true}) {
-        const Palette& palette = Palette::of(isGrey);
-        double before = 2.0;
+TEST(RateShade, GoesSteadilyAwayFromThePaperWithTheRateInAllThemes) {
+    for (const chart::Inks inks : chart::allInks) {
+        const Palette& palette = Palette::of(inks);
+        // Darker on light paper, lighter on dark.
+        const float away = inks == chart::Inks::dark ? 1.0F : -1.0F;
+        float before = -2.0F;
         for (const double rate : {0.0, 0.5, 1.0, 1.5, 2.0}) {
-            const double lightness = chart::shadeOf(palette, rate, 2.0).lightnessF();
-            EXPECT_LT(lightness, before - 0.02) << rate << ' ' << isGrey;
+            const float lightness = away * chart::shadeOf(palette, rate, 2.0).lightnessF();
+            EXPECT_GT(lightness, before + 0.02F) << rate << ' ' << static_cast<int>(inks);
             before = lightness;
         }
         EXPECT_EQ(chart::shadeOf(palette, 9.0, 2.0), chart::shadeOf(palette, 2.0, 2.0));

@@ -34,9 +34,9 @@ TEST(WeedPainted, ReedsGrowWhereWeedIsMoreLikelyThanNotAndOnlyInTheWater) {
     const ViewFrame view = chart::wholeWater(content, page);
     Recorded drawn(page);
     support::paintOn(drawn, content, view);
-    const auto thick = drawn.strokes(Palette::screen().reed, 1.25);
+    const auto thick = drawn.strokes(Palette::screen().weed, 1.25);
     ASSERT_GT(thick.size(), 10U);
-    EXPECT_TRUE(drawn.strokes(Palette::screen().reed, 0.9).empty()) << "likely at nine in ten";
+    EXPECT_TRUE(drawn.strokes(Palette::screen().weed, 0.9).empty()) << "likely at nine in ten";
     for (const Drawn& reed : thick) {
         const auto points = reed.points();
         const WaterPoint foot = view.toWater(points[4]); // of the blade in the middle
@@ -73,6 +73,72 @@ TEST(SectionsPainted, AreNamedWithTheirRatesOrThatTheyWereNotFished) {
     const auto chosen = drawn.strokes(Palette::screen().rust, 2.6);
     ASSERT_EQ(chosen.size(), 1U);
     EXPECT_TRUE(chosen[0].path.contains(view.toScreen(all[2].middle)));
+}
+
+/// The sections of the star with their numbers and cells, and short names: as long a name as it has
+/// stands along the spine, which is asked for letter by letter.
+ChartContent dividedIntoCells() {
+    ChartContent content = only(LayerKind::sections);
+    auto map = std::make_shared<sections::SectionMap>(*content.derived.sections);
+    const grid::GridFrame& frame = map->sectionOfCell.frame();
+    for (std::size_t k = 0; k < map->sections.size(); ++k) {
+        sections::Section& section = map->sections[k];
+        section.number = static_cast<int>(k) + 11;
+        section.spine = {section.middle};
+        QPolygonF ring;
+        for (const geo::WaterPoint corner : section.pieces.front().outer) {
+            ring.append({corner.x_m, corner.y_m});
+        }
+        for (std::size_t i = 0; i < frame.size(); ++i) {
+            const geo::WaterPoint p = frame.centre(frame.cellAt(i));
+            if (ring.containsPoint({p.x_m, p.y_m}, Qt::OddEvenFill)) {
+                map->sectionOfCell[frame.cellAt(i)] = static_cast<int>(k);
+            }
+        }
+    }
+    content.derived.sections = map;
+    return content;
+}
+
+/// True where a text that long, set at `middle`, lies in the section.
+bool liesIn(const ChartContent& content, const ViewFrame& view, std::size_t section,
+            const QString& words, QPointF at) {
+    const QRectF box = chart::boxOf(chart::typeface(chart::TypeSize::small, 1.0), words, at)
+                           .adjusted(2.0, 1.0, -2.0, -1.0);
+    const auto& of = content.derived.sections->sectionOfCell;
+    for (const double x : {box.left(), box.center().x(), box.right()}) {
+        for (const double y : {box.top(), box.bottom()}) {
+            const grid::Cell cell = of.frame().cellOf(view.toWater({x, y}));
+            if (!of.frame().holds(cell) || of[cell] != static_cast<int>(section)) {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
+TEST(SectionsPainted, NamesStayInTheirOwnWaterAndGiveWayWhereTheyDoNotFit) {
+    const ChartContent content = dividedIntoCells();
+    const auto& all = content.derived.sections->sections;
+    int whole = 0;
+    int numbers = 0;
+    for (const QSize size : {QSize(1600, 1200), QSize(420, 320), QSize(200, 160), QSize(90, 70)}) {
+        const ViewFrame view = chart::wholeWater(content, size);
+        Recorded drawn(size);
+        support::paintOn(drawn, content, view);
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            for (const QString& words :
+                 {QString::fromStdString(all[i].name), QString::number(all[i].number)}) {
+                for (const auto& text : drawn.texts(words)) {
+                    EXPECT_TRUE(liesIn(content, view, i, words, text.at))
+                        << words.toStdString() << " at " << size.width();
+                    ++(words == QString::fromStdString(all[i].name) ? whole : numbers);
+                }
+            }
+        }
+    }
+    EXPECT_GT(whole, 0);
+    EXPECT_GT(numbers, 0) << "a number where the name has no room";
 }
 
 } // namespace

@@ -5,16 +5,25 @@
 
 namespace {
 
+using chart::Inks;
 using chart::Palette;
 using chart::srgbFrom;
 
-TEST(Palette, LightnessFallsSteadilyWithDepthInBothTwins) {
-    for (const bool isGrey : {false, true}) {
+/// The ink of a theme or of the page, for messages.
+std::string called(Inks inks) {
+    return std::array{"light", "dark", "high contrast", "grey"}.at(static_cast<std::size_t>(inks));
+}
+
+double contrastOf(const QColor& a, const QColor& b) {
+    return chart::contrast(srgbFrom(a), srgbFrom(b));
+}
+
+TEST(Palette, LightnessFallsSteadilyWithDepthInAllThemes) {
+    for (const Inks inks : chart::allInks) {
         double above = 101.0;
         for (int percent = 0; percent <= 100; percent += 4) {
-            const double l =
-                chart::labFrom(srgbFrom(Palette::of(isGrey).depthAt(percent / 100.0))).l;
-            EXPECT_LT(l, above - 1.0) << percent << " %";
+            const double l = chart::labFrom(srgbFrom(Palette::of(inks).depthAt(percent / 100.0))).l;
+            EXPECT_LT(l, above - 1.0) << called(inks) << ' ' << percent << " %";
             above = l;
         }
     }
@@ -59,22 +68,88 @@ TEST(Palette, LightnessStillFallsForDichromats) {
     }
 }
 
-TEST(Palette, LettersReachTheContrastThatTextNeedsOnEveryGround) {
-    for (const bool isGrey : {false, true}) {
-        const Palette& palette = Palette::of(isGrey);
-        for (const QColor& ground : {palette.paper, palette.card}) {
-            for (const QColor& letters :
-                 {palette.ink, palette.faintInk, palette.rust, palette.plum, palette.reed}) {
-                EXPECT_GE(chart::contrast(srgbFrom(letters), srgbFrom(ground)), 4.5)
-                    << letters.name().toStdString() << " on " << ground.name().toStdString();
+// Bands that lie beside each other can be told apart by every eye, in every theme: five of CIE76
+// under the dichromacies of Machado, Oliveira and Fernandes 2009 (severity 1.0); our limit, twice
+// what can just be seen side by side (2.3, Mahy, van Eycken and Oosterlinck 1994).
+TEST(Palette, NeighbouringBandsOfAllThemesDifferByFiveAlsoForDichromats) {
+    for (const Inks inks : chart::allInks) {
+        const Palette& palette = Palette::of(inks);
+        // Of more bands the grey twin has no room: it stops short of black.
+        for (std::size_t count = 5; count <= (inks == Inks::grey ? 8U : 9U); ++count) {
+            for (std::size_t i = 1; i < count; ++i) {
+                const chart::Srgb a = srgbFrom(palette.band(i - 1, count));
+                const chart::Srgb b = srgbFrom(palette.band(i, count));
+                EXPECT_GE(chart::deltaE(a, b), 5.0) << called(inks) << " band " << i;
+                for (const chart::Vision vision : chart::allDichromacies) {
+                    const chart::Srgb seenA = seenBy(vision, a);
+                    const chart::Srgb seenB = seenBy(vision, b);
+                    EXPECT_GE(chart::deltaE(seenA, seenB), 5.0)
+                        << called(inks) << " band " << i << " of " << count << ", vision "
+                        << static_cast<int>(vision);
+                    EXPECT_LT(labFrom(seenB).l, labFrom(seenA).l) << called(inks);
+                }
             }
         }
+    }
+}
+
+// Source of the limits: WCAG 2.2, success criteria 1.4.3 (text 4.5) and 1.4.11 (signs 3).
+TEST(Palette, LettersReachTheContrastThatTextNeedsOnEveryGroundOfAllThemes) {
+    for (const Inks inks : chart::allInks) {
+        const Palette& palette = Palette::of(inks);
+        for (const QColor& ground : {palette.paper, palette.card, palette.field}) {
+            for (const QColor& letters :
+                 {palette.ink, palette.faintInk, palette.rust, palette.plum, palette.reed}) {
+                EXPECT_GE(contrastOf(letters, ground), 4.5)
+                    << called(inks) << ": " << letters.name().toStdString() << " on "
+                    << ground.name().toStdString();
+            }
+            EXPECT_GE(contrastOf(palette.edge, ground), 3.0) << called(inks) << ": a field's edge";
+        }
+        // What is chosen, and what is said gravely, is written the other way round.
+        EXPECT_GE(contrastOf(palette.card, palette.ink), 4.5) << called(inks);
+        EXPECT_GE(contrastOf(palette.card, palette.rust), 4.5) << called(inks);
         for (int percent = 0; percent <= 100; ++percent) {
             const chart::Lettering set = palette.lettersOn(palette.depthAt(percent / 100.0));
-            EXPECT_GE(chart::contrast(srgbFrom(set.letters), srgbFrom(set.ground)), 4.5)
-                << percent << " %";
+            EXPECT_GE(contrastOf(set.letters, set.ground), 4.5) << called(inks) << percent << " %";
         }
     }
+}
+
+TEST(Palette, SignsStandOutFromWhatTheyAreDrawnOnInAllThemes) {
+    for (const Inks inks : chart::allInks) {
+        const Palette& palette = Palette::of(inks);
+        for (const QColor& ground : {palette.bed, palette.water}) {
+            for (const QColor& sign : {palette.ink, palette.rust, palette.plum, palette.reed}) {
+                EXPECT_GE(contrastOf(sign, ground), 3.0)
+                    << called(inks) << ": " << sign.name().toStdString() << " in the side view";
+            }
+        }
+        // Weed grows in the shallows: the first quarter of the depths.
+        for (int percent = 0; percent <= 25; ++percent) {
+            EXPECT_GE(contrastOf(palette.weed, palette.depthAt(percent / 100.0)), 3.0)
+                << called(inks) << ": weed at " << percent << " %";
+        }
+        // The bars of what is counted, which are not printed.
+        if (inks != Inks::grey) {
+            EXPECT_GE(contrastOf(palette.depthAt(0.5), palette.card), 3.0) << called(inks);
+        }
+    }
+}
+
+TEST(Palette, HighContrastLettersReachSeven) {
+    const Palette& palette = Palette::of(Inks::highContrast);
+    for (const QColor& letters :
+         {palette.ink, palette.faintInk, palette.rust, palette.plum, palette.reed}) {
+        EXPECT_GE(contrastOf(letters, palette.card), 7.0) << letters.name().toStdString();
+    }
+}
+
+TEST(Palette, WhatIsPrintedInColourIsLightWhateverTheScreenShows) {
+    EXPECT_EQ(chart::onPaper(Inks::dark), Inks::light);
+    EXPECT_EQ(chart::onPaper(Inks::highContrast), Inks::light);
+    EXPECT_EQ(chart::onPaper(Inks::light), Inks::light);
+    EXPECT_EQ(chart::onPaper(Inks::grey), Inks::grey);
 }
 
 TEST(Palette, LettersOnVeryLightOrDarkGroundLeaveItAsItIs) {

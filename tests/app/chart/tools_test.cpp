@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Each tool of the chart: what it makes of press, move and release, to the metre.
 #include "app/chart/chart_content.h"
+#include "app/chart/tools/measure_tool.h"
 #include "app/chart/tools/tool.h"
 #include "tests/app/support/recorded.h"
 
@@ -253,6 +254,48 @@ TEST(ToolsUnderWay, ShowWhatTheyAreAboutToMake) {
     stroke->press({10.0, 20.0});
     stroke->move({60.0, 70.0}, true);
     EXPECT_EQ(underWay(*stroke), (std::vector<QPointF>{{20.0, 160.0}, {120.0, 60.0}}));
+}
+
+TEST(Measure, SaysTheWholeWayAndTheLastLegInTheUsersUnits) {
+    const wording::Words metric;
+    using chart::measuredWords;
+    EXPECT_EQ(measuredWords({}, metric), "");
+    EXPECT_EQ(measuredWords({{0.0, 0.0}}, metric), "");
+    EXPECT_EQ(measuredWords({{0.0, 0.0}, {30.0, 40.0}}, metric), "50.0 m 037°");
+    EXPECT_EQ(measuredWords({{0.0, 0.0}, {300.0, 0.0}, {300.0, -120.0}}, metric),
+              "420 m, last leg 120 m 180°");
+    EXPECT_EQ(measuredWords({{0.0, 0.0}, {0.0, 30.48}},
+                            wording::Words(preferences::UnitSystem::imperial)),
+              "100 ft 000°");
+}
+
+TEST(Measure, GathersPlacesTakesThemBackAndStaysToBeRead) {
+    const auto measure = tool(ToolKind::measure);
+    const auto says = [&](const char* words) {
+        support::Recorded drawn({400, 300});
+        QPainter painter(&drawn);
+        measure->paint(painter,
+                       chart::ViewFrame::showing({0.0, 0.0, 200.0, 150.0}, {400, 300}, 0.0),
+                       chart::Palette::screen());
+        painter.end();
+        return drawn.says(words);
+    };
+    const auto isEmpty = [&] { return !measure->drop(); };
+    EXPECT_TRUE(isEmpty());
+    EXPECT_FALSE(measure->press({10.0, 10.0}));
+    EXPECT_FALSE(measure->move({10.0, 60.0}, false));
+    EXPECT_TRUE(says("50.0 m 000°"));
+    EXPECT_FALSE(measure->press({10.0, 60.0}));
+    EXPECT_FALSE(measure->press({10.0, 60.1})) << "the second click of a double click";
+    EXPECT_FALSE(measure->finish());
+    EXPECT_FALSE(measure->move({150.0, 90.0}, false));
+    EXPECT_TRUE(says("50.0 m 000°")) << "it stays to be read";
+    EXPECT_TRUE(measure->stepBack());
+    EXPECT_FALSE(measure->move({20.0, 10.0}, false));
+    EXPECT_TRUE(says("10.0 m 090°"));
+    EXPECT_FALSE(isEmpty());
+    EXPECT_TRUE(isEmpty());
+    EXPECT_FALSE(says("10.0 m 090°"));
 }
 
 } // namespace

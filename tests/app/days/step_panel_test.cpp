@@ -7,10 +7,15 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
+#include <QVBoxLayout>
 
 namespace {
 
@@ -53,13 +58,14 @@ TEST_F(StepPanelTest, OneStepIsOpenAtATime) {
     EXPECT_TRUE(heads_[2]->isChecked());
     EXPECT_FALSE(heads_[1]->isChecked());
     heads_[2]->click();
-    EXPECT_EQ(panel_.openStep(), -1);
-    EXPECT_EQ(open(), QList<bool>({false, false, false}));
+    EXPECT_EQ(panel_.openStep(), 2) << "what opens a step never closes it";
+    EXPECT_EQ(open(), QList<bool>({false, false, true}));
+    EXPECT_TRUE(heads_[2]->isChecked());
     QTest::keyClick(heads_[0], Qt::Key_Return);
     EXPECT_EQ(panel_.openStep(), 0);
     panel_.openStep(3);
     EXPECT_EQ(panel_.openStep(), -1);
-    EXPECT_EQ(opened.count(), 3);
+    EXPECT_EQ(opened.count(), 4);
     EXPECT_EQ(opened.at(1).at(0).toInt(), 2);
 }
 
@@ -79,6 +85,104 @@ TEST_F(StepPanelTest, EachHeadSaysTheStateOfItsOwnStep) {
     EXPECT_EQ(heads_[1]->shortcut(), QKeySequence("Alt+2"));
 }
 
+TEST_F(StepPanelTest, HeadsStayWhereTheyAreWhateverIsOpened) {
+    bodies_[1]->setMinimumHeight(2000);
+    panel_.resize(400, 500);
+    panel_.show();
+    QCoreApplication::processEvents();
+    QList<QRect> before;
+    for (const StepHead* head : heads_) {
+        before.append(head->geometry());
+    }
+    for (StepHead* opened : heads_) {
+        QTest::mouseClick(opened, Qt::LeftButton);
+        QCoreApplication::processEvents();
+        for (qsizetype i = 0; i < heads_.size(); ++i) {
+            EXPECT_EQ(heads_[i]->geometry(), before[i]);
+        }
+    }
+}
+
+TEST_F(StepPanelTest, EachStepKeepsHowFarItWasScrolled) {
+    for (QWidget* body : bodies_) {
+        body->setMinimumHeight(2000);
+    }
+    panel_.resize(400, 500);
+    panel_.show();
+    QScrollBar* bar = panel_.findChild<QScrollArea*>("steps")->verticalScrollBar();
+    const auto open = [this](int step) {
+        panel_.openStep(step);
+        QCoreApplication::processEvents();
+    };
+    open(0);
+    bar->setValue(120);
+    open(1);
+    EXPECT_EQ(bar->value(), 0);
+    bar->setValue(300);
+    open(0);
+    EXPECT_EQ(bar->value(), 120);
+    open(1);
+    EXPECT_EQ(bar->value(), 300);
+}
+
+/// A step whose next key belongs to its list, and one that leaves it to its first control.
+class Focused : public testing::Test {
+protected:
+    Focused() {
+        auto* first = new QWidget;
+        auto* row = new QVBoxLayout(first);
+        for (QWidget*& field : fields_) {
+            field = new QLineEdit;
+            row->addWidget(field);
+        }
+        auto* second = new QWidget;
+        auto* other = new QVBoxLayout(second);
+        for (QWidget*& field : others_) {
+            field = new QLineEdit;
+            other->addWidget(field);
+        }
+        second->setProperty(days::keysGoTo, QVariant::fromValue(others_[1]));
+        panel_.addStep("First", first);
+        panel_.addStep("Second", second);
+        panel_.addStep("Nothing to type", new QLabel("words"));
+        panel_.show();
+        panel_.activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&panel_));
+        heads_ = panel_.findChildren<StepHead*>();
+    }
+    StepPanel panel_;
+    std::array<QWidget*, 2> fields_{};
+    std::array<QWidget*, 2> others_{};
+    QList<StepHead*> heads_;
+};
+
+TEST_F(Focused, OpeningByHandPutsTheNextKeyWhereItBelongs) {
+    heads_[0]->click();
+    EXPECT_EQ(QApplication::focusWidget(), fields_[0]);
+    heads_[1]->click();
+    EXPECT_EQ(QApplication::focusWidget(), others_[1]) << "where the step itself says";
+    others_[1]->setEnabled(false);
+    heads_[1]->click();
+    EXPECT_EQ(QApplication::focusWidget(), others_[0]);
+}
+
+TEST_F(Focused, OpeningForTheUserTakesNoKeysFromHim) {
+    fields_[0]->setFocus();
+    heads_[2]->setFocus();
+    panel_.openStep(1);
+    EXPECT_EQ(QApplication::focusWidget(), heads_[2]);
+    heads_[2]->click();
+    EXPECT_EQ(QApplication::focusWidget(), heads_[2]) << "there is nothing to type in";
+}
+
+TEST_F(Focused, ArrowsGoFromHeadToHead) {
+    heads_[0]->setFocus();
+    QTest::keyClick(heads_[0], Qt::Key_Down);
+    EXPECT_EQ(QApplication::focusWidget(), heads_[1]);
+    QTest::keyClick(heads_[1], Qt::Key_Up);
+    EXPECT_EQ(QApplication::focusWidget(), heads_[0]);
+}
+
 TEST(StepHeadRead, WritesTitleAndStateTheOldOneMarked) {
     StepHead head("Marks", "Alt+1");
     head.resize(400, 38);
@@ -90,9 +194,22 @@ TEST(StepHeadRead, WritesTitleAndStateTheOldOneMarked) {
     support::RecordedPages later;
     head.render(&later);
     EXPECT_EQ(later.lines(), QStringList({"Marks", "3 marks"}));
+}
+
+TEST(StepHeadRead, KeepsALineForItsStateOnceItHasNeededOne) {
+    StepHead head("Marks", "Alt+1");
+    head.resize(400, 38);
+    head.grab(); // A widget that was never shown is resized with its first picture.
+    head.setState("3 marks", false);
+    const int one = head.heightForWidth(400);
     head.setState(QString(80, 'x'), false);
-    EXPECT_EQ(head.heightForWidth(400), 38 + 18) << "below the title where there is no room";
-    EXPECT_EQ(head.heightForWidth(2000), 38);
+    const int two = head.heightForWidth(400);
+    EXPECT_GT(two, one + 8) << "below the title where there is no room beside it";
+    head.setState("3 marks", false);
+    EXPECT_EQ(head.heightForWidth(400), two) << "nothing below it jumps with each value";
+    EXPECT_EQ(head.heightForWidth(2000), one);
+    head.setTight(true);
+    EXPECT_LT(head.heightForWidth(2000), one);
 }
 
 /// Makes what a step is made of.

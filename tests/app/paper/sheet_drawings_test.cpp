@@ -59,7 +59,7 @@ protected:
         closeWaterBesideEveryMark();
         content_.shown = {chart::LayerKind::depth};
         EXPECT_TRUE(paper::paintDaySheet(sheet_, content_, paper::SheetForm::withPictures));
-        content_.isGrey = true;
+        content_.inks = chart::Inks::grey;
         perUnit_ = sheet_.width() / 840.0;
     }
     /// A square of closed water within each plan, 8 m east of where the boat lies.

@@ -12,6 +12,7 @@ namespace {
 
 using preferences::BackdropChoice;
 using preferences::Preferences;
+using preferences::Theme;
 using preferences::UnitSystem;
 
 class PreferencesTest : public testing::Test {
@@ -97,6 +98,68 @@ TEST_F(PreferencesTest, ABackdropThatIsGoneOrBadlyKeptIsNone) {
     EXPECT_EQ(gone.strength, 0.5);
     EXPECT_TRUE(gone.isShown);
     EXPECT_EQ(Preferences::backdropOf("/waters/never.gpkg").path, "");
+}
+
+TEST_F(PreferencesTest, TheThemeIsLightUntilChosenAndStaysSoInTheNextRun) {
+    Preferences first;
+    EXPECT_EQ(first.theme(), Theme::light);
+    QSignalSpy changed(&first, &Preferences::lookChanged);
+    first.setTheme(Theme::light);
+    EXPECT_EQ(changed.count(), 0);
+    for (const Theme theme : {Theme::dark, Theme::highContrast, Theme::light}) {
+        first.setTheme(theme);
+        EXPECT_EQ(Preferences().theme(), theme);
+    }
+    EXPECT_EQ(changed.count(), 3);
+    QSettings().setValue("theme", "of a later version");
+    EXPECT_EQ(Preferences().theme(), Theme::light);
+}
+
+TEST_F(PreferencesTest, TypeGrowsAndShrinksByStepsAndStopsAtTheEnds) {
+    Preferences first;
+    EXPECT_EQ(first.typeScale(), 1.0);
+    QSignalSpy changed(&first, &Preferences::lookChanged);
+    first.makeTypeLarger();
+    EXPECT_GT(first.typeScale(), 1.0);
+    EXPECT_EQ(Preferences().typeScale(), first.typeScale());
+    first.makeTypeSmaller();
+    EXPECT_EQ(first.typeScale(), 1.0);
+    first.makeTypeNormal();
+    EXPECT_EQ(changed.count(), 2) << "nothing changed the last time";
+    for (int turn = 0; turn < 20; ++turn) {
+        first.makeTypeLarger();
+    }
+    EXPECT_EQ(first.typeScale(), Preferences::typeScales().back());
+    for (int turn = 0; turn < 20; ++turn) {
+        first.makeTypeSmaller();
+    }
+    EXPECT_EQ(first.typeScale(), Preferences::typeScales().front());
+    first.makeTypeNormal();
+    EXPECT_EQ(Preferences().typeScale(), 1.0);
+    QSettings().setValue("typeScale", 40.0);
+    EXPECT_EQ(Preferences().typeScale(), 1.0) << "nobody could read, or mend it";
+}
+
+TEST_F(PreferencesTest, EachKindOfFileHasItsOwnLastFolder) {
+    using preferences::FileKind;
+    EXPECT_EQ(Preferences::folderOf(FileKind::water), "");
+    Preferences::keepFolderOf(FileKind::water, file("a.gpkg"));
+    EXPECT_EQ(Preferences::folderOf(FileKind::water), folder_.path());
+    EXPECT_EQ(Preferences::folderOf(FileKind::survey), "");
+    {
+        const QTemporaryDir gone;
+        Preferences::keepFolderOf(FileKind::output, gone.path());
+        EXPECT_EQ(Preferences::folderOf(FileKind::output), gone.path());
+    }
+    EXPECT_EQ(Preferences::folderOf(FileKind::output), "") << "a stick that was pulled out";
+}
+
+TEST_F(PreferencesTest, HowAPartOfTheWindowWasLeftIsKeptToTheByte) {
+    EXPECT_TRUE(Preferences::stateOf("place").isEmpty());
+    const QByteArray state("\x00\x01\xff state", 9);
+    Preferences::keepState("place", state);
+    EXPECT_EQ(Preferences::stateOf("place"), state);
+    EXPECT_TRUE(Preferences::stateOf("across").isEmpty());
 }
 
 } // namespace

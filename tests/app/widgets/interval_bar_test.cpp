@@ -15,7 +15,12 @@ const QColor ink(10, 20, 200);
 /// What the bar draws, taken from its widget's paint event.
 class BarOnPaper : public IntervalBar {
 public:
-    BarOnPaper() : IntervalBar(ink) { resize(500, 100); }
+    BarOnPaper() : IntervalBar(QPalette::Link) {
+        resize(500, 100);
+        QPalette colours = palette();
+        colours.setColor(QPalette::Link, ink);
+        setPalette(colours);
+    }
     /// The boxes filled in this colour, left to right edge.
     [[nodiscard]] std::vector<QLineF> filled(float alpha) {
         support::RecordedPages pages;
@@ -62,7 +67,7 @@ TEST(IntervalBar, DrawsValueAndRangeOnOneScaleFromNought) {
     EXPECT_NEAR(ranges[1].x1(), left + perUnit, 0.01);
     EXPECT_NEAR(dots[0].x(), left + perUnit, 0.01);
     EXPECT_NEAR(dots[1].x(), left + 2.0 * perUnit, 0.01);
-    EXPECT_NEAR(dots[1].y() - dots[0].y(), 19.0, 0.01);
+    EXPECT_NEAR(dots[1].y() - dots[0].y(), 0.5 * bar.sizeHint().height(), 0.01);
 }
 
 TEST(IntervalBar, AShareWithoutDoubtIsAPlainBar) {
@@ -92,8 +97,34 @@ TEST(IntervalBar, SaysEachNameWithItsWords) {
                 1.0);
     EXPECT_EQ(bar.accessibleDescription(), "shelter: 0.70; record: none");
     EXPECT_EQ(bar.words(), QStringList({"shelter", "0.70", "record", "none"}));
-    EXPECT_EQ(bar.sizeHint().height(), 38);
-    EXPECT_EQ(bar.minimumSizeHint().height(), 38);
+    EXPECT_EQ(bar.sizeHint().height(), bar.minimumSizeHint().height());
+    EXPECT_GT(bar.sizeHint().height(), 2 * 12) << "two rows of letters";
+}
+
+TEST(IntervalBar, SaysWhatIsBehindABarBelowItAndMakesRoomForAllOfIt) {
+    const QString why = "58 m of drop-off, 4.0 to 9.0 m, within a cast";
+    BarOnPaper bar;
+    bar.setRows({{"drop-off", 1.2, 1.2, 1.2, "1.20", true}, {"waves", 1.1, 1.1, 1.1, "1.10", true}},
+                2.0);
+    const int without = bar.heightForWidth(500);
+    bar.setRows(
+        {{"drop-off", 1.2, 1.2, 1.2, "1.20", true, why}, {"waves", 1.1, 1.1, 1.1, "1.10", true}},
+        2.0);
+    EXPECT_EQ(bar.accessibleDescription(), "drop-off: 1.20, " + why + "; waves: 1.10");
+    EXPECT_EQ(bar.words(), QStringList({"drop-off", "1.20", why, "waves", "1.10"}));
+    const int one = bar.heightForWidth(500) - without;
+    EXPECT_GT(one, 10);
+    EXPECT_GT(bar.heightForWidth(120) - without, 2 * one) << "wrapped where there is little room";
+}
+
+TEST(IntervalBar, FollowsTheInkOfTheTheme) {
+    BarOnPaper bar;
+    bar.setRows({{"a", 1.0, 1.0, 1.0, "1.0", true}}, 1.0);
+    ASSERT_EQ(bar.filled(1.0F).size(), 1U);
+    QPalette other = bar.palette();
+    other.setColor(QPalette::Link, Qt::green);
+    bar.setPalette(other);
+    EXPECT_TRUE(bar.filled(1.0F).empty());
 }
 
 TEST(IntervalBar, AScaleOfNothingIsOne) {

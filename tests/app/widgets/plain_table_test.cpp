@@ -4,12 +4,17 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
+#include <QClipboard>
+#include <QContextMenuEvent>
 #include <QDropEvent>
 #include <QHeaderView>
+#include <QMenu>
 #include <QMimeData>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 
 #include <memory>
 
@@ -207,7 +212,13 @@ TEST_F(PlainTableTest, ReturnOpensAndTheSpaceBarTicksTheChosenRow) {
 }
 
 TEST_F(PlainTableTest, IsAsHighAsItsRowsUpToTheMost) {
-    const auto rowsHigh = [&] { return (table_.sizeHint().height() - 2 - 22) / 26; };
+    const int letters = table_.fontMetrics().height();
+    const int row = letters + 10;
+    const auto rowsHigh = [&] {
+        const int rows = table_.sizeHint().height() - 2 - (letters + 6);
+        EXPECT_EQ(rows % row, 0);
+        return rows / row;
+    };
     EXPECT_EQ(rowsHigh(), 2);
     table_.setRows({{"a"}});
     EXPECT_EQ(rowsHigh(), 1);
@@ -215,7 +226,7 @@ TEST_F(PlainTableTest, IsAsHighAsItsRowsUpToTheMost) {
     EXPECT_EQ(rowsHigh(), 1);
     PlainTable bare({"", ""}, 4);
     bare.setRows({{"a"}});
-    EXPECT_EQ(bare.sizeHint().height(), 26 + 2) << "no head where there is nothing to say";
+    EXPECT_EQ(bare.sizeHint().height(), row + 2) << "no head where there is nothing to say";
 }
 
 TEST_F(PlainTableTest, StaysWhereItWasScrolled) {
@@ -260,6 +271,61 @@ TEST(FactList, SaysEachNameWithItsWordsAndHidesWhenThereAreNone) {
     EXPECT_TRUE(text.contains("&lt;weed&gt;</td><td>a &amp; b</td>"));
     list.setFacts({});
     EXPECT_TRUE(list.isHidden());
+}
+
+TEST_F(PlainTableTest, CopiesTheChosenRowOrAllWithTheirHeadings) {
+    QClipboard& clipboard = *QGuiApplication::clipboard();
+    table_.selectRow(1);
+    QTest::keyClick(&table_, Qt::Key_C, Qt::ControlModifier);
+    EXPECT_EQ(clipboard.text(), "2 stern\t3.1 m");
+    QTest::keyClick(&table_, Qt::Key_Escape);
+    QTest::keyClick(&table_, Qt::Key_C, Qt::ControlModifier);
+    EXPECT_EQ(clipboard.text(), "Anchor\tDepth\n1 bow\t4.2 m\n2 stern\t3.1 m\n3 lie\t\n");
+    table_.setRows({{"a\tb\nc", "1 m"}});
+    EXPECT_EQ(table_.rowAsText(0), "a b c\t1 m") << "a cell stays a cell";
+    table_.setColumnHidden(1, true);
+    EXPECT_EQ(table_.allAsText(), "Anchor\na b c\n");
+}
+
+TEST_F(PlainTableTest, RowsGrowWithTheType) {
+    const int before = table_.sizeHint().height();
+    QFont large = table_.font();
+    large.setPointSizeF(2.0 * large.pointSizeF());
+    table_.setFont(large);
+    EXPECT_GT(table_.sizeHint().height(), before + 20);
+    EXPECT_GE(table_.rowHeight(0), QFontMetrics(large).height());
+}
+
+TEST_F(PlainTableTest, TheMenuCopiesAndRemovesTheChosenRow) {
+    table_.selectRow(1);
+    const auto choose = [this](const QString& words) {
+        QTimer asking;
+        bool wasThere = false;
+        QObject::connect(&asking, &QTimer::timeout, [&] {
+            auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+            if (menu == nullptr) {
+                return;
+            }
+            asking.stop();
+            for (QAction* act : menu->actions()) {
+                if (act->text() == words) {
+                    wasThere = true;
+                    act->trigger();
+                }
+            }
+            menu->close();
+        });
+        asking.start(0);
+        QContextMenuEvent asked(QContextMenuEvent::Mouse, {5, 5}, table_.mapToGlobal(QPoint(5, 5)));
+        QCoreApplication::sendEvent(table_.viewport(), &asked);
+        EXPECT_TRUE(wasThere) << words.toStdString();
+    };
+    choose("Copy row");
+    EXPECT_EQ(QGuiApplication::clipboard()->text(), "2 stern\t3.1 m");
+    choose("Copy all rows");
+    EXPECT_TRUE(QGuiApplication::clipboard()->text().startsWith("Anchor\tDepth\n"));
+    choose("Remove");
+    EXPECT_EQ(removed_, QList<int>({1}));
 }
 
 } // namespace

@@ -7,9 +7,11 @@
 #include "app/edits/set_plan.h"
 #include "tests/support/desk_bowl.h"
 
+#include <QClipboard>
 #include <QDialogButtonBox>
 #include <QFile>
 #include <QFileDialog>
+#include <QMenu>
 #include <QMessageBox>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -203,6 +205,69 @@ TEST_F(Dialogs, SaveTheChartAsAPageThatIsOfNow) {
     EXPECT_TRUE(file.read(5) == "%PDF-");
 }
 
+TEST_F(Dialogs, BeginInTheFolderOfTheLastFileOfTheirKind) {
+    ASSERT_TRUE(QDir(folder_.path()).mkdir("waters"));
+    const QString waters = folder_.filePath("waters");
+    choose("New water...", waters + "/a.gpkg");
+    const auto beginsIn = [this](const QString& act) {
+        QString folder;
+        answer<QFileDialog>(act, [&](QFileDialog& dialog) {
+            folder = dialog.directory().path();
+            dialog.reject();
+        });
+        return folder;
+    };
+    EXPECT_EQ(beginsIn("Open water..."), waters);
+    EXPECT_EQ(beginsIn("New water..."), waters);
+    ASSERT_TRUE(support::layBowl(open()));
+    EXPECT_NE(beginsIn("Chart on paper..."), waters) << "what is given away has its own";
+    choose("Chart on paper...", folder_.filePath("chart.pdf"));
+    open().jobs().finishAll();
+    EXPECT_EQ(beginsIn("Chart on paper..."), folder_.path());
+    EXPECT_EQ(beginsIn("Open water..."), waters);
+}
+
+TEST_F(Dialogs, SaveTheChartAtTheScaleThatWasChosen) {
+    ASSERT_TRUE(open().create(folder_.filePath("bowl.gpkg"), "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    QMenu* scales = nullptr;
+    for (QAction* each : button("File").menu()->actions()) {
+        scales = each->text() == "Chart at a scale" ? each->menu() : scales;
+    }
+    ASSERT_NE(scales, nullptr);
+    QAction* wanted = nullptr;
+    for (QAction* each : scales->actions()) {
+        wanted = each->text() == "1 : 5,000..." ? each : wanted;
+    }
+    ASSERT_NE(wanted, nullptr);
+    for (const char* name : {"chart.png", "chart.svg"}) {
+        const QString path = folder_.filePath(name);
+        wanted->setText(name); // So that the hand finds it among the acts of the window.
+        window_->addAction(wanted);
+        choose(name, path);
+        open().jobs().finishAll();
+        EXPECT_EQ(said(), "The chart is in " + path + ".");
+        EXPECT_TRUE(QFile::exists(path));
+    }
+    const QImage picture(folder_.filePath("chart.png"));
+    // The bowl is 508 m across, which at 1 : 5,000 is 102 mm; beside it lie key and margins.
+    const double width_mm = 1000.0 * picture.width() / picture.dotsPerMeterX();
+    EXPECT_GT(width_mm, 102.0);
+    EXPECT_LT(width_mm, 180.0);
+}
+
+TEST_F(Dialogs, PutTheChartOnTheClipboardAsAPicture) {
+    QGuiApplication::clipboard()->clear();
+    action("Copy the chart").trigger();
+    EXPECT_TRUE(isWrong()) << "there is none yet";
+    ASSERT_TRUE(open().create(folder_.filePath("bowl.gpkg"), "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    action("Copy the chart").trigger();
+    open().jobs().finishAll();
+    EXPECT_EQ(QGuiApplication::clipboard()->image().size(), QSize(1600, 1000));
+    EXPECT_FALSE(isWrong());
+}
+
 TEST_F(Dialogs, SayWhatTheProgramIsAndIsNot) {
     answer<QMessageBox>("About Meremark", [](QMessageBox& box) {
         EXPECT_TRUE(
@@ -226,18 +291,16 @@ TEST_F(Dialogs, SayWhatTheProgramIsAndIsNot) {
 TEST_F(Window, LooksLikePaperAndInk) {
     const QString sheet = qApp->styleSheet();
     EXPECT_FALSE(sheet.isEmpty());
-    EXPECT_FALSE(sheet.contains("@ink") || sheet.contains("@faint") || sheet.contains("@sand") ||
-                 sheet.contains("@paper") || sheet.contains("@card") || sheet.contains("@rust") ||
-                 sheet.contains("@plum"));
+    EXPECT_FALSE(sheet.contains('@')) << "a colour without a word";
     const chart::Palette& p = chart::Palette::screen();
     EXPECT_TRUE(sheet.contains("QLabel#said[wrong=\"true\"] { color: " + p.rust.name()));
-    EXPECT_TRUE(sheet.contains("QLabel#waterName { font-size: 15pt; font-weight: 600; color: " +
+    EXPECT_TRUE(sheet.contains("QLabel#waterName { font-size: 15.0pt; font-weight: 600; color: " +
                                p.ink.name()));
     const QPalette palette = QApplication::palette();
     EXPECT_EQ(palette.color(QPalette::WindowText), p.ink);
     EXPECT_EQ(palette.color(QPalette::Text), p.ink);
     EXPECT_EQ(palette.color(QPalette::Window), p.card);
-    EXPECT_EQ(palette.color(QPalette::Base), p.card);
+    EXPECT_EQ(palette.color(QPalette::Base), p.field);
     EXPECT_EQ(palette.color(QPalette::Disabled, QPalette::Text), p.faintInk);
     EXPECT_EQ(palette.color(QPalette::HighlightedText), p.card);
     EXPECT_EQ(palette.color(QPalette::Highlight), p.ink);

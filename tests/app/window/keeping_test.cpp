@@ -3,7 +3,8 @@
 #include "app/edits/change_facts.h"
 #include "app/edits/set_plan.h"
 #include "app/window/kept_words.h"
-#include "app/window/start_list.h"
+#include "app/window/sample_water.h"
+#include "app/window/start_page.h"
 #include "tests/app/window/window_case.h"
 #include "tests/support/desk_bowl.h"
 #include "tests/support/failing_disk.h"
@@ -18,6 +19,7 @@
 #include <QTimer>
 
 #include <functional>
+#include <set>
 
 namespace {
 
@@ -194,29 +196,78 @@ TEST_F(Leaving, AWaterGetsItsNameAndItsPlace) {
 }
 
 TEST_F(Leaving, WatersThatCanBeOpenedAgainAreListedAtTheStart) {
-    auto* none = window_->findChild<window::StartList*>();
+    auto waters = [](const window::StartPage& page) {
+        QList<QToolButton*> found;
+        for (QToolButton* each : page.findChildren<QToolButton*>()) {
+            if (each->property("choice") == "water" && !each->isHidden()) {
+                found.append(each);
+            }
+        }
+        return found;
+    };
+    auto* none = window_->findChild<window::StartPage*>();
     ASSERT_NE(none, nullptr);
     window_->show();
-    EXPECT_FALSE(none->isVisible()) << "there is nothing to open yet";
+    EXPECT_TRUE(none->isVisible()) << "it says what to drop";
+    EXPECT_TRUE(waters(*none).isEmpty()) << "there is nothing to open yet";
     setCount(open(), 5);
+    EXPECT_FALSE(none->isVisible());
     ASSERT_TRUE(open().finishKeeping());
     const QString unnamed = open().path();
     const QString named = folder_.filePath("a.gpkg");
     ASSERT_TRUE(open().create(named, "a"));
     window_ = std::make_unique<window::MainWindow>(unnamed_);
     window_->show();
-    auto& list = *window_->findChild<window::StartList*>();
-    EXPECT_TRUE(list.isVisible());
-    const auto buttons = list.findChildren<QToolButton*>();
+    auto& page = *window_->findChild<window::StartPage*>();
+    EXPECT_TRUE(page.isVisible());
+    const auto buttons = waters(page);
     ASSERT_EQ(buttons.size(), 2);
-    EXPECT_EQ(buttons[0]->text(), named);
-    EXPECT_TRUE(buttons[1]->text().startsWith("Water without a name, of "));
+    EXPECT_EQ(buttons[0]->accessibleName(), "a");
+    EXPECT_EQ(buttons[0]->toolTip(), named);
+    EXPECT_TRUE(buttons[1]->accessibleName().startsWith("Water without a name, of "));
     EXPECT_EQ(buttons[1]->toolTip(), unnamed);
     buttons[1]->click();
     open().opening().finishAll();
     EXPECT_EQ(open().path(), unnamed);
     EXPECT_EQ(open().water()->plan.count, 5);
-    EXPECT_FALSE(list.isVisible());
+    EXPECT_FALSE(page.isVisible());
+}
+
+TEST_F(Leaving, TheStartShowsEachWaterAsASmallPicture) {
+    const QString drawn = folder_.filePath("bowl.gpkg");
+    ASSERT_TRUE(open().create(drawn, "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    ASSERT_TRUE(open().finishKeeping());
+    const QString empty = folder_.filePath("empty.gpkg");
+    ASSERT_TRUE(open().create(empty, "empty"));
+    window_ = std::make_unique<window::MainWindow>(unnamed_);
+    window_->show();
+    auto& page = *window_->findChild<window::StartPage*>();
+    page.finishPictures();
+    const auto coloursOf = [&](const QString& path) {
+        std::set<QRgb> colours;
+        for (const QToolButton* each : page.findChildren<QToolButton*>()) {
+            if (each->toolTip() == path) {
+                const QImage picture = each->icon().pixmap(132, 84).toImage();
+                for (int x = 0; x < picture.width(); ++x) {
+                    colours.insert(picture.pixel(x, picture.height() / 2));
+                }
+            }
+        }
+        return colours.size();
+    };
+    EXPECT_GT(coloursOf(drawn), 5U) << "depths from bank to bank";
+    EXPECT_EQ(coloursOf(empty), 1U) << "paper, as nothing is drawn yet";
+}
+
+TEST_F(Leaving, TheSampleComesWholeWithoutAQuestion) {
+    const QStringList files =
+        window::sampleFiles(QStringLiteral(MEREMARK_SOURCE_DIR "/build/release/bin"));
+    ASSERT_EQ(files.size(), 10);
+    for (const QString& file : files) {
+        EXPECT_TRUE(QFileInfo(file).isFile()) << file.toStdString();
+    }
+    EXPECT_TRUE(window::sampleFiles(folder_.path()).isEmpty());
 }
 
 TEST_F(Leaving, AnUnnamedWaterIsNeverCrowdedOutOfTheListOfThoseOpenedLately) {

@@ -26,7 +26,18 @@ TEST_F(Window, HasEveryActUnderItsKey) {
                                             {"Name this water...", "Ctrl+Shift+N"},
                                             {"Export...", "Ctrl+E"},
                                             {"Chart on paper...", "Ctrl+Shift+C"},
+                                            {"Copy the chart", "Ctrl+Alt+C"},
                                             {"Cut through the water", "Ctrl+K"},
+                                            {"Light", "Ctrl+Alt+1"},
+                                            {"Dark", "Ctrl+Alt+2"},
+                                            {"High contrast", "Ctrl+Alt+3"},
+                                            {"Larger type", "Ctrl++"},
+                                            {"Smaller type", "Ctrl+-"},
+                                            {"Normal type", "Ctrl+0"},
+                                            {"Whole water", "Ctrl+Shift+1"},
+                                            {"Zoom to the section", "Ctrl+Shift+2"},
+                                            {"Zoom to the mark", "Ctrl+Shift+3"},
+                                            {"Measure", "Ctrl+Shift+K"},
                                             {"Keys and files", "F1"},
                                             {"About Meremark", ""},
                                             {"Quit", "Ctrl+Q"},
@@ -57,6 +68,7 @@ TEST_F(Window, HasEveryActUnderItsKey) {
     EXPECT_EQ(buttons["Undo"], QKeySequence(QKeySequence::Undo).toString());
     EXPECT_EQ(buttons["Redo"], "Ctrl+Y");
     EXPECT_EQ(button("File").toolTip(), "New, open, export, help (F10)");
+    EXPECT_EQ(button("View").toolTip(), "Theme, type, and what of the water is seen (F7)");
     EXPECT_EQ(button("On the chart").toolTip(), "What the chart shows (F6)");
     EXPECT_EQ(button("File").menu()->actions().front()->text(), "New water...");
     EXPECT_EQ(button("On the chart").menu()->actions().front()->text(), "Depths");

@@ -5,6 +5,7 @@
 #include "app/days/looking_back/produced_view.h"
 #include "app/edits/add_stays.h"
 #include "app/paper/rates_picture.h"
+#include "app/widgets/ink_roles.h"
 #include "app/widgets/interval_bar.h"
 #include "core/water/questions/review_log.h"
 #include "tests/app/days/autumn_log.h"
@@ -185,7 +186,7 @@ TEST_F(ProducedPage, GivesAwayAPictureOfWhatWasFishedAndDrawsBarsAsLongAsTheirRa
     const auto shown = day_->findChildren<widgets::IntervalBar*>();
     const auto bars = std::ranges::find_if(shown, &QWidget::isVisible);
     ASSERT_NE(bars, shown.end());
-    widgets::IntervalBar same(chart::Palette::screen().plum, (*bars)->parentWidget());
+    widgets::IntervalBar same(widgets::rodsRole, (*bars)->parentWidget());
     std::vector<widgets::Interval> drawn;
     double most = 0.0; // a bar's doubt is cut off at four times its rate
     for (const looking_back::ProducedRow& row : rows) {

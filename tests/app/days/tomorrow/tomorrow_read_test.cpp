@@ -158,13 +158,33 @@ TEST(TomorrowRead, TheCatchThatIsExpectedIsSaidWithItsIntervalOrThatNobodyKnows)
     EXPECT_EQ(tomorrow::markRows(one, metric).front().front(), "0  Mark 0, to learn");
 }
 
-TEST(TomorrowRead, EveryReasonThatCountsIsGivenInTheUsersUnits) {
-    EXPECT_EQ(tomorrow::reasons(day().marks[0], metric),
+TEST(TomorrowRead, ReasonsComeInTheOrderOfWhatTheyChange) {
+    marks::Mark mark = day().marks[0];
+    std::vector<marks::FactorKind> kinds;
+    for (const marks::Factor& factor : tomorrow::weighty(mark)) {
+        kinds.push_back(factor.kind);
+    }
+    using enum marks::FactorKind;
+    EXPECT_EQ(kinds, std::vector({depth, dropOff, record, shelter, feature}));
+    // Half as many fish say more than a quarter more.
+    mark.factors = {
+        {depth, 1.0, 1.0, {}, 1.25}, {shelter, 1.0, 1.0, {}, 0.5}, {trust, 1.0, 1.0, {}, 1.04}};
+    EXPECT_EQ(tomorrow::weighty(mark).front().kind, shelter);
+    EXPECT_EQ(tomorrow::weighty(mark).size(), 2U) << "what hardly changes anything has no bar";
+}
+
+TEST(TomorrowRead, FurtherReasonsAreThoseThatMatterAndHardlyChangeAnything) {
+    marks::Mark mark = day().marks[0];
+    EXPECT_EQ(tomorrow::furtherReasons(mark, metric), QStringList());
+    for (marks::Factor& factor : mark.factors) {
+        factor.times = 1.0;
+    }
+    EXPECT_EQ(tomorrow::furtherReasons(mark, metric),
               QStringList({"waves of 0.13 m after 420 m of open water",
                            "310 m² of hump, hole, spur or saddle within a cast, most of it hump",
                            "58 m of drop-off, 4.0 to 9.0 m, within a cast",
                            "94 % of the water within a cast can be fished, 2.2 to 6.1 m deep"}));
-    EXPECT_EQ(tomorrow::reasons(day().marks[0], imperial),
+    EXPECT_EQ(tomorrow::furtherReasons(mark, imperial),
               QStringList({"waves of 0.4 ft after 1378 ft of open water",
                            "3337 ft² of hump, hole, spur or saddle within a cast, most of it hump",
                            "190 ft of drop-off, 13.1 to 29.5 ft, within a cast",

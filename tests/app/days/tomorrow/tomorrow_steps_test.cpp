@@ -7,6 +7,7 @@
 #include "app/widgets/plain_table.h"
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
+#include "app/wording/reasons.h"
 #include "tests/app/days/tomorrow/tomorrow_desk.h"
 
 #include <gtest/gtest.h>
@@ -169,19 +170,19 @@ TEST_F(TomorrowSteps, TheChosenMarkIsShownWithItsOwnAnchorsRodsReasonsAndCaution
                   tomorrow::anchorRows(mark, desk_->open.water()->frame, words));
         EXPECT_EQ(rowsOf(tableFrom("Rod")), tomorrow::rodRows(mark, words));
         EXPECT_TRUE(says(tomorrow::lieWords(mark, words)));
-        EXPECT_TRUE(
-            says((QStringList{tomorrow::expectedWords(mark)} + tomorrow::reasons(mark, words))
-                     .join('\n')));
+        EXPECT_TRUE(says(tomorrow::expectedWords(mark)));
+        const QString further = tomorrow::furtherReasons(mark, words).join('\n');
+        EXPECT_TRUE(further.isEmpty() || says(further));
         const QStringList cautions = wording::cautionsOf(mark, words);
         EXPECT_TRUE(cautions.isEmpty() || says(cautions.join('\n')));
         EXPECT_TRUE(
             says(QStringLiteral("%1  %2").arg(mark.rank).arg(tomorrow::markTitle(mark, words))));
         QStringList bars;
-        for (const marks::Factor& factor : mark.factors) {
-            if (tomorrow::isWorthTelling(factor)) {
-                bars << tomorrow::factorTitle(factor.kind) + ": " +
-                            QStringLiteral("×%1").arg(factor.times, 0, 'f', 2);
-            }
+        for (const marks::Factor& factor : tomorrow::weighty(mark)) {
+            const QString why = wording::said(factor.because, words);
+            bars << tomorrow::factorTitle(factor.kind) + ": " +
+                        QStringLiteral("×%1").arg(factor.times, 0, 'f', 2) +
+                        (why.isEmpty() ? QString() : ", " + why);
         }
         EXPECT_EQ(desk_->day->findChildren<widgets::IntervalBar*>().back()->accessibleDescription(),
                   bars.join("; "));

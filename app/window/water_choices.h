@@ -4,7 +4,7 @@
 #include "app/open_water/open_water.h"
 #include "app/preferences/preferences.h"
 
-#include <QFrame>
+#include <QString>
 
 #include <vector>
 
@@ -20,22 +20,5 @@ struct WaterChoice {
 /// those is ever lost out of sight.
 [[nodiscard]] std::vector<WaterChoice> waterChoices(const preferences::Preferences& preferences,
                                                     const open_water::OpenWater& open);
-
-/// The waters that can be opened again, on the chart as long as no water is open.
-class StartList : public QFrame {
-    Q_OBJECT
-public:
-    StartList(open_water::OpenWater& open, preferences::Preferences& preferences, QWidget* parent);
-
-    /// Lists what there is now, and shows or hides itself.
-    void refresh();
-
-signals:
-    void chosen(const QString& path);
-
-private:
-    open_water::OpenWater& open_;
-    preferences::Preferences& preferences_;
-};
 
 } // namespace window

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window/ask_place.h"
+
+#include "app/preferences/preferences.h"
+
+#include <QFileDialog>
+
+namespace window {
+
+QString askPlace(QWidget* parent, const QString& title) {
+    using preferences::FileKind;
+    using preferences::Preferences;
+    const QString path = QFileDialog::getSaveFileName(
+        parent, title, Preferences::folderOf(FileKind::water), QObject::tr("Water files (*.gpkg)"));
+    if (path.isEmpty()) {
+        return path;
+    }
+    Preferences::keepFolderOf(FileKind::water, path);
+    return path.endsWith(QLatin1String(".gpkg")) ? path : path + QStringLiteral(".gpkg");
+}
+
+} // namespace window
