@@ -214,7 +214,7 @@ TEST(Trend, HearsEachBlockOnceHoweverDenselySounded) {
     }
     sound({60.0, 60.0}, 3.04);
     sound({110.0, 10.0}, 3.04);
-    const surface::solver::TrendBasis one{{Field(cells.places(), 1.0)}};
+    const surface::solver::TrendBasis one{{{Field(cells.places(), 1.0), 0}}};
     const Field trend = surface::solver::trendOf(cells, one, samples);
     cells.forEach([&](std::size_t place, std::size_t) {
         EXPECT_NEAR(trend[place], (3.0 + 2.0 * 3.04) / 3.0, 0.002);
