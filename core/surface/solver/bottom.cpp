@@ -64,14 +64,7 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     const double a = settings.stiffness;
     const double membrane = a / (settings.reach_m * settings.reach_m);
     const double alongContours = pass.goesAlongContours ? a * settings.contourStiffness : 0.0;
-    operator_.setBends(a, 0.0, 0.0, nullptr);
-    operator_.multiply(trend, right_, settings.threads);
-    if (progress.stopAsked()) {
-        return;
-    }
-    for (double& value : right_) {
-        value *= settings.trendBends - 1.0;
-    }
+    std::ranges::fill(right_, 0.0);
     operator_.setBends(a, membrane, alongContours,
                        pass.goesAlongContours ? &before.lay.contours : nullptr);
     StencilMatrix<float>& matrix = multigrid_.finest();

@@ -14,7 +14,6 @@ struct BottomSettings {
     double stiffness = 300.0;     ///< a
     double contourStiffness = 10; ///< b2
     double reach_m = 100.0;       ///< l: how far a misfit of the trend reaches.
-    double trendBends = 0.7;      ///< Share of the trend's own bends that cost nothing.
     double blur_m = 40.0;         ///< Over which the contours' directions are taken at first;
                                   ///< half of it in the last pass, once they are better known.
     double soundingError_m = 0.08;
@@ -44,7 +43,7 @@ public:
 
     /// z = m + r of least energy:
     /// sum_i (z(x_i) - d_i)^2 / s_i^2 + sum over shore of z^2 / s_s^2
-    /// + a [ int |H (z - 0.7 m)|^2 + int |grad r|^2 / l^2 + b2 int c^2 (t' H r t)^2 ],
+    /// + a [ int |H r|^2 + int |grad r|^2 / l^2 + b2 int c^2 (t' H r t)^2 ],
     /// solved `passes` times with directions t, shore slopes and Huber weights (at 8 s) renewed.
     /// Starts from `start` where given, of the same samples.
     [[nodiscard]] Bottom draw(const Field& trend, const std::vector<Sample>& samples,

@@ -175,9 +175,9 @@ TEST(DrawnFigures, StayWhatTheyWereUnlessARuleIsChangedOnPurpose) {
         double halfWidth_m;
     };
     for (const Place& place :
-         {Place{{2.5, 2.5}, 7.2762, 0.9116}, Place{{42.5, -17.5}, 4.7981, 1.4787},
+         {Place{{2.5, 2.5}, 7.3336, 0.9116}, Place{{42.5, -17.5}, 4.7981, 1.4787},
           Place{{-72.5, 37.5}, 1.6501, 1.2720}, Place{{97.5, 12.5}, 0.8150, 1.2330},
-          Place{{-12.5, 102.5}, 0.4025, 1.7446}, Place{{62.5, 62.5}, 1.8027, 0.7942}}) {
+          Place{{-12.5, 102.5}, 0.4067, 1.7446}, Place{{62.5, 62.5}, 1.8027, 0.7942}}) {
         EXPECT_NEAR(depthAt(result, place.at), place.depth_m, 0.004);
         EXPECT_NEAR(result.trust.halfWidthAt(place.at).value().inMetres(), place.halfWidth_m, 0.03);
     }

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <random>
+#include <utility>
 
 #include <gtest/gtest.h>
 
@@ -123,6 +124,68 @@ TEST(Trend, MakesAShelfAndThenADropWhereThatWasSounded) {
             ASSERT_NEAR(trend[p], bottom_m(square.shore_m[p]), 0.35) << square.shore_m[p];
         }
     });
+}
+
+/// The stretch of `trend` by its formula: all numbers kept.
+Field stretchedPlainly(const Square& square, const Field& trend,
+                       const std::vector<Sample>& samples) {
+    const ActiveCells& cells = square.cells;
+    surface::solver::StencilMatrix<double> smooth(cells);
+    surface::solver::addBending(cells, 300000.0, smooth);
+    surface::solver::addMembrane(cells, 3.0, smooth);
+    surface::solver::addSize(cells, 3.0 / (400.0 * 400.0), smooth);
+    dense::Matrix a = dense::of(cells, smooth);
+    dense::Vector b(cells.unknowns(), 0.0);
+    const auto blockOf = [](const Sample& s) {
+        return std::pair(std::floor(s.point.x_m / 25.0), std::floor(s.point.y_m / 25.0));
+    };
+    for (const Sample& s : samples) {
+        const auto inBlock = std::ranges::count_if(
+            samples, [&](const Sample& other) { return blockOf(other) == blockOf(s); });
+        const double m = s.at.of(trend);
+        const double v = 1.0 / (0.2 * 0.2 * m * m + 0.3 * 0.3) / static_cast<double>(inBlock);
+        for (std::size_t j = 0; j < 4; ++j) {
+            for (std::size_t k = 0; k < 4; ++k) {
+                a[static_cast<std::size_t>(cells.unknownAt(s.at.places[j]))]
+                 [static_cast<std::size_t>(cells.unknownAt(s.at.places[k]))] +=
+                    v * m * m * s.at.weights[j] * s.at.weights[k];
+            }
+            b[static_cast<std::size_t>(cells.unknownAt(s.at.places[j]))] +=
+                v * m * (s.depth_m - m) * s.at.weights[j];
+        }
+    }
+    const dense::Vector e = dense::solved(std::move(a), std::move(b));
+    Field result(cells.places(), 0.0);
+    cells.forEach([&](std::size_t place, std::size_t unknown) {
+        result[place] = trend[place] * (1.0 + std::clamp(e[unknown], -0.9, 4.0));
+    });
+    return result;
+}
+
+TEST(Stretch, IsTheSmoothFactorOfLeastEnergy) {
+    const Square square(100.0);
+    Field trend(square.cells.places(), 0.0);
+    square.cells.forEach([&](std::size_t p, std::size_t) {
+        trend[p] = 6.0 * (1.0 - std::exp(-square.shore_m[p] / 50.0));
+    });
+    // half as deep again in the west, ten times sounded in one block; two thirds of it in the east
+    std::vector<Sample> samples;
+    for (int k = 0; k < 10; ++k) {
+        samples.push_back(square.sample({-60.0 + 0.5 * k, 3.0}, 5.0));
+    }
+    for (const double y_m : {-60.0, -20.0, 20.0, 60.0}) {
+        samples.push_back(square.sample({-40.0, y_m}, 1.5 * 4.0));
+        samples.push_back(square.sample({40.0, y_m}, 0.67 * 4.0));
+    }
+    const Field exact = stretchedPlainly(square, trend, samples);
+    const Field found =
+        surface::solver::stretched(square.cells, trend, samples, 1, base::Progress());
+    double most = 0.0;
+    square.cells.forEach([&](std::size_t p, std::size_t) {
+        ASSERT_NEAR(found[p], exact[p], 0.01);
+        most = std::max(most, std::abs(exact[p] - trend[p]));
+    });
+    EXPECT_GT(most, 0.5);
 }
 
 TEST(Trend, OfNoSampleIsNoDepth) {
