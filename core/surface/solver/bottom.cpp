@@ -11,7 +11,6 @@ namespace {
 constexpr double firstTolerance_m = 0.02;
 constexpr double lastTolerance_m = 0.004;
 constexpr double huber = 8.0;
-constexpr double leastSlope = 0.02;
 constexpr double shoreError_m = 0.05;
 constexpr double lastBlur = 0.5;
 /// So much shore counts as one observation, whatever the cell.
@@ -95,8 +94,9 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     if (progress.stopAsked()) {
         return;
     }
-    for (const ShorePull& shore : shore_) {
-        const double slope = std::max(leastSlope, before.lay.slope[shore.place]);
+    for (std::size_t k = 0; k < shore_.size(); ++k) {
+        const ShorePull& shore = shore_[k];
+        const double slope = shoreSlopeOf(before.lay.slope[shore.place], wallSlopes_[k]);
         const double error_m = std::hypot(shoreError_m, settings.shoreOffset_m * slope);
         const double weight =
             cells_->cell_m() / (shoreMetresEach * shorePointsPerCell * error_m * error_m);
@@ -139,6 +139,7 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
     bottom.lay =
         start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m, settings.threads);
     bottom.samples = samples.size();
+    wallSlopes_ = wallSlopesOf(shore_, samples);
     for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
         solve(trend, samples, settings, {pass > 0, pass > 0, pass + 1 == settings.passes}, bottom,
               progress);
@@ -159,6 +160,7 @@ Bottom BottomDrawer::redraw(const Field& trend, const std::vector<Sample>& sampl
     Bottom bottom = std::move(before);
     bottom.samples = samples.size();
     bottom.iterations = 0;
+    wallSlopes_ = wallSlopesOf(shore_, samples);
     forgetContours(*cells_, samples, settings, bottom);
     for (const bool isLast : {false, true}) {
         solve(trend, samples, settings, {true, isLast, isLast}, bottom, progress);

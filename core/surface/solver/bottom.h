@@ -5,7 +5,7 @@
 #include "core/surface/solver/bottom_operator.h"
 #include "core/surface/solver/conjugate_gradients.h"
 #include "core/surface/solver/lay_of_bottom.h"
-#include "core/surface/solver/shore_line.h"
+#include "core/surface/solver/shore_walls.h"
 
 namespace surface::solver {
 
@@ -44,6 +44,7 @@ public:
     /// z = m + r of least energy:
     /// sum_i (z(x_i) - d_i)^2 / s_i^2 + sum over shore of z^2 / s_s^2
     /// + a [ int |H r|^2 + int |grad r|^2 / l^2 + b2 int c^2 (t' H r t)^2 ],
+    /// s_s the outline's offset times the slope of the shore there (shoreSlopeOf()),
     /// solved `passes` times with directions t, shore slopes and Huber weights (at 8 s) renewed.
     /// Starts from `start` where given, of the same samples.
     [[nodiscard]] Bottom draw(const Field& trend, const std::vector<Sample>& samples,
@@ -71,6 +72,7 @@ private:
 
     const ActiveCells* cells_;
     std::vector<ShorePull> shore_;
+    std::vector<double> wallSlopes_; ///< At each, by the samples of this drawing.
     BottomOperator operator_;
     Multigrid multigrid_;
     Field right_;
