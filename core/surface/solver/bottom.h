@@ -19,6 +19,9 @@ struct BottomSettings {
     double soundingError_m = 0.08;
     double soundingErrorShare = 0.006;
     double shoreOffset_m = 5.0;
+    /// Of the boat's position. Satellite receivers drift by more; but most of that cannot be told
+    /// from the shape of the bottom, and with 1.5 m real banks were explained away.
+    PositionDrift drift{.deviation_m = 0.8, .reach_m = 35.0};
     int passes = 3;
     int threads = 2;
 };
@@ -42,11 +45,13 @@ public:
     BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shore, int threads);
 
     /// z = m + r of least energy:
-    /// sum_i (z(x_i) - d_i)^2 / s_i^2 + sum over shore of z^2 / s_s^2
+    /// (z(x) - d)' N^-1 (z(x) - d) + sum over shore of z^2 / s_s^2
     /// + a [ int |H r|^2 + int |grad r|^2 / l^2 + b2 int c^2 (t' H r t)^2 ],
-    /// s_s the outline's offset times the slope of the shore there (shoreSlopeOf()),
-    /// solved `passes` times with directions t, shore slopes and Huber weights (at 8 s) renewed.
-    /// Starts from `start` where given, of the same samples.
+    /// N the errors s_i of the depths and those of positions that drift along the track, once the
+    /// slopes are known (TrackPulls); s_s the outline's offset times the slope of the shore there
+    /// (shoreSlopeOf()), solved `passes` times with directions t, slopes and Huber weights (at 8
+    /// times what a sounding may be off) renewed. Starts from `start` where given, of the same
+    /// samples.
     [[nodiscard]] Bottom draw(const Field& trend, const std::vector<Sample>& samples,
                               const BottomSettings& settings, const Bottom* start,
                               const base::Progress& progress);
@@ -63,9 +68,16 @@ private:
         bool weighsMisfits;
         bool isLast;
     };
+    void takeSlopes(const std::vector<Sample>& samples, const BottomSettings& settings,
+                    const Field& depth_m);
+    void forgetContours(const std::vector<Sample>& samples, const BottomSettings& settings,
+                        Bottom& bottom) const;
     void assemble(const Field& trend, const std::vector<Sample>& samples,
                   const BottomSettings& settings, const Bottom& before, Pass pass,
                   const base::Progress& progress);
+    void pullToSamples(const Field& trend, const std::vector<Sample>& samples,
+                       const BottomSettings& settings, const Bottom& before, Pass pass);
+    void pullToShore(const Field& trend, const BottomSettings& settings, const Bottom& before);
     void solve(const Field& trend, const std::vector<Sample>& samples,
                const BottomSettings& settings, Pass pass, Bottom& bottom,
                const base::Progress& progress);
@@ -73,6 +85,7 @@ private:
     const ActiveCells* cells_;
     std::vector<ShorePull> shore_;
     std::vector<double> wallSlopes_; ///< At each, by the samples of this drawing.
+    std::vector<TrackPull> pulls_;   ///< Of the samples, in the making.
     BottomOperator operator_;
     Multigrid multigrid_;
     Field right_;
