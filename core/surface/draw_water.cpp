@@ -123,10 +123,10 @@ void keepChoice(Job& job) {
     job.report.isChoiceKept = true;
 }
 
-/// Stiffness and trust curve, from trials on larger cells with soundings held out.
-base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
-    auto coarse = solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell),
-                                   job.bottom.threads, job.progress);
+/// Stiffness, from trials on larger cells with soundings held out.
+base::Result<void> chooseStiffness(Job& job, const solver::TrendGround& trendGround) {
+    const auto coarse = solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell),
+                                         job.bottom.threads, job.progress);
     if (!coarse) {
         return std::unexpected(coarse.error());
     }
@@ -142,14 +142,21 @@ base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
     job.report.heldOut = choice.heldOut;
     job.report.chosenFrom = job.used.size();
     job.report.chosenOver = job.outline.area();
-    if (!job.settings.withTrust) {
-        return {};
-    }
+    return {};
+}
+
+/// The trust curve with the stiffness chosen, from more trials.
+base::Result<void> judgeTrust(Job& job, const solver::TrendGround& trendGround) {
     const Clock::time_point start = Clock::now();
+    const auto coarse = solver::groundOf(job.outline, solver::trustCellFor(job.outline, job.cell),
+                                         job.bottom.threads, job.progress);
+    if (!coarse) {
+        return std::unexpected(coarse.error());
+    }
     job.progress.begin("judging the trust");
     solver::BottomSettings chosen = job.bottom;
-    chosen.stiffness = choice.stiffness;
-    chosen.contourStiffness = choice.contourStiffness;
+    chosen.stiffness = job.report.stiffness;
+    chosen.contourStiffness = job.report.contourStiffness;
     job.report.trustCurve =
         solver::ErrorGrowth::from(solver::observeErrors(*coarse, trendGround, job.outline,
                                                         job.soundings, job.used, chosen,
@@ -161,6 +168,11 @@ base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
         return std::unexpected(base::cancelled());
     }
     return {};
+}
+
+base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
+    auto chosen = chooseStiffness(job, trendGround);
+    return chosen && job.settings.withTrust ? judgeTrust(job, trendGround) : chosen;
 }
 
 /// The bottom of the drawing before on the cells of this one; the trend where that had none.
