@@ -202,7 +202,8 @@ solver::Bottom bottomOf(const Job& job, const solver::Ground& ground, const solv
     solver::BottomDrawer drawer(ground.cells,
                                 solver::shorePullsOf(job.outline, ground.cells, ground.frame()),
                                 job.bottom.threads);
-    const std::vector<solver::Sample> samples = solver::samplesOf(ground, job.soundings, job.used);
+    const std::vector<solver::Sample> samples =
+        solver::mergedSamplesOf(ground, job.soundings, job.used);
     return job.report.isChoiceKept ? drawer.redraw(trend, samples, job.bottom,
                                                    bottomBefore(job, ground, trend), job.progress)
                                    : drawer.draw(trend, samples, job.bottom, nullptr, job.progress);
@@ -256,7 +257,7 @@ base::Result<DrawnWater> draw(Job& job) {
     drawn.trust = std::move(*trust);
     job.report.cell = job.cell;
     job.report.cells = ground->cells.unknowns();
-    job.report.soundingsUsed = bottom.samples;
+    job.report.soundingsUsed = bottom.soundings;
     job.report.passes = job.bottom.passes;
     job.report.iterations = bottom.iterations;
     job.report.drawSeconds = secondsSince(start) - job.report.trustSeconds;

@@ -35,6 +35,14 @@ double driftOf_m(const TrackPull& pull, const BottomSettings& settings) {
     return settings.drift.deviation_m * std::sqrt(pull.east * pull.east + pull.north * pull.north);
 }
 
+std::size_t soundingsIn(const std::vector<Sample>& samples) {
+    double count = 0.0;
+    for (const Sample& sample : samples) {
+        count += sample.soundings;
+    }
+    return static_cast<std::size_t>(std::lround(count));
+}
+
 /// True where the sounding before or after it is near enough to share its drift. What lone
 /// soundings are off by nobody can tell from the bottom: to allow for it made the drawing worse.
 bool isOnTrack(const std::vector<Sample>& samples, std::size_t i, double reach_m) {
@@ -144,7 +152,7 @@ void BottomDrawer::pullToSamples(const Field& trend, const std::vector<Sample>& 
             pass.weighsMisfits
                 ? std::min(1.0, 1.0 / std::max(misfitOf(sample, pulls_[i], before, settings), 1e-9))
                 : 1.0;
-        pulls_[i].weight = trusted / (error_m * error_m);
+        pulls_[i].weight = sample.soundings * trusted / (error_m * error_m);
         const double drift_m = driftOf_m(pulls_[i], settings);
         addPull(*cells_, sample.at, 0.0,
                 1.0 / (1.0 / pulls_[i].weight + driftAlone * drift_m * drift_m),
@@ -199,7 +207,7 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
     }
     bottom.lay =
         start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m, settings.threads);
-    bottom.samples = samples.size();
+    bottom.soundings = soundingsIn(samples);
     wallSlopes_ = wallSlopesOf(shore_, samples);
     for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
         if (pass == 0) {
@@ -224,7 +232,7 @@ Bottom BottomDrawer::redraw(const Field& trend, const std::vector<Sample>& sampl
                             const BottomSettings& settings, Bottom before,
                             const base::Progress& progress) {
     Bottom bottom = std::move(before);
-    bottom.samples = samples.size();
+    bottom.soundings = soundingsIn(samples);
     bottom.iterations = 0;
     wallSlopes_ = wallSlopesOf(shore_, samples);
     takeSlopes(samples, settings, bottom.depth_m);

@@ -30,7 +30,7 @@ struct BottomSettings {
 struct Bottom {
     Field depth_m;
     LayOfBottom lay;
-    std::size_t samples = 0; ///< Drawn from.
+    std::size_t soundings = 0; ///< Drawn from.
     int iterations = 0;
     bool wasStopped = false;
 };

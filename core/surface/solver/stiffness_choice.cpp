@@ -63,7 +63,7 @@ public:
             trials_.push_back(
                 {BottomDrawer(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()), 1),
                  trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress)),
-                 samplesOf(coarse, soundings, fold.kept),
+                 mergedSamplesOf(coarse, soundings, fold.kept),
                  samplesOf(coarse, soundings, fold.heldOut),
                  std::nullopt,
                  {}});

@@ -77,6 +77,27 @@ TEST(DrawnFigures, TheErrorOfASoundingIsThatOfEverySoundingAndItsShareThatOfTheD
               std::abs(depthAt(byError, {62.0, 0.0}) - 4.0));
 }
 
+TEST(DrawnFigures, NineSoundingsInOnePlaceAreOneThatErrsByAThird) {
+    const support::MadeUpWater water = support::cone(70.0, 6.0, 5.0);
+    const std::vector<KeptSounding> once = tracks::lines(water, 20.0, 8.0, 0.05);
+    std::vector<KeptSounding> nineTimes;
+    for (const KeptSounding& s : once) {
+        nineTimes.insert(nineTimes.end(), 9, s);
+    }
+    DrawSettings settings = cells(5.0);
+    settings.withTrust = false;
+    settings.stiffness = 300.0;
+    settings.contourStiffness = 30.0;
+    settings.soundingErrorShare = 0.0;
+    settings.soundingError = Length::metres(0.1);
+    const DrawnWater byOne = drawn(water, once, settings);
+    EXPECT_GT(apart_m(byOne, drawn(water, nineTimes, settings)), 0.02);
+    settings.soundingError = Length::metres(0.3);
+    const DrawnWater byNine = drawn(water, nineTimes, settings);
+    EXPECT_LT(apart_m(byOne, byNine), 0.01);
+    EXPECT_EQ(byNine.report.soundingsUsed, nineTimes.size());
+}
+
 TEST(DrawnFigures, AShoreThatMayBeOffPullsLess) {
     const support::MadeUpWater water = support::cone(70.0, 6.0, 5.0);
     DrawSettings settings = cells(5.0);

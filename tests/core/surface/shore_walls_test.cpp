@@ -21,7 +21,7 @@ ShorePull shoreAt(geo::WaterPoint middle) {
 }
 
 Sample sampleAt(geo::WaterPoint p, double depth_m) {
-    return {{}, p, depth_m, 0};
+    return {{}, p, depth_m};
 }
 
 TEST(ShoreWalls, AreTheSteepestThatASoundingWithinThirtyMetresAsksForWhereverItLies) {

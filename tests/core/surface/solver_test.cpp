@@ -207,7 +207,7 @@ TEST(Trend, HearsEachBlockOnceHoweverDenselySounded) {
     std::vector<surface::solver::Sample> samples;
     const auto sound = [&](geo::WaterPoint p, double depth_m) {
         const auto at = surface::solver::footprintOf(cells, water.mask.frame(), p);
-        samples.push_back({at.value(), p, depth_m, samples.size()});
+        samples.push_back({at.value(), p, depth_m});
     };
     for (int k = 0; k < 50; ++k) {
         sound({8.0 + 0.1 * k, 12.0}, 3.0);

@@ -35,8 +35,7 @@ struct Tracks {
             while (x_m < 80.0) {
                 const geo::WaterPoint p{x_m, y_m + 2.0 * any(random)};
                 samples.push_back(
-                    {surface::solver::footprintOf(cells, water.mask.frame(), p).value(), p, 5.0,
-                     samples.size()});
+                    {surface::solver::footprintOf(cells, water.mask.frame(), p).value(), p, 5.0});
                 pulls.push_back({20.0 + 19.0 * any(random), 0.4 * any(random), 0.4 * any(random)});
                 x_m += 6.0 + 5.9 * any(random);
             }

@@ -43,7 +43,7 @@ struct Square {
         basis = surface::solver::trendBasisOf(cells, shore_m, inside, 1, base::Progress());
     }
     [[nodiscard]] Sample sample(geo::WaterPoint p, double depth_m) const {
-        return {surface::solver::footprintOf(cells, water.mask.frame(), p).value(), p, depth_m, 0};
+        return {surface::solver::footprintOf(cells, water.mask.frame(), p).value(), p, depth_m};
     }
     support::MadeUpWater water;
     ActiveCells cells;
