@@ -192,24 +192,40 @@ void BottomDrawer::solve(const Field& trend, const std::vector<Sample>& samples,
     cells_->forEach([&](std::size_t p, std::size_t) { rest[p] += trend[p]; });
 }
 
+namespace {
+
+/// After how many of the passes: narrower from one to the next.
+double blurAfter_m(const BottomSettings& settings, int passes) {
+    return settings.blur_m * std::pow(lastBlur, static_cast<double>(passes) / settings.passes);
+}
+
+} // namespace
+
+double firstBlur_m(const BottomSettings& settings) {
+    return blurAfter_m(settings, 1);
+}
+
 double lastBlur_m(const BottomSettings& settings) {
     return settings.blur_m * lastBlur;
 }
 
 Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples,
-                          const BottomSettings& settings, const Bottom* start,
+                          const BottomSettings& settings, std::optional<Bottom> start,
                           const base::Progress& progress) {
-    Bottom bottom;
-    bottom.depth_m = start != nullptr ? start->depth_m : trend;
+    const bool isFirst = !start;
+    Bottom bottom = start ? std::move(*start) : Bottom();
+    bottom.iterations = 0;
     bottom.wasStopped = progress.stopAsked();
     if (bottom.wasStopped) {
         return bottom;
     }
-    bottom.lay =
-        start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m, settings.threads);
+    if (isFirst) {
+        bottom.depth_m = trend;
+        bottom.lay = layOf(*cells_, trend, settings.blur_m, settings.threads);
+    }
     bottom.soundings = soundingsIn(samples);
     wallSlopes_ = wallSlopesOf(shore_, samples);
-    for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
+    for (int pass = isFirst ? 0 : 1; pass < settings.passes; ++pass) {
         if (pass == 0) {
             pulls_.assign(samples.size(), {}); // the slopes are not known yet
         } else {
@@ -220,10 +236,9 @@ Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples
         if (bottom.wasStopped) {
             break;
         }
-        const double done = (pass + 1.0) / settings.passes;
         bottom.lay = {};
-        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done),
-                           settings.threads);
+        bottom.lay =
+            layOf(*cells_, bottom.depth_m, blurAfter_m(settings, pass + 1), settings.threads);
     }
     return bottom;
 }

@@ -7,6 +7,8 @@
 #include "core/surface/solver/lay_of_bottom.h"
 #include "core/surface/solver/shore_walls.h"
 
+#include <optional>
+
 namespace surface::solver {
 
 /// What the surface is to be, besides its samples. Lengths in metres.
@@ -35,7 +37,9 @@ struct Bottom {
     bool wasStopped = false;
 };
 
-/// How wide the last pass looks for the directions of contours.
+/// How wide the second pass looks for the directions of contours.
+[[nodiscard]] double firstBlur_m(const BottomSettings& settings);
+/// How wide the last pass does.
 [[nodiscard]] double lastBlur_m(const BottomSettings& settings);
 
 /// Draws one water, again and again with other samples or settings on the same cells. Keeps what
@@ -50,10 +54,10 @@ public:
     /// N the errors s_i of the depths and those of positions that drift along the track, once the
     /// slopes are known (TrackPulls); s_s the outline's offset times the slope of the shore there
     /// (shoreSlopeOf()), solved `passes` times with directions t, slopes and Huber weights (at 8
-    /// times what a sounding may be off) renewed. Starts from `start` where given, of the same
-    /// samples.
+    /// times what a sounding may be off) renewed. From `start`, the bottom after a first pass,
+    /// where given.
     [[nodiscard]] Bottom draw(const Field& trend, const std::vector<Sample>& samples,
-                              const BottomSettings& settings, const Bottom* start,
+                              const BottomSettings& settings, std::optional<Bottom> start,
                               const base::Progress& progress);
     /// The same after a few samples have changed, from what was drawn before, whose `lay` is that
     /// of a last pass. New samples are believed at first, as any are.

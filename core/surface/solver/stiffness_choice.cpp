@@ -77,8 +77,8 @@ public:
         settings_.contourStiffness = contourStiffness;
         parallelFor(threads_, trials_.size(), 1, [&](std::size_t first, std::size_t last) {
             for (Trial& trial : std::span(trials_).subspan(first, last - first)) {
-                trial.last = trial.drawer.draw(trial.trend, trial.kept, settings_,
-                                               trial.best ? &*trial.best : nullptr, *progress_);
+                trial.last =
+                    trial.drawer.draw(trial.trend, trial.kept, settings_, trial.best, *progress_);
             }
         });
         std::vector<double> errors;

@@ -190,7 +190,7 @@ observeErrors(const Ground& coarse, const TrendGround& trendGround, const geo::O
             const Field trend =
                 trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress));
             const Bottom bottom = drawer.draw(trend, mergedSamplesOf(coarse, soundings, fold.kept),
-                                              each, nullptr, progress);
+                                              each, std::nullopt, progress);
             if (bottom.wasStopped) {
                 wasStopped = true;
                 return;

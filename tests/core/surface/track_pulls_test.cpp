@@ -175,7 +175,7 @@ double missOf_m(const PositionDrift& drift, unsigned seed) {
         1);
     const auto bottom = drawer.draw(
         trendGround.onto(ground, trendGround.trendFrom(soundings, positions, silent)),
-        surface::solver::samplesOf(ground, soundings, positions), settings, nullptr, silent);
+        surface::solver::samplesOf(ground, soundings, positions), settings, std::nullopt, silent);
     double squares = 0.0;
     double count = 0.0;
     for (const ActiveCells::Run& run : ground.cells.runs()) {
