@@ -3,6 +3,7 @@
 
 #include "core/surface/solver/bottom.h"
 #include "core/surface/solver/cell_choice.h"
+#include "core/surface/solver/coarse_start.h"
 #include "core/surface/solver/deepest_nearby.h"
 #include "core/surface/solver/spikes.h"
 #include "core/surface/solver/stiffness_choice.h"
@@ -123,10 +124,10 @@ void keepChoice(Job& job) {
     job.report.isChoiceKept = true;
 }
 
-/// Stiffness and trust curve, from trials on larger cells with soundings held out.
-base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
-    auto coarse = solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell),
-                                   job.bottom.threads, job.progress);
+/// Stiffness, from trials on larger cells with soundings held out.
+base::Result<void> chooseStiffness(Job& job, const solver::TrendGround& trendGround) {
+    const auto coarse = solver::groundOf(job.outline, solver::trialCellFor(job.outline, job.cell),
+                                         job.bottom.threads, job.progress);
     if (!coarse) {
         return std::unexpected(coarse.error());
     }
@@ -142,14 +143,21 @@ base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
     job.report.heldOut = choice.heldOut;
     job.report.chosenFrom = job.used.size();
     job.report.chosenOver = job.outline.area();
-    if (!job.settings.withTrust) {
-        return {};
-    }
+    return {};
+}
+
+/// The trust curve with the stiffness chosen, from more trials.
+base::Result<void> judgeTrust(Job& job, const solver::TrendGround& trendGround) {
     const Clock::time_point start = Clock::now();
+    const auto coarse = solver::groundOf(job.outline, solver::trustCellFor(job.outline, job.cell),
+                                         job.bottom.threads, job.progress);
+    if (!coarse) {
+        return std::unexpected(coarse.error());
+    }
     job.progress.begin("judging the trust");
     solver::BottomSettings chosen = job.bottom;
-    chosen.stiffness = choice.stiffness;
-    chosen.contourStiffness = choice.contourStiffness;
+    chosen.stiffness = job.report.stiffness;
+    chosen.contourStiffness = job.report.contourStiffness;
     job.report.trustCurve =
         solver::ErrorGrowth::from(solver::observeErrors(*coarse, trendGround, job.outline,
                                                         job.soundings, job.used, chosen,
@@ -161,6 +169,11 @@ base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
         return std::unexpected(base::cancelled());
     }
     return {};
+}
+
+base::Result<void> choose(Job& job, const solver::TrendGround& trendGround) {
+    auto chosen = chooseStiffness(job, trendGround);
+    return chosen && job.settings.withTrust ? judgeTrust(job, trendGround) : chosen;
 }
 
 /// The bottom of the drawing before on the cells of this one; the trend where that had none.
@@ -186,14 +199,34 @@ solver::Bottom bottomBefore(const Job& job, const solver::Ground& ground,
 }
 
 /// What the solver needs, most of all memory, is given back with the bottom, and so is the trend.
-solver::Bottom bottomOf(const Job& job, const solver::Ground& ground, const solver::Field& trend) {
+base::Result<solver::Bottom> bottomOf(const Job& job, const solver::Ground& ground,
+                                      const solver::TrendGround& trendGround) {
+    const solver::Field coarseTrend = trendGround.trendFrom(job.soundings, job.used, job.progress);
+    const solver::Field trend = trendGround.onto(ground, coarseTrend);
+    std::optional<solver::Bottom> start;
+    if (!job.report.isChoiceKept) {
+        auto coarse = solver::coarseStart(job.outline, solver::trustCellFor(job.outline, job.cell),
+                                          ground, trendGround, coarseTrend, trend, job.soundings,
+                                          job.used, job.bottom, job.progress);
+        if (!coarse) {
+            return std::unexpected(coarse.error());
+        }
+        start = std::move(*coarse);
+    }
     solver::BottomDrawer drawer(ground.cells,
                                 solver::shorePullsOf(job.outline, ground.cells, ground.frame()),
                                 job.bottom.threads);
-    const std::vector<solver::Sample> samples = solver::samplesOf(ground, job.soundings, job.used);
-    return job.report.isChoiceKept ? drawer.redraw(trend, samples, job.bottom,
-                                                   bottomBefore(job, ground, trend), job.progress)
-                                   : drawer.draw(trend, samples, job.bottom, nullptr, job.progress);
+    const std::vector<solver::Sample> samples =
+        solver::mergedSamplesOf(ground, job.soundings, job.used);
+    solver::Bottom bottom =
+        job.report.isChoiceKept
+            ? drawer.redraw(trend, samples, job.bottom, bottomBefore(job, ground, trend),
+                            job.progress)
+            : drawer.draw(trend, samples, job.bottom, std::move(start), job.progress);
+    if (bottom.wasStopped) {
+        return std::unexpected(base::cancelled());
+    }
+    return bottom;
 }
 
 base::Result<TrustGrid> trustOf(Job& job, const solver::Ground& ground,
@@ -229,24 +262,22 @@ base::Result<DrawnWater> draw(Job& job) {
     job.bottom.stiffness = job.report.stiffness;
     job.bottom.contourStiffness = job.report.contourStiffness;
     job.progress.begin("drawing the bottom");
-    const solver::Bottom bottom = bottomOf(
-        job, *ground,
-        trendGround->onto(*ground, trendGround->trendFrom(job.soundings, job.used, job.progress)));
-    if (bottom.wasStopped) {
-        return std::unexpected(base::cancelled());
+    const auto bottom = bottomOf(job, *ground, *trendGround);
+    if (!bottom) {
+        return std::unexpected(bottom.error());
     }
     DrawnWater drawn;
-    drawn.depth = depthsOf(job, *ground, bottom);
-    auto trust = trustOf(job, *ground, bottom);
+    drawn.depth = depthsOf(job, *ground, *bottom);
+    auto trust = trustOf(job, *ground, *bottom);
     if (!trust) {
         return std::unexpected(trust.error());
     }
     drawn.trust = std::move(*trust);
     job.report.cell = job.cell;
     job.report.cells = ground->cells.unknowns();
-    job.report.soundingsUsed = bottom.samples;
+    job.report.soundingsUsed = bottom->soundings;
     job.report.passes = job.bottom.passes;
-    job.report.iterations = bottom.iterations;
+    job.report.iterations = bottom->iterations;
     job.report.drawSeconds = secondsSince(start) - job.report.trustSeconds;
     drawn.report = std::move(job.report);
     drawn.mask = std::move(ground->mask);

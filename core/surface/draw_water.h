@@ -20,7 +20,7 @@ struct DrawSettings {
     /// the soundings, 1 to 20 m, about 5 m for a few hundred acres, at most a million cells.
     std::optional<units::Length> cell;
     /// `a`, 1 to 1e6: how much a bend of the bottom costs against a misfit. Absent: chosen from
-    /// 100, 300, 1000 and 3000 by held-out soundings; a wrong one can treble the error.
+    /// 30, 100, 300, 1000 and 3000 by held-out soundings; a wrong one can treble the error.
     std::optional<double> stiffness;
     /// `b2`, 0 to 1000: extra stiffness along contours, because bottoms change slowly along them.
     /// Absent: chosen together with the stiffness.

@@ -11,20 +11,40 @@ namespace surface::solver {
 
 namespace {
 
-/// Running sums of 2 reach + 1 numbers, `stride` apart, with nothing beyond the ends.
-void runningSum(double* line, std::size_t count, std::size_t stride, int reach,
-                std::vector<double>& scratch) {
-    const auto n = static_cast<std::ptrdiff_t>(count);
-    scratch.resize(count + 1);
-    scratch[0] = 0.0;
-    for (std::size_t k = 0; k < count; ++k) {
-        scratch[k + 1] = scratch[k] + line[k * stride];
-    }
-    for (std::ptrdiff_t k = 0; k < n; ++k) {
-        const std::ptrdiff_t from = std::max<std::ptrdiff_t>(0, k - reach);
-        const std::ptrdiff_t to = std::min<std::ptrdiff_t>(n, k + reach + 1);
-        line[static_cast<std::size_t>(k) * stride] =
-            scratch[static_cast<std::size_t>(to)] - scratch[static_cast<std::size_t>(from)];
+/// Lines of numbers that lie side by side in a field.
+struct Lines {
+    std::size_t count;  ///< Numbers in a line.
+    std::size_t stride; ///< From one to the next.
+    std::size_t lines;
+    std::size_t apart; ///< From one line to the next.
+};
+
+/// Of each line the running sums of 2 reach + 1 numbers, with nothing beyond the ends. Several
+/// lines at once: a sum has to wait for the one before it, but not for those of its neighbours, and
+/// down the columns what lies side by side is fetched together.
+void runningSums(double* first, const Lines& of, int reach, std::vector<double>& scratch) {
+    constexpr std::size_t together = 8;
+    const auto n = static_cast<std::ptrdiff_t>(of.count);
+    scratch.assign((of.count + 1) * together, 0.0);
+    for (std::size_t from = 0; from < of.lines; from += together) {
+        const std::size_t lanes = std::min(together, of.lines - from);
+        double* line = first + from * of.apart;
+        double* sums = scratch.data();
+        for (std::size_t k = 0; k < of.count; ++k, sums += together) {
+            for (std::size_t lane = 0; lane < lanes; ++lane) {
+                sums[together + lane] = sums[lane] + line[k * of.stride + lane * of.apart];
+            }
+        }
+        for (std::ptrdiff_t k = 0; k < n; ++k) {
+            const auto begin = static_cast<std::size_t>(std::max<std::ptrdiff_t>(0, k - reach));
+            const auto end = static_cast<std::size_t>(std::min<std::ptrdiff_t>(n, k + reach + 1));
+            const double* low = scratch.data() + begin * together;
+            const double* high = scratch.data() + end * together;
+            double* to = line + static_cast<std::size_t>(k) * of.stride;
+            for (std::size_t lane = 0; lane < lanes; ++lane) {
+                to[lane * of.apart] = high[lane] - low[lane];
+            }
+        }
     }
 }
 
@@ -43,12 +63,8 @@ Field Blur::sums(Field field) const {
     const auto rows = static_cast<std::size_t>(cells_->rows());
     std::vector<double> scratch;
     for (int pass = 0; pass < 3; ++pass) {
-        for (std::size_t row = 0; row < rows; ++row) {
-            runningSum(field.data() + row * cols, cols, 1, reach_, scratch);
-        }
-        for (std::size_t col = 0; col < cols; ++col) {
-            runningSum(field.data() + col, rows, cols, reach_, scratch);
-        }
+        runningSums(field.data(), {cols, 1, rows, cols}, reach_, scratch);
+        runningSums(field.data(), {rows, cols, cols, 1}, reach_, scratch);
     }
     return field;
 }

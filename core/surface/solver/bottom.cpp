@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/surface/solver/bottom.h"
 
+#include "core/surface/solver/blur.h"
+#include "core/surface/solver/gradient.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -8,48 +11,54 @@ namespace surface::solver {
 
 namespace {
 
-constexpr double firstTolerance_m = 0.02;
-constexpr double lastTolerance_m = 0.004;
+constexpr double firstTolerance_m = 0.05;
+constexpr double lastTolerance_m = 0.015;
 constexpr double huber = 8.0;
-constexpr double leastSlope = 0.02;
 constexpr double shoreError_m = 0.05;
 constexpr double lastBlur = 0.5;
+/// Over which the slopes are taken that drift goes by: narrower, what is a bank would be taken for
+/// positions that are off.
+constexpr double driftBlur_m = 40.0;
+/// The preconditioner knows nothing of neighbours on the track: so many times its own drift, each
+/// sounding is believed as little as they together believe it.
+constexpr double driftAlone = 3.0;
 /// So much shore counts as one observation, whatever the cell.
 constexpr double shoreMetresEach = 5.0;
 
 double errorOf_m(const Sample& sample, const BottomSettings& settings) {
-    return std::hypot(settings.soundingError_m, settings.soundingErrorShare * sample.depth_m);
+    const double share_m = settings.soundingErrorShare * sample.depth_m;
+    return std::sqrt(settings.soundingError_m * settings.soundingError_m + share_m * share_m);
+}
+
+/// What the drift of the position does to the depth.
+double driftOf_m(const TrackPull& pull, const BottomSettings& settings) {
+    return settings.drift.deviation_m * std::sqrt(pull.east * pull.east + pull.north * pull.north);
+}
+
+std::size_t soundingsIn(const std::vector<Sample>& samples) {
+    double count = 0.0;
+    for (const Sample& sample : samples) {
+        count += sample.soundings;
+    }
+    return static_cast<std::size_t>(std::lround(count));
+}
+
+/// True where the sounding before or after it is near enough to share its drift. What lone
+/// soundings are off by nobody can tell from the bottom: to allow for it made the drawing worse.
+bool isOnTrack(const std::vector<Sample>& samples, std::size_t i, double reach_m) {
+    const auto isNear = [&](std::size_t other) {
+        return geo::distance_m(samples[i].point, samples[other].point) <= reach_m;
+    };
+    return (i > 0 && isNear(i - 1)) || (i + 1 < samples.size() && isNear(i + 1));
 }
 
 /// How far the bottom misses the sample, in parts of what is held against neither.
-double misfitOf(const Sample& sample, const Bottom& bottom, const BottomSettings& settings) {
-    return std::abs(sample.at.of(bottom.depth_m) - sample.depth_m) /
-           (huber * errorOf_m(sample, settings));
-}
-
-/// Lets go of the contours round every sample that the bottom does not know yet: they run as if it
-/// were not there.
-void forgetContours(const ActiveCells& cells, const std::vector<Sample>& samples,
-                    const BottomSettings& settings, Bottom& bottom) {
-    const int reach = static_cast<int>(std::ceil(settings.blur_m / cells.cell_m()));
-    const int cols = cells.cols();
-    for (const Sample& sample : samples) {
-        if (misfitOf(sample, bottom, settings) <= 1.0) {
-            continue;
-        }
-        const int place = static_cast<int>(sample.at.places.front());
-        const int west = std::max(place % cols - reach, 0);
-        const int east = std::min(place % cols + reach, cols - 1);
-        for (int row = std::max(place / cols - reach, 0);
-             row <= std::min(place / cols + reach, cells.rows() - 1); ++row) {
-            for (Field* part :
-                 {&bottom.lay.contours.xx, &bottom.lay.contours.xy, &bottom.lay.contours.yy}) {
-                std::fill(part->begin() + static_cast<std::ptrdiff_t>(cells.place(west, row)),
-                          part->begin() + static_cast<std::ptrdiff_t>(cells.place(east, row)) + 1,
-                          0.0);
-            }
-        }
-    }
+double misfitOf(const Sample& sample, const TrackPull& pull, const Bottom& bottom,
+                const BottomSettings& settings) {
+    const double error_m = errorOf_m(sample, settings);
+    const double drift_m = driftOf_m(pull, settings);
+    const double mayBeOff_m = std::sqrt(error_m * error_m + drift_m * drift_m);
+    return std::abs(sample.at.of(bottom.depth_m) - sample.depth_m) / (huber * mayBeOff_m);
 }
 
 } // namespace
@@ -58,20 +67,55 @@ BottomDrawer::BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shor
     : cells_(&cells), shore_(std::move(shore)), operator_(cells), multigrid_(cells, threads),
       right_(cells.places(), 0.0) {}
 
+/// The slopes of the bottom at the samples, for pulls that are not weighed yet.
+void BottomDrawer::takeSlopes(const std::vector<Sample>& samples, const BottomSettings& settings,
+                              const Field& depth_m) {
+    pulls_.assign(samples.size(), {});
+    if (!(settings.drift.deviation_m > 0.0)) {
+        return;
+    }
+    Gradient gradient = gradientOf(*cells_, depth_m);
+    Blur(*cells_, driftBlur_m).replace({&gradient.east, &gradient.north}, settings.threads);
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        if (isOnTrack(samples, i, settings.drift.reach_m)) {
+            pulls_[i].east = samples[i].at.of(gradient.east);
+            pulls_[i].north = samples[i].at.of(gradient.north);
+        }
+    }
+}
+
+/// Lets go of the contours round every sample that the bottom does not know yet: they run as if it
+/// were not there.
+void BottomDrawer::forgetContours(const std::vector<Sample>& samples,
+                                  const BottomSettings& settings, Bottom& bottom) const {
+    const int reach = static_cast<int>(std::ceil(settings.blur_m / cells_->cell_m()));
+    const int cols = cells_->cols();
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        if (misfitOf(samples[i], pulls_[i], bottom, settings) <= 1.0) {
+            continue;
+        }
+        const int place = static_cast<int>(samples[i].at.places.front());
+        const int west = std::max(place % cols - reach, 0);
+        const int east = std::min(place % cols + reach, cols - 1);
+        for (int row = std::max(place / cols - reach, 0);
+             row <= std::min(place / cols + reach, cells_->rows() - 1); ++row) {
+            for (Field* part :
+                 {&bottom.lay.contours.xx, &bottom.lay.contours.xy, &bottom.lay.contours.yy}) {
+                std::fill(part->begin() + static_cast<std::ptrdiff_t>(cells_->place(west, row)),
+                          part->begin() + static_cast<std::ptrdiff_t>(cells_->place(east, row)) + 1,
+                          0.0);
+            }
+        }
+    }
+}
+
 void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& samples,
                             const BottomSettings& settings, const Bottom& before, Pass pass,
                             const base::Progress& progress) {
     const double a = settings.stiffness;
     const double membrane = a / (settings.reach_m * settings.reach_m);
     const double alongContours = pass.goesAlongContours ? a * settings.contourStiffness : 0.0;
-    operator_.setBends(a, 0.0, 0.0, nullptr);
-    operator_.multiply(trend, right_, settings.threads);
-    if (progress.stopAsked()) {
-        return;
-    }
-    for (double& value : right_) {
-        value *= settings.trendBends - 1.0;
-    }
+    std::ranges::fill(right_, 0.0);
     operator_.setBends(a, membrane, alongContours,
                        pass.goesAlongContours ? &before.lay.contours : nullptr);
     StencilMatrix<float>& matrix = multigrid_.finest();
@@ -87,32 +131,50 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     if (pass.goesAlongContours) {
         addContourBending(*cells_, before.lay.contours, alongContours, matrix);
     }
-    const auto pull = [&](const Footprint& at, double value, double weight) {
-        operator_.addPull(at, weight);
-        addPull(*cells_, at, value, weight, matrix, right_);
-    };
-    for (const Sample& sample : samples) {
-        const double error_m = errorOf_m(sample, settings);
-        const double trusted =
-            pass.weighsMisfits
-                ? std::min(1.0, 1.0 / std::max(misfitOf(sample, before, settings), 1e-9))
-                : 1.0;
-        pull(sample.at, sample.depth_m - sample.at.of(trend), trusted / (error_m * error_m));
-    }
+    pullToSamples(trend, samples, settings, before, pass);
     if (progress.stopAsked()) {
         return;
     }
-    for (const ShorePull& shore : shore_) {
-        const double slope = std::max(leastSlope, before.lay.slope[shore.place]);
+    pullToShore(trend, settings, before);
+    if (!progress.stopAsked()) {
+        multigrid_.coarsen();
+    }
+}
+
+void BottomDrawer::pullToSamples(const Field& trend, const std::vector<Sample>& samples,
+                                 const BottomSettings& settings, const Bottom& before, Pass pass) {
+    std::vector<double> values;
+    values.reserve(samples.size());
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        const Sample& sample = samples[i];
+        const double error_m = errorOf_m(sample, settings);
+        const double trusted =
+            pass.weighsMisfits
+                ? std::min(1.0, 1.0 / std::max(misfitOf(sample, pulls_[i], before, settings), 1e-9))
+                : 1.0;
+        pulls_[i].weight = sample.soundings * trusted / (error_m * error_m);
+        const double drift_m = driftOf_m(pulls_[i], settings);
+        addPull(*cells_, sample.at, 0.0,
+                1.0 / (1.0 / pulls_[i].weight + driftAlone * drift_m * drift_m),
+                multigrid_.finest(), right_);
+        values.push_back(sample.depth_m - sample.at.of(trend));
+    }
+    operator_.tracks().set(samples, std::move(pulls_), settings.drift);
+    operator_.tracks().addRight(std::move(values), right_);
+}
+
+void BottomDrawer::pullToShore(const Field& trend, const BottomSettings& settings,
+                               const Bottom& before) {
+    for (std::size_t k = 0; k < shore_.size(); ++k) {
+        const ShorePull& shore = shore_[k];
+        const double slope = shoreSlopeOf(before.lay.slope[shore.place], wallSlopes_[k]);
         const double error_m = std::hypot(shoreError_m, settings.shoreOffset_m * slope);
         const double weight =
             cells_->cell_m() / (shoreMetresEach * shorePointsPerCell * error_m * error_m);
         for (const Footprint& at : shore.footprints) {
-            pull(at, -at.of(trend), weight);
+            operator_.addPull(at, weight);
+            addPull(*cells_, at, -at.of(trend), weight, multigrid_.finest(), right_);
         }
-    }
-    if (!progress.stopAsked()) {
-        multigrid_.coarsen();
     }
 }
 
@@ -130,32 +192,53 @@ void BottomDrawer::solve(const Field& trend, const std::vector<Sample>& samples,
     cells_->forEach([&](std::size_t p, std::size_t) { rest[p] += trend[p]; });
 }
 
+namespace {
+
+/// After how many of the passes: narrower from one to the next.
+double blurAfter_m(const BottomSettings& settings, int passes) {
+    return settings.blur_m * std::pow(lastBlur, static_cast<double>(passes) / settings.passes);
+}
+
+} // namespace
+
+double firstBlur_m(const BottomSettings& settings) {
+    return blurAfter_m(settings, 1);
+}
+
 double lastBlur_m(const BottomSettings& settings) {
     return settings.blur_m * lastBlur;
 }
 
 Bottom BottomDrawer::draw(const Field& trend, const std::vector<Sample>& samples,
-                          const BottomSettings& settings, const Bottom* start,
+                          const BottomSettings& settings, std::optional<Bottom> start,
                           const base::Progress& progress) {
-    Bottom bottom;
-    bottom.depth_m = start != nullptr ? start->depth_m : trend;
+    const bool isFirst = !start;
+    Bottom bottom = start ? std::move(*start) : Bottom();
+    bottom.iterations = 0;
     bottom.wasStopped = progress.stopAsked();
     if (bottom.wasStopped) {
         return bottom;
     }
-    bottom.lay =
-        start != nullptr ? start->lay : layOf(*cells_, trend, settings.blur_m, settings.threads);
-    bottom.samples = samples.size();
-    for (int pass = start != nullptr ? 1 : 0; pass < settings.passes; ++pass) {
+    if (isFirst) {
+        bottom.depth_m = trend;
+        bottom.lay = layOf(*cells_, trend, settings.blur_m, settings.threads);
+    }
+    bottom.soundings = soundingsIn(samples);
+    wallSlopes_ = wallSlopesOf(shore_, samples);
+    for (int pass = isFirst ? 0 : 1; pass < settings.passes; ++pass) {
+        if (pass == 0) {
+            pulls_.assign(samples.size(), {}); // the slopes are not known yet
+        } else {
+            takeSlopes(samples, settings, bottom.depth_m);
+        }
         solve(trend, samples, settings, {pass > 0, pass > 0, pass + 1 == settings.passes}, bottom,
               progress);
         if (bottom.wasStopped) {
             break;
         }
-        const double done = (pass + 1.0) / settings.passes;
         bottom.lay = {};
-        bottom.lay = layOf(*cells_, bottom.depth_m, settings.blur_m * std::pow(lastBlur, done),
-                           settings.threads);
+        bottom.lay =
+            layOf(*cells_, bottom.depth_m, blurAfter_m(settings, pass + 1), settings.threads);
     }
     return bottom;
 }
@@ -164,10 +247,15 @@ Bottom BottomDrawer::redraw(const Field& trend, const std::vector<Sample>& sampl
                             const BottomSettings& settings, Bottom before,
                             const base::Progress& progress) {
     Bottom bottom = std::move(before);
-    bottom.samples = samples.size();
+    bottom.soundings = soundingsIn(samples);
     bottom.iterations = 0;
-    forgetContours(*cells_, samples, settings, bottom);
+    wallSlopes_ = wallSlopesOf(shore_, samples);
+    takeSlopes(samples, settings, bottom.depth_m);
+    forgetContours(samples, settings, bottom);
     for (const bool isLast : {false, true}) {
+        if (isLast) {
+            takeSlopes(samples, settings, bottom.depth_m);
+        }
         solve(trend, samples, settings, {true, isLast, isLast}, bottom, progress);
         if (bottom.wasStopped) {
             break;

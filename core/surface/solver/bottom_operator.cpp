@@ -19,6 +19,7 @@ void BottomOperator::setBends(double bending, double membrane, double contourBen
     contourBending_ = contourBending / square;
     contours_ = contours;
     pulls_.clear();
+    tracks_.clear();
 }
 
 void BottomOperator::addPull(const Footprint& at, double weight) {
@@ -90,7 +91,7 @@ void BottomOperator::gather(const Row& north, const Row& own, const Row& south, 
     }
 }
 
-void BottomOperator::multiply(const Field& x, Field& y, int threads) const {
+void BottomOperator::multiply(const Field& x, Field& y, int threads) {
     constexpr int border = ActiveCells::padding;
     constexpr std::size_t leastRows = 60;
     const auto rows = static_cast<std::size_t>(std::max(0, cells_->rows() - 2 * border));
@@ -115,6 +116,7 @@ void BottomOperator::multiply(const Field& x, Field& y, int threads) const {
             }
         }
     }
+    tracks_.addTimes(x, y);
 }
 
 } // namespace surface::solver

@@ -3,6 +3,7 @@
 
 #include "core/surface/solver/energy.h"
 #include "core/surface/solver/samples.h"
+#include "core/surface/solver/track_pulls.h"
 
 #include <cstdint>
 #include <vector>
@@ -22,10 +23,12 @@ public:
                   const ContourDirections* contours);
     /// Adds weight x (value at the footprint)^2.
     void addPull(const Footprint& at, double weight);
+    /// The pulls of soundings, none until they are set.
+    [[nodiscard]] TrackPulls& tracks() { return tracks_; }
 
     /// y = A x on the active cells; x must be 0 elsewhere, y there is left alone. The same for any
     /// number of threads.
-    void multiply(const Field& x, Field& y, int threads) const;
+    void multiply(const Field& x, Field& y, int threads);
 
 private:
     struct Pull {
@@ -48,6 +51,7 @@ private:
     double contourBending_ = 0.0;
     const ContourDirections* contours_ = nullptr;
     std::vector<Pull> pulls_;
+    TrackPulls tracks_;
 };
 
 } // namespace surface::solver

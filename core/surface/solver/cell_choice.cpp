@@ -12,7 +12,13 @@ namespace {
 constexpr std::array<double, 13> sizes_m{1.0, 1.5, 2.0,  2.5,  3.0,  4.0, 5.0,
                                          6.0, 8.0, 10.0, 12.0, 15.0, 20.0};
 constexpr double mostCells = 1e6;
-constexpr double mostTrialCells = 40000.0;
+constexpr double mostTrialCells = 20000.0;
+constexpr double mostTrustCells = 40000.0;
+
+units::Length coarseCell(const geo::Outline& outline, units::Length cell, double most) {
+    return units::Length::metres(
+        std::max(2.0 * cell.inMetres(), std::sqrt(outline.area().inSquareMetres() / most)));
+}
 
 } // namespace
 
@@ -38,8 +44,11 @@ units::Length trendCellFor(const geo::Outline& outline, units::Length cell) {
 }
 
 units::Length trialCellFor(const geo::Outline& outline, units::Length cell) {
-    return units::Length::metres(std::max(
-        2.0 * cell.inMetres(), std::sqrt(outline.area().inSquareMetres() / mostTrialCells)));
+    return coarseCell(outline, cell, mostTrialCells);
+}
+
+units::Length trustCellFor(const geo::Outline& outline, units::Length cell) {
+    return coarseCell(outline, cell, mostTrustCells);
 }
 
 } // namespace surface::solver

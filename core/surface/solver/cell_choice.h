@@ -17,8 +17,12 @@ namespace surface::solver {
 /// more, smaller on smaller ones, never below the cell itself.
 [[nodiscard]] units::Length trendCellFor(const geo::Outline& outline, units::Length cell);
 
-/// The side of a cell for the trials with soundings held out: twice the cell, larger where there
-/// would be more than 40000 of them.
+/// The side of a cell for the trials of stiffness, which only compare one error with another: twice
+/// the cell, larger where there would be more than 20000 of them.
 [[nodiscard]] units::Length trialCellFor(const geo::Outline& outline, units::Length cell);
+
+/// The side of a cell for the trials that judge the trust, which take the errors as they are: twice
+/// the cell, larger where there would be more than 40000 of them.
+[[nodiscard]] units::Length trustCellFor(const geo::Outline& outline, units::Length cell);
 
 } // namespace surface::solver

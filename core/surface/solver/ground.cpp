@@ -83,9 +83,40 @@ std::vector<Sample> samplesOf(const Ground& ground,
     for (const std::size_t i : positions) {
         const geo::WaterPoint point{soundings[i].x_m, soundings[i].y_m};
         if (const auto at = footprintOf(ground.cells, ground.frame(), point)) {
-            samples.push_back({*at, point, soundings[i].depth_m, i});
+            samples.push_back({*at, point, soundings[i].depth_m});
         }
     }
+    return samples;
+}
+
+std::vector<Sample> mergedSamplesOf(const Ground& ground,
+                                    std::span<const soundings::KeptSounding> soundings,
+                                    std::span<const std::size_t> positions) {
+    const double within_m = 0.25 * ground.frame().cell_m();
+    std::vector<Sample> samples;
+    geo::WaterPoint first; // of those in the making
+    int pass = 0;
+    for (const std::size_t i : positions) {
+        const geo::WaterPoint point{soundings[i].x_m, soundings[i].y_m};
+        const auto at = footprintOf(ground.cells, ground.frame(), point);
+        if (!at) {
+            continue;
+        }
+        if (samples.empty() || soundings[i].pass != pass ||
+            geo::distance_m(first, point) > within_m) {
+            samples.push_back({*at, point, soundings[i].depth_m, 1.0});
+            first = point;
+            pass = soundings[i].pass;
+            continue;
+        }
+        Sample& mean = samples.back();
+        mean.soundings += 1.0;
+        mean.point.x_m += (point.x_m - mean.point.x_m) / mean.soundings;
+        mean.point.y_m += (point.y_m - mean.point.y_m) / mean.soundings;
+        mean.depth_m += (soundings[i].depth_m - mean.depth_m) / mean.soundings;
+        mean.at = footprintOf(ground.cells, ground.frame(), mean.point).value_or(*at);
+    }
+    samples.shrink_to_fit();
     return samples;
 }
 

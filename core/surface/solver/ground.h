@@ -30,4 +30,10 @@ struct Ground {
                                             std::span<const soundings::KeptSounding> soundings,
                                             std::span<const std::size_t> positions);
 
+/// The same with soundings that follow one another on a pass within a quarter of a cell made one:
+/// their mean says all that cells of this size can tell.
+[[nodiscard]] std::vector<Sample>
+mergedSamplesOf(const Ground& ground, std::span<const soundings::KeptSounding> soundings,
+                std::span<const std::size_t> positions);
+
 } // namespace surface::solver

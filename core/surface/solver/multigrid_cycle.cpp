@@ -16,22 +16,42 @@ constexpr std::size_t mostAtBottom = 1500;
 
 } // namespace
 
+/// One sweep of Gauss-Seidel along a run. Each value waits for the one before it and for nothing
+/// else, which is why that one is left to the end.
+template <int toward>
+static void relaxRun(const StencilMatrix<float>& matrix, const ActiveCells& cells,
+                     const ActiveCells::Run& run, const std::vector<float>& b,
+                     std::vector<float>& x) {
+    constexpr std::size_t middle = StencilMatrix<float>::middle;
+    constexpr std::size_t before = toward > 0 ? middle - 1 : middle + 1;
+    constexpr std::size_t after = toward > 0 ? middle + 1 : middle - 1;
+    const int length = run.end - run.begin;
+    float last = 0.0F; // no cell beside the end of a run is active
+    for (int i = 0; i < length; ++i) {
+        const int at = toward > 0 ? i : length - 1 - i;
+        const std::size_t place = cells.place(run.begin + at, run.row);
+        const float* numbers = matrix.row(run.firstUnknown + static_cast<std::size_t>(at));
+        float* own = x.data() + place;
+        const float rest = b[place] -
+                           StencilMatrix<float>::productBeside(numbers, own, cells.cols()) -
+                           numbers[middle - 2] * own[-2] - numbers[middle + 2] * own[2] -
+                           numbers[after] * own[toward];
+        const float inverse = 1.0F / numbers[middle];
+        last = (rest - numbers[before] * last) * inverse;
+        *own = last;
+    }
+}
+
 /// Rows whose number leaves the same rest by three do not touch one another.
 void Multigrid::smooth(Level& level, Order order) const {
     const ActiveCells& cells = level.cells;
     const std::size_t rows = static_cast<std::size_t>(cells.rows());
     const auto relaxRow = [&](int row) {
         for (std::size_t k = cells.runsOfRow(row); k < cells.runsOfRow(row + 1); ++k) {
-            const ActiveCells::Run& run = cells.runs()[k];
-            const int length = run.end - run.begin;
-            for (int i = 0; i < length; ++i) {
-                const int at = order == Order::forward ? i : length - 1 - i;
-                const float* numbers =
-                    level.matrix.row(run.firstUnknown + static_cast<std::size_t>(at));
-                float* x = level.x.data() + cells.place(run.begin + at, row);
-                const float b = level.b[cells.place(run.begin + at, row)];
-                const float product = StencilMatrix<float>::product(numbers, x, cells.cols());
-                *x += (b - product) / numbers[StencilMatrix<float>::middle];
+            if (order == Order::forward) {
+                relaxRun<1>(level.matrix, cells, cells.runs()[k], level.b, level.x);
+            } else {
+                relaxRun<-1>(level.matrix, cells, cells.runs()[k], level.b, level.x);
             }
         }
     };

@@ -63,18 +63,18 @@ template void addPull(const ActiveCells&, const Footprint&, double, double, Sten
                       Field&);
 
 std::vector<double> thinningWeights(const std::vector<Sample>& samples, double block_m) {
-    std::map<std::pair<std::int64_t, std::int64_t>, int> counts;
+    std::map<std::pair<std::int64_t, std::int64_t>, double> counts;
     const auto blockOf = [block_m](const Sample& s) {
         return std::pair(static_cast<std::int64_t>(std::floor(s.point.x_m / block_m)),
                          static_cast<std::int64_t>(std::floor(s.point.y_m / block_m)));
     };
     for (const Sample& sample : samples) {
-        ++counts[blockOf(sample)];
+        counts[blockOf(sample)] += sample.soundings;
     }
     std::vector<double> weights;
     weights.reserve(samples.size());
     for (const Sample& sample : samples) {
-        weights.push_back(1.0 / counts[blockOf(sample)]);
+        weights.push_back(sample.soundings / counts[blockOf(sample)]);
     }
     return weights;
 }

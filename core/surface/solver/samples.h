@@ -25,12 +25,12 @@ struct Footprint {
 [[nodiscard]] std::optional<Footprint> footprintOf(const ActiveCells& cells,
                                                    const grid::GridFrame& frame, geo::WaterPoint p);
 
-/// One depth that the surface is held to.
+/// One depth that the surface is held to: that of a sounding, or the mean of several.
 struct Sample {
     Footprint at;
     geo::WaterPoint point;
     double depth_m = 0.0;
-    std::size_t sounding = 0; ///< Position in the soundings given.
+    double soundings = 1.0; ///< How many it stands for.
 };
 
 /// Adds weight x (value at the footprint - value)^2 to the energy: its matrix and right side.
@@ -38,7 +38,7 @@ template <class Number>
 void addPull(const ActiveCells& cells, const Footprint& at, double value, double weight,
              StencilMatrix<Number>& matrix, Field& right);
 
-/// For each sample 1 / (samples in the same block of `block_m`).
+/// For each sample its share of the soundings in the same block of `block_m`.
 [[nodiscard]] std::vector<double> thinningWeights(const std::vector<Sample>& samples,
                                                   double block_m);
 

@@ -29,12 +29,16 @@ std::vector<ShorePull> shorePullsOf(const geo::Outline& outline, const ActiveCel
                 ShorePull& pull = byCell[place];
                 pull.place = place;
                 pull.footprints.push_back(*at);
+                pull.middle.x_m += p.x_m;
+                pull.middle.y_m += p.y_m;
             }
         }
     }
     std::vector<ShorePull> pulls;
     pulls.reserve(byCell.size());
     for (auto& [place, pull] : byCell) {
+        const auto count = static_cast<double>(pull.footprints.size());
+        pull.middle = {pull.middle.x_m / count, pull.middle.y_m / count};
         pulls.push_back(std::move(pull));
     }
     return pulls;

@@ -12,6 +12,7 @@ constexpr double shorePointsPerCell = 4.0;
 /// The shore in one cell: where depth 0 is asked for.
 struct ShorePull {
     std::size_t place = 0;             ///< The cell.
+    geo::WaterPoint middle{};          ///< Of its shore points.
     std::vector<Footprint> footprints; ///< Of its shore points.
 };
 

@@ -23,7 +23,8 @@ struct Trial {
     Field trend;
     std::vector<Sample> kept;
     std::vector<Sample> heldOut;
-    std::optional<Bottom> last;
+    std::optional<Bottom> best; ///< Of the tries so far; the next one starts there.
+    Bottom last;
 };
 
 std::vector<double> errorsOf(const Trial& trial, const Bottom& bottom) {
@@ -62,8 +63,10 @@ public:
             trials_.push_back(
                 {BottomDrawer(coarse.cells, shorePullsOf(outline, coarse.cells, coarse.frame()), 1),
                  trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress)),
-                 samplesOf(coarse, soundings, fold.kept),
-                 samplesOf(coarse, soundings, fold.heldOut), std::nullopt});
+                 mergedSamplesOf(coarse, soundings, fold.kept),
+                 samplesOf(coarse, soundings, fold.heldOut),
+                 std::nullopt,
+                 {}});
         }
     }
 
@@ -74,14 +77,14 @@ public:
         settings_.contourStiffness = contourStiffness;
         parallelFor(threads_, trials_.size(), 1, [&](std::size_t first, std::size_t last) {
             for (Trial& trial : std::span(trials_).subspan(first, last - first)) {
-                trial.last = trial.drawer.draw(trial.trend, trial.kept, settings_,
-                                               trial.last ? &*trial.last : nullptr, *progress_);
+                trial.last =
+                    trial.drawer.draw(trial.trend, trial.kept, settings_, trial.best, *progress_);
             }
         });
         std::vector<double> errors;
         for (const Trial& trial : trials_) {
-            choice.wasStopped = choice.wasStopped || trial.last->wasStopped;
-            const std::vector<double> more = errorsOf(trial, *trial.last);
+            choice.wasStopped = choice.wasStopped || trial.last.wasStopped;
+            const std::vector<double> more = errorsOf(trial, trial.last);
             errors.insert(errors.end(), more.begin(), more.end());
         }
         if (choice.wasStopped) {
@@ -97,6 +100,9 @@ public:
         choice.stiffness = stiffness;
         choice.contourStiffness = contourStiffness;
         choice.heldOut = error;
+        for (Trial& trial : trials_) {
+            trial.best = std::move(trial.last);
+        }
         return true;
     }
 
@@ -125,20 +131,30 @@ StiffnessChoice chooseStiffness(const Ground& coarse, const TrendGround& trendGr
     }
     Trials trials(coarse, trendGround, outline, soundings, positions, settings, progress);
     trials.isBetter(choice.stiffness, choice.contourStiffness, choice);
-    if (!stiffness) {
-        // one after the other as long as it gets better, towards soft, and if that is no good
-        // towards stiff
-        bool isSofter = trials.isBetter(100.0, choice.contourStiffness, choice);
-        for (const double a : {1000.0, 3000.0}) {
-            if (isSofter || choice.wasStopped) {
-                break;
+    // one after the other as long as it gets better, towards soft, and if that is no good towards
+    // stiff
+    const auto goOn = [&](std::initializer_list<double> values, const auto& isBetter) {
+        for (const double value : values) {
+            if (choice.wasStopped || !isBetter(value)) {
+                return value != *values.begin();
             }
-            isSofter = !trials.isBetter(a, choice.contourStiffness, choice);
+        }
+        return true;
+    };
+    if (!stiffness) {
+        const auto isBetter = [&](double a) {
+            return trials.isBetter(a, choice.contourStiffness, choice);
+        };
+        if (!goOn({100.0, 30.0}, isBetter)) {
+            goOn({1000.0, 3000.0}, isBetter);
         }
     }
-    for (const double b : {10.0, 100.0}) {
-        if (!contourStiffness && !choice.wasStopped) {
-            trials.isBetter(choice.stiffness, b, choice);
+    if (!contourStiffness) {
+        const auto isBetter = [&](double b) {
+            return trials.isBetter(choice.stiffness, b, choice);
+        };
+        if (!goOn({100.0}, isBetter)) {
+            goOn({10.0}, isBetter);
         }
     }
     return choice;

@@ -17,9 +17,10 @@ struct StiffnessChoice {
     bool wasStopped = false;
 };
 
-/// Tries a = 100, 300, 1000, 3000 and then b2 = 10, 30, 100 (those not set beforehand) on trial
-/// cells with stretches of 60 soundings held out in two folds of six, going on while the mean
-/// absolute error gets less; the common 300 and 30 where there are fewer than 60 soundings.
+/// Tries a = 300, then 100 and 30 or else 1000 and 3000, and then b2 = 30, 100 or else 10 (those
+/// not set beforehand) on trial cells with stretches of 60 soundings held out in two folds of six,
+/// going on while the mean absolute error gets less; the common 300 and 30 where there are fewer
+/// than 60 soundings.
 [[nodiscard]] StiffnessChoice
 chooseStiffness(const Ground& coarse, const TrendGround& trendGround, const geo::Outline& outline,
                 std::span<const soundings::KeptSounding> soundings,

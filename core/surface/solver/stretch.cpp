@@ -12,8 +12,11 @@ namespace {
 
 constexpr double block_m = 25.0;
 constexpr double membrane = 3.0;
-constexpr double reach_m = 200.0;
-constexpr double bending = 30000.0;
+constexpr double reach_m = 400.0;
+constexpr double bending = 300000.0;
+/// What the trend may miss by without being stretched: a share of its own depth and some metres.
+constexpr double missShare = 0.2;
+constexpr double miss_m = 0.3;
 constexpr double leastStretch = -0.9;
 constexpr double mostStretch = 4.0;
 constexpr double tolerance = 2e-3;
@@ -33,7 +36,7 @@ Field stretched(const ActiveCells& cells, const Field& trend, const std::vector<
         if (m < 1e-3) {
             continue;
         }
-        const double weight = thin[i] / (0.09 * m * m + 0.09);
+        const double weight = thin[i] / (missShare * missShare * m * m + miss_m * miss_m);
         addPull(cells, samples[i].at, (samples[i].depth_m - m) / m, weight * m * m, matrix, right);
     }
     Multigrid multigrid(cells, threads);

@@ -12,7 +12,7 @@ constexpr double block_m = 25.0;
 constexpr double huber = 1.5;
 constexpr int rounds = 6;
 /// A little pull to 0 for the widest shapes, as a share of the soundings, `narrower` times as much
-/// for each narrower pair: where soundings are too few to tell, the gentle bank is taken.
+/// for each narrower length: where soundings are too few to tell, the gentle bank is taken.
 constexpr double ridge = 1e-4;
 constexpr double narrower = 2.5;
 
@@ -54,6 +54,30 @@ std::vector<double> nonNegativeLeastSquares(const std::vector<double>& g,
     return x;
 }
 
+NormalEquations normalEquationsOf(const std::vector<double>& values,
+                                  const std::vector<double>& weights,
+                                  const std::vector<Sample>& samples) {
+    const std::size_t n = samples.empty() ? 0 : values.size() / samples.size();
+    NormalEquations sums{std::vector<double>(n * n, 0.0), std::vector<double>(n, 0.0), 0.0};
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        const double* own = values.data() + i * n;
+        sums.weight += weights[i];
+        for (std::size_t k = 0; k < n; ++k) {
+            const double weighted = weights[i] * own[k];
+            sums.c[k] += weighted * samples[i].depth_m;
+            for (std::size_t l = 0; l <= k; ++l) {
+                sums.g[k * n + l] += weighted * own[l];
+            }
+        }
+    }
+    for (std::size_t k = 0; k < n; ++k) {
+        for (std::size_t l = 0; l < k; ++l) {
+            sums.g[l * n + k] = sums.g[k * n + l];
+        }
+    }
+    return sums;
+}
+
 Field trendOf(const ActiveCells& cells, const TrendBasis& basis,
               const std::vector<Sample>& samples) {
     const std::size_t n = basis.shapes.size();
@@ -62,30 +86,18 @@ Field trendOf(const ActiveCells& cells, const TrendBasis& basis,
     std::vector<double> values(count * n);
     for (std::size_t i = 0; i < count; ++i) {
         for (std::size_t k = 0; k < n; ++k) {
-            values[i * n + k] = samples[i].at.of(basis.shapes[k]);
+            values[i * n + k] = samples[i].at.of(basis.shapes[k].rise);
         }
     }
     std::vector<double> weights = thin;
-    std::vector<double> x;
+    std::vector<double> x(n, 0.0);
     std::vector<double> errors(count);
-    for (int round = 0; round < rounds; ++round) {
-        std::vector<double> g(n * n, 0.0);
-        std::vector<double> c(n, 0.0);
-        double total = 0.0;
-        for (std::size_t i = 0; i < count; ++i) {
-            total += weights[i];
-            for (std::size_t k = 0; k < n; ++k) {
-                c[k] += weights[i] * values[i * n + k] * samples[i].depth_m;
-                for (std::size_t l = 0; l < n; ++l) {
-                    g[k * n + l] += weights[i] * values[i * n + k] * values[i * n + l];
-                }
-            }
-        }
+    for (int round = 0; round < rounds && count > 0; ++round) {
+        NormalEquations sums = normalEquationsOf(values, weights, samples);
         for (std::size_t k = 0; k < n; ++k) {
-            const std::size_t pairsWider = (n - 1 - k) / 2;
-            g[k * n + k] += ridge * total * std::pow(narrower, static_cast<double>(pairsWider));
+            sums.g[k * n + k] += ridge * sums.weight * std::pow(narrower, basis.shapes[k].wider);
         }
-        x = nonNegativeLeastSquares(g, c);
+        x = nonNegativeLeastSquares(sums.g, sums.c);
         for (std::size_t i = 0; i < count; ++i) {
             errors[i] = -samples[i].depth_m;
             for (std::size_t k = 0; k < n; ++k) {
@@ -100,7 +112,7 @@ Field trendOf(const ActiveCells& cells, const TrendBasis& basis,
     Field trend(cells.places(), 0.0);
     cells.forEach([&](std::size_t p, std::size_t) {
         for (std::size_t k = 0; k < n; ++k) {
-            trend[p] += x[k] * basis.shapes[k][p];
+            trend[p] += x[k] * basis.shapes[k].rise[p];
         }
     });
     return trend;

@@ -6,6 +6,18 @@
 
 namespace surface::solver {
 
+/// What is left of many equations when their squares are summed: x'Gx / 2 - c'x.
+struct NormalEquations {
+    std::vector<double> g; ///< Symmetric, row by row.
+    std::vector<double> c;
+    double weight = 0.0; ///< In all.
+};
+
+/// Of sum_i weight_i (sum_k x_k values_ik - depth_i)^2, `values` sample by sample.
+[[nodiscard]] NormalEquations normalEquationsOf(const std::vector<double>& values,
+                                                const std::vector<double>& weights,
+                                                const std::vector<Sample>& samples);
+
 /// How deep this water tends to be at each cell: the mixture of the basis shapes, none negative,
 /// that fits the samples best. Samples are thinned by blocks of 25 m, so that dense tracks do not
 /// outvote lone ones, and weighted after Huber.

@@ -11,6 +11,7 @@ namespace surface::solver {
 namespace {
 
 constexpr std::array<double, 5> lengths_m{8.0, 20.0, 50.0, 125.0, 312.0};
+constexpr std::array<double, 5> shelves_m{10.0, 20.0, 40.0, 80.0, 160.0};
 constexpr double tolerance = 1e-3;
 
 /// The five-point matrix of u - L^2 lap(u). A side towards a cell whose centre is on land leads to
@@ -49,11 +50,14 @@ TrendBasis trendBasisOf(const ActiveCells& cells, const Field& shore_m, const Fi
     TrendBasis basis;
     Multigrid multigrid(cells, threads);
     Field u(cells.places(), 0.0);
+    const auto add = [&](int wider, const auto& riseAt) {
+        TrendShape& shape = basis.shapes.emplace_back(Field(cells.places(), 0.0), wider);
+        cells.forEach(
+            [&](std::size_t p, std::size_t) { shape.rise[p] = isInside[p] * riseAt(shore_m[p]); });
+    };
+    int wider = static_cast<int>(lengths_m.size());
     for (const double length_m : lengths_m) {
-        Field& near = basis.shapes.emplace_back(cells.places(), 0.0);
-        cells.forEach([&](std::size_t p, std::size_t) {
-            near[p] = isInside[p] * (1.0 - std::exp(-shore_m[p] / length_m));
-        });
+        add(--wider, [length_m](double s_m) { return 1.0 - std::exp(-s_m / length_m); });
         const StencilMatrix<double> matrix = screenedMatrix(cells, shore_m, isInside, length_m);
         multigrid.setMatrix(matrix);
         const Ended ended =
@@ -61,7 +65,13 @@ TrendBasis trendBasisOf(const ActiveCells& cells, const Field& shore_m, const Fi
         if (ended.wasStopped) {
             return {};
         }
-        basis.shapes.push_back(u);
+        basis.shapes.push_back({u, wider});
+    }
+    wider = static_cast<int>(shelves_m.size());
+    for (const double length_m : shelves_m) {
+        add(--wider, [length_m](double s_m) {
+            return 1.0 - std::exp(-(s_m / length_m) * (s_m / length_m));
+        });
     }
     return basis;
 }

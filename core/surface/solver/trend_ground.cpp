@@ -44,7 +44,7 @@ base::Result<TrendGround> TrendGround::of(const geo::Outline& outline, units::Le
 Field TrendGround::trendFrom(std::span<const soundings::KeptSounding> soundings,
                              std::span<const std::size_t> positions,
                              const base::Progress& progress) const {
-    const std::vector<Sample> samples = samplesOf(ground_, soundings, positions);
+    const std::vector<Sample> samples = mergedSamplesOf(ground_, soundings, positions);
     const Field trend = trendOf(ground_.cells, basis_, samples);
     return stretched(ground_.cells, trend, samples, threads_, progress);
 }

@@ -189,8 +189,8 @@ observeErrors(const Ground& coarse, const TrendGround& trendGround, const geo::O
                                      static_cast<int>(isDense ? 2 * k : k));
             const Field trend =
                 trendGround.onto(coarse, trendGround.trendFrom(soundings, fold.kept, progress));
-            const Bottom bottom = drawer.draw(trend, samplesOf(coarse, soundings, fold.kept), each,
-                                              nullptr, progress);
+            const Bottom bottom = drawer.draw(trend, mergedSamplesOf(coarse, soundings, fold.kept),
+                                              each, std::nullopt, progress);
             if (bottom.wasStopped) {
                 wasStopped = true;
                 return;

@@ -10,7 +10,7 @@ namespace {
 
 /// Raised whenever a derivation changes so that what was kept from an earlier version no longer
 /// holds.
-constexpr int methodVersion = 3;
+constexpr int methodVersion = 4;
 
 void takeClosed(Stamp& stamp, const logbook::HouseRules& rules) {
     const auto& [rodLimit, closed, season, notes] = rules;

@@ -162,7 +162,12 @@ TEST(CellRule, TakesTheRoundSizeThatSuitsTheWater) {
         return surface::solver::trialCellFor(water.outline, Length::metres(cell_m)).inMetres();
     };
     EXPECT_EQ(trial(small, 5.0), 10.0);
-    EXPECT_EQ(trial(large, 3.0), 10.0); // 2000 m / 200
+    EXPECT_NEAR(trial(large, 3.0), 14.142, 0.001); // 20,000 of them on 2000 m x 2000 m
+    const auto trust = [](const support::MadeUpWater& water, double cell_m) {
+        return surface::solver::trustCellFor(water.outline, Length::metres(cell_m)).inMetres();
+    };
+    EXPECT_EQ(trust(small, 5.0), 10.0);
+    EXPECT_EQ(trust(large, 3.0), 10.0); // 2000 m / 200
 }
 
 TEST(DrawRules, ASoundingBesideTheShoreByLessThanItsErrorIsStillInTheWater) {
@@ -293,6 +298,28 @@ TEST_F(KeepingTheChoice, ReportsWhatWasUsedHeldOutAndLeftOut) {
     EXPECT_EQ(result.report.heldOut->soundings, static_cast<int>(held));
     EXPECT_GT(result.report.heldOut->mean_m, 0.0);
     EXPECT_LT(result.report.heldOut->median_m, 0.3);
+}
+
+// Humps of a metre 40 m apart, sounded every 3 m on lines 8 m apart: what is smoothed there is
+// missed. On an even bank nothing is gained by following each sounding.
+TEST(ChoiceRule, TakesTheSoftestWhereTheBottomIsRoughAndNotWhereItIsEven) {
+    const auto chosen = [](const support::Bottom& bottom, double noise_m) {
+        const support::MadeUpWater water = support::madeUpWater(
+            {{support::rectangle(-150.0, -150.0, 150.0, 150.0), {}}}, bottom, 4.0);
+        DrawSettings settings;
+        settings.cell = Length::metres(4.0);
+        settings.withTrust = false;
+        base::Progress silent;
+        return surface::drawWater(water.outline, tracks::lines(water, 8.0, 3.0, noise_m), settings,
+                                  silent)
+            .value()
+            .report;
+    };
+    const auto rough = chosen(
+        [](geo::WaterPoint p) { return 6.0 + std::sin(p.x_m / 6.4) * std::sin(p.y_m / 6.4); }, 0.0);
+    EXPECT_EQ(rough.stiffness, 30.0);
+    const auto even = chosen([](geo::WaterPoint p) { return 6.0 + 0.01 * p.x_m; }, 0.3);
+    EXPECT_GE(even.stiffness, 300.0);
 }
 
 TEST_F(KeepingTheChoice, NeedsSixtySoundingsToHoldOutFrom) {

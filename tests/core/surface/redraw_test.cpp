@@ -75,7 +75,7 @@ TEST_F(Redraw, AfterAFewSoundingsIsNearlyTheDrawingAfresh) {
     EXPECT_EQ(again.report.stiffness, before_.report.stiffness);
     EXPECT_EQ(again.report.trustCurve, before_.report.trustCurve);
     EXPECT_GT(alikeShare(again, drawnStiff(fewer), 0.05), 0.99);
-    EXPECT_LT(again.report.iterations, before_.report.iterations);
+    EXPECT_LE(again.report.iterations, before_.report.iterations);
 }
 
 TEST_F(Redraw, BelievesSoundingsThatContradictWhatWasDrawn) {

@@ -7,6 +7,7 @@
 #include "core/surface/solver/trend.h"
 #include "core/surface/solver/trend_ground.h"
 #include "core/surface/solver/trust_calibration.h"
+#include "tests/core/surface/dense.h"
 #include "tests/core/surface/tracks.h"
 
 #include <cmath>
@@ -44,39 +45,6 @@ struct System {
     Field right;
 };
 
-/// Solution by elimination with all numbers kept.
-std::vector<double> solvedDirectly(const System& system) {
-    const std::size_t n = system.cells.unknowns();
-    std::vector<std::vector<double>> a(n, std::vector<double>(n + 1, 0.0));
-    system.cells.forEach([&](std::size_t place, std::size_t unknown) {
-        for (int k = 0; k < 25; ++k) {
-            const std::size_t other = Matrix::stepped(system.cells, place, {k % 5 - 2, k / 5 - 2});
-            if (system.cells.isActive(other)) {
-                a[unknown][static_cast<std::size_t>(system.cells.unknownAt(other))] =
-                    system.matrix.row(unknown)[k];
-            }
-        }
-        a[unknown][n] = system.right[place];
-    });
-    for (std::size_t j = 0; j < n; ++j) {
-        for (std::size_t i = j + 1; i < n; ++i) {
-            const double factor = a[i][j] / a[j][j];
-            for (std::size_t k = j; factor != 0.0 && k <= n; ++k) {
-                a[i][k] -= factor * a[j][k];
-            }
-        }
-    }
-    std::vector<double> x(n);
-    for (std::size_t i = n; i-- > 0;) {
-        double rest = a[i][n];
-        for (std::size_t k = i + 1; k < n; ++k) {
-            rest -= a[i][k] * x[k];
-        }
-        x[i] = rest / a[i][i];
-    }
-    return x;
-}
-
 TEST(Solver, AgreesWithADirectSolution) {
     const System system;
     Multigrid multigrid(system.cells, 1);
@@ -86,10 +54,55 @@ TEST(Solver, AgreesWithADirectSolution) {
     const auto ended = surface::solver::conjugateGradients(system.cells, system.matrix, multigrid,
                                                            system.right, x, 1e-4, 1, progress);
     EXPECT_LT(ended.iterations, 30);
-    const std::vector<double> exact = solvedDirectly(system);
+    const dense::Vector exact = dense::solved(dense::of(system.cells, system.matrix),
+                                              dense::of(system.cells, system.right));
     system.cells.forEach([&](std::size_t place, std::size_t unknown) {
         ASSERT_NEAR(x[place], exact[unknown], 0.005);
     });
+}
+
+TEST(StencilMatrix, TimesAFieldIsTheSumOfItsNumbersTimesTheValuesAround) {
+    const System system;
+    std::mt19937 random(5);
+    std::uniform_real_distribution<double> any(-1.0, 1.0);
+    Field x(system.cells.places(), 0.0);
+    system.cells.forEach([&](std::size_t p, std::size_t) { x[p] = any(random); });
+    Field y(system.cells.places(), 0.0);
+    surface::solver::multiply(system.cells, system.matrix, x, y, 1);
+    const dense::Vector exact =
+        dense::product(dense::of(system.cells, system.matrix), dense::of(system.cells, x));
+    system.cells.forEach([&](std::size_t place, std::size_t unknown) {
+        ASSERT_NEAR(y[place], exact[unknown], 1e-9);
+    });
+}
+
+// One after the other from the north-west, three rows apart at once, and back the same way: the
+// cycle is symmetric, as conjugate gradients need it to be.
+TEST(Multigrid, CyclesAreSymmetric) {
+    const System system;
+    Multigrid multigrid(system.cells, 1);
+    multigrid.setMatrix(system.matrix);
+    std::mt19937 random(6);
+    std::uniform_real_distribution<double> any(-1.0, 1.0);
+    Field a(system.cells.places(), 0.0);
+    Field b = a;
+    system.cells.forEach([&](std::size_t p, std::size_t) {
+        a[p] = any(random);
+        b[p] = any(random);
+    });
+    Field ofA = a;
+    Field ofB = b;
+    multigrid.cycle(a, ofA);
+    multigrid.cycle(b, ofB);
+    double along = 0.0;
+    double across = 0.0;
+    double size = 0.0;
+    system.cells.forEach([&](std::size_t p, std::size_t) {
+        along += ofA[p] * b[p];
+        across += a[p] * ofB[p];
+        size += std::abs(ofA[p] * b[p]);
+    });
+    EXPECT_NEAR(along, across, 1e-4 * size);
 }
 
 TEST(BottomOperator, IsTheMatrixOfItsEnergyForAnyThreads) {
@@ -194,14 +207,14 @@ TEST(Trend, HearsEachBlockOnceHoweverDenselySounded) {
     std::vector<surface::solver::Sample> samples;
     const auto sound = [&](geo::WaterPoint p, double depth_m) {
         const auto at = surface::solver::footprintOf(cells, water.mask.frame(), p);
-        samples.push_back({at.value(), p, depth_m, samples.size()});
+        samples.push_back({at.value(), p, depth_m});
     };
     for (int k = 0; k < 50; ++k) {
         sound({8.0 + 0.1 * k, 12.0}, 3.0);
     }
     sound({60.0, 60.0}, 3.04);
     sound({110.0, 10.0}, 3.04);
-    const surface::solver::TrendBasis one{{Field(cells.places(), 1.0)}};
+    const surface::solver::TrendBasis one{{{Field(cells.places(), 1.0), 0}}};
     const Field trend = surface::solver::trendOf(cells, one, samples);
     cells.forEach([&](std::size_t place, std::size_t) {
         EXPECT_NEAR(trend[place], (3.0 + 2.0 * 3.04) / 3.0, 0.002);
