@@ -2,6 +2,7 @@
 #include "core/surface/trust.h"
 
 #include <cmath>
+#include <numeric>
 #include <utility>
 
 namespace surface {
@@ -19,7 +20,18 @@ std::string_view wordFor(TrustName name) {
 }
 
 TrustGrid::TrustGrid(grid::Grid<float> halfWidth_m, grid::Grid<TrustName> names)
-    : halfWidth_m_(std::move(halfWidth_m)), names_(std::move(names)) {}
+    : halfWidth_m_(std::move(halfWidth_m)), names_(std::move(names)) {
+    std::array<std::size_t, 3> bearing{};
+    for (std::size_t i = 0; i < halfWidth_m_.size(); ++i) {
+        if (!std::isnan(halfWidth_m_[i])) {
+            ++bearing[static_cast<std::size_t>(names_[i])];
+        }
+    }
+    const std::size_t all = std::accumulate(bearing.begin(), bearing.end(), std::size_t{0});
+    for (std::size_t name = 0; all > 0 && name < shares_.size(); ++name) {
+        shares_[name] = static_cast<double>(bearing[name]) / static_cast<double>(all);
+    }
+}
 
 bool TrustGrid::has(grid::Cell c) const {
     return frame().holds(c) && !std::isnan(halfWidth_m_[c]);
@@ -43,15 +55,7 @@ std::optional<units::Length> TrustGrid::halfWidthAt(geo::WaterPoint p) const {
 }
 
 double TrustGrid::shareOf(TrustName name) const {
-    std::size_t all = 0;
-    std::size_t bearing = 0;
-    for (std::size_t i = 0; i < halfWidth_m_.size(); ++i) {
-        if (!std::isnan(halfWidth_m_[i])) {
-            ++all;
-            bearing += names_[i] == name ? 1 : 0;
-        }
-    }
-    return all == 0 ? 0.0 : static_cast<double>(bearing) / static_cast<double>(all);
+    return shares_[static_cast<std::size_t>(name)];
 }
 
 } // namespace surface

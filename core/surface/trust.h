@@ -4,6 +4,7 @@
 #include "core/grid/grid.h"
 #include "core/units/depth.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string_view>
@@ -48,6 +49,7 @@ public:
 private:
     grid::Grid<float> halfWidth_m_;
     grid::Grid<TrustName> names_;
+    std::array<double, 3> shares_{}; ///< By name: asked for at every turn of a hand.
 };
 
 } // namespace surface
