@@ -12,6 +12,7 @@
 #include "core/water/document/derived.h"
 #include "core/water/document/planned_day.h"
 #include "core/water/document/water.h"
+#include "core/water/questions/compare_years.h"
 
 #include <memory>
 #include <optional>
@@ -45,6 +46,8 @@ struct ChartContent {
     std::shared_ptr<const std::vector<logbook::Stay>>
         offeredStays; ///< Found in the track and not in the log yet; absent where there are none.
     std::shared_ptr<const ShownRates> rates; ///< By place; absent unless they are to be shown.
+    /// Against an earlier survey; absent unless one was compared.
+    std::shared_ptr<const water::YearsCompared> years;
     /// The part of the log that is to be seen; absent: all of it.
     std::optional<water::ReviewQuestion> logAsked;
     std::shared_ptr<const water::Backdrop> backdrop; ///< Absent until one is chosen.

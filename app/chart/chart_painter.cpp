@@ -6,6 +6,7 @@
 #include "app/chart/furniture.h"
 #include "app/chart/key_room.h"
 #include "app/chart/layers/backdrop_layer.h"
+#include "app/chart/layers/change_layer.h"
 #include "app/chart/layers/closed_layer.h"
 #include "app/chart/layers/contours_layer.h"
 #include "app/chart/layers/crossings_layer.h"
@@ -35,22 +36,22 @@ using Layers = std::array<std::unique_ptr<Layer>, allLayerKinds.size()>;
 /// All layers in the order of LayerKind, from the bottom up.
 const Layers& layers() {
     static const Layers all{std::make_unique<BackdropLayer>(),  std::make_unique<DepthLayer>(),
-                            std::make_unique<RatesLayer>(),     std::make_unique<ContoursLayer>(),
-                            std::make_unique<StructureLayer>(), std::make_unique<WeedLayer>(),
-                            std::make_unique<SectionsLayer>(),  std::make_unique<ClosedLayer>(),
-                            std::make_unique<SoundingsLayer>(), std::make_unique<CrossingsLayer>(),
-                            std::make_unique<NextLinesLayer>(), std::make_unique<PlacesLayer>(),
-                            std::make_unique<LogLayer>(),       std::make_unique<MarksLayer>(),
-                            std::make_unique<FurnitureLayer>()};
+                            std::make_unique<RatesLayer>(),     std::make_unique<ChangeLayer>(),
+                            std::make_unique<ContoursLayer>(),  std::make_unique<StructureLayer>(),
+                            std::make_unique<WeedLayer>(),      std::make_unique<SectionsLayer>(),
+                            std::make_unique<ClosedLayer>(),    std::make_unique<SoundingsLayer>(),
+                            std::make_unique<CrossingsLayer>(), std::make_unique<NextLinesLayer>(),
+                            std::make_unique<PlacesLayer>(),    std::make_unique<LogLayer>(),
+                            std::make_unique<MarksLayer>(),     std::make_unique<FurnitureLayer>()};
     return all;
 }
 
 /// Whose letters go first where there is room for one only.
-constexpr std::array letterOrder{LayerKind::furniture, LayerKind::marks,     LayerKind::sections,
-                                 LayerKind::closed,    LayerKind::nextLines, LayerKind::places,
-                                 LayerKind::structure, LayerKind::contours,  LayerKind::log,
-                                 LayerKind::crossings, LayerKind::soundings, LayerKind::weed,
-                                 LayerKind::depth,     LayerKind::rates,     LayerKind::backdrop};
+constexpr std::array letterOrder{
+    LayerKind::furniture, LayerKind::marks,     LayerKind::sections,  LayerKind::closed,
+    LayerKind::nextLines, LayerKind::places,    LayerKind::structure, LayerKind::contours,
+    LayerKind::log,       LayerKind::crossings, LayerKind::soundings, LayerKind::weed,
+    LayerKind::depth,     LayerKind::rates,     LayerKind::change,    LayerKind::backdrop};
 static_assert(letterOrder.size() == allLayerKinds.size());
 
 } // namespace
@@ -82,8 +83,9 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
         if (kind != LayerKind::furniture) {
             each(kind, [&](const Layer& layer) {
                 // What lies on the bottom ends where the water does.
-                const bool isOnBottom = kind == LayerKind::rates || kind == LayerKind::structure ||
-                                        kind == LayerKind::weed || kind == LayerKind::sections;
+                const bool isOnBottom = kind == LayerKind::rates || kind == LayerKind::change ||
+                                        kind == LayerKind::structure || kind == LayerKind::weed ||
+                                        kind == LayerKind::sections;
                 if (waterLeft && isOnBottom) {
                     painter.setClipPath(*waterLeft, Qt::IntersectClip);
                 }

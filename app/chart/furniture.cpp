@@ -2,6 +2,7 @@
 #include "app/chart/furniture.h"
 
 #include "app/chart/ashore_banner.h"
+#include "app/chart/change_sign.h"
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/key_room.h"
@@ -352,6 +353,9 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
     if (on.content.derived.checked && !on.content.derived.checked->crossings.empty() &&
         on.content.shown.contains(LayerKind::crossings)) {
         add(crossingKeySize(s), drawCrossingKey);
+    }
+    if (on.content.years && on.content.shown.contains(LayerKind::change)) {
+        add(changeKeySize(s), drawChangeKey);
     }
     return pieces;
 }

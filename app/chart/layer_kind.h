@@ -10,6 +10,7 @@ enum class LayerKind {
     backdrop,  ///< A picture or lines from a file, under everything.
     depth,     ///< Bands of the depth ramp, faded where the depth is a guess.
     rates,     ///< Sections or zones shaded by what they gave.
+    change,    ///< What the bottom has done since an earlier survey.
     contours,  ///< Lines of equal depth with their labels.
     structure, ///< Drop-offs, humps and the rest as drawn texture.
     weed,
@@ -25,9 +26,9 @@ enum class LayerKind {
 };
 
 inline constexpr std::array allLayerKinds{
-    LayerKind::backdrop,  LayerKind::depth,     LayerKind::rates,     LayerKind::contours,
-    LayerKind::structure, LayerKind::weed,      LayerKind::sections,  LayerKind::closed,
-    LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines, LayerKind::places,
-    LayerKind::log,       LayerKind::marks,     LayerKind::furniture};
+    LayerKind::backdrop, LayerKind::depth,     LayerKind::rates,     LayerKind::change,
+    LayerKind::contours, LayerKind::structure, LayerKind::weed,      LayerKind::sections,
+    LayerKind::closed,   LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines,
+    LayerKind::places,   LayerKind::log,       LayerKind::marks,     LayerKind::furniture};
 
 } // namespace chart

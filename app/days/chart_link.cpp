@@ -55,8 +55,9 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
                      QObject* parent)
     : QObject(parent), open_(open), preferences_(preferences) {
     content_.shown = {chart::allLayerKinds.begin(), chart::allLayerKinds.end()};
-    for (const LayerKind kind : {LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines,
-                                 LayerKind::marks, LayerKind::log, LayerKind::rates}) {
+    for (const LayerKind kind :
+         {LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines, LayerKind::marks,
+          LayerKind::log, LayerKind::rates, LayerKind::change}) {
         content_.shown.erase(kind);
     }
     connect(&open_, &open_water::OpenWater::glimpsed, this,
@@ -75,6 +76,7 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
         content_.dayTrack.reset();
         content_.offeredStays.reset();
         content_.rates.reset();
+        content_.years.reset();
         content_.logAsked.reset();
         content_.selection = {};
         emit selectionChanged();
@@ -369,6 +371,12 @@ void ChartLink::setOfferedStays(std::shared_ptr<const std::vector<logbook::Stay>
 
 void ChartLink::setRates(std::shared_ptr<const chart::ShownRates> rates) {
     if (replace(content_.rates, std::move(rates))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setYears(std::shared_ptr<const water::YearsCompared> years) {
+    if (replace(content_.years, std::move(years))) {
         emit contentChanged();
     }
 }

@@ -67,6 +67,8 @@ public:
     /// Stays found in the track that are not in the log yet; null for none.
     void setOfferedStays(std::shared_ptr<const std::vector<logbook::Stay>> stays);
     void setRates(std::shared_ptr<const chart::ShownRates> rates);
+    /// What the bottom has done since an earlier survey; null for nothing.
+    void setYears(std::shared_ptr<const water::YearsCompared> years);
     /// Shows only this part of the log; nothing for all of it.
     void setLogAsked(std::optional<water::ReviewQuestion> asked);
     /// Asks the canvas to show the place.

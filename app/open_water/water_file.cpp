@@ -55,8 +55,9 @@ base::Result<FirstLook> firstLookAt(const std::filesystem::path& path, base::Pro
 }
 
 base::Result<WaterFile> readWaterFile(const std::filesystem::path& path, base::Progress& progress,
-                                      const std::function<void(const FirstLook&)>& look) {
-    auto store = store::openWithCopy(path);
+                                      const std::function<void(const FirstLook&)>& look,
+                                      store::Purpose purpose) {
+    auto store = store::openWithCopy(path, purpose);
     if (!store) {
         return std::unexpected(store.error());
     }

@@ -26,7 +26,8 @@ struct WaterFile {
 /// reading; cancelled.
 [[nodiscard]] base::Result<WaterFile>
 readWaterFile(const std::filesystem::path& path, base::Progress& progress,
-              const std::function<void(const FirstLook&)>& look = nullptr);
+              const std::function<void(const FirstLook&)>& look = nullptr,
+              store::Purpose purpose = store::Purpose::writing);
 
 /// The shore and the drawing kept in a water file that is not going to be changed through this: one
 /// of the waters opened lately, or a copy. Quick however long its lists are. Writes nothing.

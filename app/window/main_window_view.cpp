@@ -35,7 +35,7 @@ const QString stepsKey = QStringLiteral("steps");
 
 void MainWindow::layLayersMenu() {
     using chart::LayerKind;
-    const std::array<std::pair<LayerKind, QString>, 14> names{
+    const std::array<std::pair<LayerKind, QString>, 15> names{
         {{LayerKind::depth, tr("Depths")},
          {LayerKind::contours, tr("Contours")},
          {LayerKind::structure, tr("Structure")},
@@ -49,6 +49,7 @@ void MainWindow::layLayersMenu() {
          {LayerKind::log, tr("Stays and fish")},
          {LayerKind::marks, tr("Marks")},
          {LayerKind::rates, tr("Rates by place")},
+         {LayerKind::change, tr("Change since an earlier survey")},
          {LayerKind::backdrop, tr("Backdrop")}}};
     QMenu* menu = top_->layersMenu();
     for (std::size_t i = 0; i < names.size(); ++i) {
@@ -58,6 +59,7 @@ void MainWindow::layLayersMenu() {
         action->setShortcut(
             kind == LayerKind::backdrop ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
             : kind == LayerKind::rates  ? QKeySequence(QStringLiteral("Ctrl+Shift+F5"))
+            : kind == LayerKind::change ? QKeySequence(QStringLiteral("Ctrl+Shift+F6"))
                                         : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
         addAction(action);
         connect(action, &QAction::triggered, this,

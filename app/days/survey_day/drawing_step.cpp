@@ -2,6 +2,7 @@
 #include "app/days/survey_day/drawing_view.h"
 #include "app/days/survey_day/hypsography_part.h"
 #include "app/days/survey_day/steps.h"
+#include "app/days/survey_day/years_part.h"
 #include "app/edits/change_settings.h"
 #include "app/edits/set_plan.h"
 #include "app/widgets/plain_table.h"
@@ -54,6 +55,8 @@ public:
         how_ = new widgets::PlainTable({tr("How it was drawn"), QString()}, rowsShown, this);
         addWide(how_);
         notes_ = addWords();
+        years_ = new YearsPart(context);
+        addWide(years_);
     }
 
 protected:
@@ -73,6 +76,7 @@ protected:
         how_->setRows(view.how);
         QStringList notes(view.notes.begin(), view.notes.end());
         setWords(notes_, notes.join('\n'));
+        years_->refresh();
         return {view.state, view.isStale};
     }
 
@@ -102,6 +106,7 @@ private:
     HypsographyPart* hypsography_ = nullptr;
     widgets::PlainTable* how_ = nullptr;
     QLabel* notes_ = nullptr;
+    YearsPart* years_ = nullptr;
 };
 
 } // namespace

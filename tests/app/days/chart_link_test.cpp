@@ -83,7 +83,8 @@ TEST_F(ChartLinkTest, BeginsWithClosedWaterOnTheChartAndWithoutTracksMarksAndLog
     for (const LayerKind kind : chart::allLayerKinds) {
         const bool isLater = kind == LayerKind::soundings || kind == LayerKind::crossings ||
                              kind == LayerKind::nextLines || kind == LayerKind::marks ||
-                             kind == LayerKind::log || kind == LayerKind::rates;
+                             kind == LayerKind::log || kind == LayerKind::rates ||
+                             kind == LayerKind::change;
         EXPECT_EQ(link_.content().shown.contains(kind), !isLater) << static_cast<int>(kind);
     }
     QSignalSpy changed(&link_, &ChartLink::contentChanged);
