@@ -64,8 +64,7 @@ double misfitOf(const Sample& sample, const TrackPull& pull, const Bottom& botto
 } // namespace
 
 BottomDrawer::BottomDrawer(const ActiveCells& cells, std::vector<ShorePull> shore, int threads)
-    : cells_(&cells), shore_(std::move(shore)), operator_(cells), multigrid_(cells, threads),
-      right_(cells.places(), 0.0) {}
+    : cells_(&cells), shore_(std::move(shore)), operator_(cells), multigrid_(cells, threads) {}
 
 /// The slopes of the bottom at the samples, for pulls that are not weighed yet.
 void BottomDrawer::takeSlopes(const std::vector<Sample>& samples, const BottomSettings& settings,
@@ -74,12 +73,14 @@ void BottomDrawer::takeSlopes(const std::vector<Sample>& samples, const BottomSe
     if (!(settings.drift.deviation_m > 0.0)) {
         return;
     }
-    Gradient gradient = gradientOf(*cells_, depth_m);
-    Blur(*cells_, driftBlur_m).replace({&gradient.east, &gradient.north}, settings.threads);
-    for (std::size_t i = 0; i < samples.size(); ++i) {
-        if (isOnTrack(samples, i, settings.drift.reach_m)) {
-            pulls_[i].east = samples[i].at.of(gradient.east);
-            pulls_[i].north = samples[i].at.of(gradient.north);
+    // one after the other: on large waters there is no room for both
+    const Blur blur(*cells_, driftBlur_m);
+    for (double TrackPull::*part : {&TrackPull::east, &TrackPull::north}) {
+        const Field change = blur.of(part == &TrackPull::east ? changeEast(*cells_, depth_m)
+                                                              : changeNorth(*cells_, depth_m));
+        for (std::size_t i = 0; i < samples.size(); ++i) {
+            pulls_[i].*part =
+                isOnTrack(samples, i, settings.drift.reach_m) ? samples[i].at.of(change) : 0.0;
         }
     }
 }
@@ -99,11 +100,11 @@ void BottomDrawer::forgetContours(const std::vector<Sample>& samples,
         const int east = std::min(place % cols + reach, cols - 1);
         for (int row = std::max(place / cols - reach, 0);
              row <= std::min(place / cols + reach, cells_->rows() - 1); ++row) {
-            for (Field* part :
+            for (std::vector<float>* part :
                  {&bottom.lay.contours.xx, &bottom.lay.contours.xy, &bottom.lay.contours.yy}) {
                 std::fill(part->begin() + static_cast<std::ptrdiff_t>(cells_->place(west, row)),
                           part->begin() + static_cast<std::ptrdiff_t>(cells_->place(east, row)) + 1,
-                          0.0);
+                          0.0F);
             }
         }
     }
@@ -115,7 +116,7 @@ void BottomDrawer::assemble(const Field& trend, const std::vector<Sample>& sampl
     const double a = settings.stiffness;
     const double membrane = a / (settings.reach_m * settings.reach_m);
     const double alongContours = pass.goesAlongContours ? a * settings.contourStiffness : 0.0;
-    std::ranges::fill(right_, 0.0);
+    right_.assign(cells_->places(), 0.0);
     operator_.setBends(a, membrane, alongContours,
                        pass.goesAlongContours ? &before.lay.contours : nullptr);
     StencilMatrix<float>& matrix = multigrid_.finest();
@@ -182,11 +183,13 @@ void BottomDrawer::solve(const Field& trend, const std::vector<Sample>& samples,
                          const BottomSettings& settings, Pass pass, Bottom& bottom,
                          const base::Progress& progress) {
     assemble(trend, samples, settings, bottom, pass, progress);
+    bottom.lay.slope = {};        // as large as any field, and asked no more
     Field& rest = bottom.depth_m; // for the while of the solution
     cells_->forEach([&](std::size_t p, std::size_t) { rest[p] -= trend[p]; });
     const Ended ended = conjugateGradients(
         *cells_, [&](const Field& x, Field& y) { operator_.multiply(x, y, settings.threads); },
         multigrid_, right_, rest, pass.isLast ? lastTolerance_m : firstTolerance_m, progress);
+    right_ = {}; // what follows needs as much for itself
     bottom.iterations += ended.iterations;
     bottom.wasStopped = ended.wasStopped;
     cells_->forEach([&](std::size_t p, std::size_t) { rest[p] += trend[p]; });

@@ -52,9 +52,9 @@ void BottomOperator::takeDifferences(const Field& x, int row, Row& differences) 
             double alongX = costs(bits, whole::alongX, bending_) * bendX;
             double alongY = costs(bits, whole::alongY, bending_) * bendY;
             if (contours_ != nullptr && (bits & whole::around) != 0) {
-                const double xx = contours_->xx[p];
-                const double xy = contours_->xy[p];
-                const double yy = contours_->yy[p];
+                const auto xx = static_cast<double>(contours_->xx[p]);
+                const auto xy = static_cast<double>(contours_->xy[p]);
+                const auto yy = static_cast<double>(contours_->yy[p]);
                 if (xx + yy >= leastContour) {
                     // rows run south, y runs north: the mixed difference changes its sign
                     const double twist = 0.5 * (north[1] - north[-1] + south[-1] - south[1]);

@@ -10,13 +10,14 @@ namespace {
 
 constexpr int mostIterations = 100;
 
-double dot(const ActiveCells& cells, const Field& a, const Field& b) {
+template <class Number>
+double dot(const ActiveCells& cells, const Field& a, const std::vector<Number>& b) {
     double sum = 0.0;
     for (const ActiveCells::Run& run : cells.runs()) {
         double part = 0.0;
         for (std::size_t p = cells.place(run.begin, run.row); p < cells.place(run.end, run.row);
              ++p) {
-            part += a[p] * b[p];
+            part += a[p] * static_cast<double>(b[p]);
         }
         sum += part;
     }
@@ -30,7 +31,6 @@ Ended conjugateGradients(const ActiveCells& cells, const Apply& apply, Multigrid
     Field& residual = b;
     Field direction(cells.places(), 0.0);
     Field product(cells.places(), 0.0);
-    Field correction(cells.places(), 0.0);
     apply(x, product);
     cells.forEach([&](std::size_t p, std::size_t) { residual[p] -= product[p]; });
     double previous = 0.0;
@@ -40,12 +40,12 @@ Ended conjugateGradients(const ActiveCells& cells, const Apply& apply, Multigrid
             ended.wasStopped = true;
             return ended;
         }
-        preconditioner.cycle(residual, correction);
+        const std::vector<float>& correction = preconditioner.cycle(residual);
         // made conjugate to the direction before, whatever the preconditioner rounded
         const double along = ended.iterations == 0 ? 0.0 : dot(cells, product, correction);
         const double beta = previous > 0.0 ? -along / previous : 0.0;
         cells.forEach([&](std::size_t p, std::size_t) {
-            direction[p] = correction[p] + beta * direction[p];
+            direction[p] = static_cast<double>(correction[p]) + beta * direction[p];
         });
         apply(direction, product);
         const double bend = dot(cells, direction, product);

@@ -71,9 +71,9 @@ void addContourBending(const ActiveCells& cells, const ContourDirections& direct
                        StencilMatrix<Number>& matrix) {
     const double w = weight / (cells.cell_m() * cells.cell_m());
     cells.forEach([&](std::size_t p, std::size_t) {
-        const double xx = directions.xx[p];
-        const double xy = directions.xy[p];
-        const double yy = directions.yy[p];
+        const auto xx = static_cast<double>(directions.xx[p]);
+        const auto xy = static_cast<double>(directions.xy[p]);
+        const auto yy = static_cast<double>(directions.yy[p]);
         if (xx + yy < leastContour || !allActive(cells, p, around)) {
             return;
         }

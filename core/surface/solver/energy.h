@@ -25,9 +25,10 @@ template <class Number>
 void addSize(const ActiveCells& cells, double weight, StencilMatrix<Number>& matrix);
 
 /// The direction of the contour in each cell and how sure it is: the three numbers of
-/// c (t t'), c from 0 to 1.
+/// c (t t'), c from 0 to 1. In single precision: more would say nothing, and on large waters it
+/// would be what memory is full of.
 struct ContourDirections {
-    Field xx, xy, yy;
+    std::vector<float> xx, xy, yy;
 };
 
 /// weight x int c^2 (t' H x t)^2: bends along contours.

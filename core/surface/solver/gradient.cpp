@@ -19,14 +19,22 @@ double slopeAlong(const ActiveCells& cells, const Field& field, std::size_t at,
 
 } // namespace
 
-Gradient gradientOf(const ActiveCells& cells, const Field& field) {
-    Gradient gradient{Field(cells.places(), 0.0), Field(cells.places(), 0.0)};
+Field changeEast(const ActiveCells& cells, const Field& field) {
+    Field change(cells.places(), 0.0);
+    cells.forEach([&](std::size_t p, std::size_t) { change[p] = slopeAlong(cells, field, p, 1); });
+    return change;
+}
+
+Field changeNorth(const ActiveCells& cells, const Field& field) {
+    Field change(cells.places(), 0.0);
     const auto cols = static_cast<std::size_t>(cells.cols());
-    cells.forEach([&](std::size_t p, std::size_t) {
-        gradient.east[p] = slopeAlong(cells, field, p, 1);
-        gradient.north[p] = -slopeAlong(cells, field, p, cols);
-    });
-    return gradient;
+    cells.forEach(
+        [&](std::size_t p, std::size_t) { change[p] = -slopeAlong(cells, field, p, cols); });
+    return change;
+}
+
+Gradient gradientOf(const ActiveCells& cells, const Field& field) {
+    return {changeEast(cells, field), changeNorth(cells, field)};
 }
 
 } // namespace surface::solver

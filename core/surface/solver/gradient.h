@@ -12,6 +12,9 @@ struct Gradient {
 
 /// Central differences between active cells, one-sided beside the shore, 0 where a cell stands
 /// alone.
+[[nodiscard]] Field changeEast(const ActiveCells& cells, const Field& field);
+[[nodiscard]] Field changeNorth(const ActiveCells& cells, const Field& field);
+/// Both.
 [[nodiscard]] Gradient gradientOf(const ActiveCells& cells, const Field& field);
 
 } // namespace surface::solver

@@ -18,33 +18,32 @@ constexpr double flat = 1e-5;
 
 LayOfBottom layOf(const ActiveCells& cells, const Field& depth_m, double blur_m, int threads) {
     Gradient gradient = gradientOf(cells, depth_m);
-    LayOfBottom lay;
-    lay.contours.xy.assign(cells.places(), 0.0);
+    Field cross(cells.places(), 0.0);
     cells.forEach([&](std::size_t p, std::size_t) {
-        lay.contours.xy[p] = gradient.east[p] * gradient.north[p];
+        cross[p] = gradient.east[p] * gradient.north[p];
         gradient.east[p] *= gradient.east[p];
         gradient.north[p] *= gradient.north[p];
     });
-    // on large waters a field is tens of megabytes: none is kept longer than it is needed
-    const Blur blur(cells, blur_m);
-    lay.contours.xx = std::move(gradient.east);
-    lay.contours.yy = std::move(gradient.north);
-    blur.replace({&lay.contours.xx, &lay.contours.yy, &lay.contours.xy}, threads);
-    lay.slope.assign(cells.places(), 0.0);
+    Blur(cells, blur_m).replace({&gradient.east, &gradient.north, &cross}, threads);
+    LayOfBottom lay;
+    for (std::vector<float>* part : {&lay.contours.xx, &lay.contours.xy, &lay.contours.yy}) {
+        part->assign(cells.places(), 0.0F);
+    }
     cells.forEach([&](std::size_t p, std::size_t) {
-        const double a = lay.contours.xx[p];
-        const double b = lay.contours.xy[p];
-        const double d = lay.contours.yy[p];
+        const double a = gradient.east[p];
+        const double b = cross[p];
+        const double d = gradient.north[p];
         const double spread = std::hypot(a - d, 2.0 * b); // difference of the eigenvalues
         const double coherence = spread / (a + d + flat);
-        lay.slope[p] = std::sqrt(a + d);
         // t t' = (1 - n n' + its mirror) / 2 with n along the gradient
         const double cosine = spread > 0.0 ? (a - d) / spread : 0.0;
         const double sine = spread > 0.0 ? 2.0 * b / spread : 0.0;
-        lay.contours.xx[p] = coherence * 0.5 * (1.0 - cosine);
-        lay.contours.xy[p] = coherence * -0.5 * sine;
-        lay.contours.yy[p] = coherence * 0.5 * (1.0 + cosine);
+        lay.contours.xx[p] = static_cast<float>(coherence * 0.5 * (1.0 - cosine));
+        lay.contours.xy[p] = static_cast<float>(coherence * -0.5 * sine);
+        lay.contours.yy[p] = static_cast<float>(coherence * 0.5 * (1.0 + cosine));
+        cross[p] = std::sqrt(a + d);
     });
+    lay.slope = std::move(cross);
     return lay;
 }
 

@@ -35,8 +35,8 @@ public:
     [[nodiscard]] StencilMatrix<float>& finest() { return levels_.front().matrix; }
     /// Makes the coarse matrices of the finest one.
     void coarsen();
-    /// correction = about A^-1 residual.
-    void cycle(const Field& residual, Field& correction);
+    /// About A^-1 residual, at the places of the finest cells; good until the next cycle.
+    [[nodiscard]] const std::vector<float>& cycle(const Field& residual);
 
 private:
     struct Level {

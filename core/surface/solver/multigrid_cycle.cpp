@@ -135,13 +135,13 @@ void Multigrid::descend(std::size_t k) {
     }
 }
 
-void Multigrid::cycle(const Field& residual, Field& correction) {
+const std::vector<float>& Multigrid::cycle(const Field& residual) {
     Level& finest = levels_.front();
     std::transform(residual.begin(), residual.end(), finest.b.begin(),
                    [](double v) { return static_cast<float>(v); });
     std::fill(finest.x.begin(), finest.x.end(), 0.0F);
     descend(0);
-    std::copy(finest.x.begin(), finest.x.end(), correction.begin());
+    return finest.x;
 }
 
 /// Cholesky's method on the coarsest matrix; where it is too large or not positive, bottom_ stays

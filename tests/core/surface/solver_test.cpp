@@ -90,10 +90,12 @@ TEST(Multigrid, CyclesAreSymmetric) {
         a[p] = any(random);
         b[p] = any(random);
     });
-    Field ofA = a;
-    Field ofB = b;
-    multigrid.cycle(a, ofA);
-    multigrid.cycle(b, ofB);
+    const auto cycled = [&](const Field& residual) {
+        const std::vector<float>& x = multigrid.cycle(residual);
+        return Field(x.begin(), x.end());
+    };
+    const Field ofA = cycled(a);
+    const Field ofB = cycled(b);
     double along = 0.0;
     double across = 0.0;
     double size = 0.0;
@@ -113,14 +115,15 @@ TEST(BottomOperator, IsTheMatrixOfItsEnergyForAnyThreads) {
     std::mt19937 random(11);
     std::uniform_real_distribution<double> any(-1.0, 1.0);
     Field x(cells.places(), 0.0);
-    surface::solver::ContourDirections contours{x, x, x};
+    const std::vector<float> none(cells.places(), 0.0F);
+    surface::solver::ContourDirections contours{none, none, none};
     cells.forEach([&](std::size_t p, std::size_t) {
         const double angle = 3.0 * any(random);
         const double sure = p % 7 == 0 ? 0.0 : 0.5 + 0.5 * any(random);
         x[p] = 10.0 * any(random);
-        contours.xx[p] = sure * std::cos(angle) * std::cos(angle);
-        contours.xy[p] = sure * std::cos(angle) * std::sin(angle);
-        contours.yy[p] = sure * std::sin(angle) * std::sin(angle);
+        contours.xx[p] = static_cast<float>(sure * std::cos(angle) * std::cos(angle));
+        contours.xy[p] = static_cast<float>(sure * std::cos(angle) * std::sin(angle));
+        contours.yy[p] = static_cast<float>(sure * std::sin(angle) * std::sin(angle));
     });
     Matrix matrix(cells);
     Field right(cells.places(), 0.0);
@@ -166,9 +169,9 @@ TEST(Energy, OnlyBendsAlongTheContourCostExtra) {
     // a gutter along x: straight along its contours, bent across them
     const System system;
     Matrix along(system.cells);
-    surface::solver::ContourDirections contours{Field(system.cells.places(), 1.0),
-                                                Field(system.cells.places(), 0.0),
-                                                Field(system.cells.places(), 0.0)};
+    const std::vector<float> none(system.cells.places(), 0.0F);
+    const surface::solver::ContourDirections contours{
+        std::vector<float>(system.cells.places(), 1.0F), none, none};
     surface::solver::addContourBending(system.cells, contours, 1.0, along);
     Field gutter(system.cells.places(), 0.0);
     Field crossed(system.cells.places(), 0.0);

@@ -8,7 +8,10 @@
 #include "tests/core/surface/tracks.h"
 
 #include <cmath>
+#include <numeric>
+#include <optional>
 #include <random>
+#include <utility>
 
 #include <gtest/gtest.h>
 
@@ -142,26 +145,18 @@ double bank_m(geo::WaterPoint p) {
     return 12.0 + p.y_m / 3.0 + 0.8 * std::sin((p.y_m + 6.0 * std::sin(p.x_m / 45.0)) / 12.0);
 }
 
-/// Root mean square error of the bank as drawn from tracks that drift by 1.5 m an axis.
-double missOf_m(const PositionDrift& drift, unsigned seed) {
-    const support::MadeUpWater water =
-        support::madeUpWater({{support::rectangle(-150.0, -30.0, 150.0, 90.0), {}}}, bank_m, 5.0);
-    std::vector<soundings::KeptSounding> soundings = tracks::lines(water, 10.0, 3.0, 0.05, seed);
-    std::mt19937 random(seed);
-    std::normal_distribution<double> normal(0.0, 1.0);
-    const double alike = std::exp(-3.0 / 35.0);
-    double east_m = 0.0;
-    double north_m = 0.0;
-    std::vector<std::size_t> positions;
-    for (std::size_t i = 0; i < soundings.size(); ++i) {
-        east_m = alike * east_m + 1.5 * std::sqrt(1.0 - alike * alike) * normal(random);
-        north_m = alike * north_m + 1.5 * std::sqrt(1.0 - alike * alike) * normal(random);
-        soundings[i].x_m += east_m;
-        soundings[i].y_m += north_m;
-        positions.push_back(i);
-    }
+/// The bank as drawn from these soundings, on cells of 5 m.
+struct Drawn {
+    surface::solver::Ground ground;
+    surface::solver::Bottom bottom;
+};
+
+Drawn drawnFrom(const support::MadeUpWater& water,
+                const std::vector<soundings::KeptSounding>& soundings, const PositionDrift& drift) {
+    std::vector<std::size_t> positions(soundings.size());
+    std::iota(positions.begin(), positions.end(), 0U);
     const base::Progress silent;
-    const auto ground =
+    auto ground =
         surface::solver::groundOf(water.outline, units::Length::metres(5.0), 1, silent).value();
     const auto trendGround =
         surface::solver::TrendGround::of(water.outline, units::Length::metres(10.0), 1, silent)
@@ -173,9 +168,34 @@ double missOf_m(const PositionDrift& drift, unsigned seed) {
     surface::solver::BottomDrawer drawer(
         ground.cells, surface::solver::shorePullsOf(water.outline, ground.cells, ground.frame()),
         1);
-    const auto bottom = drawer.draw(
+    auto bottom = drawer.draw(
         trendGround.onto(ground, trendGround.trendFrom(soundings, positions, silent)),
         surface::solver::samplesOf(ground, soundings, positions), settings, std::nullopt, silent);
+    return {std::move(ground), std::move(bottom)};
+}
+
+/// Under the bank, between two shores.
+support::MadeUpWater bankWater() {
+    return support::madeUpWater({{support::rectangle(-150.0, -30.0, 150.0, 90.0), {}}}, bank_m,
+                                5.0);
+}
+
+/// Root mean square error of the bank as drawn from tracks that drift by 1.5 m an axis.
+double missOf_m(const PositionDrift& drift, unsigned seed) {
+    const support::MadeUpWater water = bankWater();
+    std::vector<soundings::KeptSounding> soundings = tracks::lines(water, 10.0, 3.0, 0.05, seed);
+    std::mt19937 random(seed);
+    std::normal_distribution<double> normal(0.0, 1.0);
+    const double alike = std::exp(-3.0 / 35.0);
+    double east_m = 0.0;
+    double north_m = 0.0;
+    for (soundings::KeptSounding& s : soundings) {
+        east_m = alike * east_m + 1.5 * std::sqrt(1.0 - alike * alike) * normal(random);
+        north_m = alike * north_m + 1.5 * std::sqrt(1.0 - alike * alike) * normal(random);
+        s.x_m += east_m;
+        s.y_m += north_m;
+    }
+    const auto [ground, bottom] = drawnFrom(water, soundings, drift);
     double squares = 0.0;
     double count = 0.0;
     for (const ActiveCells::Run& run : ground.cells.runs()) {
@@ -200,6 +220,16 @@ TEST(TrackPulls, ABankSoundedByDriftingTracksIsDrawnNearerToTheTruth) {
         without += std::log(missOf_m({.deviation_m = 0.0, .reach_m = 35.0}, seed));
     }
     EXPECT_LT(std::exp((with - without) / 6.0), 0.95);
+}
+
+// By hand with a lead line, each far from the one before: no track, and nothing drifts along it.
+TEST(TrackPulls, LoneSoundingsAreBelievedAsTheyAre) {
+    const support::MadeUpWater water = bankWater();
+    const auto soundings = tracks::lines(water, 40.0, 50.0);
+    ASSERT_GT(soundings.size(), 12U);
+    const Drawn with = drawnFrom(water, soundings, {.deviation_m = 0.8, .reach_m = 35.0});
+    const Drawn without = drawnFrom(water, soundings, {.deviation_m = 0.0, .reach_m = 35.0});
+    EXPECT_EQ(with.bottom.depth_m, without.bottom.depth_m);
 }
 
 } // namespace
