@@ -12,7 +12,7 @@ for peer in ogr2ogr gmt; do
 done
 build bench
 suites=("$@")
-if ((${#suites[@]} == 0)); then suites=(soundings surface zones edits desk learning); fi
+if ((${#suites[@]} == 0)); then suites=(soundings surface zones edits desk canvas learning); fi
 
 # The sample water, which the edits are made to and the seasons fished on.
 sketch_sample() (
@@ -39,7 +39,7 @@ fi
 export MEREMARK_DESK_WATERS=$PWD/build/bench
 
 for suite in "${suites[@]}"; do
-    [[ -x build/bench/bin/bench_$suite ]] || fail "there is no benchmark '$suite'" "build/bench/bin" "say one of: soundings surface zones edits desk learning"
+    [[ -x build/bench/bin/bench_$suite ]] || fail "there is no benchmark '$suite'" "build/bench/bin" "say one of: soundings surface zones edits desk canvas learning"
     say "benchmark $suite (build/bench/$suite.json)"
     if [[ $suite == learning ]]; then
         build/bench/bin/bench_learning --seeds "${MEREMARK_SEEDS:-4}" --out build/bench/learning.json "${lake_waters[@]}"

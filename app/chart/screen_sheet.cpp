@@ -5,7 +5,9 @@
 #include "app/chart/empty_chart.h"
 
 #include <QCoreApplication>
+#include <QRegion>
 
+#include <cmath>
 #include <utility>
 
 namespace chart {
@@ -68,12 +70,28 @@ void ScreenSheet::draw(QPainter& painter, const ViewFrame& view, const QColor& p
         painter.drawPixmap(0, 0, sheet_);
         return;
     }
-    painter.fillRect(QRectF({0.0, 0.0}, view.size()), paper);
-    if (!isEmpty()) {
-        const QSizeF old = view_.size();
-        const QPointF upperLeft = view.toScreen(view_.toWater({0.0, 0.0}));
-        const QPointF lowerRight = view.toScreen(view_.toWater({old.width(), old.height()}));
-        painter.drawPixmap(QRectF(upperLeft, lowerRight), sheet_, QRectF(sheet_.rect()));
+    const QRect page(QPoint(0, 0), view.size().toSize());
+    if (isEmpty()) {
+        painter.fillRect(page, paper);
+        return;
+    }
+    const QSizeF old = view_.size();
+    const QPointF upperLeft = view.toScreen(view_.toWater({0.0, 0.0}));
+    const QPointF lowerRight = view.toScreen(view_.toWater({old.width(), old.height()}));
+    // Only moved, it lies on whole pixels: that is drawn many times quicker, and half a pixel is
+    // not seen while the hand moves.
+    const bool isMoved = view.pixelsPerMetre() == view_.pixelsPerMetre();
+    const QRectF place = isMoved ? QRectF(upperLeft.toPoint(), old) : QRectF(upperLeft, lowerRight);
+    const QRect covered(
+        QPointF(std::ceil(place.left()), std::ceil(place.top())).toPoint(),
+        QPointF(std::floor(place.right()) - 1.0, std::floor(place.bottom()) - 1.0).toPoint());
+    for (const QRect& bare : QRegion(page).subtracted(covered)) {
+        painter.fillRect(bare, paper);
+    }
+    if (isMoved) {
+        painter.drawPixmap(place.topLeft().toPoint(), sheet_);
+    } else {
+        painter.drawPixmap(place, sheet_, QRectF(sheet_.rect()));
     }
 }
 

@@ -259,6 +259,23 @@ void paintPointed(const SideOn& on) {
 } // namespace
 
 void paintScene(QPainter& painter, const SideScene& scene, const QRectF& box, double scale) {
+    paintStill(painter, scene, box, scale);
+    paintPointer(painter, scene, box, scale);
+}
+
+void paintPointer(QPainter& painter, const SideScene& scene, const QRectF& box, double scale) {
+    if (scene.cut.isEmpty()) {
+        return;
+    }
+    chart::LabelSpace labels(box);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setClipRect(box, Qt::IntersectClip);
+    paintPointed({painter, scene, frameOf(scene, box), Palette::of(scene.inks), labels, scale});
+    painter.restore();
+}
+
+void paintStill(QPainter& painter, const SideScene& scene, const QRectF& box, double scale) {
     const Palette& palette = Palette::of(scene.inks);
     chart::LabelSpace labels(box);
     painter.save();
@@ -284,7 +301,6 @@ void paintScene(QPainter& painter, const SideScene& scene, const QRectF& box, do
     if (scene.mark) {
         drawRig(on, *scene.mark, scene.tackle);
     }
-    paintPointed(on);
     painter.restore();
 }
 

@@ -46,5 +46,8 @@ struct SideScene {
 [[nodiscard]] SideFrame frameOf(const SideScene& scene, const QRectF& box);
 /// Water, bottom, trust, weed, boat, ropes, rods, fish. \param scale of letters and pens.
 void paintScene(QPainter& painter, const SideScene& scene, const QRectF& box, double scale = 1.0);
+/// The same in two parts: what stays while the pointer moves, and what follows it.
+void paintStill(QPainter& painter, const SideScene& scene, const QRectF& box, double scale);
+void paintPointer(QPainter& painter, const SideScene& scene, const QRectF& box, double scale);
 
 } // namespace side_view

@@ -119,6 +119,7 @@ void SideView::showNothing() {
 }
 
 void SideView::renew() {
+    ++scenes_;
     scene_ = {};
     if (const auto* mark = std::get_if<MarkCut>(&shown_)) {
         scene_ = sceneOfShown(mark->rank);
@@ -165,12 +166,35 @@ void SideView::setPointed(std::optional<geo::WaterPoint> place) {
 
 void SideView::paintEvent(QPaintEvent* event) {
     static_cast<void>(event);
-    QPainter painter(this);
-    if (showsTrack() && !profile_.profile.points.empty()) {
-        paintProfile(painter, profile_, page(), content_.typeScale);
-        return;
+    const bool isTrack = showsTrack() && !profile_.profile.points.empty();
+    const SheetOf wanted{scenes_, isTrack ? profile_.from_m : 0.0, isTrack ? profile_.to_m : 0.0,
+                         size() * devicePixelRatioF()};
+    if (sheet_.isNull() || wanted != sheetOf_) {
+        sheetOf_ = wanted;
+        paintSheet();
     }
-    paintScene(painter, scene_, page(), content_.typeScale);
+    QPainter painter(this);
+    painter.drawPixmap(0, 0, sheet_);
+    if (isTrack) {
+        paintOverTrack(painter, profile_, page(), content_.typeScale);
+    } else {
+        paintPointer(painter, scene_, page(), content_.typeScale);
+    }
+}
+
+void SideView::paintSheet() {
+    sheet_ = QPixmap(sheetOf_.size);
+    sheet_.setDevicePixelRatio(devicePixelRatioF());
+    QPainter painter(&sheet_);
+    if (showsTrack() && !profile_.profile.points.empty()) {
+        paintTrack(painter, profile_, page(), content_.typeScale);
+    } else {
+        paintStill(painter, scene_, page(), content_.typeScale);
+        drawWords(painter);
+    }
+}
+
+void SideView::drawWords(QPainter& painter) {
     if (scene_.cut.isEmpty()) {
         const chart::Palette& palette = chart::Palette::of(content_.inks);
         painter.setRenderHint(QPainter::Antialiasing, true);

@@ -5,6 +5,7 @@
 #include "app/side_view/side_scene.h"
 #include "app/side_view/track_profile.h"
 
+#include <QPixmap>
 #include <QWidget>
 
 #include <optional>
@@ -79,8 +80,23 @@ private:
     [[nodiscard]] double wholeTrack_m() const;
     [[nodiscard]] QRectF page() const { return {rect()}; }
 
+    /// What stays while the pointer moves, painted once.
+    void paintSheet();
+    void drawWords(QPainter& painter);
+
     chart::ChartContent content_;
     std::optional<marks::Mark> tried_;
+    /// What the sheet shows; another one needs another sheet.
+    struct SheetOf {
+        int scene = 0;
+        double from_m = 0.0;
+        double to_m = 0.0;
+        QSize size;
+        friend bool operator==(const SheetOf&, const SheetOf&) = default;
+    };
+    QPixmap sheet_;
+    SheetOf sheetOf_;
+    int scenes_ = 0; ///< Counts them.
     std::variant<std::monostate, MarkCut, LineCut, DayTrack> shown_;
     SideScene scene_;
     ProfileScene profile_;

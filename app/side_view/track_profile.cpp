@@ -146,6 +146,26 @@ std::optional<std::size_t> pointUnder(const ProfileScene& scene, const QRectF& b
 }
 
 void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& box, double scale) {
+    paintTrack(painter, scene, box, scale);
+    paintOverTrack(painter, scene, box, scale);
+}
+
+void paintOverTrack(QPainter& painter, const ProfileScene& scene, const QRectF& box, double scale) {
+    const chart::Palette& palette = chart::Palette::of(scene.inks);
+    const SideFrame frame = frameOf(scene, box);
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, true);
+    painter.setClipRect(box, Qt::IntersectClip);
+    paintChosen(painter, scene, frame, palette, scale);
+    if (scene.brush) {
+        paintBrush(painter, scene, box, scale);
+    } else {
+        paintPointed(painter, scene, frame, palette, scale);
+    }
+    painter.restore();
+}
+
+void paintTrack(QPainter& painter, const ProfileScene& scene, const QRectF& box, double scale) {
     const chart::Palette& palette = chart::Palette::of(scene.inks);
     const SideFrame frame = frameOf(scene, box);
     painter.save();
@@ -194,12 +214,6 @@ void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& bo
     chart::drawText(painter, font,
                     {box.right() - 0.5 * plain.width() - 8.0 * scale, box.top() + 11.0 * scale},
                     legend, {palette.faintInk, palette.card}, 2.0 * scale);
-    paintChosen(painter, scene, frame, palette, scale);
-    if (scene.brush) {
-        paintBrush(painter, scene, box, scale);
-    } else {
-        paintPointed(painter, scene, frame, palette, scale);
-    }
     painter.restore();
 }
 

@@ -55,5 +55,8 @@ struct ProfileScene {
 /// The bottom under the track; what is set aside with the signs that the chart uses.
 void paintProfile(QPainter& painter, const ProfileScene& scene, const QRectF& box,
                   double scale = 1.0);
+/// The same in two parts: what stays while the hand moves, and what follows it.
+void paintTrack(QPainter& painter, const ProfileScene& scene, const QRectF& box, double scale);
+void paintOverTrack(QPainter& painter, const ProfileScene& scene, const QRectF& box, double scale);
 
 } // namespace side_view

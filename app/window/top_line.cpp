@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QShortcut>
+#include <QTimer>
 #include <QToolButton>
 
 namespace window {
@@ -134,7 +135,7 @@ void TopLine::resizeEvent(QResizeEvent* event) {
 void TopLine::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() == QEvent::StyleChange) {
-        fit();
+        QTimer::singleShot(0, this, &TopLine::fit); // once the buttons have their letters, too
     }
 }
 
