@@ -41,7 +41,8 @@ TEST(Command, VersionNamesWhatIsInUse) {
 }
 
 TEST(Command, EveryVerbExplainsItselfWithAnExample) {
-    for (const std::string verb : {"sketch", "marks", "log", "review", "compare", "check", "give"}) {
+    for (const std::string verb :
+         {"sketch", "marks", "log", "review", "compare", "check", "give"}) {
         const Call help = call({verb, "--help"});
         EXPECT_EQ(help.exitCode, 0) << verb;
         EXPECT_EQ(help.error, "") << verb;
