@@ -74,9 +74,6 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
     for (const LayerKind kind : allLayerKinds) {
         each(kind, [&](const Layer& layer) { layer.reserve(on); });
     }
-    if (showsFirstTrack(content)) {
-        paintFirstTrack(on);
-    }
     const auto waterLeft = waterLeftOf(content.derived, view);
     for (const LayerKind kind : allLayerKinds) {
         // Furniture stands on top of the letters too.
@@ -92,6 +89,9 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
                 layer.paint(on);
             });
         }
+    }
+    if (showsFirstTrack(content)) {
+        paintFirstTrack(on);
     }
     for (const LayerKind kind : letterOrder) {
         each(kind, [&](const Layer& layer) { layer.letter(on); });

@@ -18,8 +18,9 @@ constexpr int roomyLines = 34;
 
 /// Where the next key belongs: what the step says itself, else its first control.
 QWidget* firstControl(QWidget& body) {
-    const auto takesKeys = [](const QWidget* widget) {
-        return widget->isVisible() && widget->isEnabled() &&
+    // Also before the window is shown.
+    const auto takesKeys = [&body](const QWidget* widget) {
+        return widget->isVisibleTo(&body) && widget->isEnabled() &&
                (widget->focusPolicy() & Qt::TabFocus) != 0;
     };
     auto* named = body.property(keysGoTo).value<QWidget*>();

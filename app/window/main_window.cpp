@@ -143,8 +143,7 @@ void MainWindow::layDays() {
 
 void MainWindow::showDay(int day) {
     const QWidget* focused = focusWidget();
-    const bool isAtPanels =
-        focused == nullptr || days_->isAncestorOf(focused) || top_->isAncestorOf(focused);
+    const bool isAtPanels = focused == nullptr || days_->isAncestorOf(focused);
     top_->showDay(day);
     days_->setCurrentIndex(day);
     // Who works at the panels goes on there; who works on the chart stays at it.

@@ -7,6 +7,7 @@
 #include "app/open_water/water_file.h"
 #include "app/window/sample_water.h"
 #include "app/window/small_picture.h"
+#include "app/wording/one_line.h"
 #include "core/store/copies.h"
 
 #include <QCoreApplication>
@@ -36,6 +37,17 @@ constexpr int mostRows = 2; // are seen without scrolling
 /// What stands below the picture: the name of the file is enough, its folder is in the tooltip.
 QString shortWords(const WaterChoice& choice) {
     return choice.words == choice.path ? QFileInfo(choice.path).completeBaseName() : choice.words;
+}
+
+/// What can be told of a water without opening it.
+struct Glimpse {
+    QImage picture;
+    QString name; ///< Empty where nobody has given it one.
+};
+
+void callButton(QToolButton& button, const QString& name) {
+    button.setText(button.fontMetrics().elidedText(name, Qt::ElideMiddle, cardWidth - 2 * gap));
+    button.setAccessibleName(name);
 }
 
 } // namespace
@@ -71,6 +83,8 @@ StartPage::StartPage(open_water::OpenWater& open, preferences::Preferences& pref
     scroll_->setFocusPolicy(Qt::NoFocus);
     scroll_->setWidget(new QWidget(scroll_));
     scroll_->widget()->setObjectName(QStringLiteral("startWaters"));
+    scroll_->widget()->setAutoFillBackground(false); // the paper shows through
+    scroll_->viewport()->setAutoFillBackground(false);
     grid_ = new QGridLayout(scroll_->widget());
     grid_->setContentsMargins(0, 0, 0, 0);
     grid_->setSpacing(gap);
@@ -113,9 +127,7 @@ QWidget* StartPage::makeCard(const WaterChoice& choice) {
     button->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
     button->setIconSize(pictureSize);
     button->setFixedWidth(cardWidth);
-    button->setText(
-        button->fontMetrics().elidedText(shortWords(choice), Qt::ElideMiddle, cardWidth - 2 * gap));
-    button->setAccessibleName(shortWords(choice));
+    callButton(*button, shortWords(choice));
     button->setAccessibleDescription(choice.path);
     button->setToolTip(choice.path);
     connect(button, &QToolButton::clicked, this, [this, path = choice.path] { emit chosen(path); });
@@ -140,19 +152,23 @@ void StartPage::startPicture(QToolButton* button, const QString& path) {
     QPixmap empty(pictureSize);
     empty.fill(chart::Palette::of(inks).paper);
     button->setIcon(QIcon(empty));
-    pictures_.start<QImage>(
+    pictures_.start<Glimpse>(
         tr("Drawing %1").arg(path),
-        [path = path.toStdString(), inks](base::Progress& progress) -> base::Result<QImage> {
+        [path = path.toStdString(), inks](base::Progress& progress) -> base::Result<Glimpse> {
             const auto look = open_water::firstLookAt(path, progress);
             if (!look) {
                 return std::unexpected(look.error());
             }
-            return smallPicture(*look, pictureSize, inks);
+            return Glimpse{smallPicture(*look, pictureSize, inks),
+                           wording::oneLine(look->water->name)};
         },
-        [button = QPointer(button)](const base::Result<QImage>& picture) {
+        [button = QPointer(button)](const base::Result<Glimpse>& glimpse) {
             // Without one the paper stays: why it cannot be read is said when it is opened.
-            if (button && picture) {
-                button->setIcon(QIcon(QPixmap::fromImage(*picture)));
+            if (button && glimpse) {
+                button->setIcon(QIcon(QPixmap::fromImage(glimpse->picture)));
+                if (!glimpse->name.isEmpty()) {
+                    callButton(*button, glimpse->name);
+                }
             }
         });
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the hand does at the window: the menu under the right button, the wind, zooming, measuring.
 #include "app/days/chart_link.h"
+#include "app/days/looking_back/looking_back_day.h"
 #include "app/days/step_panel.h"
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/edits/set_plan.h"
@@ -134,7 +135,7 @@ TEST_F(AtHand, KeysGoWhereTheHandIs) {
     canvas().setFocus();
     window_->showDay(2);
     EXPECT_EQ(QApplication::focusWidget(), &canvas()) << "who works on the chart stays at it";
-    button("Survey day").setFocus();
+    window_->findChild<days::looking_back::LookingBackDay*>()->steps().giveKeys();
     button("Survey day").click();
     auto& steps = window_->findChild<days::survey_day::SurveyDay*>()->steps();
     EXPECT_TRUE(steps.isAncestorOf(QApplication::focusWidget()));

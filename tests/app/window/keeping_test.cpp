@@ -235,7 +235,7 @@ TEST_F(Leaving, WatersThatCanBeOpenedAgainAreListedAtTheStart) {
 
 TEST_F(Leaving, TheStartShowsEachWaterAsASmallPicture) {
     const QString drawn = folder_.filePath("bowl.gpkg");
-    ASSERT_TRUE(open().create(drawn, "bowl"));
+    ASSERT_TRUE(open().create(drawn, "The bowl"));
     ASSERT_TRUE(support::layBowl(open()));
     ASSERT_TRUE(open().finishKeeping());
     const QString empty = folder_.filePath("empty.gpkg");
@@ -256,6 +256,11 @@ TEST_F(Leaving, TheStartShowsEachWaterAsASmallPicture) {
         }
         return colours.size();
     };
+    QStringList names;
+    for (const QToolButton* each : page.findChildren<QToolButton*>()) {
+        names.append(each->accessibleName());
+    }
+    EXPECT_TRUE(names.contains("The bowl")) << "by its own name, not its file's";
     EXPECT_GT(coloursOf(drawn), 5U) << "depths from bank to bank";
     EXPECT_EQ(coloursOf(empty), 1U) << "paper, as nothing is drawn yet";
 }

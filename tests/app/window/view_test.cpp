@@ -172,6 +172,9 @@ TEST_F(Window, ShowsTheSoundingsBeforeTheWaterIsDrawn) {
     auto water = std::make_shared<water::Water>(*open().water());
     const geo::LonLatRing square{{10.0, 52.0}, {10.01, 52.0}, {10.01, 52.01}, {10.0, 52.01}};
     water->frame = geo::WaterFrame::around(square).value();
+    const std::vector<geo::LonLatPiece> shore{{square, {}}};
+    content.derived.outline =
+        std::make_shared<const geo::Outline>(geo::Outline::make(shore, *water->frame).value());
     soundings::SurveyDay day;
     std::vector<soundings::Sounding> all;
     for (int i = 0; i < 60000; ++i) {
