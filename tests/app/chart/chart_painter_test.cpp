@@ -47,6 +47,10 @@ TEST(ChartPainter, EveryLayerDrawsSomethingAndNothingWhereSwitchedOff) {
         surface::SurveyTrip{{{{-200, 0}, {100, 80}, {}, 0, 0, {}}}, {}, {}, {}, {}, {}});
     content.backdrop = greyBackdrop(content);
     content.rates = std::make_shared<const chart::ShownRates>(); // of sections nobody tried
+    water::YearsCompared years;
+    const grid::GridFrame& frame = content.derived.drawn->depth.frame();
+    years.change = {grid::Grid<float>(frame, 1.0F), grid::Grid<float>(frame, 0.3F)};
+    content.years = std::make_shared<const water::YearsCompared>(years);
     content.shown.clear();
     const chart::ViewFrame view = chart::wholeWater(support::starContent(), size);
     const QImage bare = painted(content, view);

@@ -54,7 +54,8 @@ TEST_F(Window, HasEveryActUnderItsKey) {
                                             {"Stays and fish", "Ctrl+F11"},
                                             {"Marks", "Ctrl+F12"},
                                             {"Rates by place", "Ctrl+Shift+F5"},
-                                            {"Backdrop", "Ctrl+Shift+B"}};
+                                            {"Backdrop", "Ctrl+Shift+B"},
+                                            {"Change since an earlier survey", "Ctrl+Shift+F6"}};
     EXPECT_EQ(keys, wanted);
     std::map<QString, QString> buttons;
     for (const QToolButton* button : window_->findChildren<QToolButton*>()) {
@@ -75,7 +76,7 @@ TEST_F(Window, HasEveryActUnderItsKey) {
 }
 
 TEST_F(Window, ShowsAndHidesTheLayerThatIsNamed) {
-    const std::array<std::pair<const char*, LayerKind>, 13> layers{
+    const std::array<std::pair<const char*, LayerKind>, 14> layers{
         {{"Depths", LayerKind::depth},
          {"Contours", LayerKind::contours},
          {"Structure", LayerKind::structure},
@@ -88,7 +89,8 @@ TEST_F(Window, ShowsAndHidesTheLayerThatIsNamed) {
          {"Places", LayerKind::places},
          {"Stays and fish", LayerKind::log},
          {"Marks", LayerKind::marks},
-         {"Backdrop", LayerKind::backdrop}}};
+         {"Backdrop", LayerKind::backdrop},
+         {"Change since an earlier survey", LayerKind::change}}};
     for (const auto& [text, kind] : layers) {
         SCOPED_TRACE(text);
         QAction& layer = action(text);
