@@ -19,7 +19,7 @@ Multigrid::Multigrid(const ActiveCells& cells, int threads) : threads_(threads) 
         if (coarse.unknowns() >= levels_.back().cells.unknowns()) {
             break;
         }
-        setShares(levels_.back(), coarse);
+        setParents(levels_.back(), coarse);
         levels_.emplace_back().cells = std::move(coarse);
     }
     for (Level& level : levels_) {
@@ -30,22 +30,17 @@ Multigrid::Multigrid(const ActiveCells& cells, int threads) : threads_(threads) 
     }
 }
 
-void Multigrid::setShares(Level& fine, const ActiveCells& coarse) const {
-    constexpr std::array<float, 4> full{9.0F / 16.0F, 3.0F / 16.0F, 3.0F / 16.0F, 1.0F / 16.0F};
-    fine.shares.resize(fine.cells.unknowns());
+void Multigrid::setParents(Level& fine, const ActiveCells& coarse) {
+    fine.parents.assign(fine.cells.unknowns(), 0);
     for (const ActiveCells::Run& run : fine.cells.runs()) {
         for (int col = run.begin; col < run.end; ++col) {
             const std::array<std::size_t, 4> parents = parentsOf(coarse, col, run.row);
-            std::array<float, 4>& shares =
-                fine.shares[run.firstUnknown + static_cast<std::size_t>(col - run.begin)];
-            float sum = 0.0F;
-            for (std::size_t k = 0; k < 4; ++k) {
-                shares[k] = coarse.isActive(parents[k]) ? full[k] : 0.0F;
-                sum += shares[k];
+            unsigned bits = 0;
+            for (unsigned k = 0; k < 4; ++k) {
+                bits |= coarse.isActive(parents[k]) ? 1U << k : 0U;
             }
-            for (float& share : shares) {
-                share /= sum;
-            }
+            fine.parents[run.firstUnknown + static_cast<std::size_t>(col - run.begin)] =
+                static_cast<std::uint8_t>(bits);
         }
     }
 }
@@ -93,7 +88,7 @@ void Multigrid::makeCoarse(const Level& fine, Level& coarse) const {
                     const std::int32_t other =
                         fine.cells.unknownAt(fine.cells.place(otherCol, otherRow));
                     const std::array<float, 4>& shares =
-                        fine.shares[static_cast<std::size_t>(other)];
+                        sharesOf(fine.parents[static_cast<std::size_t>(other)]);
                     const int pc = (otherCol + 2) / 2 - ownCol + 2;
                     const int pr = (otherRow + 2) / 2 - ownRow + 2;
                     const int qc = otherCol % 2 == 0 ? pc - 1 : pc + 1;
@@ -108,7 +103,7 @@ void Multigrid::makeCoarse(const Level& fine, Level& coarse) const {
             const int besideCol = col % 2 == 0 ? -1 : 1;
             const int besideRow = run.row % 2 == 0 ? -1 : 1;
             for (int k = 0; k < 4; ++k) {
-                const float share = fine.shares[unknown][static_cast<std::size_t>(k)];
+                const float share = sharesOf(fine.parents[unknown])[static_cast<std::size_t>(k)];
                 if (share == 0.0F) {
                     continue;
                 }

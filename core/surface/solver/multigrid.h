@@ -4,6 +4,7 @@
 #include "core/surface/solver/stencil_matrix.h"
 
 #include <array>
+#include <cstdint>
 #include <vector>
 
 namespace surface::solver {
@@ -18,6 +19,28 @@ namespace surface::solver {
     const int otherRow = row % 2 == 0 ? ownRow - 1 : ownRow + 1;
     return {coarse.place(ownCol, ownRow), coarse.place(otherCol, ownRow),
             coarse.place(ownCol, otherRow), coarse.place(otherCol, otherRow)};
+}
+
+/// For each set of the four parents that are active, as bits: the shares that a cell takes of their
+/// values, own, beside, above or below, across; 1 in all.
+inline constexpr std::array<std::array<float, 4>, 16> parentShares = [] {
+    constexpr std::array<float, 4> full{9.0F / 16.0F, 3.0F / 16.0F, 3.0F / 16.0F, 1.0F / 16.0F};
+    std::array<std::array<float, 4>, 16> all{};
+    for (unsigned parents = 1; parents < all.size(); ++parents) {
+        float sum = 0.0F;
+        for (unsigned k = 0; k < 4; ++k) {
+            all[parents][k] = (parents >> k & 1U) != 0 ? full[k] : 0.0F;
+            sum += all[parents][k];
+        }
+        for (float& share : all[parents]) {
+            share /= sum;
+        }
+    }
+    return all;
+}();
+
+[[nodiscard]] inline const std::array<float, 4>& sharesOf(std::uint8_t parents) {
+    return parentShares[parents];
 }
 
 /// Solves a stencil system roughly, in one V(2,2) cycle of geometric multigrid: Gauss-Seidel by
@@ -42,14 +65,14 @@ private:
     struct Level {
         ActiveCells cells;
         StencilMatrix<float> matrix;
-        /// Shares of the four coarse cells that a cell gets its value from: own, beside, above or
-        /// below, across.
-        std::vector<std::array<float, 4>> shares;
+        /// Which of its four parents are active, as bits: see sharesOf(). Their numbers themselves
+        /// would be a seventh of all memory.
+        std::vector<std::uint8_t> parents;
         std::vector<float> x, b, r;
     };
     enum class Order : std::uint8_t { forward, backward };
 
-    void setShares(Level& fine, const ActiveCells& coarse) const;
+    static void setParents(Level& fine, const ActiveCells& coarse);
     void makeCoarse(const Level& fine, Level& coarse) const;
     void smooth(Level& level, Order order) const;
     void takeResidual(Level& level) const;

@@ -18,24 +18,24 @@ constexpr std::size_t mostAtBottom = 1500;
 
 /// One sweep of Gauss-Seidel along a run. Each value waits for the one before it and for nothing
 /// else, which is why that one is left to the end.
-template <int toward>
+template <int Toward>
 static void relaxRun(const StencilMatrix<float>& matrix, const ActiveCells& cells,
                      const ActiveCells::Run& run, const std::vector<float>& b,
                      std::vector<float>& x) {
     constexpr std::size_t middle = StencilMatrix<float>::middle;
-    constexpr std::size_t before = toward > 0 ? middle - 1 : middle + 1;
-    constexpr std::size_t after = toward > 0 ? middle + 1 : middle - 1;
+    constexpr std::size_t before = Toward > 0 ? middle - 1 : middle + 1;
+    constexpr std::size_t after = Toward > 0 ? middle + 1 : middle - 1;
     const int length = run.end - run.begin;
     float last = 0.0F; // no cell beside the end of a run is active
     for (int i = 0; i < length; ++i) {
-        const int at = toward > 0 ? i : length - 1 - i;
+        const int at = Toward > 0 ? i : length - 1 - i;
         const std::size_t place = cells.place(run.begin + at, run.row);
         const float* numbers = matrix.row(run.firstUnknown + static_cast<std::size_t>(at));
         float* own = x.data() + place;
         const float rest = b[place] -
                            StencilMatrix<float>::productBeside(numbers, own, cells.cols()) -
                            numbers[middle - 2] * own[-2] - numbers[middle + 2] * own[2] -
-                           numbers[after] * own[toward];
+                           numbers[after] * own[Toward];
         const float inverse = 1.0F / numbers[middle];
         last = (rest - numbers[before] * last) * inverse;
         *own = last;
@@ -92,7 +92,7 @@ void Multigrid::restrictTo(const Level& fine, Level& coarse) const {
         for (int col = run.begin; col < run.end; ++col) {
             const auto step = static_cast<std::size_t>(col - run.begin);
             const float r = fine.r[start + step];
-            const std::array<float, 4>& shares = fine.shares[run.firstUnknown + step];
+            const std::array<float, 4>& shares = sharesOf(fine.parents[run.firstUnknown + step]);
             const std::array<std::size_t, 4> parents = parentsOf(coarse.cells, col, run.row);
             for (std::size_t k = 0; k < 4; ++k) {
                 coarse.b[parents[k]] += shares[k] * r;
@@ -106,7 +106,7 @@ void Multigrid::prolongFrom(const Level& coarse, Level& fine) const {
         const std::size_t start = fine.cells.place(run.begin, run.row);
         for (int col = run.begin; col < run.end; ++col) {
             const auto step = static_cast<std::size_t>(col - run.begin);
-            const std::array<float, 4>& shares = fine.shares[run.firstUnknown + step];
+            const std::array<float, 4>& shares = sharesOf(fine.parents[run.firstUnknown + step]);
             const std::array<std::size_t, 4> parents = parentsOf(coarse.cells, col, run.row);
             float sum = 0.0F;
             for (std::size_t k = 0; k < 4; ++k) {
