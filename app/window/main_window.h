@@ -104,6 +104,7 @@ private:
     /// \param denominator of the scale; 0: as large as it goes on A4.
     void askChartFile(double denominator);
     void saveChart(const QString& path, double denominator);
+    void previewChart();
     void copyChart();
     void showKeys();
     void showAbout();

@@ -27,6 +27,8 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QPlainTextEdit>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
 #include <QScreen>
 #include <QVBoxLayout>
 
@@ -70,6 +72,7 @@ void MainWindow::layWaterMenu() {
     menu->addSeparator();
     add(tr("Export..."), QStringLiteral("Ctrl+E"), [this] { askFolderToGive(); });
     add(tr("Chart on paper..."), QStringLiteral("Ctrl+Shift+C"), [this] { askChartFile(0.0); });
+    add(tr("Preview of the chart..."), QStringLiteral("Ctrl+Alt+P"), [this] { previewChart(); });
     layScales(menu->addMenu(tr("Chart at a scale")));
     add(tr("Copy the chart"), QStringLiteral("Ctrl+Alt+C"), [this] { copyChart(); });
     add(tr("Cut through the water"), QStringLiteral("Ctrl+K"), [this] {
@@ -213,6 +216,29 @@ void MainWindow::saveChart(const QString& path, double denominator) {
             saved ? bottom_->say(tr("The chart is in %1.").arg(path))
                   : bottom_->say(QString::fromStdString(saved.error().sentence()), true);
         });
+}
+
+void MainWindow::previewChart() {
+    if (!open_.derived().drawn) {
+        bottom_->say(tr("There is no chart before the water is drawn."), true);
+        return;
+    }
+    open_.whenMapIsCurrent([this](const base::Result<void>& map) {
+        if (!map) {
+            emit open_.failed(map.error());
+            return;
+        }
+        QPrinter printer(QPrinter::HighResolution);
+        QPrintPreviewDialog dialog(&printer, this);
+        dialog.setWindowTitle(tr("The chart, as it will be printed"));
+        connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
+                [this, content = link_.content()](QPrinter* page) {
+                    if (const auto pages = paper::paintChartSheet(*page, content); !pages) {
+                        emit open_.failed(pages.error());
+                    }
+                });
+        dialog.exec();
+    });
 }
 
 void MainWindow::copyChart() {

@@ -55,7 +55,7 @@ void callButton(QToolButton& button, const QString& name) {
 StartPage::StartPage(open_water::OpenWater& open, preferences::Preferences& preferences,
                      const store::Copies& copies, QWidget* parent)
     : QFrame(parent), open_(open), preferences_(preferences), copies_(copies),
-      scroll_(new QScrollArea(this)), grid_(nullptr) {
+      scroll_(new QScrollArea(this)) {
     setObjectName(QStringLiteral("startPage"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 12, 16, 12);

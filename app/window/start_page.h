@@ -52,7 +52,7 @@ private:
     preferences::Preferences& preferences_;
     const store::Copies& copies_;
     QScrollArea* scroll_;
-    QGridLayout* grid_;
+    QGridLayout* grid_ = nullptr;
     QList<QWidget*> cards_;
     jobs::JobRunner pictures_;
 };

@@ -14,6 +14,7 @@
 #include <QPageSize>
 #include <QPointer>
 #include <QPrintDialog>
+#include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QPushButton>
 
@@ -48,7 +49,9 @@ public:
                            tr("Write the sheet as a PDF file"), [this] { askWhere(); });
         print_ = makeButton(tr("Print…"), QStringLiteral("Ctrl+Shift+R"), tr("Print the sheet"),
                             [this] { print(); });
-        addRow({print_, save_});
+        preview_ = makeButton(tr("Preview…"), QStringLiteral("Ctrl+Shift+V"),
+                              tr("The sheet as it will be printed"), [this] { preview(); });
+        addRow({print_, preview_, save_});
         connect(&context_.open, &open_water::OpenWater::opened, this, [this] { ++waters_; });
     }
 
@@ -56,6 +59,7 @@ public:
         const bool isReady = context_.open.planned() != nullptr;
         save_->setEnabled(isReady);
         print_->setEnabled(isReady);
+        preview_->setEnabled(isReady);
         setWords(empty_, isReady ? tr("The day, the chart with its marks, and for each mark its "
                                       "anchors, rods, reasons and cautions.")
                                  : tr("Find marks first; then the sheet can be printed."));
@@ -136,6 +140,35 @@ private:
         });
     }
 
+    void preview() {
+        whenOfNow([this] {
+            if (isWantedAllTheSame()) {
+                showPreview();
+            }
+        });
+    }
+
+    void showPreview() {
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setPageSize(pageSize());
+        printer.setColorMode(QPrinter::GrayScale);
+        QPrintPreviewDialog dialog(&printer, this);
+        dialog.setWindowTitle(tr("The sheet, as it will be printed"));
+        const auto sheet = sheetNow();
+        connect(&dialog, &QPrintPreviewDialog::paintRequested, this,
+                [this, content = context_.chart.content()](QPrinter* page) {
+                    if (const auto pages = paper::paintDaySheet(*page, content, form()); !pages) {
+                        tell(pages.error());
+                    }
+                });
+        // Accepted: it was printed from there.
+        if (dialog.exec() == QDialog::Accepted) {
+            if (const QString notKept = keep(sheet); !notKept.isEmpty()) {
+                emit context_.open.happened(notKept);
+            }
+        }
+    }
+
     void askPrinter() {
         const auto printer = std::make_shared<QPrinter>(QPrinter::HighResolution);
         printer->setPageSize(pageSize());
@@ -198,6 +231,7 @@ private:
     QComboBox* form_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* print_ = nullptr;
+    QPushButton* preview_ = nullptr;
 };
 
 } // namespace

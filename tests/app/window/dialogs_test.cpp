@@ -14,6 +14,8 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QPlainTextEdit>
+#include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QPushButton>
 #include <QTimer>
 
@@ -254,6 +256,38 @@ TEST_F(Dialogs, SaveTheChartAtTheScaleThatWasChosen) {
     const double width_mm = 1000.0 * picture.width() / picture.dotsPerMeterX();
     EXPECT_GT(width_mm, 102.0);
     EXPECT_LT(width_mm, 180.0);
+}
+
+/// How many pages the preview that `act` opens shows.
+int pagesOfPreview(const std::function<void()>& act) {
+    int pages = -1;
+    QTimer asking;
+    QObject::connect(&asking, &QTimer::timeout, [&] {
+        if (auto* dialog = qobject_cast<QPrintPreviewDialog*>(QApplication::activeModalWidget())) {
+            asking.stop();
+            auto* preview = dialog->findChild<QPrintPreviewWidget*>();
+            preview->updatePreview();
+            pages = preview->pageCount();
+            dialog->reject();
+        }
+    });
+    asking.start(0);
+    act();
+    return pages;
+}
+
+TEST_F(Dialogs, ShowSheetAndChartAsTheyWillBePrintedAlsoWithoutAPrinter) {
+    EXPECT_EQ(pagesOfPreview([this] { action("Preview of the chart...").trigger(); }), -1);
+    EXPECT_TRUE(isWrong()) << "there is none yet";
+    layPlannedBowl();
+    EXPECT_EQ(pagesOfPreview([this] { action("Preview of the chart...").trigger(); }), 1);
+    QPushButton* preview = nullptr;
+    for (QPushButton* each : window_->findChildren<QPushButton*>()) {
+        preview = each->text() == "Preview…" ? each : preview;
+    }
+    ASSERT_NE(preview, nullptr);
+    EXPECT_EQ(pagesOfPreview([preview] { preview->click(); }), 2) << "front and back";
+    EXPECT_TRUE(open().water()->sheets.empty()) << "nothing was printed, nothing is to write up";
 }
 
 TEST_F(Dialogs, PutTheChartOnTheClipboardAsAPicture) {

@@ -27,6 +27,7 @@ TEST_F(Window, HasEveryActUnderItsKey) {
                                             {"Export...", "Ctrl+E"},
                                             {"Chart on paper...", "Ctrl+Shift+C"},
                                             {"Copy the chart", "Ctrl+Alt+C"},
+                                            {"Preview of the chart...", "Ctrl+Alt+P"},
                                             {"Cut through the water", "Ctrl+K"},
                                             {"Light", "Ctrl+Alt+1"},
                                             {"Dark", "Ctrl+Alt+2"},
