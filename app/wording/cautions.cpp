@@ -277,8 +277,9 @@ QString said(const water::DayCaution& caution, const Words& words) {
                        .arg(c.force);
                },
                [](water::WindNotSaid) {
-                   return QStringLiteral("The wind of this day is not known: look at the forecast "
-                                         "before you go out.");
+                   return QStringLiteral(
+                       "How strong the wind will be is not known: look at the forecast "
+                       "before you go out.");
                },
                [&](const water::FallingIn& c) { return said(c, words); },
                [](water::Thunder) {

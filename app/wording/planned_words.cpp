@@ -78,7 +78,8 @@ QString said(const water::PlanNote& note, const Words& words) {
                [&](const water::DaysDiffer& n) { return daysDiffer(n.by, words); },
                [](const water::DaysWithoutLevel& n) { return daysWithoutLevel(n.days); },
                [](water::WavesNotCounted) {
-                   return QStringLiteral("Wind: not said; waves and shelter are not counted.");
+                   return QStringLiteral(
+                       "Strength of the wind: not said; waves and shelter are not counted.");
                }},
         note);
 }

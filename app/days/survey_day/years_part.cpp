@@ -9,6 +9,7 @@
 
 #include <QCheckBox>
 #include <QLabel>
+#include <QLayout>
 #include <QPushButton>
 #include <QSignalBlocker>
 
@@ -21,6 +22,7 @@ constexpr int marksShown = 6;
 } // namespace
 
 YearsPart::YearsPart(SurveyContext context) : SurveyStep(context) {
+    layout()->setContentsMargins(0, 0, 0, 0); // It lies within a step.
     addHeading(tr("Since an earlier survey"));
     QPushButton* ask =
         makeButton(tr("Compare…"), {},

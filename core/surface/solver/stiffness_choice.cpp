@@ -81,14 +81,15 @@ public:
                     trial.drawer.draw(trial.trend, trial.kept, settings_, trial.best, *progress_);
             }
         });
+        choice.wasStopped =
+            std::ranges::any_of(trials_, [](const Trial& one) { return one.last.wasStopped; });
+        if (choice.wasStopped) {
+            return false; // What was stopped before its first pass holds no depths at all.
+        }
         std::vector<double> errors;
         for (const Trial& trial : trials_) {
-            choice.wasStopped = choice.wasStopped || trial.last.wasStopped;
             const std::vector<double> more = errorsOf(trial, trial.last);
             errors.insert(errors.end(), more.begin(), more.end());
-        }
-        if (choice.wasStopped) {
-            return false;
         }
         constexpr double usual = 6.0; // Tries.
         progress_->tell(std::min(1.0, ++tried_ / usual));

@@ -291,9 +291,9 @@ TEST_F(MarksVerb, WithoutADateTheDayIsTomorrow) {
 TEST_F(MarksVerb, AWindThatNobodySaidIsNoCalm) {
     const std::vector<std::string> bare{
         "marks", folder->at("dish.gpkg"), "--date", "2026-10-03", "--count", "2"};
-    const std::string sentence =
-        "Wind: not said; waves and shelter are not counted. The wind of this day is not known: "
-        "look at the forecast before you go out.";
+    const std::string sentence = "Strength of the wind: not said; waves and shelter are not "
+                                 "counted. How strong the wind will be is not known: "
+                                 "look at the forecast before you go out.";
     Plan asked = plan();
     asked.day.wind = {};
     const Call none = call(bare);
@@ -302,7 +302,8 @@ TEST_F(MarksVerb, AWindThatNobodySaidIsNoCalm) {
     const Json report = none.report();
     EXPECT_EQ(report, wanted(asked, opened->water));
     EXPECT_EQ(report["wind"], Json(nullptr));
-    EXPECT_EQ(report["notes"].front(), "Wind: not said; waves and shelter are not counted.");
+    EXPECT_EQ(report["notes"].front(),
+              "Strength of the wind: not said; waves and shelter are not counted.");
     EXPECT_EQ(report["marks"][0]["wave_height_m"], Json(nullptr));
     EXPECT_EQ(none.out.find("Force"), std::string::npos) << none.out;
 

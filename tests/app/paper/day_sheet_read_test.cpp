@@ -275,8 +275,9 @@ TEST(DaySheetRead, AWindThatNobodySaidIsTheFirstThingOnTheSheet) {
         planned.basis = {water::NothingCaught{}, water::WavesNotCounted{}};
     });
     const QString first = sheet.section("page 1\n", 1).section('\n', 0, 2).replace('\n', ' ');
-    EXPECT_TRUE(first.startsWith("Wind: not said; waves and shelter are not counted. The wind of "
-                                 "this day is not known: look at the forecast before you go out."))
+    EXPECT_TRUE(first.startsWith(
+        "Strength of the wind: not said; waves and shelter are not counted. How strong "
+        "the wind will be is not known: look at the forecast before you go out."))
         << first.toStdString();
     EXPECT_EQ(sheet.count("look at the forecast"), 1) << "said once";
     EXPECT_FALSE(sheet.contains("wind from")) << sheet.toStdString();

@@ -173,7 +173,7 @@ TEST_F(WindowOnABowl, SaysWhatWasDrawnAndWhatWasPlannedAndWhatIsNext) {
     EXPECT_EQ(said(), drawn + "choose marks under Tomorrow.");
     open().planTomorrow();
     open().jobs().finishAll();
-    EXPECT_TRUE(said().contains("Wind: not said")) << said().toStdString();
+    EXPECT_TRUE(said().contains("Strength of the wind: not said")) << said().toStdString();
     EXPECT_TRUE(isWrong());
     edits::setPlan(open(), "Set wind", [](marks::Plan& plan) {
         plan.day.wind = {units::Bearing::degrees(225.0), units::Speed::metresPerSecond(4.0)};

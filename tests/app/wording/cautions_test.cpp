@@ -137,7 +137,7 @@ TEST(Cautions, OfTheDaySayEachInItsSentence) {
         {water::WhiteHorses{5}, "Force 5: white horses. Keep to sheltered water, pay out more "
                                 "rope, and go in if it freshens."},
         {water::WindNotSaid{},
-         "The wind of this day is not known: look at the forecast before you go out."},
+         "How strong the wind will be is not known: look at the forecast before you go out."},
         {FallingIn{}, lifejacket},
         {FallingIn{ColdWater{true}, false}, "The water is cold (below 15 °C)" + shock + lifejacket},
         {FallingIn{ColdWater{true}, true},
@@ -250,12 +250,13 @@ TEST(PlannedWords, SayWhatTheListStandsOn) {
             "soundings.",
             "The water level of 2 survey days is not known: their depths may stand too high or too "
             "low.",
-            "Wind: not said; waves and shelter are not counted."}));
+            "Strength of the wind: not said; waves and shelter are not counted."}));
     EXPECT_TRUE(wording::basisOf(day, imperial)[4].contains("296.7 ac deeper"));
     EXPECT_TRUE(wording::basisOf(day, imperial)[6].contains("differ by 1.54 ft"));
     EXPECT_TRUE(wording::daysWithoutLevel(1).contains("of 1 survey day is not known: its depths"));
     EXPECT_EQ(wording::windNotSaid(day, metric),
-              "Wind: not said; waves and shelter are not counted. The wind of this day is not "
+              "Strength of the wind: not said; waves and shelter are not counted. How strong the "
+              "wind will be is not "
               "known: look at the forecast before you go out.");
     EXPECT_EQ(wording::toMindFirst(day, metric),
               (QStringList{wording::windNotSaid(day, metric), wording::basisOf(day, metric)[6]}));

@@ -3,6 +3,8 @@
 
 #include "tests/core/surface/tracks.h"
 
+#include <algorithm>
+#include <atomic>
 #include <cmath>
 
 #include <gmock/gmock.h>
@@ -288,6 +290,26 @@ TEST(DrawWater, StopsWhenAsked) {
         surface::drawWater(water.outline, tracks::lines(water, 50.0, 3.0), cellOf(5.0), progress);
     ASSERT_FALSE(result.has_value());
     EXPECT_EQ(result.error().kind, base::ErrorKind::cancelled);
+}
+
+TEST(DrawWater, StopsWhereverItIsAsked) {
+    struct StopAt : base::Progress {
+        explicit StopAt(int which) : left(which) {}
+        bool stopAsked() const override { return --left <= 0; }
+        mutable std::atomic<int> left; ///< Threads ask too.
+    };
+    const support::MadeUpWater water = support::cone(120.0, 8.0, 4.0);
+    const auto soundings = tracks::lines(water, 30.0, 3.0);
+    StopAt never(1 << 30);
+    ASSERT_TRUE(surface::drawWater(water.outline, soundings, cellOf(4.0), never));
+    const int asked = (1 << 30) - never.left;
+    ASSERT_GT(asked, 100);
+    for (int which = 1; which < asked / 2; which += std::max(1, asked / 80)) {
+        StopAt progress(which);
+        const auto result = surface::drawWater(water.outline, soundings, cellOf(4.0), progress);
+        ASSERT_FALSE(result.has_value()) << which << " of " << asked;
+        EXPECT_EQ(result.error().kind, base::ErrorKind::cancelled);
+    }
 }
 
 } // namespace

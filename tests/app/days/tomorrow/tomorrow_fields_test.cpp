@@ -412,7 +412,7 @@ TEST_F(TomorrowFields, WindFromForceFiveAndColdWaterAreToldInTheColourOfWarnings
 
 TEST_F(TomorrowFields, AWindThatNobodySaidIsEmptyAndSendsToTheForecast) {
     const QString notKnown =
-        "The wind of this day is not known: look at the forecast before you go out.";
+        "How strong the wind will be is not known: look at the forecast before you go out.";
     type("Water", "16");
     for (auto* button : day_->findChildren<QPushButton*>()) {
         if (button->text() == "Wind not known") {
