@@ -24,8 +24,8 @@ struct LogSum {
     };
     std::map<std::chrono::year_month, Month> months;
     std::set<std::string> species; ///< Of landed fish, where it was noted.
-    units::Day first;              ///< With a trip; says nothing where there is no month.
-    units::Day last;
+    units::Day first{};            ///< With a trip; says nothing where there is no month.
+    units::Day last{};
     friend bool operator==(const LogSum&, const LogSum&) = default;
 
     [[nodiscard]] static LogSum of(std::span<const Stay> stays, const units::Clock& clock);

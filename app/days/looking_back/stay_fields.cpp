@@ -5,6 +5,8 @@
 #include "app/wording/typed_place.h"
 #include "core/units/written_time.h"
 
+#include <QObject>
+
 namespace days::looking_back {
 
 namespace {

@@ -71,7 +71,7 @@ base::Result<YearsPart::Earlier> YearsPart::read(const QString& file, base::Prog
     if (!read) {
         return std::unexpected(read.error());
     }
-    auto derived = water::derive(read->water, std::move(read->kept), water::Step::draw, progress);
+    auto derived = water::derive(read->water, read->kept, water::Step::draw, progress);
     if (!derived) {
         return std::unexpected(derived.error());
     }
