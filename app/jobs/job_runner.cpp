@@ -83,6 +83,7 @@ bool JobRunner::hasJob(const QString& title) const {
 
 void JobRunner::finishAll() {
     while (current_ || !waiting_.empty()) {
+        startNext(); // What a job brought home may be what waits here for the next one.
         QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents |
                                         QEventLoop::WaitForMoreEvents);
     }

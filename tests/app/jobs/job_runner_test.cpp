@@ -72,6 +72,19 @@ TEST_F(Jobs, RunOneAfterTheOtherInTheirOrder) {
                                    "finished", "started c", "then 3", "finished"));
 }
 
+TEST_F(Jobs, MayBeWaitedForWhereAnotherComesHome) {
+    runner_->start<int>(
+        "a", [](Progress&) -> Result<int> { return 1; },
+        [this](const Result<int>&) {
+            runner_->finishAll();
+            said_.emplace_back("waited");
+        });
+    start("b", 2);
+    runner_->finishAll();
+    EXPECT_THAT(said_,
+                ElementsAre("started a", "started b", "then 2", "finished", "waited", "finished"));
+}
+
 TEST_F(Jobs, WorkInAnotherThreadAndComeHomeToThisOne) {
     QThread* worked = nullptr;
     QThread* home = nullptr;
