@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/change_sign.h"
 
-#include "app/chart/lettering.h"
+#include "app/chart/key_letters.h"
 
 #include <algorithm>
 #include <array>
@@ -18,13 +18,6 @@ constexpr double keyWidth = 236.0;
 constexpr double keyHeight = 66.0;
 constexpr double pad = 10.0;
 constexpr std::array keyRises_m{0.25, 1.0};
-
-/// Begins at `from`, its middle at that height.
-void write(LayerContext& on, QPointF from, const QString& text, const QColor& colour) {
-    const QFont font = typeface(TypeSize::small, on.scale);
-    drawText(on.painter, font, from + QPointF(0.5 * boxOf(font, text, {}).width(), 0.0), text,
-             {colour, on.palette.card}, 0.0);
-}
 
 } // namespace
 
@@ -48,20 +41,20 @@ void drawChangeKey(LayerContext& on, const QRectF& box) {
     on.painter.setBrush(withAlpha(on.palette.card, 0.90));
     on.painter.drawRect(box);
     const QPointF left = box.topLeft() + QPointF(pad * s, 0.0);
-    write(on, left + QPointF(0.0, 14.0 * s), QStringLiteral("surely, since the earlier survey"),
-          on.palette.faintInk);
+    drawFrom(on, left + QPointF(0.0, 14.0 * s), QStringLiteral("surely, since the earlier survey"),
+             on.palette.faintInk);
     double y = 34.0 * s;
     for (const double sign : {1.0, -1.0}) {
         double x = 4.0 * s;
         for (const double rise_m : keyRises_m) {
             drawChange(on, left + QPointF(x, y), sign * rise_m);
             const auto depth = units::Depth::metres(rise_m);
-            write(on, left + QPointF(x + 8.0 * s, y), on.content.words.fineDepth(depth),
-                  on.palette.ink);
+            drawFrom(on, left + QPointF(x + 8.0 * s, y), on.content.words.fineDepth(depth),
+                     on.palette.ink);
             x += 62.0 * s;
         }
-        write(on, left + QPointF(x, y),
-              sign > 0.0 ? QStringLiteral("risen") : QStringLiteral("fallen"), on.palette.ink);
+        drawFrom(on, left + QPointF(x, y),
+                 sign > 0.0 ? QStringLiteral("risen") : QStringLiteral("fallen"), on.palette.ink);
         y += 19.0 * s;
     }
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/crossing_dot.h"
 
-#include "app/chart/lettering.h"
+#include "app/chart/key_letters.h"
 #include "core/reduction/crossing_check.h"
 
 #include <algorithm>
@@ -37,12 +37,6 @@ QString keyWords(double share, const wording::Words& words) {
     const QString size = words.isMetric() ? QString::number(std::abs(share) * fullAt_m, 'f', 1)
                                           : QString::number(std::lround(std::abs(share) * 2.0));
     return (share < 0.0 ? QStringLiteral("−") : QStringLiteral("+")) + size;
-}
-
-void drawFrom(LayerContext& on, QPointF left, const QString& text, const QColor& letters) {
-    const QFont font = typeface(TypeSize::small, on.scale);
-    drawText(on.painter, font, left + QPointF(0.5 * boxOf(font, text, {}).width(), 0.0), text,
-             {letters, on.palette.card}, 0.0);
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "app/chart/change_sign.h"
 #include "app/chart/crossing_dot.h"
 #include "app/chart/depth_colours.h"
+#include "app/chart/key_letters.h"
 #include "app/chart/key_room.h"
 #include "app/chart/lettering.h"
 #include "app/chart/never_fished.h"
@@ -42,14 +43,6 @@ void drawCard(LayerContext& on, const QRectF& box) {
     on.painter.setPen(penOf(withAlpha(on.palette.ink, 0.28), 0.8 * on.scale));
     on.painter.setBrush(withAlpha(on.palette.card, 0.90));
     on.painter.drawRect(box);
-}
-
-/// Text that begins at `left`, its capitals' middle at its y.
-void drawFrom(LayerContext& on, const QFont& font, QPointF left, const QString& text,
-              const QColor& letters) {
-    const double width = boxOf(font, text, {}).width();
-    drawText(on.painter, font, left + QPointF(0.5 * width, 0.0), text, {letters, on.palette.card},
-             0.0);
 }
 
 void drawNorth(LayerContext& on, const QRectF& box) {
@@ -100,13 +93,12 @@ void drawWind(LayerContext& on, const QRectF& box) {
         drawWindArrow(on.painter, arrow.middle, 2.0 * arrow.reach - 4.0 * s, *wind.from,
                       on.palette.ink, 2.0 * s);
     }
-    const QFont font = typeface(TypeSize::small, s);
     const QPointF left = box.topLeft() + QPointF(56.0 * s, 0.0);
-    drawFrom(on, font, left + QPointF(0.0, 17.0 * s), on.content.words.wind(wind), on.palette.ink);
-    drawFrom(on, font, left + QPointF(0.0, 35.0 * s), windLine(wind), on.palette.faintInk);
+    drawFrom(on, left + QPointF(0.0, 17.0 * s), on.content.words.wind(wind), on.palette.ink);
+    drawFrom(on, left + QPointF(0.0, 35.0 * s), windLine(wind), on.palette.faintInk);
     if (day.windLater) {
-        drawFrom(on, font, left + QPointF(0.0, 53.0 * s),
-                 laterLine(*day.windLater, on.content.words), on.palette.ink);
+        drawFrom(on, left + QPointF(0.0, 53.0 * s), laterLine(*day.windLater, on.content.words),
+                 on.palette.ink);
     }
 }
 
@@ -125,8 +117,7 @@ void drawScale(LayerContext& on, const QRectF& box) {
     if (!isFoot) {
         text.replace(QStringLiteral(".0 "), QStringLiteral(" "));
     }
-    drawFrom(on, typeface(TypeSize::small, s), left + QPointF(0.0, -14.0 * s), text,
-             on.palette.ink);
+    drawFrom(on, left + QPointF(0.0, -14.0 * s), text, on.palette.ink);
 }
 
 /// A sample of the hatching that a guess gets.
@@ -150,16 +141,15 @@ void drawKey(LayerContext& on, const QRectF& box) {
     const double s = on.scale;
     const contours::Bands& bands = bandsOf(on.content);
     const wording::Words& words = on.content.words;
-    const QFont font = typeface(TypeSize::small, s);
     drawCard(on, box);
     const double left = box.left() + keyPad * s;
     double y = box.top() + 16.0 * s;
-    drawFrom(on, font, {left, y}, QStringLiteral("depth, %1").arg(words.depthUnit()),
+    drawFrom(on, {left, y}, QStringLiteral("depth, %1").arg(words.depthUnit()),
              on.palette.faintInk);
     if (isAtOtherLevel(on.content)) {
         y += levelLine * s;
         drawFrom(
-            on, font, {left, y},
+            on, {left, y},
             QStringLiteral("level %1").arg(words.levelChange(formOf(on.content.derived)->rise)),
             on.palette.faintInk);
     }
@@ -174,7 +164,7 @@ void drawKey(LayerContext& on, const QRectF& box) {
             to ? QStringLiteral("%1 to %2")
                      .arg(shortDepth(words, bands.from(i)), shortDepth(words, *to))
                : QStringLiteral("over %1").arg(shortDepth(words, bands.from(i)));
-        drawFrom(on, font, beside, range, on.palette.ink);
+        drawFrom(on, beside, range, on.palette.ink);
         const bool isLimit = to && std::abs((*to - bands.limit()).inMetres()) < 0.005;
         if (isLimit) {
             on.painter.setPen(penOf(on.palette.rust, 1.6 * s));
@@ -188,18 +178,18 @@ void drawKey(LayerContext& on, const QRectF& box) {
     on.painter.drawRect(QRectF(left, y - rowHeight * s * static_cast<double>(bands.count()), swatch,
                                rowHeight * s * static_cast<double>(bands.count())));
     y += 15.0 * s;
-    drawFrom(on, font, {left, y}, QStringLiteral("limit %1").arg(shortDepth(words, bands.limit())),
+    drawFrom(on, {left, y}, QStringLiteral("limit %1").arg(shortDepth(words, bands.limit())),
              on.palette.rust);
     y += 13.0 * s;
     drawGuessSample(on, QRectF(left, y, swatch, 0.8 * rowHeight * s));
-    drawFrom(on, font, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s},
-             QStringLiteral("a guess"), on.palette.ink);
+    drawFrom(on, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s}, QStringLiteral("a guess"),
+             on.palette.ink);
     if (showsNeverFished(on.content)) {
         y += rowHeight * s;
         const QString sign(neverFishedSign);
-        drawFrom(on, font, {left + 0.5 * swatch - 5.0 * s, y + 0.4 * rowHeight * s}, sign,
+        drawFrom(on, {left + 0.5 * swatch - 5.0 * s, y + 0.4 * rowHeight * s}, sign,
                  on.palette.ink);
-        drawFrom(on, font, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s},
+        drawFrom(on, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s},
                  QStringLiteral("never fished"), on.palette.ink);
     }
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/rate_shade.h"
 
-#include "app/chart/lettering.h"
+#include "app/chart/key_letters.h"
 
 #include <algorithm>
 #include <array>
@@ -24,14 +24,6 @@ constexpr std::array shares{1.0, 0.5, 0.0};
 
 double gapOf(Sureness sureness) {
     return sureness == Sureness::rough ? roughGap : hardlyGap;
-}
-
-/// From the left, its middle at that height.
-void write(LayerContext& on, QPointF left, const QString& text, const QColor& colour) {
-    const QFont font = typeface(TypeSize::small, on.scale);
-    const double width = boxOf(font, text, {}).width();
-    drawText(on.painter, font, left + QPointF(0.5 * width, 0.0), text, {colour, on.palette.card},
-             0.0);
 }
 
 } // namespace
@@ -96,11 +88,11 @@ void drawRateKey(LayerContext& on, const QRectF& box) {
         sample.addRect(QRectF(left, y, swatch, (rowHeight - 3.0) * s));
         draw(sample);
         on.painter.strokePath(sample, QPen(withAlpha(on.palette.ink, 0.5), 0.7 * s));
-        write(on, {left + swatch + 8.0 * s, y + 0.42 * rowHeight * s}, words, on.palette.ink);
+        drawFrom(on, {left + swatch + 8.0 * s, y + 0.42 * rowHeight * s}, words, on.palette.ink);
         y += rowHeight * s;
     };
-    write(on, {left, y + 0.42 * rowHeight * s}, QStringLiteral("fish per 10 rod-hours, steadied"),
-          on.palette.faintInk);
+    drawFrom(on, {left, y + 0.42 * rowHeight * s},
+             QStringLiteral("fish per 10 rod-hours, steadied"), on.palette.faintInk);
     y += rowHeight * s;
     for (const double share : shares) {
         row(wording::Words::rate(share * most), [&](const QPainterPath& sample) {

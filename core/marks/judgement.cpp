@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/marks/judgement.h"
 
+#include "core/base/normal_distribution.h"
 #include "core/marks/beliefs.h"
 #include "core/rods/rod_settings.h"
 
@@ -12,7 +13,9 @@ namespace marks {
 
 namespace {
 
-constexpr double normal95 = 1.959963984540054;
+using base::normal95;
+using base::normalBelow;
+
 /// Depths nearer to each other than this, or than this share, are one to an angler.
 constexpr double sameDepth_m = 0.5;
 constexpr double sameDepth = 0.2;
@@ -20,10 +23,6 @@ constexpr double perTen = 10.0;
 constexpr double leftOfBest = 0.9;
 /// So that a logarithm can be taken of what is out of reach.
 constexpr double leastLeft = 1e-6;
-
-double normalBelow(double z) {
-    return 0.5 * std::erfc(-z / std::numbers::sqrt2);
-}
 
 /// Takes away what a depth that is not known for sure takes. \return the share that is left.
 double takeByTrust(std::vector<Factor>& factors, const MarkInput& input, const Surroundings& around,

@@ -53,6 +53,13 @@ static_assert(hasEveryKind(kindTable));
     return kindTable[static_cast<std::size_t>(kind)];
 }
 
+/// What one anchors beside in order to fish it, and not just the ground round about: features and
+/// edges.
+[[nodiscard]] constexpr bool isPlaceToFish(ZoneKind kind) {
+    constexpr double leastWorth = 0.75;
+    return factsOf(kind).worthToABait >= leastWorth;
+}
+
 [[nodiscard]] constexpr bool isFeature(ZoneKind kind) {
     return factsOf(kind).family == KindFamily::feature;
 }

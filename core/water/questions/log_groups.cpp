@@ -74,12 +74,6 @@ void forCellsWithin(const grid::GridFrame& frame, const Fished& fished, const Ta
     }
 }
 
-/// What one anchors beside in order to fish it, and not just the ground round about.
-bool isPlaceToFish(structure::ZoneKind kind) {
-    constexpr double leastWorth = 0.75; // features and edges, as the table of kinds has them
-    return structure::factsOf(kind).worthToABait >= leastWorth;
-}
-
 /// Worth more to a bait, or as much and nearer.
 bool isBetter(const structure::Zone& zone, double away_m, const structure::Zone* best,
               double best_m) {
@@ -216,7 +210,7 @@ std::string zoneGroup(const Water& water, const Derived& derived, const Fished& 
                 return;
             }
             const auto* zone = &map->zones[static_cast<std::size_t>(number)];
-            if (isPlaceToFish(zone->kind) && isBetter(*zone, away_m, best, distance_m)) {
+            if (structure::isPlaceToFish(zone->kind) && isBetter(*zone, away_m, best, distance_m)) {
                 best = zone;
                 distance_m = away_m;
             }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/water/steps/worth_sounding.h"
 
+#include "core/base/normal_distribution.h"
 #include "core/grid/distance_field.h"
 #include "core/structure/zone_kinds.h"
 #include "core/water/document/chosen_scale.h"
 
 #include <cmath>
-#include <numbers>
 
 namespace water {
 
@@ -14,18 +14,13 @@ namespace {
 
 constexpr double leastWorth = 0.1;
 constexpr double besideAPlace = 2.0;
-/// The half-width holds 95 of 100: that many standard deviations of the normal distribution.
-constexpr double deviationsInHalfWidth = 1.959964;
-/// Of what one anchors beside and not just the ground round about, as the table of kinds has it.
-constexpr double leastOfAPlace = 0.75;
 
 /// That the true depth is no more than the limit.
 double chanceWithin(double depth_m, double halfWidth_m, double limit_m) {
     if (!(halfWidth_m > 0.0)) {
         return depth_m <= limit_m ? 1.0 : 0.0;
     }
-    const double deviations = (depth_m - limit_m) / halfWidth_m * deviationsInHalfWidth;
-    return 0.5 * std::erfc(deviations / std::numbers::sqrt2);
+    return base::normalBelow((limit_m - depth_m) / halfWidth_m * base::normal95);
 }
 
 /// Metres to the nearest place to fish or mark of the user's own; infinite where there is none.
@@ -41,8 +36,8 @@ grid::Grid<float> distanceToPlaces_m(const Water& water, const Derived& derived)
         for (std::size_t i = 0; i < isPlace.size(); ++i) {
             const structure::ZoneNumber number = derived.structure->zoneOfCell[i];
             if (number != structure::noZone &&
-                structure::factsOf(derived.structure->zones[static_cast<std::size_t>(number)].kind)
-                        .worthToABait >= leastOfAPlace) {
+                structure::isPlaceToFish(
+                    derived.structure->zones[static_cast<std::size_t>(number)].kind)) {
                 take(i);
             }
         }
