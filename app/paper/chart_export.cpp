@@ -138,6 +138,9 @@ QByteArray asPng(const chart::ChartContent& content, double denominator, QSizeF 
     QImage picture((size_mm * perMillimetre).toSize(), QImage::Format_RGB32);
     picture.setDotsPerMeterX(static_cast<int>(std::lround(1000.0 * perMillimetre)));
     picture.setDotsPerMeterY(picture.dotsPerMeterX());
+    if (picture.isNull()) {
+        return {}; // There is no room for it.
+    }
     QPainter painter(&picture);
     painter.setRenderHint(QPainter::TextAntialiasing, true);
     painter.scale(perMillimetre / unitsPerMillimetre, perMillimetre / unitsPerMillimetre);
@@ -199,15 +202,15 @@ base::Result<void> exportChart(const std::filesystem::path& path,
         return refused(base::ErrorKind::unusableInput, "the chart would be too large at this scale",
                        "choose a smaller scale, such as 1 : 10,000");
     }
-    switch (*format) {
-    case ChartFormat::pdf:
-        return write(path, asPdf(whole, denominator, size));
-    case ChartFormat::svg:
-        return write(path, asSvg(whole, denominator, size));
-    case ChartFormat::png:
-        return write(path, asPng(whole, denominator, size));
+    const QByteArray bytes = *format == ChartFormat::pdf   ? asPdf(whole, denominator, size)
+                             : *format == ChartFormat::svg ? asSvg(whole, denominator, size)
+                                                           : asPng(whole, denominator, size);
+    if (bytes.isEmpty()) {
+        return refused(base::ErrorKind::unusableInput,
+                       "there is no memory for a picture of this size",
+                       "choose a smaller scale, or save it as PDF");
     }
-    return {};
+    return write(path, bytes);
 }
 
 } // namespace paper

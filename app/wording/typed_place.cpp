@@ -43,7 +43,9 @@ std::optional<geo::Course> courseTyped(const QString& text, preferences::UnitSys
                    ? std::optional(geo::Course{*distance, *towards})
                    : std::nullopt;
     };
-    const QStringList words = QString(text).replace(',', ' ').split(' ', Qt::SkipEmptyParts);
+    const QStringList words = QString(text)
+                                  .replace(QStringLiteral(", "), QStringLiteral(" "))
+                                  .split(' ', Qt::SkipEmptyParts);
     if (words.size() < 2) {
         return std::nullopt;
     }

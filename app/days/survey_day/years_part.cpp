@@ -88,19 +88,34 @@ void YearsPart::compareWith(const QString& file) {
         [file](base::Progress& progress) { return read(file, progress); },
         [this](base::Result<Earlier> earlier) {
             if (!earlier) {
-                tell(earlier.error());
+                tellUnlessStopped(earlier.error());
                 return;
             }
             earlier_ = std::make_shared<const Earlier>(std::move(*earlier));
+            context_.chart.setShown(chart::LayerKind::change, true);
             compare();
         });
 }
 
+void YearsPart::tellUnlessStopped(const base::Error& error) {
+    if (error.kind != base::ErrorKind::cancelled) {
+        tell(error);
+    }
+}
+
+std::optional<YearsPart::ComparedTo> YearsPart::comparedNow() const {
+    const auto drawn = context_.open.derived().drawn;
+    if (!drawn || !context_.open.isCurrent(water::Step::draw)) {
+        return std::nullopt; // Depths of before, read on a gauge of now, would make silt of
+                             // nothing.
+    }
+    return ComparedTo{drawn, water().chartLevel, water().pinnedMarks};
+}
+
 void YearsPart::compare() {
     show(nullptr);
-    const auto drawn = context_.open.derived().drawn;
-    comparedTo_ = drawn;
-    if (!earlier_ || !drawn) {
+    comparedTo_ = comparedNow();
+    if (!earlier_ || !comparedTo_) {
         return;
     }
     using water::CommonRise;
@@ -113,16 +128,15 @@ void YearsPart::compare() {
                                        progress);
         },
         [this, earlier = earlier_, isLevel = isLevel_->isChecked(),
-         drawn](base::Result<water::YearsCompared> years) {
-            if (earlier != earlier_ || drawn != comparedTo_ || isLevel != isLevel_->isChecked()) {
+         to = comparedTo_](base::Result<water::YearsCompared> years) {
+            if (earlier != earlier_ || to != comparedTo_ || isLevel != isLevel_->isChecked()) {
                 return; // Something else is being compared by now.
             }
             if (years) {
                 show(std::make_shared<const water::YearsCompared>(std::move(*years)));
-                context_.chart.setShown(chart::LayerKind::change, true);
             } else {
                 leave();
-                tell(years.error());
+                tellUnlessStopped(years.error());
             }
         });
 }
@@ -147,8 +161,8 @@ void YearsPart::show(std::shared_ptr<const water::YearsCompared> years) {
 
 DayStepLine YearsPart::refreshFrom(const ViewInput& input) {
     setVisible(input.derived.drawn != nullptr);
-    if (earlier_ && input.derived.drawn != comparedTo_) {
-        compare(); // What was told is of another drawing.
+    if (earlier_ && comparedTo_ != comparedNow()) {
+        compare(); // What was told is of the water as it was.
     } else if (const auto& years = context_.chart.content().years) {
         show(years); // In other units, perhaps.
     }

@@ -5,6 +5,8 @@
 #include "core/water/questions/compare_years.h"
 
 #include <memory>
+#include <optional>
+#include <vector>
 
 class QCheckBox;
 
@@ -34,13 +36,24 @@ private:
         water::Water water;
         std::shared_ptr<const surface::DrawnWater> drawn;
     };
+    /// All that a comparison with one earlier survey is made from. A plan's Basis holds more: in
+    /// another wind the bottom is the same.
+    struct ComparedTo {
+        std::shared_ptr<const surface::DrawnWater> drawn;
+        units::WaterLevel chartLevel;
+        std::vector<water::PinnedMark> marks;
+        friend bool operator==(const ComparedTo&, const ComparedTo&) = default;
+    };
+    /// Of the water as it is; nothing as long as the map is not of now.
+    [[nodiscard]] std::optional<ComparedTo> comparedNow() const;
     static base::Result<Earlier> read(const QString& file, base::Progress& progress);
     void ask();
+    void tellUnlessStopped(const base::Error& error);
     void compare();
     void show(std::shared_ptr<const water::YearsCompared> years);
 
     std::shared_ptr<const Earlier> earlier_;
-    std::shared_ptr<const surface::DrawnWater> comparedTo_; ///< The drawing that is compared.
+    std::optional<ComparedTo> comparedTo_; ///< What is told, or being worked out, is made from it.
     QPushButton* leave_;
     QCheckBox* isLevel_;
     QLabel* doubts_;

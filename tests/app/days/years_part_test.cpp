@@ -64,6 +64,10 @@ TEST_F(YearsPart, WhatIsToldIsAlwaysOfTheDrawingThatIsShown) {
     edits::changeFacts(open_, "Set chart level", [](water::Water& water) {
         water.chartLevel = water.chartLevel + units::Length::metres(0.6);
     });
+    turn();
+    EXPECT_EQ(years(), nullptr) << "depths of before on a gauge of now would be silt";
+    EXPECT_TRUE(says("Comparing"));
+    chart_.setShown(LayerKind::change, false);
     ASSERT_TRUE(support::derive(open_));
     open_.jobs().finishAll();
     turn();
@@ -71,6 +75,7 @@ TEST_F(YearsPart, WhatIsToldIsAlwaysOfTheDrawingThatIsShown) {
     open_.jobs().finishAll();
     ASSERT_NE(years(), nullptr);
     EXPECT_EQ(years()->change.rise_m.frame(), open_.derived().drawn->depth.frame());
+    EXPECT_FALSE(chart_.content().shown.contains(LayerKind::change)) << "he switched it off";
 }
 
 TEST_F(YearsPart, TakesTheMiddleOffWhereThatIsALevel) {
@@ -91,6 +96,11 @@ TEST_F(YearsPart, TellsOfTheUsersMarks) {
     ASSERT_EQ(table.rowCount(), 1);
     EXPECT_EQ(table.words(0, 0), "Ours");
     EXPECT_TRUE(table.words(0, 1).startsWith("as it was, "));
+    const geo::LonLat beside = open_.water()->frame->toEarth({60, 0});
+    edits::pinMark(open_, beside, {"Another", beside});
+    turn();
+    open_.jobs().finishAll();
+    EXPECT_EQ(table.rowCount(), 2) << "a mark made since";
 }
 
 TEST_F(YearsPart, LeavesTheComparisonWithTheWater) {

@@ -54,6 +54,7 @@ TEST(BaitPlaceTyped, TakesABearingAndALengthFromTheBoat) {
     expectBait("N 30 m", 0, 30);
     expectBait("30 m, N", 0, 30);
     expectBait("90 25m", 25, 0);
+    expectBait("E, 25,5 m", 25.5, 0);
     expectBait("180° 300 m", 0, -300);
     expectBait("SW 40 m", -40 * std::sqrt(0.5), -40 * std::sqrt(0.5));
     expectBait("100 ft W", -30.48, 0);
