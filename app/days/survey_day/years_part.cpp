@@ -13,6 +13,8 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 
+#include <utility>
+
 namespace days::survey_day {
 
 namespace {
@@ -93,6 +95,7 @@ void YearsPart::compareWith(const QString& file) {
             }
             earlier_ = std::make_shared<const Earlier>(std::move(*earlier));
             context_.chart.setShown(chart::LayerKind::change, true);
+            isAsked_ = true;
             compare();
         });
 }
@@ -134,6 +137,9 @@ void YearsPart::compare() {
             }
             if (years) {
                 show(std::make_shared<const water::YearsCompared>(std::move(*years)));
+                if (std::exchange(isAsked_, false)) {
+                    bringIntoView(this); // What is to be doubted must not stand below the fold.
+                }
             } else {
                 leave();
                 tellUnlessStopped(years.error());

@@ -54,6 +54,7 @@ private:
 
     std::shared_ptr<const Earlier> earlier_;
     std::optional<ComparedTo> comparedTo_; ///< What is told, or being worked out, is made from it.
+    bool isAsked_ = false;                 ///< By the user, and not by another drawing.
     QPushButton* leave_;
     QCheckBox* isLevel_;
     QLabel* doubts_;

@@ -83,7 +83,7 @@ protected:
             QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
         }
     };
-    const OwnSettings own_;
+    OwnSettings own_;
     QTemporaryDir folder_;
     open_water::OpenWater open_;
     preferences::Preferences preferences_;
