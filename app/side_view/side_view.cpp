@@ -128,6 +128,7 @@ void SideView::renew() {
     } else if (const auto* track = std::get_if<DayTrack>(&shown_)) {
         renewTrack(track->day);
     }
+    scene_.inks = content_.inks; // Where there is nothing to cut there is still a sheet.
     showCursor();
     update();
     emit cutChanged(scene_.cut.path);

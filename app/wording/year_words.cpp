@@ -24,7 +24,7 @@ QString part(const QString& name, units::Area area, units::Volume volume, const 
 
 QString saidOfYears(const water::YearsCompared& years, const Words& words) {
     const surface::ChangeSums& sums = years.sums;
-    const QString over = QStringLiteral("Of %1 sounded both times ").arg(words.area(sums.compared));
+    const QString over = QStringLiteral("Of %1 drawn both times ").arg(words.area(sums.compared));
     const bool hasRisen = sums.risen > units::Area();
     const bool hasFallen = sums.fallen > units::Area();
     if (!hasRisen && !hasFallen) {
@@ -68,7 +68,7 @@ QStringList doubtsOfYears(const water::YearsCompared& years, const Words& words)
 
 QString saidOfMark(const water::MarkThen& mark, const Words& words) {
     if (!mark.rise) {
-        return QStringLiteral("not sounded both times");
+        return QStringLiteral("not drawn both times");
     }
     const QString within = words.plusMinus(units::Depth::fromLength(mark.halfWidth));
     if (!mark.isSure()) {

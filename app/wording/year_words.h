@@ -14,7 +14,7 @@ namespace wording {
 /// What may be wrong with it: days without a level, a whole water that has risen or sunk.
 [[nodiscard]] QStringList doubtsOfYears(const water::YearsCompared& years, const Words& words);
 
-/// "risen 0.45 m ±0.30", "as it was, ±0.30 m", "not sounded both times"
+/// "risen 0.45 m ±0.30", "as it was, ±0.30 m", "not drawn both times"
 [[nodiscard]] QString saidOfMark(const water::MarkThen& mark, const Words& words);
 
 } // namespace wording

@@ -55,7 +55,7 @@ TEST_F(YearsPart, SaysWhereTheBottomHasChangedAndShowsItOnTheChart) {
     EXPECT_EQ(years()->sums.risen, units::Area());
     button("Leave it").click();
     EXPECT_EQ(years(), nullptr);
-    EXPECT_FALSE(says("sounded both times"));
+    EXPECT_FALSE(says("drawn both times"));
 }
 
 TEST_F(YearsPart, WhatIsToldIsAlwaysOfTheDrawingThatIsShown) {

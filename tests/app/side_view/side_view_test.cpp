@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/side_view/side_view.h"
+
+#include "app/chart/palette.h"
 #include "tests/app/support/star_water.h"
 
 #include <gtest/gtest.h>
@@ -42,6 +44,16 @@ TEST_F(SideViewTest, AnswersToThePlaceTheChartPointsAt) {
     EXPECT_NEAR(*view_.scene().pointed_m, 125.0, 1e-6);
     view_.setPointed(geo::WaterPoint{25.0, 300.0}); // far off the cut
     EXPECT_FALSE(view_.scene().pointed_m);
+}
+
+TEST_F(SideViewTest, AnEmptySheetHasTheColoursOfTheThemeToo) {
+    for (const chart::Inks inks : {chart::Inks::light, chart::Inks::dark}) {
+        chart::ChartContent content = support::starContent();
+        content.inks = inks;
+        view_.setContent(content);
+        view_.showNothing();
+        EXPECT_EQ(view_.grab().toImage().pixelColor(3, 3), chart::Palette::of(inks).card);
+    }
 }
 
 TEST_F(SideViewTest, ShowsTheRigOfAMark) {

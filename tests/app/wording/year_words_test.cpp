@@ -24,14 +24,14 @@ water::YearsCompared years(double middle_m, double risen_ha, double fallen_ha) {
 
 TEST(YearWords, SayWhatHasRisenAndFallenBeyondWhatBothMayBeOff) {
     EXPECT_EQ(saidOfYears(years(0.0, 0.0, 0.0), metric),
-              "Of 40.0 ha sounded both times nothing has changed by more than both surveys may be "
+              "Of 40.0 ha drawn both times nothing has changed by more than both surveys may be "
               "off.");
     EXPECT_EQ(saidOfYears(years(0.0, 1.2, 0.0), metric),
-              "Of 40.0 ha sounded both times 1.2 ha have risen by more than both surveys may be "
+              "Of 40.0 ha drawn both times 1.2 ha have risen by more than both surveys may be "
               "off, " +
                   metric.volume(Volume::cubicMetres(5200.0)) + " in all.");
     EXPECT_EQ(saidOfYears(years(0.0, 1.2, 0.3), metric),
-              "Of 40.0 ha sounded both times 1.2 ha have risen by more than both surveys may be "
+              "Of 40.0 ha drawn both times 1.2 ha have risen by more than both surveys may be "
               "off, " +
                   metric.volume(Volume::cubicMetres(5200.0)) +
                   " in all; 0.3 ha have fallen by more than both surveys may be off, " +
@@ -66,7 +66,7 @@ TEST(YearWords, SayThatDaysHadNoLevel) {
 
 TEST(YearWords, SayOfAMarkWhetherItIsAsItWas) {
     const water::MarkThen none{"a", {}, std::nullopt, {}};
-    EXPECT_EQ(saidOfMark(none, metric), "not sounded both times");
+    EXPECT_EQ(saidOfMark(none, metric), "not drawn both times");
     water::MarkThen mark{"a", {}, Length::metres(0.25), Length::metres(0.3)};
     EXPECT_EQ(saidOfMark(mark, metric), QStringLiteral("as it was, ±0.3 m"));
     mark.rise = Length::metres(0.45);
