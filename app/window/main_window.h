@@ -104,6 +104,11 @@ private:
     /// \param denominator of the scale; 0: as large as it goes on A4.
     void askChartFile(double denominator);
     void saveChart(const QString& path, double denominator);
+    /// Whether there is a chart to be given away; says so where there is none.
+    bool hasChart();
+    /// Acts once what the chart shows is of now, the drawing and the marks on it, or says why it
+    /// cannot be.
+    void withChartOfNow(const std::function<void()>& act);
     void previewChart();
     void copyChart();
     void showKeys();

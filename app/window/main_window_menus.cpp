@@ -180,8 +180,7 @@ void MainWindow::layScales(QMenu* menu) {
 }
 
 void MainWindow::askChartFile(double denominator) {
-    if (!open_.derived().drawn) {
-        bottom_->say(tr("There is no chart before the water is drawn."), true);
+    if (!hasChart()) {
         return;
     }
     const QString path = days::askWhereToSave(*this, open_, tr("Save the chart as a page"),
@@ -190,13 +189,7 @@ void MainWindow::askChartFile(double denominator) {
     if (path.isEmpty()) {
         return;
     }
-    // What is printed is of now: the drawing, and the marks where they are shown on it.
-    const auto save = [this, path, denominator](const base::Result<void>& current) {
-        current ? saveChart(path, denominator) : emit open_.failed(current.error());
-    };
-    const bool hasMarks =
-        open_.planned() && link_.content().shown.contains(chart::LayerKind::marks);
-    hasMarks ? open_.whenPlanIsCurrent(save) : open_.whenMapIsCurrent(save);
+    withChartOfNow([this, path, denominator] { saveChart(path, denominator); });
 }
 
 void MainWindow::saveChart(const QString& path, double denominator) {
@@ -218,16 +211,28 @@ void MainWindow::saveChart(const QString& path, double denominator) {
         });
 }
 
-void MainWindow::previewChart() {
-    if (!open_.derived().drawn) {
+bool MainWindow::hasChart() {
+    const bool isDrawn = open_.derived().drawn != nullptr;
+    if (!isDrawn) {
         bottom_->say(tr("There is no chart before the water is drawn."), true);
+    }
+    return isDrawn;
+}
+
+void MainWindow::withChartOfNow(const std::function<void()>& act) {
+    if (!hasChart()) {
         return;
     }
-    open_.whenMapIsCurrent([this](const base::Result<void>& map) {
-        if (!map) {
-            emit open_.failed(map.error());
-            return;
-        }
+    const auto go = [this, act](const base::Result<void>& current) {
+        current ? act() : emit open_.failed(current.error());
+    };
+    const bool hasMarks =
+        open_.planned() && link_.content().shown.contains(chart::LayerKind::marks);
+    hasMarks ? open_.whenPlanIsCurrent(go) : open_.whenMapIsCurrent(go);
+}
+
+void MainWindow::previewChart() {
+    withChartOfNow([this] {
         QPrinter printer(QPrinter::HighResolution);
         QPrintPreviewDialog dialog(&printer, this);
         dialog.setWindowTitle(tr("The chart, as it will be printed"));
@@ -242,15 +247,7 @@ void MainWindow::previewChart() {
 }
 
 void MainWindow::copyChart() {
-    if (!open_.derived().drawn) {
-        bottom_->say(tr("There is no chart before the water is drawn."), true);
-        return;
-    }
-    open_.whenMapIsCurrent([this](const base::Result<void>& map) {
-        if (!map) {
-            emit open_.failed(map.error());
-            return;
-        }
+    withChartOfNow([this] {
         open_.jobs().start<QImage>(
             tr("Drawing a picture of the chart"),
             [content = link_.content()](base::Progress&) -> base::Result<QImage> {

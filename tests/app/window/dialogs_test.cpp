@@ -302,6 +302,22 @@ TEST_F(Dialogs, PutTheChartOnTheClipboardAsAPicture) {
     EXPECT_FALSE(isWrong());
 }
 
+TEST_F(Dialogs, CopyNoMarksOfAPlanOfBefore) {
+    ASSERT_TRUE(open().create(folder_.filePath("bowl.gpkg"), "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    window_->show();
+    window_->showDay(1); // which shows the marks
+    open().planTomorrow();
+    open().jobs().finishAll();
+    ASSERT_TRUE(open().planned());
+    edits::setPlan(open(), "Set scope", [](marks::Plan& plan) { plan.tackle.scope = 5.0; });
+    ASSERT_FALSE(open().isPlanCurrent());
+    action("Copy the chart").trigger();
+    open().jobs().finishAll();
+    EXPECT_TRUE(open().isPlanCurrent()) << "ropes of another scope would be in the picture";
+    EXPECT_FALSE(QGuiApplication::clipboard()->image().isNull());
+}
+
 TEST_F(Dialogs, SayWhatTheProgramIsAndIsNot) {
     answer<QMessageBox>("About Meremark", [](QMessageBox& box) {
         EXPECT_TRUE(
