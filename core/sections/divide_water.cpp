@@ -10,6 +10,7 @@
 #include "core/sections/weigh_depth.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -104,6 +105,30 @@ struct Division {
     DivisionReport report;
 };
 
+/// Other layouts to start from where the first leads to sections that tell no depths: of a few
+/// sections it decides much.
+constexpr std::array<HexagonShift, 6> layouts{HexagonShift{0.0, 0.0},  HexagonShift{0.5, 0.25},
+                                              HexagonShift{0.0, 0.33}, HexagonShift{0.5, 0.08},
+                                              HexagonShift{0.25, 0.0}, HexagonShift{0.75, 0.25}};
+
+SettledPieces settledFromBestLayout(const WaterGraph& graph, const DivideInput& input,
+                                    const SectionSettings& settings,
+                                    const base::Progress& progress) {
+    SettledPieces best;
+    for (const HexagonShift shift : layouts) {
+        const GraphParts parts =
+            layParts(graph, {.wanted_m2 = settings.wantedArea.inSquareMetres()}, shift);
+        SettledPieces tried = weighDepth(graph, input.depth, input.mask, parts, settings, progress);
+        if (best.count == 0 || tried.merit > best.merit) {
+            best = std::move(tried);
+        }
+        if (best.isGood() || progress.stopAsked()) {
+            break;
+        }
+    }
+    return best;
+}
+
 /// Divides water of which nothing was divided before.
 Result<Division> divideAnew(const DivideInput& input, const grid::Grid<std::uint8_t>& fishable,
                             const SectionSettings& settings, base::Progress& progress) {
@@ -113,19 +138,13 @@ Result<Division> divideAnew(const DivideInput& input, const grid::Grid<std::uint
         std::max(1, static_cast<int>(std::lround(lump_m / input.mask.frame().cell_m())));
     const WaterGraph graph = graphOf(input.depth, input.mask, fishable, blockCells);
     progress.tell(0.3);
-    const GraphParts parts = layParts(graph, {.wanted_m2 = wanted_m2});
-    if (progress.stopAsked()) {
-        return std::unexpected(base::cancelled());
-    }
-    progress.tell(0.5);
-    SettledPieces settled = weighDepth(graph, input.depth, input.mask, parts.partOfNode,
-                                       parts.count, settings, progress);
+    SettledPieces settled = settledFromBestLayout(graph, input, settings, progress);
     if (progress.stopAsked()) {
         return std::unexpected(base::cancelled());
     }
     progress.tell(0.8);
     smoothBorders(settled.pieceOfCell, 0.8 * lump_m, progress);
-    Division made{std::move(settled.pieceOfCell), parts.count, {}};
+    Division made{std::move(settled.pieceOfCell), settled.count, {}};
     made.report.depthWeight = settled.depthWeight;
     made.report.straightCompactness = settled.straight.compactness;
     made.report.straightExplained = settled.straight.explained;

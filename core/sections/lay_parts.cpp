@@ -21,9 +21,11 @@ constexpr SizeLimits limits;
 
 /// Column and row of the hexagon that p lies in, as cells nearest to the points of a triangular
 /// lattice: two rectangular lattices, one shifted by half, of which the nearer point counts.
-Hexagon hexagonOf(geo::WaterPoint p, double area_m2) {
+Hexagon hexagonOf(geo::WaterPoint p, double area_m2, HexagonShift by) {
     const double across_m = std::sqrt(2.0 * area_m2 / std::numbers::sqrt3); // between neighbours
     const double down_m = across_m * std::numbers::sqrt3;
+    p.x_m -= by.east * across_m;
+    p.y_m -= by.north * down_m;
     const auto nearest = [&](double shift) {
         const int col = static_cast<int>(std::lround(p.x_m / across_m - shift));
         const int row = static_cast<int>(std::lround(p.y_m / down_m - shift));
@@ -39,8 +41,9 @@ Hexagon hexagonOf(geo::WaterPoint p, double area_m2) {
 
 class Layout {
 public:
-    Layout(const WaterGraph& graph, const PartCost& cost)
-        : graph_(graph), cost_(cost), cutter_(graph, cost), part_(graph.nodes.size(), -1) {}
+    Layout(const WaterGraph& graph, const PartCost& cost, HexagonShift shift)
+        : graph_(graph), cost_(cost), shift_(shift), cutter_(graph, cost),
+          part_(graph.nodes.size(), -1) {}
 
     GraphParts run() {
         startFromHexagons();
@@ -76,7 +79,7 @@ private:
         std::vector<Hexagon> hexagon;
         hexagon.reserve(graph_.nodes.size());
         for (const WaterNode& node : graph_.nodes) {
-            hexagon.push_back(hexagonOf(node.middle(), cost_.wanted_m2));
+            hexagon.push_back(hexagonOf(node.middle(), cost_.wanted_m2, shift_));
         }
         for (std::size_t first = 0; first < part_.size(); ++first) {
             if (part_[first] >= 0) {
@@ -198,6 +201,7 @@ private:
 
     const WaterGraph& graph_;
     const PartCost& cost_;
+    HexagonShift shift_;
     PairCutter cutter_;
     std::vector<std::int32_t> part_;
     std::vector<Nodes> nodes_;
@@ -206,8 +210,8 @@ private:
 
 } // namespace
 
-GraphParts layParts(const WaterGraph& graph, const PartCost& cost) {
-    return Layout(graph, cost).run();
+GraphParts layParts(const WaterGraph& graph, const PartCost& cost, HexagonShift shift) {
+    return Layout(graph, cost, shift).run();
 }
 
 } // namespace sections

@@ -135,38 +135,59 @@ private:
         return best;
     }
 
-    /// Gives what no longer hangs together with the most of its piece to the neighbour with which
-    /// it has the longest border.
+    /// Gives what no longer hangs together with the most of its piece to a neighbour that does,
+    /// again and again, since a fragment may touch nothing but other fragments.
     void joinFragments() {
-        const grid::ConnectedPieces parts = grid::connectedPieces(pieces_);
-        std::map<std::int32_t, std::size_t> largest;
-        const auto pieceOf = [&](std::size_t part) { return pieces_[parts.cells[part].front()]; };
-        for (std::size_t p = 0; p < parts.cells.size(); ++p) {
-            const auto [known, isNew] = largest.emplace(pieceOf(p), p);
-            if (!isNew && parts.cells[p].size() > parts.cells[known->second].size()) {
-                known->second = p;
-            }
-        }
-        for (std::size_t p = 0; p < parts.cells.size(); ++p) {
-            if (largest.at(pieceOf(p)) != p) {
-                giveAway(parts.cells[p]);
+        bool isWhole = false;
+        while (!isWhole) {
+            isWhole = true;
+            const grid::ConnectedPieces parts = grid::connectedPieces(pieces_);
+            const std::vector<std::uint8_t> isMost = mostOfEach(parts);
+            for (std::size_t p = 0; p < parts.cells.size(); ++p) {
+                if (isMost[p] == 0 && giveAway(parts, p, isMost)) {
+                    isWhole = false;
+                }
             }
         }
     }
 
-    void giveAway(const std::vector<std::size_t>& cells) {
-        const std::int32_t own = pieces_[cells.front()];
+    /// For each part whether it is the largest of its piece; the first of equals.
+    [[nodiscard]] std::vector<std::uint8_t> mostOfEach(const grid::ConnectedPieces& parts) const {
+        std::map<std::int32_t, std::size_t> largest;
+        for (std::size_t p = 0; p < parts.cells.size(); ++p) {
+            const auto [known, isNew] = largest.emplace(pieces_[parts.cells[p].front()], p);
+            if (!isNew && parts.cells[p].size() > parts.cells[known->second].size()) {
+                known->second = p;
+            }
+        }
+        std::vector<std::uint8_t> isMost(parts.cells.size(), 0);
+        for (const auto& [piece, part] : largest) {
+            isMost[part] = 1;
+        }
+        return isMost;
+    }
+
+    /// \return whether there is a neighbour to take it: pockets that nature has cut off have none.
+    bool giveAway(const grid::ConnectedPieces& parts, std::size_t part,
+                  const std::vector<std::uint8_t>& isMost) {
         std::map<std::int32_t, int> border;
-        for (const std::size_t i : cells) {
-            eachSide(i, [&](std::size_t, std::int32_t piece) { border[piece] += piece != own; });
+        for (const std::size_t i : parts.cells[part]) {
+            eachSide(i, [&](std::size_t to, std::int32_t) {
+                const auto next = static_cast<std::size_t>(parts.pieceOfCell[to]);
+                if (next != part && isMost[next] != 0) {
+                    ++border[pieces_[parts.cells[next].front()]];
+                }
+            });
         }
         const auto most = std::max_element(border.begin(), border.end(),
                                            [](auto& a, auto& b) { return a.second < b.second; });
-        if (most != border.end() && most->second > 0) {
-            for (const std::size_t i : cells) {
-                pieces_[i] = most->first;
-            }
+        if (most == border.end()) {
+            return false;
         }
+        for (const std::size_t i : parts.cells[part]) {
+            pieces_[i] = most->first;
+        }
+        return true;
     }
 
     PieceGrid& pieces_;

@@ -37,6 +37,14 @@ PieceGrid partsOn(const grid::GridFrame& cells, const Numbering& before,
     return parts;
 }
 
+grid::ConnectedPieces fishablePockets(const grid::Grid<std::uint8_t>& isFishable) {
+    PieceGrid fishable(isFishable.frame(), -1);
+    for (std::size_t i = 0; i < fishable.size(); ++i) {
+        fishable[i] = isFishable[i] != 0 ? 0 : -1;
+    }
+    return grid::connectedPieces(fishable);
+}
+
 /// Of each part the position of its largest piece that hangs together; the first of equals.
 std::vector<std::size_t> mainPieces(const grid::ConnectedPieces& connected, const PieceGrid& parts,
                                     std::size_t count) {
@@ -51,18 +59,34 @@ std::vector<std::size_t> mainPieces(const grid::ConnectedPieces& connected, cons
     return main;
 }
 
-/// Lets go what no longer hangs together with its part, but for pockets that never did.
-void letLooseGo(PieceGrid& kept, const PieceGrid& parts, std::size_t count) {
+/// How many connected pieces that are kept lie in each pocket of fishable water.
+std::vector<std::size_t> keptIn(const grid::ConnectedPieces& pockets,
+                                const grid::ConnectedPieces& kept) {
+    std::vector<std::size_t> count(pockets.cells.size(), 0);
+    for (const std::vector<std::size_t>& piece : kept.cells) {
+        ++count[static_cast<std::size_t>(pockets.pieceOfCell[piece.front()])];
+    }
+    return count;
+}
+
+/// Lets go what no longer hangs together with its part, but for pockets that never did and are
+/// still cut off: one that water now joins with another section would be a second piece of its own
+/// in open water.
+void letLooseGo(PieceGrid& kept, const PieceGrid& parts, std::size_t count,
+                const grid::ConnectedPieces& pockets) {
     const grid::ConnectedPieces before = grid::connectedPieces(parts);
     const std::vector<std::size_t> mainBefore = mainPieces(before, parts, count);
     const grid::ConnectedPieces now = grid::connectedPieces(kept);
     const std::vector<std::size_t> mainNow = mainPieces(now, kept, count);
+    const std::vector<std::size_t> keptInPocket = keptIn(pockets, now);
     for (std::size_t k = 0; k < now.cells.size(); ++k) {
         const std::size_t cell = now.cells[k].front();
         const auto part = static_cast<std::size_t>(kept[cell]);
-        const bool wasPocket =
-            before.pieceOfCell[cell] != static_cast<std::int32_t>(mainBefore[part]);
-        if (k != mainNow[part] && !wasPocket) {
+        const auto pocket = static_cast<std::size_t>(pockets.pieceOfCell[cell]);
+        const bool isPocket =
+            before.pieceOfCell[cell] != static_cast<std::int32_t>(mainBefore[part]) &&
+            keptInPocket[pocket] == 1;
+        if (k != mainNow[part] && !isPocket) {
             for (const std::size_t i : now.cells[k]) {
                 kept[i] = -1;
             }
@@ -150,7 +174,7 @@ TakenOver takeOverParts(const Numbering& before, const geo::WaterFrame& frame,
     for (std::size_t i = 0; i < kept.size(); ++i) {
         kept[i] = isFishable[i] != 0 ? kept[i] : -1;
     }
-    letLooseGo(kept, parts, count);
+    letLooseGo(kept, parts, count, fishablePockets(isFishable));
     const double wantedCells = wanted.inSquareMetres() / cells.cellArea_m2();
     TakenOver over;
     over.count = letLostGo(kept, parts, count, wantedCells);

@@ -21,9 +21,9 @@ constexpr double leastLeft = 0.4;
 class Weighing {
 public:
     Weighing(const WaterGraph& graph, const grid::DepthGrid& depth, const grid::Mask& mask,
-             const std::vector<std::int32_t>& partOfNode, std::size_t count,
-             const SectionSettings& settings, base::Progress& progress)
-        : graph_(graph), depth_(depth), mask_(mask), start_(partOfNode), count_(count),
+             const GraphParts& parts, const SectionSettings& settings,
+             const base::Progress& progress)
+        : graph_(graph), depth_(depth), mask_(mask), start_(parts.partOfNode), count_(parts.count),
           progress_(progress) {
         cost_.wanted_m2 = settings.wantedArea.inSquareMetres();
         least_m2_ = settings.leastPocket * cost_.wanted_m2;
@@ -53,7 +53,10 @@ public:
         BorderSettling(lumps, sums, cost_).run(first, progress_);
         recutPairs(graph_, part, sums, cost_, progress_);
         BorderSettling(lumps, sums, cost_).run(first, progress_);
-        SettledPieces out{grid::PieceGrid(depth_.frame(), -1), depthWeight, {}, {}};
+        SettledPieces out;
+        out.pieceOfCell = grid::PieceGrid(depth_.frame(), -1);
+        out.count = count_;
+        out.depthWeight = depthWeight;
         for (std::size_t n = 0; n < part.size(); ++n) {
             for (const std::size_t i : graph_.cellsOfNode[n]) {
                 out.pieceOfCell[i] = part[n];
@@ -87,7 +90,7 @@ private:
     const grid::Mask& mask_;
     const std::vector<std::int32_t>& start_;
     std::size_t count_;
-    base::Progress& progress_;
+    const base::Progress& progress_;
     PartCost cost_;
     double least_m2_ = 0.0;
 };
@@ -102,61 +105,76 @@ constexpr double less = 0.9;
 /// jumps.
 constexpr int mostTooThin = 4;
 
-/// True where sections tell shallow from deep clearly better than straight pieces do, by a third or
-/// by a third of what those leave.
-bool explainsEnough(const PartFigures& figures, const PartFigures& straight) {
-    constexpr double third = 0.35; // a little more, to be sure of it
-    return figures.explained >= std::min((1.0 + third) * straight.explained,
-                                         straight.explained + third * (1.0 - straight.explained));
+/// What sections have to explain to tell shallow from deep clearly better than straight pieces do:
+/// a third more, or a third of what those leave.
+double enoughExplained(const PartFigures& straight) {
+    constexpr double third = 0.4; // a little more, to be sure of it
+    return std::min((1.0 + third) * straight.explained,
+                    straight.explained + third * (1.0 - straight.explained));
 }
 
-/// Of sections that tell depths too little, those of more weight that tell them best and are not
-/// less compact than `least`.
-SettledPieces withMoreWeight(Weighing& weighing, SettledPieces out, const PartFigures& straight,
-                             double least, const base::Progress& progress) {
-    double weight = out.depthWeight;
-    int tooThin = 0;
-    for (int k = 0;
-         k < mostSteps && tooThin < mostTooThin && !explainsEnough(out.figures, straight); ++k) {
-        weight /= lighter;
-        SettledPieces tried = weighing.settledWith(weight);
-        if (progress.stopAsked()) {
-            break;
-        }
-        if (tried.figures.compactness < least) {
-            ++tooThin;
-        } else if (tried.figures.explained > out.figures.explained) {
-            out = std::move(tried);
-        }
-    }
-    return out;
-}
+/// Of the pieces that settled with ever other weights the best.
+class BestWeight {
+public:
+    BestWeight(Weighing& weighing, const SectionSettings& settings)
+        : weighing_(weighing), straight_(weighing.straight()),
+          least_(settings.leastCompactness * straight_.compactness) {}
 
-/// Sections of ever less weight until they are as compact as `least`.
-SettledPieces withLessWeight(Weighing& weighing, SettledPieces out, double least,
-                             const base::Progress& progress) {
-    for (int k = 1; k <= mostSteps && out.figures.compactness < least && !progress.stopAsked();
-         ++k) {
-        out = weighing.settledWith(k < mostSteps ? lighter * out.depthWeight : 0.0);
+    SettledPieces search(double weight, const base::Progress& progress) {
+        take(weight);
+        const bool isThin = lastCompactness_ < least_;
+        const double step = isThin ? lighter : 1.0 / lighter;
+        int tooThin = 0;
+        for (int k = 1; k <= mostSteps && !isDone(isThin) && !progress.stopAsked(); ++k) {
+            weight = isThin && k == mostSteps ? 0.0 : weight * step;
+            take(weight);
+            tooThin += lastCompactness_ < less * least_ ? 1 : 0;
+            if (!isThin && tooThin == mostTooThin) {
+                break;
+            }
+        }
+        best_.straight = straight_;
+        return std::move(best_);
     }
-    return out;
-}
+
+private:
+    /// Pieces that are too thin are to become as compact as asked, the others only have to tell
+    /// depths.
+    [[nodiscard]] bool isDone(bool isThin) const {
+        return best_.isGood() && (!isThin || lastCompactness_ >= least_);
+    }
+
+    void take(double weight) {
+        SettledPieces tried = weighing_.settledWith(weight);
+        lastCompactness_ = tried.figures.compactness;
+        tried.merit = meritOf(tried.figures);
+        if (tried.count > 0 && (best_.count == 0 || tried.merit > best_.merit)) {
+            best_ = std::move(tried);
+        }
+    }
+
+    [[nodiscard]] double meritOf(const PartFigures& figures) const {
+        constexpr double thin = -2.0; // below what any compact pieces can have
+        if (figures.compactness < less * least_) {
+            return thin + figures.compactness;
+        }
+        return figures.explained - enoughExplained(straight_);
+    }
+
+    Weighing& weighing_;
+    PartFigures straight_;
+    double least_;
+    double lastCompactness_ = 0.0;
+    SettledPieces best_;
+};
 
 } // namespace
 
 SettledPieces weighDepth(const WaterGraph& graph, const grid::DepthGrid& depth,
-                         const grid::Mask& mask, const std::vector<std::int32_t>& partOfNode,
-                         std::size_t count, const SectionSettings& settings,
-                         base::Progress& progress) {
-    Weighing weighing(graph, depth, mask, partOfNode, count, settings, progress);
-    const PartFigures straight = weighing.straight();
-    SettledPieces out = weighing.settledWith(settings.depthWeight);
-    const double least = settings.leastCompactness * straight.compactness;
-    out = out.figures.compactness >= least
-              ? withMoreWeight(weighing, std::move(out), straight, less * least, progress)
-              : withLessWeight(weighing, std::move(out), least, progress);
-    out.straight = straight;
-    return out;
+                         const grid::Mask& mask, const GraphParts& parts,
+                         const SectionSettings& settings, const base::Progress& progress) {
+    Weighing weighing(graph, depth, mask, parts, settings, progress);
+    return BestWeight(weighing, settings).search(settings.depthWeight, progress);
 }
 
 } // namespace sections

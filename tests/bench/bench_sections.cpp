@@ -4,6 +4,7 @@
 #include "core/gdal/raster_file.h"
 #include "core/grid/connected_pieces.h"
 #include "core/sections/divide_water.h"
+#include "tests/support/ruler_pieces.h"
 
 #include <algorithm>
 #include <chrono>
@@ -15,34 +16,9 @@
 
 namespace {
 
-struct Given {
-    grid::DepthGrid depth;
-    grid::Mask mask;
-    std::string wkt;
-};
-
-base::Result<Given> given(const std::string& path) {
-    auto raster = gdal::readRasterFile(path);
-    if (!raster) {
-        return std::unexpected(raster.error());
-    }
-    const grid::GridFrame frame(raster->transform[0], raster->transform[3], raster->transform[1],
-                                raster->cols, raster->rows);
-    Given out{grid::DepthGrid(frame), {}, raster->wkt};
-    grid::Grid<std::uint8_t> active(frame, 0);
-    for (std::size_t i = 0; i < frame.size(); ++i) {
-        if (const float depth_m = raster->bands.front()[i]; !std::isnan(depth_m)) {
-            out.depth.raw_m()[i] = std::max(depth_m, 0.0F);
-            active[i] = 1;
-        }
-    }
-    out.mask = grid::Mask::from(active);
-    return out;
-}
-
 /// How many connected parts of sections are off the wanted size, though more of the same water goes
 /// on from the small ones; and how many are pockets that nature has cut off.
-void tellSizes(const sections::SectionMap& map, const Given& water, double wanted_m2,
+void tellSizes(const sections::SectionMap& map, const support::KnownLake& water, double wanted_m2,
                const contours::Bands& bands) {
     grid::Grid<std::int32_t> isFishable(water.depth.frame(), -1);
     for (std::size_t i = 0; i < isFishable.size(); ++i) {
@@ -66,14 +42,27 @@ void tellSizes(const sections::SectionMap& map, const Given& water, double wante
         outside, parts.size(), pockets);
 }
 
+/// How much more of the depths sections tell than pieces of a ruler do, and whether they are whole.
+void tellPeer(const sections::SectionMap& map, const support::KnownLake& water) {
+    const std::size_t count = map.sections.size();
+    const auto ours = support::figuresOf(water, map.sectionOfCell, count);
+    const auto peer = support::figuresOf(water, support::rulerPieces(water, count), count);
+    fmt::print(
+        "explained {:.3f}, k-means {:.3f}: {:.2f} of it; compactness {:.3f}, k-means {:.3f}: "
+        "{:.2f} of it; {} of {} sections torn\n",
+        ours.explained, peer.explained, ours.explained / peer.explained, ours.compactness,
+        peer.compactness, ours.compactness / peer.compactness, ours.torn, count);
+}
+
 base::Result<void> run(const std::string& depthPath, const std::string& labelsPath,
                        double wanted_ha, double limit_m, double depthWeight) {
-    auto water = given(depthPath);
-    if (!water) {
-        return std::unexpected(water.error());
+    const auto raster = gdal::readRasterFile(depthPath);
+    if (!raster) {
+        return std::unexpected(raster.error());
     }
+    const support::KnownLake water = support::knownLake(*raster, limit_m);
     const geo::WaterFrame frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
-    const geo::Box box = water->depth.frame().box();
+    const geo::Box box = water.depth.frame().box();
     const auto outline = geo::Outline::make(std::vector{geo::Piece{{{box.west_m, box.south_m},
                                                                     {box.east_m, box.south_m},
                                                                     {box.east_m, box.north_m},
@@ -90,8 +79,8 @@ base::Result<void> run(const std::string& depthPath, const std::string& labelsPa
     settings.depthWeight = depthWeight;
     base::Progress progress;
     const auto start = std::chrono::steady_clock::now();
-    const auto map = sections::divideWater({.depth = water->depth,
-                                            .mask = water->mask,
+    const auto map = sections::divideWater({.depth = water.depth,
+                                            .mask = water.mask,
                                             .outline = *outline,
                                             .frame = frame,
                                             .bands = *bands},
@@ -106,7 +95,8 @@ base::Result<void> run(const std::string& depthPath, const std::string& labelsPa
                "explained {:.3f} ({:.3f} straight)\n",
                map->sections.size(), took_s, r.depthWeight, r.compactness, r.straightCompactness,
                r.explained, r.straightExplained);
-    tellSizes(*map, *water, settings.wantedArea.inSquareMetres(), *bands);
+    tellPeer(*map, water);
+    tellSizes(*map, water, settings.wantedArea.inSquareMetres(), *bands);
     std::vector<float> labels(map->sectionOfCell.size(), NAN);
     for (std::size_t i = 0; i < labels.size(); ++i) {
         if (map->sectionOfCell[i] != sections::noSection) {
@@ -115,7 +105,7 @@ base::Result<void> run(const std::string& depthPath, const std::string& labelsPa
     }
     const grid::GridFrame& f = map->sectionOfCell.frame();
     return gdal::writeRasterFile(labelsPath, {f.west_m(), f.north_m(), f.cell_m(), f.cols(),
-                                              f.rows(), labels, -9999.0F, water->wkt, "section"});
+                                              f.rows(), labels, -9999.0F, raster->wkt, "section"});
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Numbers, names and borders of sections through one drawing after the other.
+#include "core/grid/connected_pieces.h"
 #include "core/sections/divide_water.h"
 #include "core/sections/number_sections.h"
 #include "tests/support/made_up_water.h"
@@ -206,6 +207,55 @@ TEST(NumberSections, ANameByNumberStandsAgainstOneByPlaceInEitherOrder) {
     }
 }
 
+/// Numbers of sections of which a piece, not the largest, lies beside another section: only pockets
+/// that nature has cut off may lie apart.
+std::set<int> torn(const SectionMap& map) {
+    grid::PieceGrid inSection(map.sectionOfCell.frame(), -1);
+    for (std::size_t i = 0; i < inSection.size(); ++i) {
+        inSection[i] = map.sectionOfCell[i] == noSection ? -1 : 0;
+    }
+    const grid::ConnectedPieces pockets = grid::connectedPieces(inSection);
+    const grid::ConnectedPieces pieces = grid::connectedPieces(map.sectionOfCell);
+    std::map<std::int32_t, int> inPocket;
+    std::map<SectionNumber, std::size_t> largest;
+    for (const auto& cells : pieces.cells) {
+        ++inPocket[pockets.pieceOfCell[cells.front()]];
+        std::size_t& most = largest[map.sectionOfCell[cells.front()]];
+        most = std::max(most, cells.size());
+    }
+    std::set<int> torn;
+    for (const auto& cells : pieces.cells) {
+        const SectionNumber section = map.sectionOfCell[cells.front()];
+        if (cells.size() < largest[section] && inPocket[pockets.pieceOfCell[cells.front()]] > 1) {
+            torn.insert(map.sections[static_cast<std::size_t>(section)].number);
+        }
+    }
+    return torn;
+}
+
+TEST(NumberSections, AKnollThatIsCutOffNoLongerGoesToTheWaterThatHasReachedIt) {
+    // a knoll in a deep gully, nearer to the western bank of it
+    const auto gullyUpTo = [](double east_m) {
+        return support::madeUpWater(
+            {{support::rectangle(-300.0, -200.0, 400.0, 200.0), {}}},
+            [east_m](geo::WaterPoint p) {
+                const bool isKnoll = std::hypot(p.x_m - 85.0, p.y_m) < 12.0;
+                return p.x_m > 60.0 && p.x_m < east_m && !isKnoll ? 30.0 : 5.0;
+            },
+            5.0);
+    };
+    Drawing drawing;
+    drawing.wanted_ha = 20.0;
+    const MadeUpWater before = gullyUpTo(140.0);
+    const SectionMap first = divided(before, {}, drawing);
+    ASSERT_EQ(numberAt(first, {85.0, 0.0}), numberAt(first, {0.0, 0.0}));
+    ASSERT_NE(numberAt(first, {85.0, 0.0}), numberAt(first, {300.0, 0.0}));
+    const MadeUpWater silted = gullyUpTo(80.0);
+    const SectionMap next = divided(silted, after(first, {}, before, 20.0), drawing);
+    EXPECT_EQ(numberAt(next, {85.0, 0.0}), numberAt(next, {300.0, 0.0}));
+    EXPECT_EQ(torn(next), std::set<int>());
+}
+
 /// Random shores, holes and limits, one after the other: whatever happens, each cell is in one
 /// section, no two have one number, no number is lost, and the map settles at once.
 TEST(NumberSections, HoldsThroughAnyRow) {
@@ -227,6 +277,7 @@ TEST(NumberSections, HoldsThroughAnyRow) {
                 },
                 5.0);
             const SectionMap map = divided(water, known);
+            EXPECT_EQ(torn(map), std::set<int>()) << "seed " << seed << ", drawing " << drawing;
             for (const auto& [number, cells] : cellsByNumber(map)) {
                 EXPECT_GE(number, 1);
                 everGiven.insert(number);

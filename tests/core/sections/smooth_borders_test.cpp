@@ -4,6 +4,7 @@
 #include <cmath>
 #include <functional>
 #include <random>
+#include <set>
 
 #include <gtest/gtest.h>
 
@@ -74,6 +75,22 @@ TEST(SmoothBorders, DoesNotReachAcrossLand) {
         for (int col = 0; col < side; ++col) {
             ASSERT_EQ((after[Cell{col, row}]), (before[Cell{col, row}])) << col << ", " << row;
         }
+    }
+}
+
+TEST(SmoothBorders, MakesPiecesWholeThatWereFragmentsAmongFragments) {
+    for (unsigned seed = 1; seed <= 20; ++seed) {
+        std::mt19937 random(seed);
+        // blocks as wide as the look, so that smoothing leaves most of them
+        std::vector<std::int32_t> pieceOfBlock(100);
+        for (std::int32_t& piece : pieceOfBlock) {
+            piece = std::uniform_int_distribution<std::int32_t>(0, 3)(random);
+        }
+        const PieceGrid after = smoothed(laid([&](int col, int row) {
+            return pieceOfBlock[static_cast<std::size_t>(col / 6 * 10 + row / 6)];
+        }));
+        const std::set<std::int32_t> pieces(after.values().begin(), after.values().end());
+        EXPECT_TRUE(hangsTogether(after, pieces.size())) << "seed " << seed;
     }
 }
 
