@@ -87,6 +87,7 @@ void ChartCanvas::setTool(ToolKind kind) {
         tool_->takeContent(content_);
     }
     grip_.reset();
+    keyPointer_.reset();
     setCursor(tool_ ? tool_->cursor() : Qt::ArrowCursor);
     update();
 }
@@ -185,6 +186,9 @@ void ChartCanvas::drawOverlay(QPainter& painter) {
     }
     if (tool_) {
         tool_->paint(painter, view_, palette);
+    }
+    if (keyPointer_) {
+        drawKeyPointer(painter, palette, *keyPointer_, content_.typeScale);
     }
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);

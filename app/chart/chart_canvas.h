@@ -3,6 +3,7 @@
 
 #include "app/chart/chart_content.h"
 #include "app/chart/furniture.h"
+#include "app/chart/key_pointer.h"
 #include "app/chart/lie_part.h"
 #include "app/chart/screen_sheet.h"
 #include "app/chart/sounding_pick.h"
@@ -18,8 +19,9 @@
 namespace chart {
 
 /// The chart on the screen. The paper is moved by dragging, or by the arrow keys; enlarged by the
-/// wheel, a pinch, + and -, or a double click, about the pointer; 0 shows the whole water. It shows
-/// what it is given and says what was done to it; it changes nothing itself.
+/// wheel, a pinch, + and -, or a double click, about the pointer; 0 shows the whole water. With a
+/// tool in the hand the arrows move a pointer of their own. It shows what it is given and says what
+/// was done to it; it changes nothing itself.
 class ChartCanvas : public QWidget {
     Q_OBJECT
 public:
@@ -113,6 +115,10 @@ private:
     [[nodiscard]] bool letGripGo();
     void click(QPointF pixel, Qt::KeyboardModifiers keys);
     void tell(const std::optional<Made>& made);
+    /// Whether the key was for the tool in the hand: arrows point, Space presses and lets go.
+    [[nodiscard]] bool pointByKey(const QKeyEvent& event);
+    void moveKeyPointer(QPointF step);
+    void pressByKey();
 
     ChartContent content_;
     ViewFrame view_;
@@ -124,6 +130,7 @@ private:
     std::optional<LineMade> cut_;
     std::optional<TriedLie> tried_;
     std::optional<Grip> grip_;
+    std::optional<KeyPointer> keyPointer_; ///< Absent until an arrow is pressed.
     ScreenSheet sheet_;
     bool isSheetStale_ = true;
     QTimer settle_; ///< Runs while the paper is moving: the old sheet is moved along until then.

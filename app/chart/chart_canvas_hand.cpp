@@ -43,6 +43,7 @@ void ChartCanvas::mousePressEvent(QMouseEvent* event) {
         return;
     }
     setFocus(Qt::MouseFocusReason);
+    keyPointer_.reset();
     const QPointF pixel = event->position();
     if (tool_) {
         tool_->setReach(toolReach_pixels / view_.pixelsPerMetre());
@@ -216,7 +217,65 @@ bool ChartCanvas::event(QEvent* event) {
     return QWidget::event(event);
 }
 
+bool ChartCanvas::pointByKey(const QKeyEvent& event) {
+    if (!tool_) {
+        return false;
+    }
+    if (const auto step = stepOfArrow(event.key(), event.modifiers())) {
+        moveKeyPointer(*step);
+        return true;
+    }
+    if (event.key() == Qt::Key_Space && keyPointer_) {
+        pressByKey();
+        return true;
+    }
+    return false;
+}
+
+void ChartCanvas::moveKeyPointer(QPointF step) {
+    if (!keyPointer_) {
+        keyPointer_ = KeyPointer{QRectF(rect()).center()};
+    } else {
+        constexpr double margin_pixels = 30.0;
+        const QRectF room =
+            QRectF(rect()).adjusted(margin_pixels, margin_pixels, -margin_pixels, -margin_pixels);
+        const QPointF to = keyPointer_->at + step;
+        if (room.contains(to)) {
+            keyPointer_->at = to;
+        } else { // the paper goes on under it
+            hasOwnView_ = true;
+            changeView(view_.panned(-step));
+        }
+    }
+    const geo::WaterPoint at = view_.toWater(keyPointer_->at);
+    emit pointedAt(at);
+    tell(tool_->move(at, keyPointer_->isHeld));
+    update();
+}
+
+void ChartCanvas::pressByKey() {
+    const geo::WaterPoint at = view_.toWater(keyPointer_->at);
+    tool_->setReach(toolReach_pixels / view_.pixelsPerMetre());
+    const bool isLettingGo = keyPointer_->isHeld;
+    keyPointer_->isHeld = !isLettingGo && tool_->drawsWhileHeld() && tool_->wants(at);
+    if (!isLettingGo) {
+        if (!tool_->wants(at)) {
+            static_cast<void>(tool_->drop());
+            return update();
+        }
+        tell(tool_->press(at));
+    }
+    // What was told may have put another tool into the hand.
+    if (tool_ && (isLettingGo || !tool_->drawsWhileHeld())) {
+        tell(tool_->release(at));
+    }
+    update();
+}
+
 void ChartCanvas::keyPressEvent(QKeyEvent* event) {
+    if (pointByKey(*event)) {
+        return;
+    }
     if (const auto view = viewAfterKey(event->key(), view_)) {
         hasOwnView_ = true;
         changeView(*view);
@@ -245,6 +304,9 @@ void ChartCanvas::keyPressEvent(QKeyEvent* event) {
         break;
     case Qt::Key_Escape:
         if (tool_ && tool_->drop()) {
+            if (keyPointer_) {
+                keyPointer_->isHeld = false;
+            }
             return update();
         }
         if (letGripGo()) {

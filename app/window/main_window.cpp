@@ -338,7 +338,13 @@ void MainWindow::tellPlanned() {
 void MainWindow::tellAsking() {
     canvas_->setTool(link_.tool());
     if (link_.isAsking()) {
-        canvas_->setFocus(); // So that Escape is heard at once.
+        if (!canvas_->hasFocus()) {
+            beforeAsking_ = focusWidget();
+        }
+        canvas_->setFocus(); // So that arrows, Space and Escape are heard at once.
+    } else if (canvas_->hasFocus() && beforeAsking_ != nullptr && beforeAsking_->isVisible()) {
+        beforeAsking_->setFocus();
+        beforeAsking_ = nullptr;
     }
     if (link_.brush() && !side_->showsTrack()) {
         const auto& chosen = link_.selection().sounding;

@@ -7,6 +7,7 @@
 #include "app/preferences/preferences.h"
 
 #include <QMainWindow>
+#include <QPointer>
 
 #include <array>
 #include <functional>
@@ -140,6 +141,7 @@ private:
     std::optional<int> cutMark_;        ///< The mark that the side view shows, and of which plan.
     std::optional<std::size_t> cutRod_; ///< Of its rods, along whose cast it leads.
     std::shared_ptr<const water::PlannedDay> cutPlan_;
+    QPointer<QWidget> beforeAsking_; ///< Where the keys went before the chart was asked.
 };
 
 } // namespace window

@@ -6,6 +6,9 @@
 
 #include <QRegularExpression>
 
+#include <QDate>
+#include <QLocale>
+
 namespace wording {
 
 using preferences::UnitSystem;
@@ -97,6 +100,24 @@ std::optional<units::Temperature> waterTemperatureTyped(const QString& text, Uni
     return warmth && *warmth >= units::coldestWater && *warmth <= units::warmestWater
                ? warmth
                : std::nullopt;
+}
+
+std::optional<units::Day> dayTyped(const QString& text) {
+    const QString day = text.simplified();
+    if (const auto iso = units::dayFrom(day.toStdString())) {
+        return iso;
+    }
+    for (const auto* form : {"d.M.yyyy", "d. M. yyyy", "d/M/yyyy", "d MMM yyyy", "d MMMM yyyy"}) {
+        for (const QLocale& locale : {QLocale(), QLocale::c()}) {
+            const QDate date = locale.toDate(day, QString::fromLatin1(form));
+            if (date.isValid() && date.year() >= 1900) {
+                return units::Day(std::chrono::year(date.year()),
+                                  std::chrono::month(static_cast<unsigned>(date.month())),
+                                  std::chrono::day(static_cast<unsigned>(date.day())));
+            }
+        }
+    }
+    return std::nullopt;
 }
 
 std::optional<units::Bearing> bearingTyped(const QString& text) {

@@ -6,6 +6,7 @@
 #include "core/units/bearing.h"
 #include "core/units/depth.h"
 #include "core/units/length.h"
+#include "core/units/moment.h"
 #include "core/units/speed.h"
 #include "core/units/temperature.h"
 #include "core/units/weight.h"
@@ -52,6 +53,8 @@ namespace wording {
 /// Of a water: from units::coldestWater to units::warmestWater.
 [[nodiscard]] std::optional<units::Temperature>
 waterTemperatureTyped(const QString& text, preferences::UnitSystem units);
+/// "2026-08-20", "20.8.2026", "20/8/2026", "20 Aug 2026".
+[[nodiscard]] std::optional<units::Day> dayTyped(const QString& text);
 /// "230", "230°", "SW".
 [[nodiscard]] std::optional<units::Bearing> bearingTyped(const QString& text);
 

@@ -25,6 +25,8 @@ base::Result<ReadWeedNotes> readWeedNotes(const std::filesystem::path& path,
         const auto place = records->place();
         const auto growth = weed::growthNamed(base::lowerCase(records->text("kind")));
         const auto height_m = records->number("height_m");
+        const std::string seen = records->text("seen");
+        const auto day = units::dayFrom(seen);
         if (!place) {
             read.report.refuse("no_position", records->line(), records->row());
         } else if (!growth) {
@@ -35,11 +37,14 @@ base::Result<ReadWeedNotes> readWeedNotes(const std::filesystem::path& path,
             read.report.refuse("negative_height", records->line(), records->row());
         } else if (height_m && *height_m > tallest_m) {
             read.report.refuse("impossible_height", records->line(), records->row());
+        } else if (!day && !seen.empty()) {
+            read.report.refuse("no_day", records->line(), records->row());
         } else {
             weed::WeedNote note;
             note.id = weed::WeedNoteId(static_cast<std::int64_t>(read.notes.size()) + 1);
             note.place = *place;
             note.growth = *growth;
+            note.seen = day;
             if (height_m) {
                 note.height = units::Length::metres(*height_m);
             }
@@ -48,9 +53,10 @@ base::Result<ReadWeedNotes> readWeedNotes(const std::filesystem::path& path,
     }
     read.report.used = read.notes.size();
     if (read.notes.empty()) {
-        return base::fail(base::ErrorKind::unusableInput,
-                          "it has no usable row: " + read.report.refusedText(), path.string(),
-                          "give rows of lon, lat, kind (none, thin, thick) and height_m");
+        return base::fail(
+            base::ErrorKind::unusableInput, "it has no usable row: " + read.report.refusedText(),
+            path.string(),
+            "give rows of lon, lat, kind (none, thin, thick), height_m and seen (2026-08-20)");
     }
     return read;
 }

@@ -105,12 +105,24 @@ constexpr double less = 0.9;
 /// jumps.
 constexpr int mostTooThin = 4;
 
-/// What sections have to explain to tell shallow from deep clearly better than straight pieces do:
-/// a third more, or a third of what those leave.
-double enoughExplained(const PartFigures& straight) {
-    constexpr double third = 0.4; // a little more, to be sure of it
-    return std::min((1.0 + third) * straight.explained,
-                    straight.explained + third * (1.0 - straight.explained));
+/// What sections explain that tell shallow from deep better than straight pieces do: a share more,
+/// or that share of what those leave.
+double moreThan(const PartFigures& straight, double share) {
+    return std::min((1.0 + share) * straight.explained,
+                    straight.explained + share * (1.0 - straight.explained));
+}
+
+constexpr double aThird = 0.35; // a little more, to be sure of it
+
+/// What is worked for.
+double wishedToExplain(const PartFigures& straight) {
+    return moreThan(straight, aThird);
+}
+
+/// What is good enough. Where straight pieces tell most of the depths already, as much as that.
+double hasToExplain(const PartFigures& straight) {
+    constexpr double mostOfIt = 0.6;
+    return straight.explained < mostOfIt ? moreThan(straight, aThird) : straight.explained;
 }
 
 /// Of the pieces that settled with ever other weights the best.
@@ -138,17 +150,17 @@ public:
     }
 
 private:
-    /// Pieces that are too thin are to become as compact as asked, the others only have to tell
-    /// depths.
+    /// Pieces that are too thin are to become as compact as asked, the others to tell depths.
     [[nodiscard]] bool isDone(bool isThin) const {
-        return best_.isGood() && (!isThin || lastCompactness_ >= least_);
+        return isThin ? isAsAsked_ : best_.figures.explained >= wishedToExplain(straight_);
     }
 
     void take(double weight) {
         SettledPieces tried = weighing_.settledWith(weight);
         lastCompactness_ = tried.figures.compactness;
         tried.merit = meritOf(tried.figures);
-        if (tried.count > 0 && (best_.count == 0 || tried.merit > best_.merit)) {
+        isAsAsked_ = tried.isGood() && lastCompactness_ >= least_;
+        if (isAsAsked_ || best_.count == 0 || tried.merit > best_.merit) {
             best_ = std::move(tried);
         }
     }
@@ -158,13 +170,14 @@ private:
         if (figures.compactness < less * least_) {
             return thin + figures.compactness;
         }
-        return figures.explained - enoughExplained(straight_);
+        return figures.explained - hasToExplain(straight_);
     }
 
     Weighing& weighing_;
     PartFigures straight_;
     double least_;
     double lastCompactness_ = 0.0;
+    bool isAsAsked_ = false; ///< The last pieces are good and as compact as asked.
     SettledPieces best_;
 };
 

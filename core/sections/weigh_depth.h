@@ -18,8 +18,9 @@ struct SettledPieces {
     double depthWeight = 0.0;    ///< How much depth counted.
     PartFigures figures;
     PartFigures straight; ///< Of what a ruler alone would make of the same water.
-    /// How much more of the variance of depth they explain than would be clearly more than the
-    /// ruler does, negative where less; where they are not compact, less than -1.
+    /// How much more of the variance of depth they explain than they have to: clearly more than the
+    /// ruler does, or as much where that is most of it. Negative where less; where they are not
+    /// compact, less than -1.
     double merit = 0.0;
 
     /// True for compact pieces that tell shallow from deep.

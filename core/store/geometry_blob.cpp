@@ -119,13 +119,17 @@ public:
         const auto lon_deg = take<double>();
         return {lon_deg, take<double>()};
     }
-    geo::LonLatRing takeRing() {
+    std::vector<geo::LonLat> takeLine() {
         const std::size_t count = takeCount(2 * sizeof(double));
-        geo::LonLatRing ring;
-        ring.reserve(count);
+        std::vector<geo::LonLat> line;
+        line.reserve(count);
         for (std::size_t i = 0; i < count; ++i) {
-            ring.push_back(takePlace());
+            line.push_back(takePlace());
         }
+        return line;
+    }
+    geo::LonLatRing takeRing() {
+        geo::LonLatRing ring = takeLine();
         if (!ring.empty()) {
             ring.pop_back();
         }
@@ -269,6 +273,15 @@ std::optional<geo::LonLat> pointFrom(std::span<const std::byte> blob) {
     }
     const geo::LonLat place = reader.takePlace();
     return reader.isAtEnd() ? std::optional(place) : std::nullopt;
+}
+
+std::optional<std::vector<geo::LonLat>> lineFrom(std::span<const std::byte> blob) {
+    Reader reader(blob);
+    if (!reader.takesHeader() || !reader.takesType(wkbLine)) {
+        return std::nullopt;
+    }
+    std::vector<geo::LonLat> line = reader.takeLine();
+    return reader.isAtEnd() ? std::optional(std::move(line)) : std::nullopt;
 }
 
 std::optional<geo::LonLatPiece> pieceFrom(std::span<const std::byte> blob) {

@@ -30,6 +30,7 @@ using PointBlob = std::array<std::byte, 29>;
 
 /// Nothing where the bytes are no such geometry, are cut off or go on behind it.
 [[nodiscard]] std::optional<geo::LonLat> pointFrom(std::span<const std::byte> blob);
+[[nodiscard]] std::optional<std::vector<geo::LonLat>> lineFrom(std::span<const std::byte> blob);
 [[nodiscard]] std::optional<geo::LonLatPiece> pieceFrom(std::span<const std::byte> blob);
 [[nodiscard]] std::optional<std::vector<geo::LonLatPiece>>
 piecesFrom(std::span<const std::byte> blob);

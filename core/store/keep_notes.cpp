@@ -3,6 +3,8 @@
 #include "core/store/keep_parts.h"
 #include "core/store/kept_values.h"
 
+#include <algorithm>
+
 namespace store {
 
 void keepShoreline(Connection& connection, const water::Water& water) {
@@ -61,28 +63,101 @@ void recallLeadLine(Connection& connection, water::Water& water) {
     }
 }
 
+namespace {
+
+GeometryBlob blobOfExtent(const weed::WeedNote& note) {
+    return note.extent == weed::Extent::area ? blobOf(geo::LonLatPiece{note.corners, {}})
+                                             : blobOf(std::span(note.corners));
+}
+
+/// Lines and areas that were noted, each in the layer of its own kind of geometry.
+void keepExtents(Connection& connection, const water::Water& water) {
+    connection.execute("DELETE FROM weed_lines");
+    connection.execute("DELETE FROM weed_areas");
+    Statement line(connection, "INSERT INTO weed_lines (geom, note) VALUES (?,?)");
+    Statement area(connection, "INSERT INTO weed_areas (geom, note) VALUES (?,?)");
+    LonLatBox lines;
+    LonLatBox areas;
+    std::int64_t row = 0; // notes have the rows 1, 2, ...: the table has just been emptied
+    for (const weed::WeedNote& note : water.weedNotes) {
+        ++row;
+        if (note.extent == weed::Extent::place) {
+            continue;
+        }
+        const bool isArea = note.extent == weed::Extent::area;
+        (isArea ? areas : lines).take(std::span(note.corners));
+        (isArea ? area : line).run(Blob(blobOfExtent(note)), row);
+    }
+    setExtent(connection, "weed_lines", lines);
+    setExtent(connection, "weed_areas", areas);
+}
+
+/// \param fids of the notes, in their order.
+void recallExtents(Connection& connection, std::span<const std::int64_t> fids,
+                   std::vector<weed::WeedNote>& notes) {
+    const auto noteOf = [&](std::int64_t fid) -> weed::WeedNote* {
+        const auto at = std::ranges::lower_bound(fids, fid);
+        if (at == fids.end() || *at != fid) {
+            connection.failDamaged("a line or an area of weed belongs to no note");
+            return nullptr;
+        }
+        return &notes[static_cast<std::size_t>(at - fids.begin())];
+    };
+    const auto take = [&](std::int64_t fid, weed::Extent extent, std::vector<geo::LonLat> corners) {
+        weed::WeedNote* note = noteOf(fid);
+        if (note == nullptr) {
+            return;
+        }
+        const weed::WeedNote shape = weed::noteOver(extent, std::move(corners));
+        if (shape.extent != extent) {
+            connection.failDamaged("a line or an area of weed has too few corners");
+        }
+        note->extent = shape.extent;
+        note->corners = shape.corners;
+    };
+    Statement lines(connection, "SELECT geom, note FROM weed_lines ORDER BY fid");
+    lines.ask();
+    while (lines.next()) {
+        take(lines.wholeNumber(1), weed::Extent::line, lineAt(connection, lines, 0));
+    }
+    Statement areas(connection, "SELECT geom, note FROM weed_areas ORDER BY fid");
+    areas.ask();
+    while (areas.next()) {
+        take(areas.wholeNumber(1), weed::Extent::area, pieceAt(connection, areas, 0).outer);
+    }
+}
+
+} // namespace
+
 void keepWeedNotes(Connection& connection, const water::Water& water) {
     connection.execute("DELETE FROM weed_notes");
-    Statement insert(connection,
-                     "INSERT INTO weed_notes (geom, number, growth, height_m) VALUES (?,?,?,?)");
+    Statement insert(connection, "INSERT INTO weed_notes (fid, geom, number, growth, height_m, "
+                                 "seen) VALUES (?,?,?,?,?,?)");
     LonLatBox box;
+    std::int64_t row = 0;
     for (const weed::WeedNote& note : water.weedNotes) {
         box.take(note.place);
         std::optional<double> height_m;
         if (note.height) {
             height_m = note.height->inMetres();
         }
-        insert.run(Blob(blobOf(note.place)), note.id.number(), weed::nameOf(note.growth),
-                   kept(connection, "height_m", height_m));
+        std::optional<std::string> seen;
+        if (note.seen) {
+            seen = units::isoText(*note.seen);
+        }
+        insert.run(++row, Blob(blobOf(note.place)), note.id.number(), weed::nameOf(note.growth),
+                   kept(connection, "height_m", height_m), seen);
     }
     setExtent(connection, "weed_notes", box);
+    keepExtents(connection, water);
 }
 
 void recallWeedNotes(Connection& connection, water::Water& water) {
     Statement rows(connection,
-                   "SELECT geom, number, growth, height_m FROM weed_notes ORDER BY fid");
+                   "SELECT geom, number, growth, height_m, seen, fid FROM weed_notes ORDER BY fid");
     rows.ask();
     std::vector<weed::WeedNote>& notes = water.weedNotes.edit();
+    std::vector<std::int64_t> fids;
     while (rows.next()) {
         weed::WeedNote note;
         note.place = placeAt(connection, rows, 0);
@@ -95,8 +170,16 @@ void recallWeedNotes(Connection& connection, water::Water& water) {
         if (const auto height_m = rows.numberIfAny(3)) {
             note.height = units::Length::metres(*height_m);
         }
+        if (const auto seen = rows.textIfAny(4)) {
+            note.seen = units::dayFrom(*seen);
+            if (!note.seen) {
+                connection.failDamaged("'" + *seen + "' is no day");
+            }
+        }
+        fids.push_back(rows.wholeNumber(5));
         notes.push_back(note);
     }
+    recallExtents(connection, fids, notes);
 }
 
 void keepSectionNames(Connection& connection, const water::Water& water) {

@@ -81,6 +81,13 @@ geo::LonLat placeAt(Connection& connection, Statement& rows, int column) {
     return onEarth(connection, geometryAt(connection, rows, column, pointFrom));
 }
 
+std::vector<geo::LonLat> lineAt(Connection& connection, Statement& rows, int column) {
+    std::vector<geo::LonLat> line = geometryAt(connection, rows, column, lineFrom);
+    std::ranges::for_each(
+        line, [&](geo::LonLat place) { static_cast<void>(onEarth(connection, place)); });
+    return line;
+}
+
 geo::LonLatPiece pieceAt(Connection& connection, Statement& rows, int column) {
     geo::LonLatPiece piece = geometryAt(connection, rows, column, pieceFrom);
     checkOnEarth(connection, piece);

@@ -34,6 +34,7 @@ private:
 [[nodiscard]] geo::LonLat onEarth(Connection& connection, geo::LonLat place);
 [[nodiscard]] units::Moment momentAt(Connection& connection, Statement& rows, int column);
 [[nodiscard]] geo::LonLat placeAt(Connection& connection, Statement& rows, int column);
+[[nodiscard]] std::vector<geo::LonLat> lineAt(Connection& connection, Statement& rows, int column);
 [[nodiscard]] geo::LonLatPiece pieceAt(Connection& connection, Statement& rows, int column);
 [[nodiscard]] std::vector<geo::LonLatPiece> piecesAt(Connection& connection, Statement& rows,
                                                      int column);

@@ -217,12 +217,14 @@ base::Result<WeedMap> mapWeed(const grid::DepthGrid& depth, const grid::Mask& ma
     progress.begin("mapping weed");
     const GridFrame& f = depth.frame();
     const Evidence evidence =
-        gathered(notes, leadLine, frame, depth, settings.usualHeight.inMetres());
+        gathered(notes, leadLine, frame, depth, settings.usualHeight.inMetres(), settings.year);
     WeedMap map;
     map.probability = Grid<float>(f, NAN);
     map.height_m = Grid<float>(f, NAN);
     map.notesUsed = evidence.notesUsed;
     map.notesOutside = evidence.notesOutside;
+    map.notesFaded = evidence.notesFaded;
+    map.year = settings.year;
     if (secchi) {
         const GrowthRange range = growthRange(*secchi);
         map.growthLimit = range.mid;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/weed/weed_evidence.h"
 
+#include "core/weed/note_places.h"
+
 namespace weed {
 
 namespace {
@@ -9,9 +11,9 @@ constexpr double thinSaysWeed = 0.8;
 constexpr double cleanLeadWeight = 0.5;
 constexpr double thinHeight = 0.25; // of the usual height
 
-Finding findingOf(const WeedNote& note, geo::WaterPoint place, double depth_m,
+Finding findingOf(const WeedNote& note, geo::WaterPoint place, double depth_m, double weight,
                   double usualHeight_m) {
-    Finding f{place, depth_m, 0.0, 1.0, std::nullopt};
+    Finding f{place, depth_m, 0.0, weight, std::nullopt};
     if (note.growth == Growth::none) {
         return f;
     }
@@ -26,17 +28,22 @@ Finding findingOf(const WeedNote& note, geo::WaterPoint place, double depth_m,
 
 Evidence gathered(std::span<const WeedNote> notes,
                   std::span<const soundings::LeadLineSounding> leadLine,
-                  const geo::WaterFrame& frame, const grid::DepthGrid& depth,
-                  double usualHeight_m) {
+                  const geo::WaterFrame& frame, const grid::DepthGrid& depth, double usualHeight_m,
+                  std::optional<std::chrono::year> year) {
     Evidence out;
     for (const WeedNote& note : notes) {
-        const geo::WaterPoint place = frame.toWater(note.place);
-        if (const auto here = depth.at(place)) {
-            out.findings.push_back(findingOf(note, place, here->inMetres(), usualHeight_m));
-            ++out.notesUsed;
-        } else {
-            ++out.notesOutside;
+        const double weight = worthOf(note, year);
+        const std::size_t before = out.findings.size();
+        for (const geo::WaterPoint place : placesOf(note, frame)) {
+            if (const auto here = depth.at(place)) {
+                out.findings.push_back(
+                    findingOf(note, place, here->inMetres(), weight, usualHeight_m));
+            }
         }
+        const bool isUsed = out.findings.size() > before;
+        out.notesUsed += isUsed ? 1 : 0;
+        out.notesOutside += isUsed ? 0 : 1;
+        out.notesFaded += isUsed && weight < 1.0 ? 1 : 0;
     }
     for (const soundings::LeadLineSounding& lead : leadLine) {
         const geo::WaterPoint place = frame.toWater(lead.place);

@@ -6,6 +6,7 @@
 #include "core/soundings/lead_line.h"
 #include "core/weed/weed_note.h"
 
+#include <chrono>
 #include <optional>
 #include <span>
 #include <vector>
@@ -26,16 +27,18 @@ struct Evidence {
     std::vector<Finding> findings;
     std::size_t notesUsed = 0;
     std::size_t notesOutside = 0;
+    std::size_t notesFaded = 0; ///< Of those used.
 };
 
 /// Notes and lead line as findings. A note of none speaks against weed, thin for it by four fifths
 /// (it may be a stray stem), thick wholly. A lead that brings up weed counts as a note; one that
 /// comes up clean as half a note against it, for it touches one spot; one that tells nothing of the
-/// bottom, as nothing. \param usualHeight_m of thick weed whose height was not noted; thin weed
-/// stands a quarter as high.
+/// bottom, as nothing. A line or an area speaks at places along and within it, and every note by
+/// what it is worth in `year`. \param usualHeight_m of thick weed whose
+/// height was not noted; thin weed stands a quarter as high.
 [[nodiscard]] Evidence gathered(std::span<const WeedNote> notes,
                                 std::span<const soundings::LeadLineSounding> leadLine,
                                 const geo::WaterFrame& frame, const grid::DepthGrid& depth,
-                                double usualHeight_m);
+                                double usualHeight_m, std::optional<std::chrono::year> year);
 
 } // namespace weed

@@ -5,6 +5,7 @@
 #include "core/structure/zone.h"
 #include "core/units/depth.h"
 
+#include <chrono>
 #include <optional>
 
 namespace weed {
@@ -18,8 +19,10 @@ struct WeedMap {
     std::optional<units::Depth> growthLimit; ///< From water clarity; absent without a Secchi depth.
     std::optional<units::Depth> growthLimitLow;  ///< The published relations differ: from here ...
     std::optional<units::Depth> growthLimitHigh; ///< ... to here.
+    std::optional<std::chrono::year> year;       ///< Of which it is; notes of earlier ones fade.
     std::size_t notesUsed = 0;
     std::size_t notesOutside = 0; ///< Notes that lie outside the water.
+    std::size_t notesFaded = 0;   ///< Of those used the ones of earlier years.
 };
 
 } // namespace weed

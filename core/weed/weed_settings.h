@@ -6,6 +6,7 @@
 #include "core/units/depth.h"
 #include "core/units/length.h"
 
+#include <chrono>
 #include <optional>
 
 namespace weed {
@@ -34,6 +35,9 @@ struct WeedSettings {
     units::Depth unknownLimit = units::Depth::metres(5.5);
     /// How much of the summer's weed still stands, 0 to 1: 1 in late summer, lower as it dies back.
     double seasonFactor = 1.0;
+    /// The year of which weed is to be mapped; notes of earlier ones count less. Absent: all count
+    /// in full.
+    std::optional<std::chrono::year> year;
     /// Weed height where no note tells it, metres, 0.05 to 10; a quarter of it where notes say
     /// thin. Never above the surface.
     units::Length usualHeight = units::Length::metres(0.8);

@@ -96,9 +96,18 @@ inline water::Water fullWater() {
                       units::Depth::metres(6.9),
                       soundings::Bottom::weed},
                      {soundings::LeadLineId(12), {3.1012, 55.2009}, units::Depth::metres(5.5), {}}};
-    full.weedNotes = {
-        {weed::WeedNoteId(21), {3.0972, 55.1992}, weed::Growth::thick, units::Length::metres(1.5)},
-        {weed::WeedNoteId(22), {3.0975, 55.2008}, weed::Growth::thin, {}}};
+    full.weedNotes = {{weed::WeedNoteId(21),
+                       {3.0972, 55.1992},
+                       weed::Growth::thick,
+                       units::Length::metres(1.5),
+                       units::dayFrom("2025-08-20")},
+                      {weed::WeedNoteId(22),
+                       {3.0975, 55.2008},
+                       weed::Growth::thin,
+                       {},
+                       {},
+                       weed::Extent::line,
+                       {{3.0975, 55.2008}, {3.0979, 55.2010}, {3.0984, 55.2009}}}};
     full.places = {{"jetty", {3.0961, 55.2}}};
     full.houseRules.rodLimit = 4;
     full.houseRules.closed = {

@@ -162,6 +162,16 @@ private:
             if (yes()) {
                 water.weedNotes.edit().back().height = units::Length::metres(number(0.0, 3.0));
             }
+            if (yes()) {
+                const auto extent = yes() ? weed::Extent::line : weed::Extent::area;
+                water.weedNotes.edit().back().extent = extent;
+                water.weedNotes.edit().back().corners = ring();
+            }
+            if (yes()) {
+                water.weedNotes.edit().back().seen =
+                    units::Day(std::chrono::year(2020 + upTo(6)), std::chrono::month(8),
+                               std::chrono::day(static_cast<unsigned>(1 + upTo(27))));
+            }
             water.places.push_back({text(), place()});
             water.sectionNames.push_back({place(), text(), upTo(5)});
             water.numbering.waters.edit().push_back(

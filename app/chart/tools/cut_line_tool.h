@@ -8,6 +8,7 @@ namespace chart {
 /// Press, draw, let go: a straight line through the water.
 class CutLineTool : public Tool {
 public:
+    [[nodiscard]] bool drawsWhileHeld() const override { return true; }
     std::optional<Made> press(geo::WaterPoint at) override;
     std::optional<Made> move(geo::WaterPoint at, bool isHeld) override;
     std::optional<Made> release(geo::WaterPoint at) override;

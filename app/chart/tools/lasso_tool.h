@@ -8,6 +8,7 @@ namespace chart {
 /// Held and drawn round things; whole when let go.
 class LassoTool : public Tool {
 public:
+    [[nodiscard]] bool drawsWhileHeld() const override { return true; }
     std::optional<Made> press(geo::WaterPoint at) override;
     std::optional<Made> move(geo::WaterPoint at, bool isHeld) override;
     std::optional<Made> release(geo::WaterPoint at) override;

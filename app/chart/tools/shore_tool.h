@@ -16,6 +16,7 @@ public:
     void takeContent(const ChartContent& content) override;
     void setReach(double reach_m) override { reach_m_ = reach_m; }
     [[nodiscard]] bool wants(geo::WaterPoint at) const override;
+    [[nodiscard]] bool drawsWhileHeld() const override { return true; }
     std::optional<Made> press(geo::WaterPoint at) override;
     std::optional<Made> move(geo::WaterPoint at, bool isHeld) override;
     std::optional<Made> release(geo::WaterPoint at) override;

@@ -71,6 +71,8 @@ public:
         static_cast<void>(at);
         return true;
     }
+    /// True where things are drawn with the button held, and are whole when it is let go.
+    [[nodiscard]] virtual bool drawsWhileHeld() const { return false; }
     virtual std::optional<Made> press(geo::WaterPoint at) = 0;
     virtual std::optional<Made> move(geo::WaterPoint at, bool isHeld) = 0;
     virtual std::optional<Made> release(geo::WaterPoint at) = 0;

@@ -5,7 +5,6 @@
 #include "app/edits/add_weed_notes.h"
 #include "app/edits/remove_weed_note.h"
 #include "app/wording/typed_amount.h"
-#include "core/water/steps/note_places.h"
 
 #include <QComboBox>
 #include <QLayout>
@@ -25,7 +24,8 @@ constexpr double tallest_m = 60.0; // As for notes from a table.
 
 WeedNotesPart::WeedNotesPart(SurveyContext context, FileTaker& taker)
     : SurveyStep(context),
-      notes_(new widgets::PlainTable({tr("Weed"), tr("Height"), tr("Place")}, rowsShown, this)),
+      notes_(new widgets::PlainTable({tr("Weed"), tr("Height"), tr("Seen"), tr("Where")}, rowsShown,
+                                     this)),
       kind_(new QComboBox(this)) {
     layout()->setContentsMargins(0, 0, 0, 0);
     addHeading(tr("Notes"));
@@ -42,6 +42,11 @@ WeedNotesPart::WeedNotesPart(SurveyContext context, FileTaker& taker)
          [this](const QString& text) { return text.isEmpty() || heightTyped(text).has_value(); },
          tr("not known"), tr("a height up to 60 m, or nothing")},
         [this](const QString& text) { noted_ = heightTyped(text); });
+    seen_ = addAmount(
+        {tr("Seen"), tr("The day on which you met it; what was seen in earlier years counts less"),
+         [](const QString& text) { return text.isEmpty() || wording::dayTyped(text).has_value(); },
+         tr("not known"), tr("a day like 20.8.2026 or 2026-08-20, or nothing")},
+        [this](const QString& text) { day_ = wording::dayTyped(text); });
     addRow(
         {makeButton(tr("At places"), QStringLiteral("Ctrl+P"),
                     tr("Point at the places where you met so much weed"), [this] { askPlaces(); }),
@@ -56,6 +61,7 @@ WeedNotesPart::WeedNotesPart(SurveyContext context, FileTaker& taker)
 DayStepLine WeedNotesPart::refreshFrom(const ViewInput& input) {
     notes_->setRows(weedViewOf(input).notes);
     height_->showAmount(noted_ ? input.words.depth(units::Depth::fromLength(*noted_)) : QString());
+    seen_->showAmount(day_ ? wording::Words::day(*day_) : QString());
     return {};
 }
 
@@ -75,7 +81,7 @@ void WeedNotesPart::askPlaces() {
     context_.chart.ask<chart::PointMade>(
         asking(tr("Point where the weed was %1").arg(kind_->currentText())), chart::ToolKind::note,
         [this](const chart::PointMade& made) {
-            add({made.at});
+            add(weed::Extent::place, {made.at});
             return true;
         });
 }
@@ -85,7 +91,7 @@ void WeedNotesPart::askLine() {
         asking(tr("With the button held, draw the line along which the weed was %1")
                    .arg(kind_->currentText())),
         chart::ToolKind::stroke, [this](const chart::StrokeMade& made) {
-            add(water::notePlacesAlong(made.line));
+            add(weed::Extent::line, made.line);
             return true;
         });
 }
@@ -95,23 +101,23 @@ void WeedNotesPart::askArea() {
         asking(
             tr("With the button held, go round where the weed was %1").arg(kind_->currentText())),
         chart::ToolKind::lasso,
-        [this](const chart::RingMade& made) { add(water::notePlacesWithin(made.ring)); });
+        [this](const chart::RingMade& made) { add(weed::Extent::area, made.ring); });
 }
 
-void WeedNotesPart::add(const std::vector<geo::WaterPoint>& places) {
-    if (!water().frame) {
+void WeedNotesPart::add(weed::Extent extent, const std::vector<geo::WaterPoint>& corners) {
+    if (!water().frame || corners.empty()) {
         return;
     }
-    const weed::Growth growth = growths[static_cast<std::size_t>(kind_->currentIndex())];
-    std::vector<weed::WeedNote> notes;
-    notes.reserve(places.size());
-    for (const geo::WaterPoint place : places) {
-        notes.push_back({{},
-                         water().frame->toEarth(place),
-                         growth,
-                         growth == weed::Growth::none ? std::nullopt : noted_});
+    std::vector<geo::LonLat> places;
+    places.reserve(corners.size());
+    for (const geo::WaterPoint corner : corners) {
+        places.push_back(water().frame->toEarth(corner));
     }
-    edits::addWeedNotes(context_.open, std::move(notes));
+    weed::WeedNote note = weed::noteOver(extent, std::move(places));
+    note.growth = growths[static_cast<std::size_t>(kind_->currentIndex())];
+    note.height = note.growth == weed::Growth::none ? std::nullopt : noted_;
+    note.seen = day_;
+    edits::addWeedNotes(context_.open, {std::move(note)});
 }
 
 std::optional<units::Length> WeedNotesPart::heightTyped(const QString& text) const {

@@ -27,7 +27,7 @@ private:
     void askPlaces();
     void askLine();
     void askArea();
-    void add(const std::vector<geo::WaterPoint>& places);
+    void add(weed::Extent extent, const std::vector<geo::WaterPoint>& corners);
     [[nodiscard]] std::optional<units::Length> heightTyped(const QString& text) const;
     void removeChosen();
     void lookAt(int row);
@@ -35,7 +35,9 @@ private:
     widgets::PlainTable* notes_;
     QComboBox* kind_;
     widgets::AmountField* height_;
+    widgets::AmountField* seen_;
     std::optional<units::Length> noted_; ///< Height that new notes get.
+    std::optional<units::Day> day_;      ///< When new notes were seen.
     QString prompt_;
 };
 

@@ -15,8 +15,9 @@ struct WeedView {
     QString state;
     QString secchi;
     double weedLeft = 1.0;
-    QString growth;                 ///< How deep weed grows, by the water's clarity.
-    std::vector<QStringList> notes; ///< Growth, height, place; in the order of the water's notes.
+    QString growth; ///< How deep weed grows, by the water's clarity.
+    std::vector<QStringList>
+        notes; ///< Growth, height, seen, where; in the order of the water's notes.
 };
 
 [[nodiscard]] WeedView weedViewOf(const ViewInput& input);

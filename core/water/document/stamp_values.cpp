@@ -290,11 +290,14 @@ Stamp bottomsOf(const base::SharedList<soundings::LeadLineSounding>& leadLine) {
 
 Stamp stampOf(const base::SharedList<weed::WeedNote>& notes) {
     return ofItems(notes, 0, [](Stamp& stamp, const weed::WeedNote& note) {
-        const auto& [id, place, growth, height] = note;
+        const auto& [id, place, growth, height, seen, extent, corners] = note;
         leaveOut(id);
         take(stamp, place);
         stamp.take(growth);
         takeIfAny(stamp, height, &units::Length::inMetres);
+        takeIfAny(stamp, seen, [](units::Day day) { return int(day.year()); });
+        stamp.take(extent);
+        take(stamp, corners);
     });
 }
 

@@ -110,7 +110,8 @@ void sortWeed(const Water& water, const Water& other, std::int64_t& next,
     for (weed::WeedNote note : other.weedNotes) {
         const bool isKnown = std::ranges::any_of(water.weedNotes, [&](const weed::WeedNote& one) {
             return one.place == note.place && one.growth == note.growth &&
-                   one.height == note.height;
+                   one.height == note.height && one.seen == note.seen &&
+                   one.extent == note.extent && one.corners == note.corners;
         });
         if (!isKnown) {
             note.id = weed::WeedNoteId(next++);

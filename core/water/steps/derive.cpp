@@ -15,6 +15,7 @@
 #include "core/water/steps/derive_steps.h"
 #include "core/water/steps/sections_of.h"
 #include "core/water/steps/stamps.h"
+#include "core/water/steps/year_of_weed.h"
 #include "core/weed/map_weed.h"
 
 #include <algorithm>
@@ -149,6 +150,7 @@ void fillTrust(structure::ZoneMap& map, const grid::Grid<float>& halfWidths_m) {
 Result<void> makeWeed(const Water& water, Derived& derived, Progress& progress) {
     weed::WeedSettings settings;
     settings.seasonFactor = water.settings.weedLeft;
+    settings.year = yearOfWeed(water);
     auto map =
         weed::mapWeed(derived.drawn->depth, derived.drawn->mask, water.weedNotes, water.leadLine,
                       water.settings.secchi, *water.frame, settings, progress);

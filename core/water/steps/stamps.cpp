@@ -3,6 +3,7 @@
 
 #include "core/water/document/stamp_values.h"
 #include "core/water/steps/derive.h"
+#include "core/water/steps/year_of_weed.h"
 
 namespace water {
 
@@ -82,6 +83,7 @@ Stamps Stamps::of(const Water& water) {
     Stamp weed = draw;
     takeIfAny(weed, secchi, &units::Depth::inMetres);
     weed.take(weedLeft).take(water::stampOf(weedNotes)).take(bottomsOf(leadLine));
+    takeIfAny(weed, yearOfWeed(water), [](std::chrono::year year) { return int(year); });
 
     Stamp sections = structure;
     sections.take(weed);

@@ -312,6 +312,29 @@ TEST(WeedView, ShowsNoHeightWhereThereIsNoWeed) {
     EXPECT_EQ(view.notes[1][1], "1.2 m");
 }
 
+TEST(WeedView, TellsWhatWasDrawnWhenAndWhatFades) {
+    water::Water water;
+    water.frame = geo::WaterFrame::centredOn({3.1, 55.2}).value();
+    std::vector<geo::LonLat> corners;
+    for (const geo::WaterPoint p : {geo::WaterPoint{0.0, 0.0}, {100.0, 0.0}, {100.0, 200.0}}) {
+        corners.push_back(water.frame->toEarth(p));
+    }
+    weed::WeedNote line = weed::noteOver(weed::Extent::line, corners);
+    line.seen = units::dayFrom("2025-08-20");
+    water.weedNotes = {line, weed::noteOver(weed::Extent::area, corners)};
+    water::Derived derived;
+    auto map = std::make_shared<weed::WeedMap>();
+    map->notesUsed = 2;
+    map->notesFaded = 1;
+    derived.weed = map;
+    const auto view = survey_day::weedViewOf({water, derived, metric, {}});
+    EXPECT_EQ(view.notes[0][2], "Wed 20 Aug 2025");
+    EXPECT_EQ(view.notes[0][3], "300 m of line");
+    EXPECT_EQ(view.notes[1][2], "");
+    EXPECT_TRUE(view.notes[1][3].startsWith("1.0 ha round ")) << view.notes[1][3].toStdString();
+    EXPECT_TRUE(view.growth.contains("1 of 2 are of earlier years")) << view.growth.toStdString();
+}
+
 TEST(SectionsView, HasACardForEveryRow) {
     const water::Water water = support::starWater();
     const water::Derived derived = support::starDerived();

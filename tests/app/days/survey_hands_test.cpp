@@ -221,8 +221,8 @@ TEST_F(SurveyHands, WeedIsNotedWithItsGrowthAndItsHeightButNoHeightOfNone) {
         EXPECT_TRUE(!note.height || std::abs(note.height->inMetres() - 1.2) < 1e-9);
     }
     auto& notes = named<widgets::PlainTable>("Weed notes");
-    EXPECT_EQ(rowOf(notes, 1),
-              (QStringList{"thin", "1.2 m", wording::Words::place(water().weedNotes[1].place)}));
+    EXPECT_EQ(rowOf(notes, 1), (QStringList{"thin", "1.2 m", "",
+                                            wording::Words::place(water().weedNotes[1].place)}));
     chart_.stopAsking();
     notes.setFocus();
     notes.selectRow(1);

@@ -244,6 +244,16 @@ TEST(LeadLineTable, TakesEveryColumnAndRefusesByReason) {
                                  {"wrong_columns", 12}});
 }
 
+TEST(WeedNotesTable, TakesTheDayAndRefusesWhatIsNone) {
+    const auto read = table(readWeedNotes, "lon,lat,kind,seen\n3.1,55.2,thick,2025-08-20\n"
+                                           "3.1,55.3,thin,\n3.1,55.4,thin,last summer\n");
+    ASSERT_TRUE(read) << read.error().sentence();
+    ASSERT_EQ(read->notes.size(), 2U);
+    EXPECT_EQ(read->notes[0].seen, units::dayFrom("2025-08-20"));
+    EXPECT_FALSE(read->notes[1].seen);
+    expectRefused(read->report, {{"no_day", 4}});
+}
+
 TEST(WeedNotesTable, TakesEveryColumnAndRefusesByReason) {
     const auto read = table(readWeedNotes, "height_m,kind,lat,lon\n0,none,55.2,3.1\n"
                                            "60,Thin,55.3,3.2\n,thick,55.2,3.1\n1,thick,55.2,\n"

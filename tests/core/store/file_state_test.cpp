@@ -89,7 +89,7 @@ TEST_F(AFile, SaysByItsStepWhichVersionItIsOf) {
         change("UPDATE water_file SET value='" + step + "' WHERE key='schema_step'");
     };
     const std::int64_t newest = store::schema::newestStep();
-    EXPECT_EQ(newest, 8);
+    EXPECT_EQ(newest, 9);
     EXPECT_EQ(store::stateOf(path_), FileState::current);
     setStep(std::to_string(newest - 1));
     EXPECT_EQ(store::stateOf(path_), FileState::older);
@@ -146,19 +146,22 @@ TEST_F(AFile, WithALogThatIsWrittenAheadIsLeftAsItIsByWhoLooks) {
 }
 
 TEST_F(AFile, OfAnOlderVersionThatMayOnlyBeReadSaysSoAndStaysAsItIs) {
-    change("DROP TABLE section_changes; DROP TABLE section_change_points; DROP TABLE banned_water;"
-           "DROP TABLE belief_profiles; DROP TABLE day_by_hand; DROP TABLE laid_by_hand;"
-           "DROP TABLE step_results; DROP TABLE sheet_stops;"
-           "DROP TABLE numbered_water; DROP TABLE division;"
-           "ALTER TABLE section_names DROP COLUMN number;"
-           "ALTER TABLE sections DROP COLUMN number;"
-           "DELETE FROM gpkg_geometry_columns WHERE table_name LIKE 'section_change%' OR "
-           "table_name IN ('banned_water', 'day_by_hand', 'laid_by_hand', 'sheet_stops', "
-           "'numbered_water');"
-           "DELETE FROM gpkg_contents WHERE table_name LIKE 'section_change%' OR "
-           "table_name IN ('banned_water', 'belief_profiles', 'day_by_hand', 'laid_by_hand', "
-           "'step_results', 'sheet_stops', 'numbered_water', 'division');"
-           "UPDATE water_file SET value='1' WHERE key='schema_step'");
+    change(
+        "DROP TABLE section_changes; DROP TABLE section_change_points; DROP TABLE banned_water;"
+        "DROP TABLE belief_profiles; DROP TABLE day_by_hand; DROP TABLE laid_by_hand;"
+        "DROP TABLE step_results; DROP TABLE sheet_stops;"
+        "DROP TABLE numbered_water; DROP TABLE division;"
+        "ALTER TABLE section_names DROP COLUMN number;"
+        "ALTER TABLE sections DROP COLUMN number;"
+        "DROP TABLE weed_lines; DROP TABLE weed_areas;"
+        "ALTER TABLE weed_notes DROP COLUMN seen;"
+        "DELETE FROM gpkg_geometry_columns WHERE table_name LIKE 'section_change%' OR "
+        "table_name IN ('banned_water', 'day_by_hand', 'laid_by_hand', 'sheet_stops', "
+        "'numbered_water', 'weed_lines', 'weed_areas');"
+        "DELETE FROM gpkg_contents WHERE table_name LIKE 'section_change%' OR "
+        "table_name IN ('banned_water', 'belief_profiles', 'day_by_hand', 'laid_by_hand', "
+        "'step_results', 'sheet_stops', 'numbered_water', 'division', 'weed_lines', 'weed_areas');"
+        "UPDATE water_file SET value='1' WHERE key='schema_step'");
     const std::string bytes = ScratchFolder::textOf(path_);
     {
         support::FailingDisk disk;

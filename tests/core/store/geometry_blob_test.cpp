@@ -18,6 +18,7 @@ TEST(GeometryBlob, GivesBackAPlaceToTheLastBit) {
 
 TEST(GeometryBlob, GivesBackAPieceWithItsIslands) {
     EXPECT_EQ(store::pieceFrom(store::blobOf(square)), square);
+    EXPECT_EQ(store::lineFrom(store::blobOf(std::span(square.outer))), square.outer);
     const std::vector<geo::LonLatPiece> two{square, {square.outer, {}}};
     EXPECT_EQ(store::piecesFrom(store::blobOf(std::span(two))), two);
     const std::vector<geo::LonLatPiece> none;

@@ -80,6 +80,8 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'trust'|'2d-gridded-coverage'|900001",
                     "'verdicts_by_hand'|'attributes'|0",
                     "'water_file'|'attributes'|0",
+                    "'weed_areas'|'features'|4326",
+                    "'weed_lines'|'features'|4326",
                     "'weed_notes'|'features'|4326",
                     "'zones'|'features'|4326"}));
     EXPECT_EQ(rows("identifier", "gpkg_contents WHERE identifier != table_name"), Rows{});
@@ -105,6 +107,8 @@ TEST_F(GeoPackageLayout, NamesEveryLayerWithItsKindAndReferenceSystem) {
                     "'shoreline'|'geom'|'POLYGON'|4326|0|0",
                     "'soundings'|'geom'|'POINT'|4326|0|0",
                     "'stays'|'geom'|'POINT'|4326|0|0",
+                    "'weed_areas'|'geom'|'POLYGON'|4326|0|0",
+                    "'weed_lines'|'geom'|'LINESTRING'|4326|0|0",
                     "'weed_notes'|'geom'|'POINT'|4326|0|0",
                     "'zones'|'geom'|'MULTIPOLYGON'|4326|0|0"}));
 }
@@ -223,7 +227,7 @@ TEST_F(GeoPackageLayout, TellsWhichLayersASaveHasChanged) {
         {Part::days,
          {"'gauge_readings'", "'passes'", "'soundings'", "'survey_days'", "'verdicts_by_hand'"}},
         {Part::leadLine, {"'lead_line'"}},
-        {Part::weedNotes, {"'weed_notes'"}},
+        {Part::weedNotes, {"'weed_areas'", "'weed_lines'", "'weed_notes'"}},
         {Part::houseRules, {"'closed_water'", "'house_rules'"}},
         {Part::sections, {"'section_change_points'", "'section_changes'", "'section_names'"}},
         {Part::plan,

@@ -236,7 +236,20 @@ TEST_F(KeptColumns, OfNotesRulesAndSections) {
         {soundings::LeadLineId(4), there, units::Depth::metres(1.5), std::nullopt}};
     water.weedNotes = {
         {weed::WeedNoteId(5), there, weed::Growth::thick, units::Length::metres(0.625)},
-        {weed::WeedNoteId(6), here, weed::Growth::none, std::nullopt}};
+        {weed::WeedNoteId(6),
+         here,
+         weed::Growth::none,
+         std::nullopt,
+         units::dayFrom("2025-08-20"),
+         weed::Extent::line,
+         {here, there}},
+        {weed::WeedNoteId(7),
+         there,
+         weed::Growth::thin,
+         std::nullopt,
+         std::nullopt,
+         weed::Extent::area,
+         {there, here, {3.0, 55.0}}}};
     water.houseRules.rodLimit = 3;
     water.houseRules.season = logbook::Season{month(10) / day(1), month(3) / day(14)};
     water.houseRules.notes = {"barbless", "life jacket"};
@@ -250,8 +263,13 @@ TEST_F(KeptColumns, OfNotesRulesAndSections) {
     save(water);
     EXPECT_EQ(rows("number, geom, depth_m, bottom", "lead_line ORDER BY fid"),
               (Rows{"9|" + hexOf(here) + "|6.125|'rock'", "4|" + hexOf(there) + "|1.5|NULL"}));
-    EXPECT_EQ(rows("number, geom, growth, height_m", "weed_notes ORDER BY fid"),
-              (Rows{"5|" + hexOf(there) + "|'thick'|0.625", "6|" + hexOf(here) + "|'none'|NULL"}));
+    EXPECT_EQ(rows("fid, number, geom, growth, height_m, seen", "weed_notes ORDER BY fid"),
+              (Rows{"1|5|" + hexOf(there) + "|'thick'|0.625|NULL",
+                    "2|6|" + hexOf(here) + "|'none'|NULL|'2025-08-20'",
+                    "3|7|" + hexOf(there) + "|'thin'|NULL|NULL"}));
+    // Header and box, 40 bytes; then well-known binary: a line of two, a polygon of a closed ring.
+    EXPECT_EQ(rows("note, length(geom)", "weed_lines"), (Rows{"2|81"}));
+    EXPECT_EQ(rows("note, length(geom)", "weed_areas"), (Rows{"3|117"}));
     EXPECT_EQ(rows("key, value", "house_rules ORDER BY key"),
               (Rows{"'note_0001'|'barbless'", "'note_0002'|'life jacket'", "'rod_limit'|'3'",
                     "'season_first_month_day'|'1001'", "'season_last_month_day'|'314'"}));

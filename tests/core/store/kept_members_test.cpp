@@ -206,6 +206,18 @@ const std::array noteMembers{
            [](Water& w) { w.weedNotes.edit()[1].growth = weed::Growth::thick; }},
     Member{"weed's height", Part::weedNotes,
            [](Water& w) { w.weedNotes.edit()[0].height = length(0.4); }},
+    Member{"weed's day", Part::weedNotes,
+           [](Water& w) { w.weedNotes.edit()[1].seen = units::dayFrom("2024-02-29"); }},
+    Member{"weed over an area", Part::weedNotes,
+           [](Water& w) {
+               w.weedNotes.edit()[0].extent = weed::Extent::area;
+               w.weedNotes.edit()[0].corners = {{3.0, 55.0}, {3.1, 55.0}, {3.1, 55.1}};
+           }},
+    Member{"weed along a line", Part::weedNotes,
+           [](Water& w) {
+               w.weedNotes.edit()[1].extent = weed::Extent::line;
+               w.weedNotes.edit()[1].corners = {{3.0, 55.0}, {3.1, 55.0}};
+           }},
     Member{"rod limit", Part::houseRules, [](Water& w) { w.houseRules.rodLimit = 3; }},
     Member{"season", Part::houseRules,
            [](Water& w) {

@@ -4,7 +4,6 @@
 #include "core/water/steps/check_section_change.h"
 #include "core/water/steps/derive.h"
 #include "core/water/steps/look_at_file.h"
-#include "core/water/steps/note_places.h"
 #include "core/water/steps/reshape_shore.h"
 
 #include "tests/support/full_water.h"
@@ -24,52 +23,6 @@ geo::Ring square(double west_m, double south_m, double side_m) {
             {west_m + side_m, south_m},
             {west_m + side_m, south_m + side_m},
             {west_m, south_m + side_m}};
-}
-
-TEST(NotePlaces, LieTwentyFiveMetresApartAtMostAlongAnyLine) {
-    struct Row {
-        double length_m;
-        std::size_t places;
-    };
-    for (const Row& row : {Row{10.0, 2},
-                           {25.0, 2},
-                           {25.1, 3},
-                           {50.0, 3},
-                           {50.1, 4},
-                           {4975.0, 200},
-                           {4976.0, 200},
-                           {9000.0, 200}}) {
-        const auto places =
-            notePlacesAlong({{0.0, 0.0}, {0.3 * row.length_m, 0.0}, {row.length_m, 0.0}});
-        ASSERT_EQ(places.size(), row.places) << row.length_m;
-        for (std::size_t i = 0; i < places.size(); ++i) {
-            EXPECT_NEAR(places[i].x_m,
-                        row.length_m * static_cast<double>(i) / static_cast<double>(row.places - 1),
-                        1e-6);
-            EXPECT_EQ(places[i].y_m, 0.0);
-        }
-    }
-    EXPECT_EQ(notePlacesAlong({{3.0, 4.0}}), (std::vector<geo::WaterPoint>{{3.0, 4.0}}));
-    EXPECT_EQ(notePlacesAlong({{3.0, 4.0}, {3.0, 4.0}}).size(), 2U);
-}
-
-TEST(NotePlaces, FillARingFromItsMiddleInALatticeOfTwentyFiveMetres) {
-    const auto places = notePlacesWithin(square(1000.0, 2000.0, 90.0));
-    std::vector<geo::WaterPoint> wanted;
-    for (const double y_m : {2020.0, 2045.0, 2070.0}) {
-        for (const double x_m : {1020.0, 1045.0, 1070.0}) {
-            wanted.push_back({x_m, y_m});
-        }
-    }
-    EXPECT_EQ(places, wanted);
-    EXPECT_EQ(notePlacesWithin(square(0.0, 0.0, 4.0)), (std::vector<geo::WaterPoint>{{2.0, 2.0}}));
-    // A ring twice as long as wide, clockwise, holds 200 places: every 100 m.
-    const auto many = notePlacesWithin({{0, 0}, {0, 1000}, {2000, 1000}, {2000, 0}});
-    ASSERT_EQ(many.size(), 200U); // 20 columns of 100 m, 10 rows
-    EXPECT_NEAR(many[1].x_m - many[0].x_m, 100.0, 1e-9);
-    // A bow whose middle lies outside still has that one place.
-    EXPECT_EQ(notePlacesWithin({{0, 0}, {9, 0}, {9, 9}, {8, 9}, {8, 1}, {0, 1}}),
-              (std::vector<geo::WaterPoint>{{4.5, 4.5}}));
 }
 
 TEST(SoundingsWithin, ListsEachDaysPositionsAscendingForARingAnywhere) {

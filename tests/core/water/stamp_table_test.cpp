@@ -53,7 +53,8 @@ TEST(StampTable, KnowsAllMembers) {
     [[maybe_unused]] const auto& [draft, soundSpeed, bySound] = sounder;
     [[maybe_unused]] const auto& [place, shown, time] = soundings[0];
     [[maybe_unused]] const auto& [leadId, leadPlace, leadDepth, bottom] = leadLine[0];
-    [[maybe_unused]] const auto& [noteId, notePlace, growth, height] = weedNotes[0];
+    [[maybe_unused]] const auto& [noteId, notePlace, growth, height, seen, extent, corners] =
+        weedNotes[0];
     [[maybe_unused]] const auto& [rodLimit, closed, season, notes] = houseRules;
     [[maybe_unused]] const auto& [closedName, closedPieces] = closed[0];
     [[maybe_unused]] const auto& [cell, bands, limit, countsIn, sectionArea, secchi, weedLeft,

@@ -79,7 +79,8 @@ protected:
     }
     weed::Evidence gathered(const std::vector<WeedNote>& notes,
                             const std::vector<soundings::LeadLineSounding>& leads = {}) const {
-        return weed::gathered(notes, leads, water_.frame, water_.depth, 0.8);
+        return weed::gathered(notes, leads, water_.frame, water_.depth, 0.8,
+                              std::chrono::year(2026));
     }
     base::Result<WeedMap> mapped(const std::vector<WeedNote>& notes, std::optional<Depth> secchi,
                                  const WeedSettings& settings = {},
@@ -90,6 +91,43 @@ protected:
     }
     const MadeUpWater water_ = support::plane(200.0, 3.0, 3.0, 5.0);
 };
+
+TEST_F(Evidence, OfALineOrAnAreaLiesAllAlongItAndIsOneNote) {
+    for (const weed::Extent extent : {weed::Extent::line, weed::Extent::area}) {
+        std::vector<geo::LonLat> corners;
+        for (const geo::WaterPoint p :
+             {geo::WaterPoint{-100.0, 0.0}, {100.0, 0.0}, {100.0, 60.0}, {-100.0, 60.0}}) {
+            corners.push_back(water_.frame.toEarth(p));
+        }
+        WeedNote drawn = weed::noteOver(extent, corners);
+        drawn.growth = Growth::thick;
+        const weed::Evidence evidence = gathered({drawn});
+        EXPECT_EQ(evidence.notesUsed, 1U);
+        EXPECT_GT(evidence.findings.size(), 15U);
+        const auto farEast =
+            std::ranges::max(evidence.findings, {}, [](const Finding& f) { return f.place.x_m; });
+        EXPECT_GT(farEast.place.x_m, 80.0);
+    }
+}
+
+TEST_F(Evidence, OfEarlierYearsCountsHalfForEachAndUndatedInFull) {
+    WeedNote old = note(0, Growth::thick);
+    old.seen = units::dayFrom("2024-08-20");
+    WeedNote last = note(20, Growth::none);
+    last.seen = units::dayFrom("2025-12-31");
+    WeedNote fresh = note(40, Growth::thick);
+    fresh.seen = units::dayFrom("2026-01-01");
+    WeedNote ahead = note(60, Growth::thick);
+    ahead.seen = units::dayFrom("2027-01-01");
+    const weed::Evidence evidence = gathered({old, last, fresh, ahead, note(80, Growth::thick)});
+    ASSERT_EQ(evidence.findings.size(), 5U);
+    const std::array<double, 5> weights{0.25, 0.5, 1.0, 1.0, 1.0};
+    for (std::size_t i = 0; i < weights.size(); ++i) {
+        EXPECT_DOUBLE_EQ(evidence.findings[i].weight, weights[i]) << i;
+    }
+    EXPECT_EQ(evidence.notesFaded, 2U);
+    EXPECT_EQ(evidence.notesUsed, 5U);
+}
 
 TEST_F(Evidence, OfANoteIsItsGrowthAndTheHeightNotedOrUsual) {
     struct Case {

@@ -84,8 +84,15 @@ void writeByTheFirstVersion(const std::filesystem::path& path, const water::Wate
     mark.run(store::Blob(store::blobOf(markOfOld)));
     store::keepDays(*connection, water, nullptr, quiet);
     for (const auto keep : {store::keepFacts, store::keepShoreline, store::keepLeadLine,
-                            store::keepWeedNotes, store::keepHouseRules, store::keepPlan}) {
+                            store::keepHouseRules, store::keepPlan}) {
         keep(*connection, water);
+    }
+    for (const weed::WeedNote& note : water.weedNotes) { // places alone, of no day
+        store::Statement(*connection, "INSERT INTO weed_notes (geom, number, growth, height_m) "
+                                      "VALUES (?,?,?,?)")
+            .run(store::Blob(store::blobOf(note.place)), note.id.number(),
+                 weed::nameOf(note.growth),
+                 note.height ? std::optional(note.height->inMetres()) : std::nullopt);
     }
     for (const sections::SectionName& name : water.sectionNames) {
         store::Statement(*connection, "INSERT INTO section_names (geom, name) VALUES (?,?)")

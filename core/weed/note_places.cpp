@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/water/steps/note_places.h"
+#include "core/weed/note_places.h"
 
 #include "core/geo/within_ring.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace water {
+namespace weed {
 
 namespace {
 
@@ -15,7 +15,7 @@ constexpr double mostPlaces = 200.0;
 
 } // namespace
 
-std::vector<geo::WaterPoint> notePlacesAlong(const geo::Path& line) {
+std::vector<geo::WaterPoint> placesAlong(const geo::Path& line) {
     if (line.size() < 2) {
         return {line.begin(), line.end()};
     }
@@ -38,7 +38,7 @@ std::vector<geo::WaterPoint> notePlacesAlong(const geo::Path& line) {
     return places;
 }
 
-std::vector<geo::WaterPoint> notePlacesWithin(const geo::Ring& ring) {
+std::vector<geo::WaterPoint> placesWithin(const geo::Ring& ring) {
     if (ring.size() < 3) {
         return {};
     }
@@ -68,4 +68,14 @@ std::vector<geo::WaterPoint> notePlacesWithin(const geo::Ring& ring) {
     return places.empty() ? std::vector{middle} : places;
 }
 
-} // namespace water
+std::vector<geo::WaterPoint> placesOf(const WeedNote& note, const geo::WaterFrame& frame) {
+    std::vector<geo::WaterPoint> places;
+    if (note.extent == Extent::line) {
+        places = placesAlong(frame.toWater(std::span(note.corners)));
+    } else if (note.extent == Extent::area) {
+        places = placesWithin(frame.toWater(std::span(note.corners)));
+    }
+    return places.empty() ? std::vector{frame.toWater(note.place)} : places;
+}
+
+} // namespace weed
