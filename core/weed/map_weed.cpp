@@ -76,8 +76,8 @@ public:
             double weed = worthOfClarity * most / (1.0 + std::exp((depth_m - limit_m) / width_m));
             double notes = worthOfClarity;
             for (const Finding& f : findings) {
-                const double w =
-                    f.weight * gauss((f.depth_m - depth_m) / s.noteDepthReach.inMetres());
+                const double w = f.weight * f.shareOfNote *
+                                 gauss((f.depth_m - depth_m) / s.noteDepthReach.inMetres());
                 weed += w * f.weed;
                 notes += w;
             }

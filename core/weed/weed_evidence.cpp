@@ -34,10 +34,12 @@ Evidence gathered(std::span<const WeedNote> notes,
     for (const WeedNote& note : notes) {
         const double weight = worthOf(note, year);
         const std::size_t before = out.findings.size();
-        for (const geo::WaterPoint place : placesOf(note, frame)) {
+        const std::vector<geo::WaterPoint> places = placesOf(note, frame);
+        for (const geo::WaterPoint place : places) {
             if (const auto here = depth.at(place)) {
-                out.findings.push_back(
-                    findingOf(note, place, here->inMetres(), weight, usualHeight_m));
+                Finding found = findingOf(note, place, here->inMetres(), weight, usualHeight_m);
+                found.shareOfNote = 1.0 / static_cast<double>(places.size());
+                out.findings.push_back(found);
             }
         }
         const bool isUsed = out.findings.size() > before;

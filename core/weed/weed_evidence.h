@@ -19,7 +19,10 @@ struct Finding {
     double depth_m = 0.0;
     double weed = 0.0;   ///< How much it says for weed, 0 to 1.
     double weight = 1.0; ///< In notes.
-    std::optional<double> height_m;
+    std::optional<double> height_m{};
+    /// How much of its note it is: of the water at that depth elsewhere, a line or an area tells no
+    /// more than one note does.
+    double shareOfNote = 1.0;
 };
 
 /// The findings inside the water.

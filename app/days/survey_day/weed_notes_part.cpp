@@ -29,6 +29,9 @@ WeedNotesPart::WeedNotesPart(SurveyContext context, FileTaker& taker)
       kind_(new QComboBox(this)) {
     layout()->setContentsMargins(0, 0, 0, 0);
     addHeading(tr("Notes"));
+    setWords(addWords(),
+             tr("On the chart: full is thick, half thin, empty none; pale is of earlier "
+                "years."));
     notes_->setAccessibleName(tr("Weed notes"));
     notes_->setToolTip(tr("Delete takes the chosen note out; it can be undone"));
     addWide(notes_);

@@ -107,6 +107,11 @@ TEST_F(Evidence, OfALineOrAnAreaLiesAllAlongItAndIsOneNote) {
         const auto farEast =
             std::ranges::max(evidence.findings, {}, [](const Finding& f) { return f.place.x_m; });
         EXPECT_GT(farEast.place.x_m, 80.0);
+        double notes = 0.0;
+        for (const Finding& found : evidence.findings) {
+            notes += found.shareOfNote;
+        }
+        EXPECT_NEAR(notes, 1.0, 1e-9) << "of depths elsewhere it tells what one note does";
     }
 }
 

@@ -257,4 +257,22 @@ TEST(MapWeed, RefusesSettingsOutOfTheirRangeAndStopsWhenAsked) {
     EXPECT_EQ(cancelled.error().kind, base::ErrorKind::cancelled);
 }
 
+/// Water of one depth in two halves of 400 m: what a line in the one tells of the other is what a
+/// note in it tells.
+TEST(MapWeed, ALineTellsNoMoreOfTheWaterElsewhereThanANoteDoes) {
+    const MadeUpWater water = support::plane(400.0, 3.0, 3.0, 5.0);
+    const auto chanceFarOff = [&](const WeedNote& note) {
+        const auto map = mapped(water, {note}, std::nullopt);
+        return static_cast<double>(map->probability[water.depth.frame().cellOf({350.0, 350.0})]);
+    };
+    std::vector<geo::LonLat> corners;
+    for (const geo::WaterPoint p : {geo::WaterPoint{-380.0, -380.0}, {0.0, -380.0}}) {
+        corners.push_back(water.frame.toEarth(p));
+    }
+    WeedNote line = weed::noteOver(weed::Extent::line, corners);
+    line.growth = Growth::thick;
+    EXPECT_NEAR(chanceFarOff(line), chanceFarOff(noteAt(water, {-380.0, -380.0}, Growth::thick)),
+                1e-6);
+}
+
 } // namespace
