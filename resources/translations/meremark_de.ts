@@ -453,7 +453,7 @@
     </message>
     <message>
         <source>%1: fish by the hour, %2</source>
-        <translation>%1: Fische nach Tageszeit, %2</translation>
+        <translation>%1: Fische je Stunde, %2</translation>
     </message>
     <message>
         <source>Fish per 10 rod-hours by the hour of the day, with the band in which the rate may lie; from %1. Hours that were not fished are left out.</source>
@@ -1965,7 +1965,7 @@
     </message>
     <message>
         <source>Sound on chart</source>
-        <translation>Auf der Karte loten</translation>
+        <translation>Loten …</translation>
     </message>
     <message>
         <source>Point at the places where the lead found this depth and bottom</source>
@@ -2369,7 +2369,7 @@
     </message>
     <message>
         <source>Reason</source>
-        <translation>Grund</translation>
+        <translation>Weshalb</translation>
     </message>
     <message>
         <source>Soundings</source>
@@ -2703,7 +2703,7 @@
     </message>
     <message>
         <source>Sound speed set in the sounder</source>
-        <translation>Im Echolot eingestellte Schallgeschwindigkeit</translation>
+        <translation>Schall im Echolot</translation>
     </message>
     <message>
         <source>Speed of sound that the sounder reckons with; 1500 m/s unless its manual says otherwise</source>
@@ -2715,7 +2715,7 @@
     </message>
     <message>
         <source>%1, from %2</source>
-        <translation>%1, ab %2</translation>
+        <translation>%1, aus %2</translation>
     </message>
     <message>
         <source>table</source>
@@ -2883,7 +2883,7 @@
     </message>
     <message>
         <source>Over an area</source>
-        <translation>Über eine Fläche</translation>
+        <translation>Über Fläche</translation>
     </message>
     <message>
         <source>Go round the water where you met so much weed</source>
@@ -3123,7 +3123,7 @@
     </message>
     <message>
         <source>Ban mark</source>
-        <translation>Platz ausschließen</translation>
+        <translation>Ausschließen</translation>
     </message>
     <message>
         <source>Never propose the chosen mark again, nor any within two casts of it</source>
@@ -3131,7 +3131,7 @@
     </message>
     <message>
         <source>Ban area…</source>
-        <translation>Fläche ausschließen …</translation>
+        <translation>Fläche …</translation>
     </message>
     <message>
         <source>Go round water on the chart in which no mark is to be proposed</source>
@@ -3515,7 +3515,7 @@
     </message>
     <message>
         <source>Add own mark</source>
-        <translation>Eigenen Platz hinzufügen</translation>
+        <translation>Eigener Platz</translation>
     </message>
     <message>
         <source>Point on the chart at a place of your own</source>
@@ -4271,11 +4271,11 @@
     </message>
     <message>
         <source>sunrise</source>
-        <translation>Sonnenaufgang</translation>
+        <translation>Aufgang</translation>
     </message>
     <message>
         <source>sunset</source>
-        <translation>Sonnenuntergang</translation>
+        <translation>Untergang</translation>
     </message>
     <message>
         <source>mark</source>
@@ -4567,7 +4567,7 @@
     </message>
     <message>
         <source>Choose a mark, or draw a cut across the chart, to see the water from the side</source>
-        <translation>Einen Platz wählen oder einen Schnitt über die Karte ziehen, um das Wasser von der Seite zu sehen</translation>
+        <translation>Platz wählen oder Schnitt über die Karte ziehen: das Wasser von der Seite</translation>
     </message>
     <message>
         <source>  set aside: %1</source>
@@ -6572,6 +6572,11 @@
     <message>
         <source>deepest</source>
         <translation>tiefste Stelle</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <comment>the step: its months, and a page of them</comment>
+        <translation>Saison</translation>
     </message>
 </context>
 </TS>
