@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/main_window.h"
 #include "app/window/style.h"
+#include "app/wording/tongue.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -21,6 +22,8 @@ int main(int argc, char** argv) {
     parser.process(app);
 
     const preferences::Preferences kept;
+    wording::Tongue::speak(wording::Tongue::best(preferences::Preferences::language(),
+                                                 QLocale::system().uiLanguages()));
     window::applyStyle(app, kept.theme(), kept.typeScale());
     window::MainWindow main;
     main.show();

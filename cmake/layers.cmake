@@ -51,3 +51,33 @@ function(_meremark_folder target folder)
         add_library(${target} INTERFACE)
     endif()
 endfunction()
+
+# meremark_translations(TARGET): every catalogue of resources/translations goes into this library: the desk's compiled by lrelease, core's
+# as it is (app/wording/core_sentences). cmake/translate.sh brings them up to date.
+function(meremark_translations target)
+    set(folder "${CMAKE_SOURCE_DIR}/resources/translations")
+    file(GLOB desk CONFIGURE_DEPENDS "${folder}/meremark_*.ts")
+    file(GLOB core CONFIGURE_DEPENDS "${folder}/core_*.ts")
+    set(files)
+    foreach(catalogue IN LISTS desk)
+        get_filename_component(name "${catalogue}" NAME_WE)
+        set(compiled "${CMAKE_CURRENT_BINARY_DIR}/translations/${name}.qm")
+        add_custom_command(OUTPUT "${compiled}" DEPENDS "${catalogue}" VERBATIM
+            COMMAND "${CMAKE_COMMAND}" -E make_directory "${CMAKE_CURRENT_BINARY_DIR}/translations"
+            COMMAND Qt6::lrelease -silent -nounfinished "${catalogue}" -qm "${compiled}")
+        list(APPEND files "<file alias=\"${name}.qm\">${compiled}</file>")
+        list(APPEND made "${compiled}")
+    endforeach()
+    foreach(catalogue IN LISTS core)
+        get_filename_component(name "${catalogue}" NAME)
+        list(APPEND files "<file alias=\"${name}\">${catalogue}</file>")
+    endforeach()
+    list(JOIN files "\n" rows)
+    set(list "${CMAKE_CURRENT_BINARY_DIR}/translations/translations.qrc")
+    file(CONFIGURE OUTPUT "${list}" CONTENT "<RCC>\n<qresource prefix=\"/translations\">\n${rows}\n</qresource>\n</RCC>\n" @ONLY)
+    set(source "${CMAKE_CURRENT_BINARY_DIR}/translations/translations.cpp")
+    add_custom_command(OUTPUT "${source}" DEPENDS "${list}" ${made} ${core} VERBATIM
+        COMMAND Qt6::rcc --name translations "${list}" -o "${source}")
+    target_sources(${target} PRIVATE "${source}")
+    set_source_files_properties("${source}" PROPERTIES SKIP_AUTOMOC ON SKIP_PRECOMPILE_HEADERS ON)
+endfunction()

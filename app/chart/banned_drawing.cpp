@@ -5,6 +5,7 @@
 #include "app/chart/placed_things.h"
 #include "app/chart/water_path.h"
 #include "app/wording/one_line.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <cmath>
@@ -66,8 +67,8 @@ void letterBanned(LayerContext& on) {
             continue;
         }
         const QString name = wording::oneLine(banned.name);
-        const QString text =
-            name.isEmpty() ? QStringLiteral("banned") : QStringLiteral("banned: %1").arg(name);
+        const QString text = name.isEmpty() ? wording::Tongue::tr("banned")
+                                            : wording::Tongue::tr("banned: %1").arg(name);
         for (const double share : {0.5, 0.25, 0.75}) {
             const QPointF at(box.center().x(), box.top() + share * box.height());
             if (on.labels.take(boxOf(font, text, at))) {

@@ -2,6 +2,7 @@
 #include "app/chart/change_sign.h"
 
 #include "app/chart/key_letters.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <array>
@@ -41,8 +42,8 @@ void drawChangeKey(LayerContext& on, const QRectF& box) {
     on.painter.setBrush(withAlpha(on.palette.card, 0.90));
     on.painter.drawRect(box);
     const QPointF left = box.topLeft() + QPointF(pad * s, 0.0);
-    drawFrom(on, left + QPointF(0.0, 14.0 * s), QStringLiteral("surely, since the earlier survey"),
-             on.palette.faintInk);
+    drawFrom(on, left + QPointF(0.0, 14.0 * s),
+             wording::Tongue::tr("surely, since the earlier survey"), on.palette.faintInk);
     double y = 34.0 * s;
     for (const double sign : {1.0, -1.0}) {
         double x = 4.0 * s;
@@ -54,7 +55,8 @@ void drawChangeKey(LayerContext& on, const QRectF& box) {
             x += 62.0 * s;
         }
         drawFrom(on, left + QPointF(x, y),
-                 sign > 0.0 ? QStringLiteral("risen") : QStringLiteral("fallen"), on.palette.ink);
+                 sign > 0.0 ? wording::Tongue::tr("risen") : wording::Tongue::tr("fallen"),
+                 on.palette.ink);
         y += 19.0 * s;
     }
 }

@@ -2,6 +2,7 @@
 #include "app/chart/crossing_dot.h"
 
 #include "app/chart/key_letters.h"
+#include "app/wording/tongue.h"
 #include "core/reduction/crossing_check.h"
 
 #include <algorithm>
@@ -34,7 +35,7 @@ QString keyWords(double share, const wording::Words& words) {
     if (share == 0.0) {
         return QStringLiteral("0");
     }
-    const QString size = words.isMetric() ? QString::number(std::abs(share) * fullAt_m, 'f', 1)
+    const QString size = words.isMetric() ? wording::Tongue::number(std::abs(share) * fullAt_m, 1)
                                           : QString::number(std::lround(std::abs(share) * 2.0));
     return (share < 0.0 ? QStringLiteral("−") : QStringLiteral("+")) + size;
 }
@@ -118,7 +119,7 @@ void drawCrossingKey(LayerContext& on, const QRectF& box) {
     on.painter.drawRect(box);
     const QPointF left = box.topLeft() + QPointF(keyPad * s, 0.0);
     drawFrom(on, left + QPointF(0.0, 14.0 * s),
-             QStringLiteral("crossings, later pass deeper by, %1").arg(words.depthUnit()),
+             wording::Tongue::tr("crossings, later pass deeper by, %1").arg(words.depthUnit()),
              on.palette.faintInk);
     double x = left.x() + fullRadius * s;
     for (const double share : keyShares) {
@@ -131,7 +132,7 @@ void drawCrossingKey(LayerContext& on, const QRectF& box) {
     const QPointF ringed(left.x() + (fullRadius + ringApart) * s, box.top() + 55.0 * s);
     drawDot(on.painter, ringed, {1.0, 0.72 * fullRadius * s, true}, on.palette, s);
     drawFrom(on, ringed + QPointF((fullRadius + ringApart + 5.0) * s, 0.0),
-             QStringLiteral("beyond IHO S-44 order 2"), on.palette.ink);
+             wording::Tongue::tr("beyond IHO S-44 order 2"), on.palette.ink);
 }
 
 } // namespace chart

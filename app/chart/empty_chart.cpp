@@ -4,6 +4,7 @@
 #include "app/chart/boat_drawing.h"
 #include "app/chart/first_track.h"
 #include "app/chart/lettering.h"
+#include "app/wording/tongue.h"
 
 #include <QPainterPath>
 
@@ -24,19 +25,20 @@ struct Line {
 std::vector<Line> linesFor(const ChartContent& content) {
     const bool hasShore = content.derived.outline && !content.derived.outlineIsAssumed;
     if (showsFirstTrack(content)) {
-        return {{QStringLiteral("Soundings are in, the water is not drawn yet"), TypeSize::normal,
-                 TypeStyle::bold}};
+        return {{wording::Tongue::tr("Soundings are in, the water is not drawn yet"),
+                 TypeSize::normal, TypeStyle::bold}};
     }
-    return {
-        {QStringLiteral("Drop your soundings here"), TypeSize::normal, TypeStyle::bold},
-        {QStringLiteral("a sounder's NMEA 0183 log, a GPX track with depths,")},
-        {QStringLiteral("or a table with longitude, latitude and depth")},
-        {QString()},
-        {hasShore ? QStringLiteral("The shoreline is there already.")
-                  : QStringLiteral("A shoreline too, if you have one: GeoJSON, GPX, Shapefile, "
-                                   "GeoPackage, KML"),
-         TypeSize::small},
-        {QStringLiteral("Without one, the outermost soundings stand in for it."), TypeSize::small}};
+    return {{wording::Tongue::tr("Drop your soundings here"), TypeSize::normal, TypeStyle::bold},
+            {wording::Tongue::tr("a sounder's NMEA 0183 log, a GPX track with depths,")},
+            {wording::Tongue::tr("or a table with longitude, latitude and depth")},
+            {QString()},
+            {hasShore
+                 ? wording::Tongue::tr("The shoreline is there already.")
+                 : wording::Tongue::tr("A shoreline too, if you have one: GeoJSON, GPX, Shapefile, "
+                                       "GeoPackage, KML"),
+             TypeSize::small},
+            {wording::Tongue::tr("Without one, the outermost soundings stand in for it."),
+             TypeSize::small}};
 }
 
 /// A boat on the water over a bottom that is still dots.

@@ -11,6 +11,7 @@
 #include "app/chart/never_fished.h"
 #include "app/chart/rate_shade.h"
 #include "app/chart/todays_form.h"
+#include "app/wording/tongue.h"
 #include "core/wind/beaufort.h"
 
 #include <QPainterPath>
@@ -61,22 +62,22 @@ void drawNorth(LayerContext& on, const QRectF& box) {
     on.painter.fillPath(needle, on.palette.ink);
     on.painter.strokePath(other, penOf(on.palette.ink, 1.0 * s));
     drawText(on.painter, typeface(TypeSize::small, s), top + QPointF(0.0, 33.0 * s),
-             QStringLiteral("N"), {on.palette.ink, on.palette.paper}, 2.0 * s);
+             wording::Tongue::tr("N"), {on.palette.ink, on.palette.paper}, 2.0 * s);
 }
 
 QString windLine(const logbook::Wind& wind) {
     if (!wind.speed) {
-        return QStringLiteral("look at the forecast");
+        return wording::Tongue::tr("look at the forecast");
     }
     const int force = wind::beaufortForce(*wind.speed);
     const auto name = wind::beaufortName(force);
-    return QStringLiteral("force %1, %2")
+    return wording::Tongue::tr("force %1, %2")
         .arg(force)
-        .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+        .arg(wording::Tongue::ofCore(std::string(name)));
 }
 
 QString laterLine(const marks::LaterWind& later, const wording::Words& words) {
-    return QStringLiteral("from %1 %2")
+    return wording::Tongue::tr("from %1 %2")
         .arg(wording::Words::timeOfDay(later.at), words.wind(later.wind));
 }
 
@@ -144,14 +145,14 @@ void drawKey(LayerContext& on, const QRectF& box) {
     drawCard(on, box);
     const double left = box.left() + keyPad * s;
     double y = box.top() + 16.0 * s;
-    drawFrom(on, {left, y}, QStringLiteral("depth, %1").arg(words.depthUnit()),
+    drawFrom(on, {left, y}, wording::Tongue::tr("depth, %1").arg(words.depthUnit()),
              on.palette.faintInk);
     if (isAtOtherLevel(on.content)) {
         y += levelLine * s;
-        drawFrom(
-            on, {left, y},
-            QStringLiteral("level %1").arg(words.levelChange(formOf(on.content.derived)->rise)),
-            on.palette.faintInk);
+        drawFrom(on, {left, y},
+                 wording::Tongue::tr("level %1")
+                     .arg(words.levelChange(formOf(on.content.derived)->rise)),
+                 on.palette.faintInk);
     }
     y += 14.0 * s;
     const double swatch = 26.0 * s;
@@ -161,9 +162,9 @@ void drawKey(LayerContext& on, const QRectF& box) {
         const QPointF beside(left + swatch + 8.0 * s, y + 0.5 * rowHeight * s);
         const auto to = bands.to(i);
         const QString range =
-            to ? QStringLiteral("%1 to %2")
+            to ? wording::Tongue::tr("%1 to %2")
                      .arg(shortDepth(words, bands.from(i)), shortDepth(words, *to))
-               : QStringLiteral("over %1").arg(shortDepth(words, bands.from(i)));
+               : wording::Tongue::tr("over %1").arg(shortDepth(words, bands.from(i)));
         drawFrom(on, beside, range, on.palette.ink);
         const bool isLimit = to && std::abs((*to - bands.limit()).inMetres()) < 0.005;
         if (isLimit) {
@@ -178,11 +179,11 @@ void drawKey(LayerContext& on, const QRectF& box) {
     on.painter.drawRect(QRectF(left, y - rowHeight * s * static_cast<double>(bands.count()), swatch,
                                rowHeight * s * static_cast<double>(bands.count())));
     y += 15.0 * s;
-    drawFrom(on, {left, y}, QStringLiteral("limit %1").arg(shortDepth(words, bands.limit())),
+    drawFrom(on, {left, y}, wording::Tongue::tr("limit %1").arg(shortDepth(words, bands.limit())),
              on.palette.rust);
     y += 13.0 * s;
     drawGuessSample(on, QRectF(left, y, swatch, 0.8 * rowHeight * s));
-    drawFrom(on, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s}, QStringLiteral("a guess"),
+    drawFrom(on, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s}, wording::Tongue::tr("a guess"),
              on.palette.ink);
     if (showsNeverFished(on.content)) {
         y += rowHeight * s;
@@ -190,7 +191,7 @@ void drawKey(LayerContext& on, const QRectF& box) {
         drawFrom(on, {left + 0.5 * swatch - 5.0 * s, y + 0.4 * rowHeight * s}, sign,
                  on.palette.ink);
         drawFrom(on, {left + swatch + 8.0 * s, y + 0.4 * rowHeight * s},
-                 QStringLiteral("never fished"), on.palette.ink);
+                 wording::Tongue::tr("never fished"), on.palette.ink);
     }
 }
 

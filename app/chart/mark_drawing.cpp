@@ -3,6 +3,7 @@
 
 #include "app/chart/boat_drawing.h"
 #include "app/chart/lettering.h"
+#include "app/wording/tongue.h"
 #include "core/anchoring/broken_rules.h"
 
 #include <algorithm>
@@ -170,16 +171,17 @@ void letterLie(LayerContext& on, const marks::Mark& mark) {
     const wording::Words& words = on.content.words;
     const QPointF lie = on.view.toScreen(mark.anchors.lie.centre);
     letterBeside(on, on.view.toScreen(mark.anchors.bow.place), lie,
-                 QStringLiteral("bow %1").arg(words.depth(mark.anchors.bow.depth)),
+                 wording::Tongue::tr("bow %1").arg(words.depth(mark.anchors.bow.depth)),
                  on.palette.rust);
     if (const auto& stern = mark.anchors.stern) {
         letterBeside(on, on.view.toScreen(stern->place), lie,
-                     QStringLiteral("stern %1").arg(words.depth(stern->depth)), on.palette.rust);
+                     wording::Tongue::tr("stern %1").arg(words.depth(stern->depth)),
+                     on.palette.rust);
     }
     int number = 0;
     for (const rods::RodPlace& rod : mark.spread.rods) {
         letterBeside(on, on.view.toScreen(rod.place), lie,
-                     QStringLiteral("rod %1  %2").arg(++number).arg(words.depth(rod.depth)),
+                     wording::Tongue::tr("rod %1  %2").arg(++number).arg(words.depth(rod.depth)),
                      on.palette.plum);
     }
 }
@@ -187,23 +189,22 @@ void letterLie(LayerContext& on, const marks::Mark& mark) {
 void letterRopesAndKnots(LayerContext& on, const marks::Mark& mark) {
     const wording::Words& words = on.content.words;
     const QPointF lie = on.view.toScreen(mark.anchors.lie.centre);
-    const auto letter = [&](const char* name, const anchoring::Anchor& anchor) {
+    const auto letter = [&](const QString& name, const anchoring::Anchor& anchor) {
         letterBeside(on, on.view.toScreen(anchor.place), lie,
-                     QStringLiteral("%1 %2, rope %3, scope %4")
-                         .arg(QString::fromLatin1(name), words.depth(anchor.depth),
-                              words.length(anchor.rope))
-                         .arg(anchor.scope, 0, 'f', 1),
+                     wording::Tongue::tr("%1 %2, rope %3, scope %4")
+                         .arg(name, words.depth(anchor.depth), words.length(anchor.rope))
+                         .arg(wording::Tongue::number(anchor.scope, 1)),
                      on.palette.rust);
     };
-    letter("bow", mark.anchors.bow);
+    letter(wording::Tongue::tr("bow"), mark.anchors.bow);
     if (mark.anchors.stern) {
-        letter("stern", *mark.anchors.stern);
+        letter(wording::Tongue::tr("stern"), *mark.anchors.stern);
     }
     int number = 0;
     for (const rods::RodPlace& rod : mark.spread.rods) {
         letterBeside(
             on, on.view.toScreen(rod.place), lie,
-            QStringLiteral("rod %1  %2, knot %3, %4 off")
+            wording::Tongue::tr("rod %1  %2, knot %3, %4 off")
                 .arg(++number)
                 .arg(words.depth(rod.depth), words.depth(rod.stopKnot), words.length(rod.distance)),
             on.palette.plum);

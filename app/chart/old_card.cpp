@@ -2,6 +2,7 @@
 #include "app/chart/old_card.h"
 
 #include "app/chart/lettering.h"
+#include "app/wording/tongue.h"
 
 namespace chart {
 
@@ -15,17 +16,17 @@ constexpr double roomAbove = 6.0;
 
 QString oldWords(const ContentAge& age, bool showsMarks) {
     if (age.isBeingRead) {
-        return QStringLiteral("Map as it was kept: the water is being read");
+        return wording::Tongue::tr("Map as it was kept: the water is being read");
     }
     const bool areMarksOld = age.isPlanOld && showsMarks;
     if (!age.isMapOld && !areMarksOld) {
         return {};
     }
-    const QString what = !areMarksOld   ? QStringLiteral("Map")
-                         : age.isMapOld ? QStringLiteral("Map and marks")
-                                        : QStringLiteral("Marks");
-    const QString old = QStringLiteral("%1 older than your last change").arg(what);
-    return age.isBeingMadeAnew ? old + QStringLiteral(": being worked out anew") : old;
+    const QString what = !areMarksOld   ? wording::Tongue::tr("Map")
+                         : age.isMapOld ? wording::Tongue::tr("Map and marks")
+                                        : wording::Tongue::tr("Marks");
+    const QString old = wording::Tongue::tr("%1 older than your last change").arg(what);
+    return age.isBeingMadeAnew ? old + wording::Tongue::tr(": being worked out anew") : old;
 }
 
 void drawOldCard(QPainter& painter, const Palette& palette, QPointF middle, const QString& words,

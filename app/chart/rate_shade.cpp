@@ -2,6 +2,7 @@
 #include "app/chart/rate_shade.h"
 
 #include "app/chart/key_letters.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <array>
@@ -92,7 +93,7 @@ void drawRateKey(LayerContext& on, const QRectF& box) {
         y += rowHeight * s;
     };
     drawFrom(on, {left, y + 0.42 * rowHeight * s},
-             QStringLiteral("fish per 10 rod-hours, steadied"), on.palette.faintInk);
+             wording::Tongue::tr("fish per 10 rod-hours, steadied"), on.palette.faintInk);
     y += rowHeight * s;
     for (const double share : shares) {
         row(wording::Words::rate(share * most), [&](const QPainterPath& sample) {
@@ -102,14 +103,14 @@ void drawRateKey(LayerContext& on, const QRectF& box) {
     y += 6.0 * s;
     const QColor middling = shadeOf(on.palette, 0.7 * most, most);
     for (const Sureness sureness : {Sureness::rough, Sureness::hardly}) {
-        row(sureness == Sureness::rough ? QStringLiteral("sure to within itself")
-                                        : QStringLiteral("hardly known"),
+        row(sureness == Sureness::rough ? wording::Tongue::tr("sure to within itself")
+                                        : wording::Tongue::tr("hardly known"),
             [&](const QPainterPath& sample) {
                 on.painter.fillPath(sample, middling);
                 breakUp(on, sample, sureness);
             });
     }
-    row(QStringLiteral("not tried"), [&](const QPainterPath& sample) {
+    row(wording::Tongue::tr("not tried"), [&](const QPainterPath& sample) {
         on.painter.fillPath(sample, on.palette.card);
         slant(on, sample);
     });

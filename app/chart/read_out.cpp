@@ -2,6 +2,8 @@
 #include "app/chart/read_out.h"
 
 #include "app/chart/depth_colours.h"
+#include "app/wording/section_words.h"
+#include "app/wording/tongue.h"
 #include "app/wording/zone_words.h"
 
 #include <QStringList>
@@ -11,7 +13,7 @@ namespace chart {
 namespace {
 
 QString textOf(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    return wording::Tongue::ofCore(std::string(text));
 }
 
 void addKind(QStringList& kinds, const structure::ZoneMap& map, geo::WaterPoint p) {
@@ -29,7 +31,7 @@ QString sectionName(const sections::SectionMap& map, geo::WaterPoint p) {
     const sections::SectionNumber number = sections::sectionAt(map, p);
     return number == sections::noSection
                ? QString()
-               : QString::fromStdString(map.sections[static_cast<std::size_t>(number)].name);
+               : wording::nameCalled(map.sections[static_cast<std::size_t>(number)].name);
 }
 
 bool isLevelUnknown(const water::Derived& derived, geo::WaterPoint p) {
@@ -44,7 +46,7 @@ bool isLevelUnknown(const water::Derived& derived, geo::WaterPoint p) {
 
 QString ReadOut::line() const {
     QStringList parts;
-    for (const QString& part : {depth.isEmpty() ? QStringLiteral("land") : depth, trust, band,
+    for (const QString& part : {depth.isEmpty() ? wording::Tongue::tr("land") : depth, trust, band,
                                 zones, section, position}) {
         if (!part.isEmpty()) {
             parts << part;
@@ -66,7 +68,8 @@ ReadOut readOutAt(const ChartContent& content, geo::WaterPoint p) {
         const units::Depth today = *chartDepth + units::Depth::fromLength(riseOf(content));
         const contours::Bands& bands = bandsOf(content);
         const std::size_t band = bands.bandOf(today);
-        out.depth = today.inMetres() > 0.0 ? content.words.depth(today) : QStringLiteral("dry");
+        out.depth =
+            today.inMetres() > 0.0 ? content.words.depth(today) : wording::Tongue::tr("dry");
         out.band = content.words.depthRange(bands.from(band), bands.to(band));
     }
     const auto halfWidth = derived.drawn->trust.halfWidthAt(p);
@@ -76,7 +79,7 @@ ReadOut readOutAt(const ChartContent& content, geo::WaterPoint p) {
             content.words.plusMinus(units::Depth::fromLength(*halfWidth)),
             textOf(surface::wordFor(*name)));
         if (isLevelUnknown(derived, p)) {
-            out.trust += QStringLiteral(", level of that day not known");
+            out.trust += wording::Tongue::tr(", level of that day not known");
         }
     }
     QStringList kinds;

@@ -2,6 +2,7 @@
 #include "app/chart/todays_form.h"
 
 #include "app/chart/water_path.h"
+#include "app/wording/tongue.h"
 
 namespace chart {
 
@@ -20,9 +21,9 @@ std::optional<QPainterPath> waterLeftOf(const water::Derived& derived, const Vie
 QString levelOfDepths(const ChartContent& content) {
     const auto& form = formOf(content.derived);
     if (!form || form->rise == units::Length()) {
-        return QStringLiteral("depths at chart level");
+        return wording::Tongue::tr("depths at chart level");
     }
-    return QStringLiteral("depths at %1 from chart level")
+    return wording::Tongue::tr("depths at %1 from chart level")
         .arg(content.words.levelChange(form->rise));
 }
 

@@ -2,6 +2,7 @@
 #include "app/days/where_to_save.h"
 
 #include "app/preferences/preferences.h"
+#include "app/wording/tongue.h"
 #include "core/store/water_store.h"
 
 #include <QDir>
@@ -13,7 +14,7 @@ base::Result<void> mayBeWrittenOver(const QString& path) {
     const std::filesystem::path place = path.toStdString();
     const auto refused = [&](const QString& what) {
         return base::fail(base::ErrorKind::unwritableOutput, what.toStdString(), place.string(),
-                          QObject::tr("choose another name").toStdString());
+                          wording::Tongue::tr("choose another name").toStdString());
     };
     std::error_code fault;
     const auto there = std::filesystem::status(place, fault);
@@ -21,7 +22,7 @@ base::Result<void> mayBeWrittenOver(const QString& path) {
         return {};
     }
     if (!std::filesystem::is_regular_file(there)) {
-        return refused(QObject::tr("that is no regular file"));
+        return refused(wording::Tongue::tr("that is no regular file"));
     }
     switch (store::stateOf(place)) {
     case store::FileState::missing:
@@ -35,7 +36,7 @@ base::Result<void> mayBeWrittenOver(const QString& path) {
     case store::FileState::current:
         break;
     }
-    return refused(QObject::tr("that is a water file, and would be lost"));
+    return refused(wording::Tongue::tr("that is a water file, and would be lost"));
 }
 
 QString askWhereToSave(QWidget& parent, open_water::OpenWater& open, const QString& title,

@@ -2,13 +2,15 @@
 #include "app/edits/agree_delay.h"
 
 #include "app/edits/change_water.h"
+#include "app/wording/tongue.h"
 #include "core/acts/survey_days.h"
 
 namespace edits {
 
 void agreeDelay(open_water::OpenWater& open, soundings::SurveyDayId id,
                 std::optional<double> delay_s) {
-    act(open, delay_s ? QObject::tr("Take out delay") : QObject::tr("Take back delay"),
+    act(open,
+        delay_s ? wording::Tongue::tr("Take out delay") : wording::Tongue::tr("Take back delay"),
         [&](const water::Water& water) { return acts::agreeDelay(water, id, delay_s); });
 }
 

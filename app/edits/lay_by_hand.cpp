@@ -2,6 +2,7 @@
 #include "app/edits/lay_by_hand.h"
 
 #include "app/edits/change_water.h"
+#include "app/wording/tongue.h"
 #include "core/acts/plan.h"
 
 namespace edits {
@@ -12,7 +13,7 @@ void layByHand(open_water::OpenWater& open, const QString& name, geo::LonLat fro
 }
 
 void freeLie(open_water::OpenWater& open, geo::LonLat place) {
-    act(open, QObject::tr("Give anchors and baits back"),
+    act(open, wording::Tongue::tr("Give anchors and baits back"),
         [&](const water::Water& water) { return acts::freeLie(water, place); });
 }
 

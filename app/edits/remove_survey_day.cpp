@@ -2,12 +2,13 @@
 #include "app/edits/remove_survey_day.h"
 
 #include "app/edits/change_water.h"
+#include "app/wording/tongue.h"
 #include "core/acts/survey_days.h"
 
 namespace edits {
 
 void removeSurveyDay(open_water::OpenWater& open, soundings::SurveyDayId id) {
-    act(open, QObject::tr("Remove survey day"),
+    act(open, wording::Tongue::tr("Remove survey day"),
         [&](const water::Water& water) { return acts::removeSurveyDay(water, id); });
 }
 

@@ -2,13 +2,14 @@
 #include "app/edits/take_back_soundings.h"
 
 #include "app/edits/change_water.h"
+#include "app/wording/tongue.h"
 #include "core/acts/verdicts.h"
 
 namespace edits {
 
 void takeBackSoundings(open_water::OpenWater& open, const water::SoundingChoice& choice) {
     const auto checked = open.derived().checked;
-    act(open, QObject::tr("Take soundings back"), [&](const water::Water& water) {
+    act(open, wording::Tongue::tr("Take soundings back"), [&](const water::Water& water) {
         return acts::takeBackSoundings(water, choice,
                                        checked ? checked->survey : reduction::ReducedSurvey());
     });

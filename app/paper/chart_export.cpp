@@ -6,11 +6,11 @@
 #include "app/chart/lettering.h"
 #include "app/paper/sheet_layout.h"
 #include "app/wording/one_line.h"
+#include "app/wording/tongue.h"
 #include "core/base/whole_file.h"
 
 #include <QBuffer>
 #include <QImage>
-#include <QLocale>
 #include <QPdfWriter>
 #include <QSvgGenerator>
 
@@ -65,7 +65,7 @@ void paintPage(QPainter& painter, const chart::ChartContent& content, double den
                      page.height() - headHeight - 2.0 * margin);
     const QRectF head(margin, margin, map.width(), headHeight);
     painter.setPen(palette.ink);
-    const QString scale = QStringLiteral("1 : %1").arg(QLocale::c().toString(denominator, 'f', 0));
+    const QString scale = QStringLiteral("1 : %1").arg(QString::number(std::llround(denominator)));
     painter.setFont(chart::typeface(chart::TypeSize::normal, 1.0));
     painter.drawText(head, Qt::AlignRight | Qt::AlignVCenter, scale);
     const double scaleWidth = painter.fontMetrics().horizontalAdvance(scale) + 20.0;

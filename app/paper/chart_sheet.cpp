@@ -7,8 +7,7 @@
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
 #include "app/wording/one_line.h"
-
-#include <QLocale>
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 
@@ -43,7 +42,7 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
     }
     const bool isWide = box.width_m() > box.height_m();
     SheetWriter sheet(device, SheetLayout::a4(isWide),
-                      chart::levelOfDepths(content) + QStringLiteral("; not for navigation"));
+                      chart::levelOfDepths(content) + wording::Tongue::tr("; not for navigation"));
     if (!sheet.isOpen()) {
         return base::fail(base::ErrorKind::unwritableOutput, "the page cannot be drawn",
                           "chart sheet", "choose another printer or file");
@@ -65,7 +64,7 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
     painter.drawText(head, Qt::AlignLeft | Qt::AlignVCenter, wording::oneLine(content.water->name));
     painter.setFont(chart::typeface(chart::TypeSize::normal, 1.0));
     painter.drawText(head, Qt::AlignRight | Qt::AlignVCenter,
-                     QStringLiteral("1 : %1").arg(QLocale::c().toString(denominator, 'f', 0)));
+                     QStringLiteral("1 : %1").arg(QString::number(std::llround(denominator))));
     painter.save();
     painter.translate(map.topLeft());
     chart::paintChart(painter, view, whole, letterScale);

@@ -3,6 +3,7 @@
 
 #include "app/chart/lettering.h"
 #include "app/chart/palette.h"
+#include "app/wording/tongue.h"
 
 #include <QPainterPath>
 
@@ -71,7 +72,7 @@ void paintAxes(const Plot& on) {
         on.painter.setPen(QPen(line, s));
         on.painter.drawLine(QPointF(on.area.left(), y), QPointF(on.area.right(), y));
         write(on, QRectF(on.area.left() - 46.0 * s, y - 8.0 * s, 40.0 * s, 16.0 * s),
-              Qt::AlignRight, QString::number(k * on.step, 'g', 3), on.palette.ink);
+              Qt::AlignRight, wording::Tongue::shortNumber(k * on.step, 2), on.palette.ink);
     }
     for (int hour = 0; hour <= 24; hour += labelEvery_h) {
         on.painter.setPen(QPen(line, s));
@@ -81,12 +82,12 @@ void paintAxes(const Plot& on) {
               Qt::AlignHCenter, QString::number(hour), on.palette.ink);
     }
     write(on, QRectF(on.area.left(), on.area.bottom() + 22.0 * s, on.area.width(), 16.0 * s),
-          Qt::AlignHCenter, QStringLiteral("hour of the day"), on.palette.faintInk);
+          Qt::AlignHCenter, wording::Tongue::tr("hour of the day"), on.palette.faintInk);
     on.painter.save();
     on.painter.translate(on.area.left() - 54.0 * s, on.area.center().y());
     on.painter.rotate(-90.0);
     write(on, QRectF(-100.0 * s, -8.0 * s, 200.0 * s, 16.0 * s), Qt::AlignHCenter,
-          QStringLiteral("fish per 10 rod-hours"), on.palette.faintInk);
+          wording::Tongue::tr("fish per 10 rod-hours"), on.palette.faintInk);
     on.painter.restore();
 }
 
@@ -100,8 +101,8 @@ void paintLight(const Plot& on, const water::FishedLight& light) {
                      80.0 * on.scale, 15.0 * on.scale),
               Qt::AlignHCenter, name, on.palette.faintInk);
     };
-    stripe(light.sunrise, QStringLiteral("sunrise"));
-    stripe(light.sunset, QStringLiteral("sunset"));
+    stripe(light.sunrise, wording::Tongue::tr("sunrise"));
+    stripe(light.sunset, wording::Tongue::tr("sunset"));
 }
 
 void paintRun(const Plot& on, const std::vector<rates::HourRate>& run) {

@@ -2,6 +2,7 @@
 #include "app/paper/long_sheet.h"
 
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 
 namespace paper {
 
@@ -17,7 +18,7 @@ void writeOverview(SheetWriter& sheet, const chart::ChartContent& content,
     std::vector<QStringList> rows;
     for (const MarkOfDay& entry : ordered) {
         const marks::Mark& mark = entry.mark;
-        const QString when = entry.stop ? QStringLiteral("%1 to %2")
+        const QString when = entry.stop ? wording::Tongue::tr("%1 to %2")
                                               .arg(timeOf(content, entry.stop->arrive),
                                                    timeOf(content, entry.stop->leave))
                                         : QStringLiteral("-");
@@ -29,14 +30,14 @@ void writeOverview(SheetWriter& sheet, const chart::ChartContent& content,
              wording::Words::bearing(mark.anchors.lie.heading)});
     }
     const double width = sheet.room().width();
-    sheet.heading(QStringLiteral("The day"), 60.0);
-    sheet.table({{QStringLiteral("mark"), 0.07 * width},
-                 {QStringLiteral("arrive, leave"), 0.16 * width},
-                 {QStringLiteral("move"), 0.10 * width},
-                 {QStringLiteral("place"), 0.18 * width},
-                 {QStringLiteral("depth today"), 0.16 * width},
-                 {QStringLiteral("position"), 0.23 * width},
-                 {QStringLiteral("heading"), 0.10 * width}},
+    sheet.heading(wording::Tongue::tr("The day"), 60.0);
+    sheet.table({{wording::Tongue::tr("mark"), 0.07 * width},
+                 {wording::Tongue::tr("arrive, leave"), 0.16 * width},
+                 {wording::Tongue::tr("move"), 0.10 * width},
+                 {wording::Tongue::tr("place"), 0.18 * width},
+                 {wording::Tongue::tr("depth today"), 0.16 * width},
+                 {wording::Tongue::tr("position"), 0.23 * width},
+                 {wording::Tongue::tr("heading"), 0.10 * width}},
                 rows);
     if (!said.moves.isEmpty()) {
         sheet.space(4.0);
@@ -65,11 +66,11 @@ void writeLongSheet(SheetWriter& sheet, const chart::ChartContent& content) {
     writeHead(sheet, content);
     writeChart(sheet, content, chartHeight);
     writeOverview(sheet, content, ordered, said);
-    writeList(sheet, QStringLiteral("Of this plan"), said.ofThisPlan);
-    writeList(sheet, QStringLiteral("Cautions"), said.cautions);
-    writeList(sheet, QStringLiteral("At every mark"), said.atEveryMark);
-    writeList(sheet, QStringLiteral("Rules of this water"), said.rules);
-    writeList(sheet, QStringLiteral("For the fish"), said.forTheFish);
+    writeList(sheet, wording::Tongue::tr("Of this plan"), said.ofThisPlan);
+    writeList(sheet, wording::Tongue::tr("Cautions"), said.cautions);
+    writeList(sheet, wording::Tongue::tr("At every mark"), said.atEveryMark);
+    writeList(sheet, wording::Tongue::tr("Rules of this water"), said.rules);
+    writeList(sheet, wording::Tongue::tr("For the fish"), said.forTheFish);
     sheet.space(4.0);
     sheet.paragraph(chart::typeface(chart::TypeSize::small, 1.0), said.smallPrint);
     for (std::size_t i = 0; i < ordered.size(); ++i) {

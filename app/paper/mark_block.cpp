@@ -7,6 +7,7 @@
 #include "app/wording/lie_words.h"
 #include "app/wording/reasons.h"
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 #include "app/wording/zone_words.h"
 
 #include <algorithm>
@@ -36,24 +37,23 @@ struct BlockLine {
     bool isBold = false;
 };
 
-QString anchorLine(const chart::ChartContent& content, const char* name,
+QString anchorLine(const chart::ChartContent& content, const QString& name,
                    const anchoring::Anchor& anchor) {
     const QString place = content.water->frame
                               ? wording::Words::place(content.water->frame->toEarth(anchor.place))
                               : QString();
-    return QStringLiteral("%1 anchor   %2   in %3   rope %4")
-        .arg(QLatin1String(name), place, content.words.depth(anchor.depth),
-             content.words.length(anchor.rope));
+    return wording::Tongue::tr("%1 anchor   %2   in %3   rope %4")
+        .arg(name, place, content.words.depth(anchor.depth), content.words.length(anchor.rope));
 }
 
 QString rodLine(const chart::ChartContent& content, int number, const rods::RodPlace& rod) {
     QString line =
-        QStringLiteral("rod %1   %2   %3   in %4   stop knot %5")
+        wording::Tongue::tr("rod %1   %2   %3   in %4   stop knot %5")
             .arg(number)
             .arg(wording::Words::bearing(rod.bearing), content.words.length(rod.distance),
                  content.words.depth(rod.depth), content.words.depth(rod.stopKnot));
     if (rod.over) {
-        line += QStringLiteral("   over %1").arg(wording::spoken(*rod.over));
+        line += wording::Tongue::tr("   over %1").arg(wording::spoken(*rod.over));
     }
     return line;
 }
@@ -64,21 +64,21 @@ std::vector<BlockLine> linesFor(const chart::ChartContent& content, const MarkOf
     const wording::Words& words = content.words;
     const anchoring::AnchorSet& set = mark.anchors;
     std::vector<BlockLine> lines{
-        {QStringLiteral("the boat lies at %1, heading %2, in %3 %4")
+        {wording::Tongue::tr("the boat lies at %1, heading %2, in %3 %4")
              .arg(wording::Words::place(mark.lonLat), wording::Words::bearing(set.lie.heading),
                   words.depth(mark.depth), words.plusMinus(mark.trust))},
-        {anchorLine(content, "bow", set.bow), true}};
+        {anchorLine(content, wording::Tongue::tr("bow"), set.bow), true}};
     if (set.stern) {
-        lines.push_back({anchorLine(content, "stern", *set.stern), true});
-        lines.push_back(
-            {QStringLiteral("drop the bow anchor, fall back on %1, lower the stern anchor, haul "
-                            "the bow rope in to %2")
-                 .arg(words.length(set.fallBackRope), words.length(set.bow.rope))});
+        lines.push_back({anchorLine(content, wording::Tongue::tr("stern"), *set.stern), true});
+        lines.push_back({wording::Tongue::tr(
+                             "drop the bow anchor, fall back on %1, lower the stern anchor, haul "
+                             "the bow rope in to %2")
+                             .arg(words.length(set.fallBackRope), words.length(set.bow.rope))});
     } else {
         lines.push_back({wording::swingOf(mark, words)});
     }
     if (entry.stop && content.planned && content.planned->plan.day.windLater) {
-        lines.push_back({QStringLiteral("for wind %1").arg(words.wind(entry.stop->wind))});
+        lines.push_back({wording::Tongue::tr("for wind %1").arg(words.wind(entry.stop->wind))});
     }
     if (const QString byHand = wording::laidByHand(mark); !byHand.isEmpty()) {
         lines.push_back({byHand});
@@ -87,14 +87,15 @@ std::vector<BlockLine> linesFor(const chart::ChartContent& content, const MarkOf
     for (const rods::RodPlace& rod : mark.spread.rods) {
         lines.push_back({rodLine(content, ++number, rod)});
     }
-    lines.push_back({QStringLiteral("why: ") + reasonsOf(mark, words).join(QStringLiteral("; "))});
+    lines.push_back(
+        {wording::Tongue::tr("why: ") + reasonsOf(mark, words).join(QStringLiteral("; "))});
     for (const QString& caution : wording::cautionsOf(mark, words)) {
         if (!saidBefore.contains(caution)) {
-            lines.push_back({QStringLiteral("caution: ") + caution, true});
+            lines.push_back({wording::Tongue::tr("caution: ") + caution, true});
         }
     }
-    lines.push_back({QStringLiteral("runs and fish: "
-                                    "………………………………………")});
+    lines.push_back({wording::Tongue::tr("runs and fish: "
+                                         "………………………………………")});
     return lines;
 }
 
@@ -148,10 +149,11 @@ void drawPlan(SheetWriter& sheet, const chart::ChartContent& content, const mark
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(sheet.palette().ink, 1.0));
     painter.drawRect(box);
-    chart::drawText(painter, chart::typeface(chart::TypeSize::small, 0.8),
-                    {box.center().x(), box.bottom() + 9.0},
-                    QStringLiteral("1 : %1, north up").arg(denominator, 0, 'f', 0),
-                    {sheet.palette().faintInk, sheet.palette().paper}, 0.0);
+    chart::drawText(
+        painter, chart::typeface(chart::TypeSize::small, 0.8),
+        {box.center().x(), box.bottom() + 9.0},
+        wording::Tongue::tr("1 : %1, north up").arg(wording::Tongue::number(denominator, 0)),
+        {sheet.palette().faintInk, sheet.palette().paper}, 0.0);
 }
 
 } // namespace
@@ -181,10 +183,11 @@ void writeMark(SheetWriter& sheet, const chart::ChartContent& content, const Mar
     const double textHeight = heightOf(lines, sheet.room().width() - left);
     const double body = drawn ? std::max(textHeight, planSide + 20.0) : textHeight;
     const double whole = 30.0 + body + (drawn ? gap + sideHeight : 0.0) + 1.5 * gap;
-    QString title =
-        QStringLiteral("Mark %1   %2").arg(mark.rank).arg(wording::calledBy(mark, content.words));
+    QString title = wording::Tongue::tr("Mark %1   %2")
+                        .arg(mark.rank)
+                        .arg(wording::calledBy(mark, content.words));
     if (entry.stop) {
-        title += QStringLiteral("   %1 to %2")
+        title += wording::Tongue::tr("   %1 to %2")
                      .arg(QString::fromStdString(
                               units::timeOfDayText(entry.stop->arrive, content.water->clock)),
                           QString::fromStdString(

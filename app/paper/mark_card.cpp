@@ -5,6 +5,7 @@
 #include "app/wording/cautions.h"
 #include "app/wording/lie_words.h"
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <array>
@@ -51,16 +52,16 @@ QString placeOf(const chart::ChartContent& content, geo::WaterPoint place) {
 
 std::vector<Row> anchorRows(const chart::ChartContent& content, const marks::Mark& mark) {
     const wording::Words& words = content.words;
-    const auto row = [&](const char* name, const anchoring::Anchor& anchor) {
-        return Row{QString::fromLatin1(name), placeOf(content, anchor.place),
-                   words.depth(anchor.depth), words.length(anchor.rope)};
+    const auto row = [&](const QString& name, const anchoring::Anchor& anchor) {
+        return Row{name, placeOf(content, anchor.place), words.depth(anchor.depth),
+                   words.length(anchor.rope)};
     };
-    std::vector<Row> rows{row("bow", mark.anchors.bow)};
+    std::vector<Row> rows{row(wording::Tongue::tr("bow"), mark.anchors.bow)};
     if (mark.anchors.stern) {
-        rows.push_back(row("stern", *mark.anchors.stern));
+        rows.push_back(row(wording::Tongue::tr("stern"), *mark.anchors.stern));
     }
     rows.push_back(
-        {QStringLiteral("boat"), wording::Words::place(mark.lonLat),
+        {wording::Tongue::tr("boat"), wording::Words::place(mark.lonLat),
          QStringLiteral("%1 %2").arg(words.depth(mark.depth), words.plusMinus(mark.trust)),
          QString()});
     return rows;
@@ -85,9 +86,9 @@ QString howToLie(const chart::ChartContent& content, const MarkOfDay& entry) {
     }
     // On a day of one wind the head of the sheet says it.
     const bool turns = content.planned && content.planned->plan.day.windLater;
-    return turns && entry.stop
-               ? QStringLiteral("%1 For wind %2.").arg(how, content.words.wind(entry.stop->wind))
-               : how;
+    return turns && entry.stop ? wording::Tongue::tr("%1 For wind %2.")
+                                     .arg(how, content.words.wind(entry.stop->wind))
+                               : how;
 }
 
 /// As many of the reasons as one line holds, the weightiest first; the first whole at any rate.
@@ -95,7 +96,7 @@ QString whyIn(const marks::Mark& mark, const wording::Words& words, double width
     const QFontMetricsF metrics(cardFont());
     QString line;
     for (const QString& reason : reasonsOf(mark, words)) {
-        const QString longer = line.isEmpty() ? QStringLiteral("Why: ") + reason
+        const QString longer = line.isEmpty() ? wording::Tongue::tr("Why: ") + reason
                                               : line + QStringLiteral("; ") + reason;
         if (!line.isEmpty() && metrics.horizontalAdvance(longer) > width) {
             break;
@@ -110,7 +111,7 @@ QStringList ownCautions(const marks::Mark& mark, const wording::Words& words,
     QStringList out;
     for (const QString& caution : wording::cautionsOf(mark, words)) {
         if (!saidBefore.contains(caution)) {
-            out << QStringLiteral("Caution: ") + caution;
+            out << wording::Tongue::tr("Caution: ") + caution;
         }
     }
     return out;
@@ -177,12 +178,12 @@ QString timesOf(const chart::ChartContent& content, const MarkOfDay& entry) {
         return {};
     }
     const QString times =
-        QStringLiteral("%1 to %2")
+        wording::Tongue::tr("%1 to %2")
             .arg(timeOf(content, entry.stop->arrive), timeOf(content, entry.stop->leave));
     const bool isFirstWithoutLaunch = entry.stop->move <= units::Length();
-    return isFirstWithoutLaunch
-               ? times
-               : QStringLiteral("move %1, %2").arg(content.words.length(entry.stop->move), times);
+    return isFirstWithoutLaunch ? times
+                                : wording::Tongue::tr("move %1, %2")
+                                      .arg(content.words.length(entry.stop->move), times);
 }
 
 void drawTitle(SheetWriter& sheet, const chart::ChartContent& content, const MarkOfDay& entry,
@@ -230,10 +231,10 @@ void writeCard(SheetWriter& sheet, const chart::ChartContent& content, const Mar
     sheet.block(shape.whole(), [&](const QRectF& box) {
         drawTitle(sheet, content, entry, {box.left(), box.top(), width, titleHeight});
         double y = box.top() + titleHeight;
-        drawTable(
-            sheet, anchorColumns,
-            {QString(), QStringLiteral("drop at"), QStringLiteral("depth"), QStringLiteral("rope")},
-            anchorRows(content, mark), {box.left(), y});
+        drawTable(sheet, anchorColumns,
+                  {QString(), wording::Tongue::tr("drop at"), wording::Tongue::tr("depth"),
+                   wording::Tongue::tr("rope")},
+                  anchorRows(content, mark), {box.left(), y});
         drawWrapped(sheet, cardFont(), howToLie(content, entry),
                     {box.left(), y + shape.anchors, shape.isBeside ? anchorColumns.width() : width,
                      shape.lie});
@@ -242,8 +243,8 @@ void writeCard(SheetWriter& sheet, const chart::ChartContent& content, const Mar
                                  : QPointF(box.left(), y + shape.anchors + shape.lie);
         if (!mark.spread.rods.empty()) {
             drawTable(sheet, rodColumns,
-                      {QStringLiteral("rod"), QStringLiteral("bearing, distance"),
-                       QStringLiteral("depth"), QStringLiteral("stop knot")},
+                      {wording::Tongue::tr("rod"), wording::Tongue::tr("bearing, distance"),
+                       wording::Tongue::tr("depth"), wording::Tongue::tr("stop knot")},
                       rodRows(content, mark), rods);
         }
         y = box.top() + shape.whole() - below - shape.cautions - shape.why;

@@ -2,6 +2,7 @@
 #include "app/paper/one_sheet.h"
 
 #include "app/paper/mark_card.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <numeric>
@@ -43,11 +44,11 @@ struct Passage {
 
 /// What can kill first and line by line; the rest run on.
 std::vector<Passage> passagesOf(const DayWords& said) {
-    std::vector<Passage> out{{QStringLiteral("Cautions"), said.cautions, true},
-                             {QStringLiteral("At every mark"), said.atEveryMark, true},
-                             {QStringLiteral("Rules of this water"), said.rules, false},
-                             {QStringLiteral("For the fish"), said.forTheFish, false},
-                             {QStringLiteral("Of this plan"), said.ofThisPlan, false}};
+    std::vector<Passage> out{{wording::Tongue::tr("Cautions"), said.cautions, true},
+                             {wording::Tongue::tr("At every mark"), said.atEveryMark, true},
+                             {wording::Tongue::tr("Rules of this water"), said.rules, false},
+                             {wording::Tongue::tr("For the fish"), said.forTheFish, false},
+                             {wording::Tongue::tr("Of this plan"), said.ofThisPlan, false}};
     if (!said.moves.isEmpty()) {
         out.back().lines << said.moves;
     }

@@ -5,6 +5,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/todays_form.h"
 #include "app/wording/one_line.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 
@@ -19,14 +20,14 @@ QString factsLine(const chart::ChartContent& content) {
     if (const auto& drawn = chart::formOf(content.derived)) {
         const surface::Hypsography& form = drawn->hypsography;
         facts << content.words.area(form.area)
-              << QStringLiteral("deepest %1").arg(content.words.depth(form.maxDepth))
-              << QStringLiteral("mean %1").arg(content.words.depth(form.meanDepth));
+              << wording::Tongue::tr("deepest %1").arg(content.words.depth(form.maxDepth))
+              << wording::Tongue::tr("mean %1").arg(content.words.depth(form.meanDepth));
     }
     if (content.planned) {
-        facts << QStringLiteral("marks for %1")
+        facts << wording::Tongue::tr("marks for %1")
                      .arg(wording::Words::day(content.planned->plan.day.day));
     }
-    facts << chart::levelOfDepths(content) << QStringLiteral("not for navigation");
+    facts << chart::levelOfDepths(content) << wording::Tongue::tr("not for navigation");
     return facts.join(QStringLiteral("   "));
 }
 

@@ -4,6 +4,7 @@
 #include "app/chart/furniture.h"
 #include "app/chart/lettering.h"
 #include "app/paper/sheet_writer.h"
+#include "app/wording/tongue.h"
 #include "app/wording/words.h"
 
 #include <QFontMetricsF>
@@ -60,7 +61,7 @@ void paintAxis(const Plot& on, double foot) {
         on.painter.setPen(QPen(chart::withAlpha(on.palette.ink, 0.15), on.scale));
         on.painter.drawLine(QPointF(on.x(rate), on.bars.top()), QPointF(on.x(rate), foot));
         const QRectF label(on.x(rate) - 30.0 * on.scale, foot, 60.0 * on.scale, 18.0 * on.scale);
-        write(on, plain(on.scale), label, Qt::AlignHCenter, QString::number(rate, 'g', 3),
+        write(on, plain(on.scale), label, Qt::AlignHCenter, wording::Tongue::shortNumber(rate, 2),
               on.palette.faintInk);
     }
 }
@@ -68,7 +69,7 @@ void paintAxis(const Plot& on, double foot) {
 void paintBar(const Plot& on, const rates::RateRow& row, double y, double height) {
     if (!row.rate) {
         write(on, plain(on.scale), QRectF(on.bars.left() + 6.0 * on.scale, y, 200.0, height),
-              Qt::AlignLeft, QStringLiteral("not fished"), on.palette.faintInk);
+              Qt::AlignLeft, wording::Tongue::tr("not fished"), on.palette.faintInk);
         return;
     }
     const rates::Rate& rate = *row.rate;
@@ -95,11 +96,11 @@ QString numbersOf(const rates::RateRow& row) {
     if (!row.rate) {
         return QString();
     }
-    return QStringLiteral("%1 (%2 to %3)   %4 fish in %5 rod-hours, %6 of %7 stays blank")
+    return wording::Tongue::tr("%1 (%2 to %3)   %4 fish in %5 rod-hours, %6 of %7 stays blank")
         .arg(wording::Words::rate(row.rate->per10RodHours), wording::Words::rate(row.rate->low),
              wording::Words::rate(row.rate->high))
         .arg(row.fish)
-        .arg(row.rodHours, 0, 'f', 0)
+        .arg(wording::Tongue::number(row.rodHours, 0))
         .arg(row.blanks)
         .arg(row.stays);
 }
@@ -113,9 +114,10 @@ void paintOverall(const Plot& on, const rates::RateTable& table, double foot) {
     on.painter.drawLine(QPointF(x, on.bars.top() - 4.0 * on.scale), QPointF(x, foot));
     const QRectF label(x - 80.0 * on.scale, on.bars.top() - 22.0 * on.scale, 160.0 * on.scale,
                        18.0 * on.scale);
-    write(on, plain(on.scale), label, Qt::AlignHCenter,
-          QStringLiteral("all: %1").arg(wording::Words::rate(table.overall.rate->per10RodHours)),
-          on.palette.rust);
+    write(
+        on, plain(on.scale), label, Qt::AlignHCenter,
+        wording::Tongue::tr("all: %1").arg(wording::Words::rate(table.overall.rate->per10RodHours)),
+        on.palette.rust);
 }
 
 } // namespace
@@ -138,7 +140,7 @@ void paintRates(QPainter& painter, const QRectF& box, const rates::RateTable& ta
     names = std::min(names, 0.3 * box.width());
     QString notes;
     for (const std::string& note : table.notes) {
-        notes += QString::fromStdString(note) + QLatin1Char('\n');
+        notes += wording::Tongue::ofCore(note) + QLatin1Char('\n');
     }
     const double noteHeight =
         notes.isEmpty() ? 0.0 : heightOf(font, notes, box.width() - 2.0 * edge);
@@ -159,7 +161,8 @@ void paintRates(QPainter& painter, const QRectF& box, const rates::RateTable& ta
           QRectF(box.left() + edge, box.top() + 12.0 * scale, box.width(), 26.0 * scale),
           Qt::AlignLeft, title, palette.ink);
     write(on, font, QRectF(box.left() + edge, box.top() + 38.0 * scale, box.width(), 20.0 * scale),
-          Qt::AlignLeft, QStringLiteral("fish per 10 rod-hours; the line is the 95 % interval"),
+          Qt::AlignLeft,
+          wording::Tongue::tr("fish per 10 rod-hours; the line is the 95 % interval"),
           palette.faintInk);
     paintAxis(on, foot);
     for (std::size_t i = 0; i < shown; ++i) {
@@ -176,7 +179,8 @@ void paintRates(QPainter& painter, const QRectF& box, const rates::RateTable& ta
     paintOverall(on, table, foot);
     if (shown < table.rows.size()) {
         notes =
-            QStringLiteral("%1 more rows are not shown.\n").arg(table.rows.size() - shown) + notes;
+            wording::Tongue::tr("%1 more rows are not shown.\n").arg(table.rows.size() - shown) +
+            notes;
     }
     painter.setFont(font);
     painter.setPen(palette.faintInk);

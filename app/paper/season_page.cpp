@@ -6,6 +6,7 @@
 #include "app/paper/pdf_file.h"
 #include "app/paper/sheet_writer.h"
 #include "app/wording/one_line.h"
+#include "app/wording/tongue.h"
 
 namespace paper {
 
@@ -66,13 +67,13 @@ void writePlaces(SheetWriter& sheet, const SeasonPage& page) {
         return;
     }
     const double width = sheet.room().width();
-    sheet.heading(QStringLiteral("Where"), 60.0);
-    sheet.table({{QStringLiteral("section"), 0.30 * width},
-                 {QStringLiteral("fish per 10 rod-hours, steadied"), 0.30 * width},
-                 {QStringLiteral("fish"), 0.10 * width},
-                 {QStringLiteral("rod-hours"), 0.12 * width},
-                 {QStringLiteral("stays"), 0.09 * width},
-                 {QStringLiteral("blank"), 0.09 * width}},
+    sheet.heading(wording::Tongue::tr("Where"), 60.0);
+    sheet.table({{wording::Tongue::tr("section"), 0.30 * width},
+                 {wording::Tongue::tr("fish per 10 rod-hours, steadied"), 0.30 * width},
+                 {wording::Tongue::tr("fish"), 0.10 * width},
+                 {wording::Tongue::tr("rod-hours"), 0.12 * width},
+                 {wording::Tongue::tr("stays"), 0.09 * width},
+                 {wording::Tongue::tr("blank"), 0.09 * width}},
                 page.places);
     if (!page.untried.isEmpty()) {
         sheet.paragraph(plain(0.9), page.untried);
@@ -86,7 +87,7 @@ base::Result<int> paintSeasonPage(QPagedPaintDevice& device, const SeasonPage& p
         return base::fail(base::ErrorKind::wrongUse, "there is no water to draw", "season page",
                           "bring in soundings or a shoreline first");
     }
-    SheetWriter sheet(device, SheetLayout::a4(), QStringLiteral("not for navigation"));
+    SheetWriter sheet(device, SheetLayout::a4(), wording::Tongue::tr("not for navigation"));
     if (!sheet.isOpen()) {
         return base::fail(base::ErrorKind::unwritableOutput, "the page cannot be drawn",
                           "season page", "choose another printer or file");
@@ -106,12 +107,12 @@ base::Result<int> paintSeasonPage(QPagedPaintDevice& device, const SeasonPage& p
     }
     if (!page.months.empty()) {
         const double column = sheet.room().width() / 5.0;
-        sheet.heading(QStringLiteral("Month by month"), 50.0);
-        sheet.table({{QStringLiteral("month"), column},
-                     {QStringLiteral("trips"), column},
-                     {QStringLiteral("stays"), column},
-                     {QStringLiteral("blank"), column},
-                     {QStringLiteral("fish"), column}},
+        sheet.heading(wording::Tongue::tr("Month by month"), 50.0);
+        sheet.table({{wording::Tongue::tr("month"), column},
+                     {wording::Tongue::tr("trips"), column},
+                     {wording::Tongue::tr("stays"), column},
+                     {wording::Tongue::tr("blank"), column},
+                     {wording::Tongue::tr("fish"), column}},
                     page.months);
     }
     sheet.space(6.0);

@@ -6,6 +6,7 @@
 #include "app/wording/cautions.h"
 #include "app/wording/one_line.h"
 #include "app/wording/planned_words.h"
+#include "app/wording/tongue.h"
 #include "core/marks/overnight.h"
 #include "core/water/steps/day_cautions.h"
 
@@ -19,7 +20,7 @@ constexpr double catchRowHeight = 40.0;
 
 QString lightLine(const chart::ChartContent& content) {
     const light::SunTimes& light = content.planned->light;
-    return QStringLiteral("first light %1   sunrise %2   sunset %3   dark after %4")
+    return wording::Tongue::tr("first light %1   sunrise %2   sunset %3   dark after %4")
         .arg(timeOf(content, light.civilDawn), timeOf(content, light.sunrise),
              timeOf(content, light.sunset), timeOf(content, light.civilDusk));
 }
@@ -27,18 +28,19 @@ QString lightLine(const chart::ChartContent& content) {
 QString conditionsLine(const chart::ChartContent& content) {
     const marks::ExpectedDay& day = content.planned->plan.day;
     QString line =
-        QStringLiteral("from %1 to %2   level %3 against the chart")
+        wording::Tongue::tr("from %1 to %2   level %3 against the chart")
             .arg(wording::Words::timeOfDay(day.start),
                  wording::Words::timeOfDay(day.end) +
-                     (marks::isOvernight(day) ? QStringLiteral(" the next day") : QString()),
+                     (marks::isOvernight(day) ? wording::Tongue::tr(" the next day") : QString()),
                  content.words.levelChange(day.levelChange));
     if (day.windLater) {
-        line += QStringLiteral("   wind from %1: %2")
+        line += wording::Tongue::tr("   wind from %1: %2")
                     .arg(wording::Words::timeOfDay(day.windLater->at),
                          content.words.wind(day.windLater->wind));
     }
     if (day.waterTemperature) {
-        line += QStringLiteral("   water %1").arg(content.words.temperature(*day.waterTemperature));
+        line += wording::Tongue::tr("   water %1")
+                    .arg(content.words.temperature(*day.waterTemperature));
     }
     return line;
 }
@@ -57,7 +59,7 @@ QStringList commonCautions(const std::vector<MarkOfDay>& ordered, const wording:
 QString movesOf(const marks::DayPlan& day, const wording::Words& words) {
     QStringList tail;
     if (!day.stops.empty()) {
-        tail << QStringLiteral("Moves, back to the launch included: %1.")
+        tail << wording::Tongue::tr("Moves, back to the launch included: %1.")
                     .arg(words.length(day.moves));
     }
     if (!day.leftOut.empty()) {
@@ -65,7 +67,7 @@ QString movesOf(const marks::DayPlan& day, const wording::Words& words) {
         for (const int rank : day.leftOut) {
             ranks << QString::number(rank);
         }
-        tail << QStringLiteral("Left out, no time or no way: mark %1.")
+        tail << wording::Tongue::tr("Left out, no time or no way: mark %1.")
                     .arg(ranks.join(QStringLiteral(", ")));
     }
     return tail.join(QLatin1Char(' '));
@@ -119,11 +121,12 @@ DayWords wordsOf(const chart::ChartContent& content, const std::vector<MarkOfDay
     out.moves = movesOf(planned.day, content.words);
     out.rules = wording::rulesOf(planned);
     out.forTheFish = wording::fishCareOf(planned, content.words);
-    out.smallPrint = QStringLiteral("All times by the clock of %1. Ropes are worked out from depth "
-                                    "plus bow height. Depths carry "
-                                    "the ± given, 95 times in 100. "
-                                    "Drawn from your own soundings: not for navigation.")
-                         .arg(QString::fromStdString(content.water->clock.zone()));
+    out.smallPrint =
+        wording::Tongue::tr("All times by the clock of %1. Ropes are worked out from depth "
+                            "plus bow height. Depths carry "
+                            "the ± given, 95 times in 100. "
+                            "Drawn from your own soundings: not for navigation.")
+            .arg(QString::fromStdString(content.water->clock.zone()));
     return out;
 }
 
@@ -179,7 +182,7 @@ void writeHead(SheetWriter& sheet, const chart::ChartContent& content) {
         }
         painter.drawText(wind.adjusted(0.0, 0.0, -54.0, 0.0),
                          Qt::AlignRight | Qt::AlignVCenter | Qt::TextWordWrap,
-                         (day.wind.from ? QStringLiteral("wind from\n") : QString()) +
+                         (day.wind.from ? wording::Tongue::tr("wind from\n") : QString()) +
                              content.words.wind(day.wind));
     });
 }
@@ -206,12 +209,14 @@ void writeChart(SheetWriter& sheet, const chart::ChartContent& content, double h
 
 void writeCatchTable(SheetWriter& sheet, int rows) {
     const double width = sheet.room().width();
-    const std::vector<Column> columns{
-        {QStringLiteral("mark"), 0.09 * width},       {QStringLiteral("anchored"), 0.14 * width},
-        {QStringLiteral("rods, bait"), 0.20 * width}, {QStringLiteral("run, time"), 0.12 * width},
-        {QStringLiteral("species"), 0.17 * width},    {QStringLiteral("weight"), 0.13 * width},
-        {QStringLiteral("bait depth"), 0.15 * width}};
-    sheet.heading(QStringLiteral("Catches and blanks: every stay, also the blank ones"),
+    const std::vector<Column> columns{{wording::Tongue::tr("mark"), 0.09 * width},
+                                      {wording::Tongue::tr("anchored"), 0.14 * width},
+                                      {wording::Tongue::tr("rods, bait"), 0.20 * width},
+                                      {wording::Tongue::tr("run, time"), 0.12 * width},
+                                      {wording::Tongue::tr("species"), 0.17 * width},
+                                      {wording::Tongue::tr("weight"), 0.13 * width},
+                                      {wording::Tongue::tr("bait depth"), 0.15 * width}};
+    sheet.heading(wording::Tongue::tr("Catches and blanks: every stay, also the blank ones"),
                   std::min(rows, 6) * catchRowHeight);
     // Rows high enough for a pencil in a boat.
     const std::vector<QStringList> empty(static_cast<std::size_t>(rows),

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/paper/sheet_writer.h"
 
+#include "app/wording/tongue.h"
+
 #include <QFontMetricsF>
 #include <QPageLayout>
 
@@ -55,7 +57,7 @@ void SheetWriter::drawFooter() {
     const QRectF line(room_.left(), footerTop_, room_.width(), 5.0 * unitsPerMillimetre);
     painter_.drawText(line, Qt::AlignLeft | Qt::AlignVCenter, footer_);
     painter_.drawText(line, Qt::AlignRight | Qt::AlignVCenter,
-                      QStringLiteral("page %1").arg(page_));
+                      wording::Tongue::tr("page %1").arg(page_));
     painter_.restore();
 }
 

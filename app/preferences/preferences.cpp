@@ -14,6 +14,7 @@ namespace {
 constexpr auto unitsKey = "units";
 constexpr auto themeKey = "theme";
 constexpr auto typeKey = "typeScale";
+constexpr auto languageKey = "language";
 constexpr auto recentKey = "recentWaters";
 constexpr qsizetype mostRecent = 8;
 
@@ -84,6 +85,14 @@ void Preferences::makeTypeSmaller() {
 
 void Preferences::makeTypeNormal() {
     setTypeScale(1.0);
+}
+
+QString Preferences::language() {
+    return QSettings().value(languageKey).toString();
+}
+
+void Preferences::setLanguage(const QString& code) {
+    QSettings().setValue(languageKey, code);
 }
 
 QByteArray Preferences::stateOf(const QString& part) {

@@ -39,6 +39,11 @@ public:
     void makeTypeNormal();
     [[nodiscard]] static const std::vector<double>& typeScales();
 
+    /// The language that was asked for, by its code ("de"); empty: that of the machine. Taken up at
+    /// the next start.
+    [[nodiscard]] static QString language();
+    static void setLanguage(const QString& code);
+
     /// How a part of the window was left: its name, and what the part itself understands.
     [[nodiscard]] static QByteArray stateOf(const QString& part);
     static void keepState(const QString& part, const QByteArray& state);

@@ -3,6 +3,7 @@
 
 #include "app/chart/lettering.h"
 #include "app/chart/palette.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,10 +30,10 @@ double apart(QPointF p, QPointF from, QPointF to) {
 }
 
 QString hintOf(const Brush& brush) {
-    const QString what =
-        brush.act == BrushAct::setAside ? QStringLiteral("set aside") : QStringLiteral("take back");
+    const QString what = brush.act == BrushAct::setAside ? wording::Tongue::tr("set aside")
+                                                         : wording::Tongue::tr("take back");
     return brush.isHeld ? QStringLiteral("%1: %2").arg(what).arg(brush.met.size())
-                        : QStringLiteral("brush to %1").arg(what);
+                        : wording::Tongue::tr("brush to %1").arg(what);
 }
 
 } // namespace

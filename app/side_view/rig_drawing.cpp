@@ -3,6 +3,7 @@
 
 #include "app/chart/boat_drawing.h"
 #include "app/chart/lettering.h"
+#include "app/wording/tongue.h"
 
 #include <QPainterPath>
 
@@ -108,7 +109,7 @@ void drawRods(const SideOn& on, const marks::Mark& mark, QPointF tips) {
         if (!along || !isShown(on, number)) {
             continue;
         }
-        const QString text = QStringLiteral("rod %1  stop knot %2")
+        const QString text = wording::Tongue::tr("rod %1  stop knot %2")
                                  .arg(number)
                                  .arg(on.scene.words.depth(rod.stopKnot));
         const double half = 0.5 * widthOf(on, text) + 7.0 * on.scale;
@@ -154,12 +155,13 @@ void drawRig(const SideOn& on, const marks::Mark& mark, const marks::Tackle& tac
     }
     drawBoat(on, lie, ahead, tackle);
     letterRope(on, bowRope,
-               QStringLiteral("bow rope %1, scope %2")
+               wording::Tongue::tr("bow rope %1, scope %2")
                    .arg(on.scene.words.length(set.bow.rope))
-                   .arg(set.bow.scope, 0, 'f', 1));
+                   .arg(wording::Tongue::number(set.bow.scope, 1)));
     if (set.stern) {
-        letterRope(on, ropes.back(),
-                   QStringLiteral("stern rope %1").arg(on.scene.words.length(set.stern->rope)));
+        letterRope(
+            on, ropes.back(),
+            wording::Tongue::tr("stern rope %1").arg(on.scene.words.length(set.stern->rope)));
     }
 }
 

@@ -7,6 +7,7 @@
 #include "app/chart/lettering.h"
 #include "app/chart/palette.h"
 #include "app/side_view/rig_drawing.h"
+#include "app/wording/tongue.h"
 
 #include <QPainterPath>
 
@@ -207,17 +208,18 @@ void paintDepths(const SideOn& on) {
 
 void paintLegend(const SideOn& on) {
     const double times = on.frame.exaggeration();
-    const QString heights = std::abs(times - 1.0) < 0.02
-                                ? QStringLiteral("to scale")
-                                : QStringLiteral("heights × %1").arg(times, 0, 'g', 2);
+    const QString heights =
+        std::abs(times - 1.0) < 0.02
+            ? wording::Tongue::tr("to scale")
+            : wording::Tongue::tr("heights × %1").arg(wording::Tongue::shortNumber(times, 1));
     const QString text =
-        on.scene.rod ? QStringLiteral("along the cast of rod %1, %2; shaded: trust ±")
+        on.scene.rod ? wording::Tongue::tr("along the cast of rod %1, %2; shaded: trust ±")
                            .arg(*on.scene.rod + 1)
                            .arg(heights)
         : on.scene.mark
-            ? QStringLiteral("along the ropes, %1; baits at their own depth; shaded: trust ±")
+            ? wording::Tongue::tr("along the ropes, %1; baits at their own depth; shaded: trust ±")
                   .arg(heights)
-            : QStringLiteral("%1 long, %2; shaded: trust ±")
+            : wording::Tongue::tr("%1 long, %2; shaded: trust ±")
                   .arg(on.scene.words.length(units::Length::metres(on.scene.cut.length_m())),
                        heights);
     const QFont font = chart::typeface(chart::TypeSize::small, 0.92 * on.scale);

@@ -6,6 +6,7 @@
 #include "app/chart/set_aside_sign.h"
 #include "app/side_view/brush_stroke.h"
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 
 #include <QPainterPath>
 
@@ -45,7 +46,7 @@ void paintPointed(QPainter& painter, const ProfileScene& scene, const SideFrame&
     painter.drawLine(frame.at(point.along_m, 0.0), at);
     QString text = scene.words.depth(units::Depth::metres(point.depth_m));
     if (point.verdict != soundings::Verdict::kept) {
-        text += QStringLiteral("  set aside: %1").arg(wording::spoken(point.verdict));
+        text += wording::Tongue::tr("  set aside: %1").arg(wording::spoken(point.verdict));
     }
     const QFont font = chart::typeface(chart::TypeSize::small, scale, chart::TypeStyle::bold);
     const double half = 0.5 * chart::boxOf(font, text, {}).width() + 8.0 * scale;
@@ -206,7 +207,8 @@ void paintTrack(QPainter& painter, const ProfileScene& scene, const QRectF& box,
                            QPen(chart::colourOf(palette, family), 1.6 * scale));
     }
     const QString legend =
-        QStringLiteral("%1 to %2 along the track; × echo, + position, □ other passes or by hand")
+        wording::Tongue::tr(
+            "%1 to %2 along the track; × echo, + position, □ other passes or by hand")
             .arg(scene.words.length(units::Length::metres(std::max(frame.from_m, 0.0))),
                  scene.words.length(units::Length::metres(frame.to_m)));
     const QFont font = chart::typeface(chart::TypeSize::small, 0.92 * scale);

@@ -2,6 +2,7 @@
 #include "app/window/ask_place.h"
 
 #include "app/preferences/preferences.h"
+#include "app/wording/tongue.h"
 
 #include <QFileDialog>
 
@@ -10,8 +11,9 @@ namespace window {
 QString askPlace(QWidget* parent, const QString& title) {
     using preferences::FileKind;
     using preferences::Preferences;
-    const QString path = QFileDialog::getSaveFileName(
-        parent, title, Preferences::folderOf(FileKind::water), QObject::tr("Water files (*.gpkg)"));
+    const QString path =
+        QFileDialog::getSaveFileName(parent, title, Preferences::folderOf(FileKind::water),
+                                     wording::Tongue::tr("Water files (*.gpkg)"));
     if (path.isEmpty()) {
         return path;
     }

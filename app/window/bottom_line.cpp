@@ -3,6 +3,7 @@
 
 #include "app/widgets/look.h"
 #include "app/window/said_label.h"
+#include "app/wording/tongue.h"
 
 #include <QAccessible>
 #include <QHBoxLayout>
@@ -64,7 +65,7 @@ void BottomLine::watch(jobs::JobRunner& jobs) {
         showRunning();
     });
     connect(&jobs, &jobs::JobRunner::told, this, [this](const QString& part, double share) {
-        running_->setText(part);
+        running_->setText(wording::Tongue::ofCore(part.toStdString()));
         bar_->setValue(static_cast<int>(std::lround(100.0 * share)));
     });
     // What one job ends with may have started the next already.

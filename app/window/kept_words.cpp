@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/kept_words.h"
 
+#include "app/wording/tongue.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -60,8 +62,8 @@ QString notKeptWords(const std::set<Part>& parts, const std::optional<base::Erro
     if (parts.empty() || !whyNot) {
         return {};
     }
-    const QString words = tr("Not kept yet: %1. %2.")
-                              .arg(partsInWords(parts), QString::fromStdString(whyNot->sentence()));
+    const QString words =
+        tr("Not kept yet: %1. %2.").arg(partsInWords(parts), wording::Tongue::sentence(*whyNot));
     return isTriedAgain ? words + QLatin1Char(' ') + tr("It is tried again every few seconds.")
                         : words;
 }

@@ -17,6 +17,7 @@
 #include "app/wording/cautions.h"
 #include "app/wording/one_line.h"
 #include "app/wording/planned_words.h"
+#include "app/wording/tongue.h"
 #include "core/water/steps/day_cautions.h"
 
 #include <QCoreApplication>
@@ -231,7 +232,7 @@ void MainWindow::countAsTheUser() {
         if (const auto done = edits::changeSettings(
                 open_, name, [unit](water::Settings& s) { s.countsIn = unit; });
             !done) {
-            bottom_->say(QString::fromStdString(done.error().sentence()), true);
+            bottom_->say(wording::Tongue::sentence(done.error()), true);
         }
     }
 }
@@ -241,7 +242,7 @@ void MainWindow::wireWater() {
             &MainWindow::countAsTheUser);
     using open_water::OpenWater;
     connect(&open_, &OpenWater::failed, this, [this](const base::Error& error) {
-        bottom_->say(QString::fromStdString(error.sentence()), true);
+        bottom_->say(wording::Tongue::sentence(error), true);
         offerCopies(error);
     });
     connect(&open_, &OpenWater::happened, this, [this](const QString& sentence) {

@@ -81,6 +81,7 @@ private:
     void layWaterMenu();
     void layLayersMenu();
     void layViewMenu();
+    void layLanguages(QMenu* menu);
     /// An act of a menu that its key reaches too.
     QAction* addTo(QMenu* menu, const QString& text, const QString& key,
                    const std::function<void()>& act);

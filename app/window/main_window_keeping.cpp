@@ -8,6 +8,7 @@
 #include "app/window/go_back.h"
 #include "app/window/kept_words.h"
 #include "app/window/main_window.h"
+#include "app/wording/tongue.h"
 
 #include <QCloseEvent>
 #include <QDir>
@@ -101,7 +102,7 @@ void MainWindow::goBack(const QString& path, const QString& why) {
     const auto now =
         std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
     if (const auto gone = copies.goBack(*chosen, path.toStdString(), now); !gone) {
-        bottom_->say(QString::fromStdString(gone.error().sentence()), true);
+        bottom_->say(wording::Tongue::sentence(gone.error()), true);
         return;
     }
     openWater(path);
@@ -114,7 +115,7 @@ void MainWindow::offerCopies(const base::Error& error) {
         return;
     }
     const QString path = QString::fromStdString(error.where);
-    goBack(path, tr("%1 is damaged: %2.").arg(path, QString::fromStdString(error.what)));
+    goBack(path, tr("%1 is damaged: %2.").arg(path, wording::Tongue::ofCore(error.what)));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -13,6 +13,7 @@
 #include "app/window/top_line.h"
 #include "app/window/water_choices.h"
 #include "app/wording/reasons.h"
+#include "app/wording/tongue.h"
 #include "core/outputs/write_all.h"
 
 #include <QAction>
@@ -106,7 +107,7 @@ void MainWindow::askNewWater() {
         return;
     }
     if (const auto made = open_.create(whole, QFileInfo(whole).completeBaseName()); !made) {
-        bottom_->say(QString::fromStdString(made.error().sentence()), true);
+        bottom_->say(wording::Tongue::sentence(made.error()), true);
     }
 }
 
@@ -142,7 +143,7 @@ void MainWindow::askFolderToGive() {
             emit open_.failed(plan.error());
             return;
         }
-        const QString why = plan ? QString() : QString::fromStdString(plan.error().sentence());
+        const QString why = plan ? QString() : wording::Tongue::sentence(plan.error());
         open_.whenMapIsCurrent([this, folder, why](const base::Result<void>& map) {
             map ? give(folder, why) : emit open_.failed(map.error());
         });
@@ -161,7 +162,7 @@ void MainWindow::give(const QString& folder, const QString& withoutMarks) {
         },
         [this, folder, withoutMarks](const base::Result<void>& given) {
             if (!given) {
-                bottom_->say(QString::fromStdString(given.error().sentence()), true);
+                bottom_->say(wording::Tongue::sentence(given.error()), true);
                 return;
             }
             const QString where = tr("Exported into %1.").arg(folder);
@@ -207,7 +208,7 @@ void MainWindow::saveChart(const QString& path, double denominator) {
         },
         [this, path](const base::Result<void>& saved) {
             saved ? bottom_->say(tr("The chart is in %1.").arg(path))
-                  : bottom_->say(QString::fromStdString(saved.error().sentence()), true);
+                  : bottom_->say(wording::Tongue::sentence(saved.error()), true);
         });
 }
 
@@ -263,7 +264,8 @@ void MainWindow::copyChart() {
 }
 
 void MainWindow::showKeys() {
-    QFile file(QStringLiteral(":/desk/keys.txt"));
+    const QString own = QStringLiteral(":/desk/keys_%1.txt").arg(wording::Tongue::spoken());
+    QFile file(QFile::exists(own) ? own : QStringLiteral(":/desk/keys.txt"));
     if (file.open(QIODevice::ReadOnly)) {
         showPage(this, tr("Keys and files"), QString::fromUtf8(file.readAll()));
     }

@@ -5,9 +5,11 @@
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/survey_day.h"
 #include "app/days/tomorrow/tomorrow_day.h"
+#include "app/window/bottom_line.h"
 #include "app/window/main_window.h"
 #include "app/window/style.h"
 #include "app/window/top_line.h"
+#include "app/wording/tongue.h"
 
 #include <QAction>
 #include <QActionGroup>
@@ -90,6 +92,7 @@ void MainWindow::layViewMenu() {
     addTheme(Theme::light, tr("Light"), QStringLiteral("Ctrl+Alt+1"));
     addTheme(Theme::dark, tr("Dark"), QStringLiteral("Ctrl+Alt+2"));
     addTheme(Theme::highContrast, tr("High contrast"), QStringLiteral("Ctrl+Alt+3"));
+    layLanguages(menu->addMenu(tr("Language")));
     menu->addSeparator();
     addTo(menu, tr("Larger type"), QStringLiteral("Ctrl++"),
           [this] { preferences_.makeTypeLarger(); });
@@ -105,6 +108,24 @@ void MainWindow::layViewMenu() {
     addTo(menu, tr("Zoom to the mark"), QStringLiteral("Ctrl+Shift+3"), [this] { zoomToMark(); });
     addTo(menu, tr("Measure"), QStringLiteral("Ctrl+Shift+K"), [this] { measure(); });
     connect(&preferences_, &Preferences::lookChanged, this, &MainWindow::takeLook);
+}
+
+void MainWindow::layLanguages(QMenu* menu) {
+    auto* languages = new QActionGroup(this);
+    const auto add = [&](const QString& code, const QString& text) {
+        QAction* action = menu->addAction(text, this, [this, code] {
+            Preferences::setLanguage(code);
+            bottom_->say(tr("The language changes when the program starts next."));
+        });
+        action->setCheckable(true);
+        action->setChecked(Preferences::language() == code);
+        languages->addAction(action);
+    };
+    add({}, tr("That of this machine"));
+    menu->addSeparator();
+    for (const QString& code : wording::Tongue::shipped()) {
+        add(code, wording::Tongue::ownName(code));
+    }
 }
 
 void MainWindow::takeLook() {

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/water_choices.h"
 
+#include "app/wording/tongue.h"
+
 #include <QDateTime>
 #include <QFileInfo>
-#include <QLocale>
 
 namespace window {
 
@@ -18,12 +19,11 @@ std::vector<WaterChoice> waterChoices(const preferences::Preferences& preference
     std::vector<WaterChoice> choices;
     for (const QString& path : paths) {
         const bool isUnnamed = unnamed && unnamed->holds(path);
-        choices.push_back(
-            {path, isUnnamed ? QObject::tr("Water without a name, of %1")
-                                   .arg(QLocale(QLocale::English)
-                                            .toString(QFileInfo(path).lastModified(),
-                                                      QStringLiteral("ddd d MMM yyyy, HH:mm")))
-                             : path});
+        choices.push_back({path, isUnnamed ? wording::Tongue::tr("Water without a name, of %1")
+                                                 .arg(wording::Tongue::locale().toString(
+                                                     QFileInfo(path).lastModified(),
+                                                     wording::Tongue::tr("ddd d MMM yyyy, HH:mm")))
+                                           : path});
     }
     return choices;
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/adding_up.h"
 
-#include "core/base/number_text.h"
+#include "app/wording/tongue.h"
 
 #include <cmath>
 #include <numeric>
@@ -13,8 +13,7 @@ namespace {
 constexpr double stepsInAUnit = 100.0; // two decimals
 
 QString written(const Words& words, std::int64_t steps, bool hasSign) {
-    const QString size = QString::fromStdString(
-        base::fixedText(std::fabs(static_cast<double>(steps)) / stepsInAUnit, 2));
+    const QString size = Tongue::number(std::fabs(static_cast<double>(steps)) / stepsInAUnit, 2);
     const QString sign = steps < 0               ? QStringLiteral("−")
                          : hasSign && steps != 0 ? QStringLiteral("+")
                                                  : QString();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/belief_words.h"
 
+#include "app/wording/tongue.h"
+
 #include <cmath>
 
 namespace wording {
@@ -11,20 +13,20 @@ using marks::BeliefRecord;
 using marks::FactorKind;
 
 QString times(double factor) {
-    return QStringLiteral("×%1").arg(factor, 0, 'f', 2);
+    return QStringLiteral("×") + Tongue::number(factor, 2);
 }
 
 /// "You count it more than usual, ×1.11".
 QString saidByUser(const BeliefRecord& record) {
     constexpr double asUsual = 0.005; // what is shown with two decimals as the same is the same
     const double usual = marks::Weights().of(record.kind);
-    QString words = QStringLiteral("You count it less than usual");
+    QString words = Tongue::tr("You count it less than usual");
     if (std::fabs(record.said - usual) < asUsual) {
-        words = QStringLiteral("You count it as usual");
+        words = Tongue::tr("You count it as usual");
     } else if (record.said < asUsual) {
-        words = QStringLiteral("You do not count it");
+        words = Tongue::tr("You do not count it");
     } else if (record.said > usual) {
-        words = QStringLiteral("You count it more than usual");
+        words = Tongue::tr("You count it more than usual");
     }
     return std::fabs(record.saidTimes - 1.0) < asUsual
                ? words
@@ -32,10 +34,10 @@ QString saidByUser(const BeliefRecord& record) {
 }
 
 QString saidByLog(const BeliefRecord::LogSays& log) {
-    const QString how = log.low > 1.0    ? QStringLiteral("speaks for it")
-                        : log.high < 1.0 ? QStringLiteral("speaks against it")
-                                         : QStringLiteral("cannot tell yet");
-    return QStringLiteral("your log %1: %2, with 80 % between %3 and %4")
+    const QString how = log.low > 1.0    ? Tongue::tr("speaks for it")
+                        : log.high < 1.0 ? Tongue::tr("speaks against it")
+                                         : Tongue::tr("cannot tell yet");
+    return Tongue::tr("your log %1: %2, with 80 % between %3 and %4")
         .arg(how, times(log.times), times(log.low), times(log.high));
 }
 
@@ -43,15 +45,15 @@ QString saidByLog(const BeliefRecord::LogSays& log) {
 QString neverAsked(FactorKind kind) {
     switch (kind) {
     case FactorKind::depth:
-        return QStringLiteral("your log learns depths by itself, range by range");
+        return Tongue::tr("your log learns depths by itself, range by range");
     case FactorKind::shelter:
-        return QStringLiteral("your log keeps the wind, but no waves");
+        return Tongue::tr("your log keeps the wind, but no waves");
     case FactorKind::record:
-        return QStringLiteral("it says how far your log is believed");
+        return Tongue::tr("it says how far your log is believed");
     case FactorKind::lessTried:
-        return QStringLiteral("it says how much you want to find out");
+        return Tongue::tr("it says how much you want to find out");
     default:
-        return QStringLiteral("no fish can speak for it: it is of the chart");
+        return Tongue::tr("no fish can speak for it: it is of the chart");
     }
 }
 
@@ -62,13 +64,13 @@ QString said(const BeliefRecord& record, bool hasLog) {
     if (!record.isAskedOfLog) {
         log = neverAsked(record.kind);
     } else if (!hasLog) {
-        log = QStringLiteral("nothing caught yet: by your belief alone");
+        log = Tongue::tr("nothing caught yet: by your belief alone");
     } else if (record.log) {
         log = saidByLog(*record.log);
     } else if (record.kind == FactorKind::windward) {
-        log = QStringLiteral("no stay of your log tells the wind");
+        log = Tongue::tr("no stay of your log tells the wind");
     } else {
-        log = QStringLiteral("no stay of your log was near any");
+        log = Tongue::tr("no stay of your log was near any");
     }
     return QStringLiteral("%1; %2.").arg(saidByUser(record), log);
 }

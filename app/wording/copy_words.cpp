@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/copy_words.h"
 
+#include "app/wording/counted_words.h"
+#include "app/wording/tongue.h"
+
 #include <QDateTime>
 #include <QLocale>
 #include <QObject>
@@ -14,23 +17,23 @@ namespace {
 
 struct Counted {
     std::size_t store::CopyCounts::*count;
-    QString one;
-    QString many;
+    QString (*words)(qint64);
 };
 
 std::array<Counted, 5> allCounted() {
     using store::CopyCounts;
-    return {{{&CopyCounts::surveyDays, QObject::tr("survey day"), QObject::tr("survey days")},
-             {&CopyCounts::soundings, QObject::tr("sounding"), QObject::tr("soundings")},
-             {&CopyCounts::stays, QObject::tr("stay"), QObject::tr("stays")},
-             {&CopyCounts::fish, QObject::tr("fish or run"), QObject::tr("fish and runs")},
-             {&CopyCounts::notes, QObject::tr("note or mark"), QObject::tr("notes and marks")}}};
+    return {{{&CopyCounts::surveyDays, surveyDaysCounted},
+             {&CopyCounts::soundings, soundingsCounted},
+             {&CopyCounts::stays, staysCounted},
+             {&CopyCounts::fish,
+              [](qint64 n) { return Tongue::counted("%n fish and runs", "%n fish or run", n); }},
+             {&CopyCounts::notes, [](qint64 n) {
+                  return Tongue::counted("%n notes and marks", "%n note or mark", n);
+              }}}};
 }
 
 QString counted(std::size_t count, const Counted& what) {
-    return QStringLiteral("%1 %2").arg(
-        QLocale(QLocale::English).toString(static_cast<qulonglong>(count)),
-        count == 1 ? what.one : what.many);
+    return what.words(static_cast<qint64>(count));
 }
 
 QString holdings(const store::CopyCounts& copy) {
@@ -40,7 +43,7 @@ QString holdings(const store::CopyCounts& copy) {
             parts << counted(count, what);
         }
     }
-    return parts.isEmpty() ? QObject::tr("nothing yet") : parts.join(QStringLiteral(", "));
+    return parts.isEmpty() ? Tongue::tr("nothing yet") : parts.join(QStringLiteral(", "));
 }
 
 } // namespace
@@ -48,13 +51,13 @@ QString holdings(const store::CopyCounts& copy) {
 QString takenWords(const store::Copy& copy) {
     const auto taken =
         QDateTime::fromMSecsSinceEpoch(copy.taken.time_since_epoch().count()).toLocalTime();
-    return QLocale(QLocale::English).toString(taken, QStringLiteral("ddd d MMM yyyy, HH:mm"));
+    return Tongue::locale().toString(taken, Tongue::tr("ddd d MMM yyyy, HH:mm"));
 }
 
 QString differenceWords(const std::optional<store::CopyCounts>& copy,
                         const std::optional<store::CopyCounts>& now) {
     if (!copy) {
-        return QObject::tr("it cannot be read");
+        return Tongue::tr("it cannot be read");
     }
     if (!now) {
         return holdings(*copy);
@@ -64,13 +67,13 @@ QString differenceWords(const std::optional<store::CopyCounts>& copy,
         const std::size_t then = (*copy).*what.count;
         const std::size_t today = (*now).*what.count;
         if (then < today) {
-            parts << QObject::tr("%1 fewer").arg(counted(today - then, what));
+            parts << Tongue::tr("%1 fewer").arg(counted(today - then, what));
         } else if (then > today) {
-            parts << QObject::tr("%1 more").arg(counted(then - today, what));
+            parts << Tongue::tr("%1 more").arg(counted(then - today, what));
         }
     }
-    return parts.isEmpty() ? QObject::tr("as many of everything as now")
-                           : QObject::tr("%1 than now").arg(parts.join(QStringLiteral(", ")));
+    return parts.isEmpty() ? Tongue::tr("as many of everything as now")
+                           : Tongue::tr("%1 than now").arg(parts.join(QStringLiteral(", ")));
 }
 
 } // namespace wording

@@ -2,6 +2,7 @@
 #include "app/wording/doubts.h"
 
 #include "app/wording/by_kind.h"
+#include "app/wording/tongue.h"
 #include "core/logbook/anglers.h"
 
 namespace wording {
@@ -9,7 +10,7 @@ namespace wording {
 namespace {
 
 QString timesOf(units::Moment start, units::Moment end, const units::Clock& clock) {
-    return QStringLiteral("%1 to %2")
+    return Tongue::tr("%1 to %2")
         .arg(QString::fromStdString(units::timeOfDayText(start, clock)),
              QString::fromStdString(units::timeOfDayText(end, clock)));
 }
@@ -19,37 +20,35 @@ QString timesOf(units::Moment start, units::Moment end, const units::Clock& cloc
 QString said(const water::StayDoubt& doubt, const units::Clock& clock, const Words& words) {
     return std::visit(
         ByKind{[](const water::StayInTheFuture&) {
-                   return QStringLiteral("This stay has not ended yet.");
+                   return Tongue::tr("This stay has not ended yet.");
                },
                [](const water::StayOverADay& d) {
-                   return QStringLiteral("This stay is %1 hours long.").arg(d.hours.count());
+                   return Tongue::tr("This stay is %1 hours long.").arg(d.hours.count());
                },
                [](const water::StayOutOfSeason&) {
-                   return QStringLiteral("The fishery is closed at this time of the year.");
+                   return Tongue::tr("The fishery is closed at this time of the year.");
                },
                [](const water::StayOfManyRods& d) {
-                   return (d.isRule ? QStringLiteral("%1 rods, where the house allows %2.")
-                                    : QStringLiteral("%1 rods, where %2 ride in the boat."))
+                   return (d.isRule ? Tongue::tr("%1 rods, where the house allows %2.")
+                                    : Tongue::tr("%1 rods, where %2 ride in the boat."))
                        .arg(d.rods)
                        .arg(d.usual);
                },
                [](const water::FishBesideStay& d) {
-                   return d.fish == 1
-                              ? QStringLiteral("One fish was taken before or after this stay.")
-                              : QStringLiteral("%1 fish were taken before or after this stay.")
-                                    .arg(d.fish);
+                   return Tongue::counted("%n fish were taken before or after this stay.",
+                                          "One fish was taken before or after this stay.", d.fish);
                },
                [&](const water::StayOffTheWater& d) {
-                   return QStringLiteral("This place is not on the water: %1 from its shore.")
+                   return Tongue::tr("This place is not on the water: %1 from its shore.")
                        .arg(words.length(d.distance));
                },
                [](const water::StayInClosedWater& d) {
-                   return d.name.empty() ? QStringLiteral("This place lies in closed water.")
-                                         : QStringLiteral("This place lies in closed water: %1.")
+                   return d.name.empty() ? Tongue::tr("This place lies in closed water.")
+                                         : Tongue::tr("This place lies in closed water: %1.")
                                                .arg(QString::fromStdString(d.name));
                },
                [&](const water::StayOverOther& d) {
-                   return QStringLiteral("Another stay lasted from %1: one boat cannot be in both.")
+                   return Tongue::tr("Another stay lasted from %1: one boat cannot be in both.")
                        .arg(timesOf(d.start, d.end, clock));
                }},
         doubt);
@@ -65,19 +64,19 @@ QString saidOfDoubtful(const logbook::Stay& stay, logbook::StayId meets,
     const auto position = logbook::positionOf(water.log, meets);
     const QString title = stayTitle(stay, water.clock);
     if (!position) {
-        return QStringLiteral("%1: overlaps another stay brought in with it.").arg(title);
+        return Tongue::tr("%1: overlaps another stay brought in with it.").arg(title);
     }
     const logbook::Stay& other = water.log[*position];
     if (!stay.who.empty() && stay.who != other.who &&
         (other.who.empty() || logbook::areOtherAnglers(stay.who, other.who))) {
-        return QStringLiteral("%1, by %2: at that place and time the log has a stay by %3, %4. Did "
-                              "they fish with rods of their own, or is it one stay?")
+        return Tongue::tr("%1, by %2: at that place and time the log has a stay by %3, %4. Did "
+                          "they fish with rods of their own, or is it one stay?")
             .arg(title, QString::fromStdString(stay.who),
-                 other.who.empty() ? QStringLiteral("somebody not named")
+                 other.who.empty() ? Tongue::tr("somebody not named")
                                    : QString::fromStdString(other.who),
                  timesOf(other.start, other.end, water.clock));
     }
-    return QStringLiteral("%1: the log has the boat in another stay then, %2. Which one is right?")
+    return Tongue::tr("%1: the log has the boat in another stay then, %2. Which one is right?")
         .arg(title, timesOf(other.start, other.end, water.clock));
 }
 

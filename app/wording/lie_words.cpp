@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/lie_words.h"
 
+#include "app/wording/tongue.h"
+
 #include <algorithm>
 
 namespace wording {
@@ -9,10 +11,10 @@ namespace {
 
 constexpr double anywhere_deg = 180.0;
 
-QString anchorLine(const char* name, const anchoring::Anchor& anchor, const Words& words) {
-    return QStringLiteral("%1 anchor in %2, rope %3%4")
-        .arg(QString::fromLatin1(name), words.depth(anchor.depth), words.length(anchor.rope),
-             anchor.isByHand ? QStringLiteral(", laid by hand") : QString());
+QString anchorLine(const QString& name, const anchoring::Anchor& anchor, const Words& words) {
+    return Tongue::tr("%1 anchor in %2, rope %3%4")
+        .arg(name, words.depth(anchor.depth), words.length(anchor.rope),
+             anchor.isByHand ? Tongue::tr(", laid by hand") : QString());
 }
 
 } // namespace
@@ -23,22 +25,22 @@ QString swingOf(const marks::Mark& mark, const Words& words) {
         return {};
     }
     const QString within =
-        QStringLiteral("She swings within %1 of the anchor").arg(words.length(swing->radius));
+        Tongue::tr("She swings within %1 of the anchor").arg(words.length(swing->radius));
     return swing->toEachSide_deg < anywhere_deg
-               ? within + QStringLiteral("; baits are laid for %1° to either side.")
-                              .arg(swing->toEachSide_deg, 0, 'f', 0)
-               : within + QStringLiteral(", to any side: nobody knows to "
-                                         "which, and no bait is sure.");
+               ? within + Tongue::tr("; baits are laid for %1° to either side.")
+                              .arg(Tongue::number(swing->toEachSide_deg, 0))
+               : within + Tongue::tr(", to any side: nobody knows to "
+                                     "which, and no bait is sure.");
 }
 
 QString howToLie(const marks::Mark& mark, const Words& words) {
     const anchoring::AnchorSet& set = mark.anchors;
     if (!set.stern) {
-        return QStringLiteral("Heading %1. Bow down, %2 of rope. %3")
+        return Tongue::tr("Heading %1. Bow down, %2 of rope. %3")
             .arg(Words::bearing(set.lie.heading), words.length(set.bow.rope), swingOf(mark, words));
     }
-    return QStringLiteral("Heading %1. Bow down, fall back on %2, stern down, haul the bow rope "
-                          "in to %3.")
+    return Tongue::tr("Heading %1. Bow down, fall back on %2, stern down, haul the bow rope "
+                      "in to %3.")
         .arg(Words::bearing(set.lie.heading), words.length(set.fallBackRope),
              words.length(set.bow.rope));
 }
@@ -46,31 +48,31 @@ QString howToLie(const marks::Mark& mark, const Words& words) {
 QString laidByHand(const marks::Mark& mark) {
     QStringList parts;
     if (mark.anchors.bow.isByHand) {
-        parts += QStringLiteral("bow anchor");
+        parts += Tongue::tr("bow anchor");
     }
     if (mark.anchors.stern && mark.anchors.stern->isByHand) {
-        parts += QStringLiteral("stern anchor");
+        parts += Tongue::tr("stern anchor");
     }
     if (std::ranges::any_of(mark.spread.rods, &rods::RodPlace::isByHand)) {
-        parts += QStringLiteral("baits");
+        parts += Tongue::tr("baits");
     }
-    return parts.isEmpty()
-               ? QString()
-               : QStringLiteral("%1 laid by hand").arg(parts.join(QStringLiteral(", ")));
+    return parts.isEmpty() ? QString()
+                           : Tongue::tr("%1 laid by hand").arg(parts.join(QStringLiteral(", ")));
 }
 
 QStringList lieLines(const marks::Mark& mark, const Words& words) {
-    QStringList lines{howToLie(mark, words), anchorLine("bow", mark.anchors.bow, words)};
+    QStringList lines{howToLie(mark, words),
+                      anchorLine(Tongue::tr("bow"), mark.anchors.bow, words)};
     if (mark.anchors.stern) {
-        lines += anchorLine("stern", *mark.anchors.stern, words);
+        lines += anchorLine(Tongue::tr("stern"), *mark.anchors.stern, words);
     }
     int number = 0;
     for (const rods::RodPlace& rod : mark.spread.rods) {
-        lines += QStringLiteral("rod %1: %2, %3, in %4, stop knot %5%6")
+        lines += Tongue::tr("rod %1: %2, %3, in %4, stop knot %5%6")
                      .arg(++number)
                      .arg(Words::bearing(rod.bearing), words.length(rod.distance),
                           words.depth(rod.depth), words.depth(rod.stopKnot),
-                          rod.isByHand ? QStringLiteral(", laid by hand") : QString());
+                          rod.isByHand ? Tongue::tr(", laid by hand") : QString());
     }
     return lines;
 }

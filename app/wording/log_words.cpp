@@ -1,27 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/log_words.h"
 
+#include "app/wording/counted_words.h"
 #include "app/wording/doubts.h"
+#include "app/wording/tongue.h"
 
 namespace wording {
 
-namespace {
-
-QString counted(std::size_t count, const char* one, const char* many) {
-    return QStringLiteral("%1 %2").arg(Words::count(count),
-                                       QString::fromLatin1(count == 1 ? one : many));
-}
-
-} // namespace
-
 QString broughtIn(const water::LogBroughtIn& log) {
-    QStringList parts{QStringLiteral("%1 brought in")
-                          .arg(counted(log.stays.size() - log.updates, "stay", "stays"))};
+    QStringList parts{Tongue::tr("%1 brought in")
+                          .arg(staysCounted(static_cast<qint64>(log.stays.size() - log.updates)))};
     if (log.updates > 0) {
-        parts += QStringLiteral("%1 updated").arg(Words::count(log.updates));
+        parts += Tongue::tr("%1 updated").arg(Words::count(log.updates));
     }
     if (log.known > 0) {
-        parts += QStringLiteral("%1 known already").arg(Words::count(log.known));
+        parts += Tongue::tr("%1 known already").arg(Words::count(log.known));
     }
     return parts.join(QStringLiteral(", ")) + '.';
 }
@@ -29,21 +22,21 @@ QString broughtIn(const water::LogBroughtIn& log) {
 QString leftOutOf(const water::LogBroughtIn& log, const water::Water& water) {
     QStringList said;
     if (const std::size_t rows = log.report.refusedCount(); rows > 0) {
-        said += QStringLiteral("%1 not used: %2.")
-                    .arg(counted(rows, "row", "rows"),
-                         QString::fromStdString(log.report.refusedText()));
+        said += Tongue::tr("%1 not used: %2.")
+                    .arg(rowsCounted(static_cast<qint64>(rows)),
+                         Tongue::ofCore(log.report.refusedText()));
     }
     if (const auto& fields = log.report.badFields; !fields.empty()) {
-        said += QStringLiteral("%1 left empty (first: %2 '%3' in row %4).")
-                    .arg(counted(fields.size(), "field", "fields"),
+        said += Tongue::tr("%1 left empty (first: %2 '%3' in row %4).")
+                    .arg(fieldsCounted(static_cast<qint64>(fields.size())),
                          QString::fromStdString(fields[0].column),
                          QString::fromStdString(fields[0].text))
                     .arg(fields[0].line);
     }
     if (!log.doubtful.empty()) {
         const auto& first = log.doubtful.front();
-        said += QStringLiteral("%1 not brought in. %2")
-                    .arg(counted(log.doubtful.size(), "stay", "stays"),
+        said += Tongue::tr("%1 not brought in. %2")
+                    .arg(staysCounted(static_cast<qint64>(log.doubtful.size())),
                          saidOfDoubtful(first.stay, first.meets, water));
     }
     return said.join(' ');
@@ -52,14 +45,13 @@ QString leftOutOf(const water::LogBroughtIn& log, const water::Water& water) {
 QStringList notesOn(const water::PartnerBroughtIn& partner) {
     QStringList notes;
     for (const std::string& day : partner.mixedDays) {
-        notes += QStringLiteral("The survey day %1 was left out: some of its soundings are here "
-                                "already, and would count twice.")
+        notes += Tongue::tr("The survey day %1 was left out: some of its soundings are here "
+                            "already, and would count twice.")
                      .arg(QString::fromStdString(day));
     }
     if (partner.chartLevelAbove.inMetres() != 0.0) {
-        notes +=
-            QStringLiteral("The other water counts its depths from another level on the gauge: "
-                           "soundings by hand were put right by the difference.");
+        notes += Tongue::tr("The other water counts its depths from another level on the gauge: "
+                            "soundings by hand were put right by the difference.");
     }
     return notes;
 }

@@ -4,6 +4,7 @@
 #include "app/wording/by_kind.h"
 #include "app/wording/cautions.h"
 #include "app/wording/survey_words.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 
@@ -14,23 +15,23 @@ namespace {
 QString spoken(marks::Exclusion exclusion) {
     switch (exclusion) {
     case marks::Exclusion::closed:
-        return QStringLiteral("closed");
+        return Tongue::tr("closed");
     case marks::Exclusion::tooShallow:
-        return QStringLiteral("too shallow");
+        return Tongue::tr("too shallow");
     case marks::Exclusion::tooDeep:
-        return QStringLiteral("deeper than the limit");
+        return Tongue::tr("deeper than the limit");
     case marks::Exclusion::noRoom:
-        return QStringLiteral("too near the bank to swing");
+        return Tongue::tr("too near the bank to swing");
     case marks::Exclusion::ropesTooShort:
-        return QStringLiteral("too deep for the ropes");
+        return Tongue::tr("too deep for the ropes");
     case marks::Exclusion::tooRough:
-        return QStringLiteral("too rough for an open boat at anchor");
+        return Tongue::tr("too rough for an open boat at anchor");
     case marks::Exclusion::banned:
-        return QStringLiteral("that you banned");
+        return Tongue::tr("that you banned");
     case marks::Exclusion::tooSteep:
-        return QStringLiteral("too steep for an anchor");
+        return Tongue::tr("too steep for an anchor");
     case marks::Exclusion::noAnchors:
-        return QStringLiteral("without room or rope for the anchors");
+        return Tongue::tr("without room or rope for the anchors");
     }
     return {};
 }
@@ -40,7 +41,7 @@ QString said(const water::WaterLeftOut& left, const Words& words) {
     for (const auto& [why, area] : left.parts) {
         parts += words.areaTo(area, 1) + ' ' + spoken(why);
     }
-    return QStringLiteral("%1 of %2 marks found. Left out: %3.")
+    return Tongue::tr("%1 of %2 marks found. Left out: %3.")
         .arg(left.found)
         .arg(left.wanted)
         .arg(parts.join(QStringLiteral(", ")));
@@ -49,36 +50,36 @@ QString said(const water::WaterLeftOut& left, const Words& words) {
 QString said(const water::PlanNote& note, const Words& words) {
     return std::visit(
         ByKind{[](water::NothingCaught) {
-                   return QStringLiteral("Nothing caught yet: by your beliefs alone.");
+                   return Tongue::tr("Nothing caught yet: by your beliefs alone.");
                },
                [](const water::NoStayCounts& n) {
-                   return QStringLiteral(
+                   return Tongue::tr(
                               "None of the %1 stays of the log counts: by your beliefs alone.")
                        .arg(n.stays);
                },
                [](const water::StaysElsewhere& n) {
-                   return QStringLiteral("%1 of %2 stays of the log lie on no water of this chart "
-                                         "today and say nothing of it.")
+                   return Tongue::tr("%1 of %2 stays of the log lie on no water of this chart "
+                                     "today and say nothing of it.")
                        .arg(n.elsewhere)
                        .arg(n.stays);
                },
                [](const water::StaysWithoutEffort& n) {
-                   return QStringLiteral("%1 of %2 stays of the log count in no rate: nobody "
-                                         "noted their rods, or they lasted no time, or longer "
-                                         "than any can.")
+                   return Tongue::tr("%1 of %2 stays of the log count in no rate: nobody "
+                                     "noted their rods, or they lasted no time, or longer "
+                                     "than any can.")
                        .arg(n.withoutEffort)
                        .arg(n.stays);
                },
                [&](const water::WaterLeftOut& n) { return said(n, words); },
                [&](const water::TooRoughWater& n) {
-                   return QStringLiteral("%1 of water left out: waves of more than %2 there, too "
-                                         "rough for an open boat at anchor.")
+                   return Tongue::tr("%1 of water left out: waves of more than %2 there, too "
+                                     "rough for an open boat at anchor.")
                        .arg(words.areaTo(n.area, 1), words.lengthTo(n.roughest, 2));
                },
                [&](const water::DaysDiffer& n) { return daysDiffer(n.by, words); },
                [](const water::DaysWithoutLevel& n) { return daysWithoutLevel(n.days); },
                [](water::WavesNotCounted) {
-                   return QStringLiteral(
+                   return Tongue::tr(
                        "Strength of the wind: not said; waves and shelter are not counted.");
                }},
         note);
@@ -104,8 +105,8 @@ QString marksWords(const std::vector<int>& ranks) {
     for (const int rank : ranks) {
         numbers += QString::number(rank);
     }
-    return (ranks.size() == 1 ? QStringLiteral("mark ") : QStringLiteral("marks ")) +
-           numbers.join(QStringLiteral(", "));
+    return Tongue::counted("marks %1", "mark %1", ranks.size())
+        .arg(numbers.join(QStringLiteral(", ")));
 }
 
 /// Those that there is no time or no way for; empty where there are none.
@@ -116,7 +117,7 @@ QString leftOutWords(const marks::DayPlan& day) {
         return {};
     }
     const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(day.leastStay).count();
-    return QStringLiteral("There is no time or no way for %1 with stays of %2 minutes.")
+    return Tongue::tr("There is no time or no way for %1 with stays of %2 minutes.")
         .arg(marksWords(ranks))
         .arg(minutes);
 }
@@ -124,7 +125,7 @@ QString leftOutWords(const marks::DayPlan& day) {
 } // namespace
 
 QString windsOf(const marks::ExpectedDay& day, const Words& words) {
-    return day.windLater ? QStringLiteral("%1, from %2 %3")
+    return day.windLater ? Tongue::tr("%1, from %2 %3")
                                .arg(words.wind(day.wind), Words::timeOfDay(day.windLater->at),
                                     words.wind(day.windLater->wind))
                          : words.wind(day.wind);
@@ -174,9 +175,9 @@ QStringList windsOfStops(const water::PlannedDay& day, const Words& words) {
         ranks += QString::number(stop.rank);
         const bool isLast = k + 1 == day.day.stops.size();
         if (isLast || !(day.day.stops[k + 1].wind == stop.wind)) {
-            lines += QStringLiteral("Anchors of %1 %2 are laid for wind %3.")
-                         .arg(ranks.size() == 1 ? QStringLiteral("mark") : QStringLiteral("marks"),
-                              ranks.join(QStringLiteral(", ")), words.wind(stop.wind));
+            lines += Tongue::counted("Anchors of marks %1 are laid for wind %2.",
+                                     "Anchors of mark %1 are laid for wind %2.", ranks.size())
+                         .arg(ranks.join(QStringLiteral(", ")), words.wind(stop.wind));
             ranks.clear();
         }
     }
@@ -206,24 +207,24 @@ QStringList toMindFirst(const water::PlannedDay& day, const Words& words) {
 QStringList notesOf(const water::PlannedDay& day) {
     QStringList lines;
     if (day.day.isOrderByHand) {
-        lines += QStringLiteral("The order of the day is yours.");
+        lines += Tongue::tr("The order of the day is yours.");
     } else if (day.isOrderOfOtherMarks) {
-        lines += QStringLiteral("The order that you gave is for other marks: this is the "
-                                "program's.");
+        lines += Tongue::tr("The order that you gave is for other marks: this is the "
+                            "program's.");
     }
     if (const std::vector<int> ranks = ranksWithStays(day.day); !ranks.empty()) {
-        lines += QStringLiteral("Stays that you set: on %1.").arg(marksWords(ranks));
+        lines += Tongue::tr("Stays that you set: on %1.").arg(marksWords(ranks));
     }
     for (const water::RefusedMark& mark : day.refused) {
-        const QString called = mark.name.empty() ? QStringLiteral("at ") + Words::place(mark.place)
+        const QString called = mark.name.empty() ? Tongue::tr("at %1").arg(Words::place(mark.place))
                                                  : QString::fromStdString(mark.name);
-        lines += QStringLiteral("your mark %1 cannot be anchored on: %2")
-                     .arg(called, QString::fromStdString(mark.why.what));
+        lines += Tongue::tr("your mark %1 cannot be anchored on: %2")
+                     .arg(called, Tongue::ofCore(mark.why.what));
     }
     lines += leftOutWords(day.day);
     if (!day.day.tooRough.empty()) {
-        lines += QStringLiteral("In the hours that the day has for %1 the water there is too rough "
-                                "for an open boat at anchor.")
+        lines += Tongue::tr("In the hours that the day has for %1 the water there is too rough "
+                            "for an open boat at anchor.")
                      .arg(marksWords(day.day.tooRough));
     }
     lines.removeAll(QString());

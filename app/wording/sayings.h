@@ -14,6 +14,10 @@ namespace wording {
 /// Two rows of it side by side, in a sentence or two.
 [[nodiscard]] QString said(const rates::RowComparison& comparison);
 
+/// A row as the desk calls it: groups of core in the language of the desk, names as they were
+/// given.
+[[nodiscard]] QString rowCalled(const std::string& name, water::ReviewBy by);
+
 /// "at Heron Bay", "in October", "with smelt": a row as it stands in a sentence.
 [[nodiscard]] QString rowInSentence(const std::string& name, water::ReviewBy by);
 

@@ -2,6 +2,8 @@
 #include "app/wording/spoken_names.h"
 
 #include "app/wording/one_line.h"
+#include "app/wording/section_words.h"
+#include "app/wording/tongue.h"
 
 #include <cmath>
 
@@ -11,25 +13,25 @@ QString spoken(soundings::Verdict verdict) {
     using soundings::Verdict;
     switch (verdict) {
     case Verdict::kept:
-        return QStringLiteral("kept");
+        return Tongue::tr("kept");
     case Verdict::dropOut:
-        return QStringLiteral("no echo");
+        return Tongue::tr("no echo");
     case Verdict::spike:
-        return QStringLiteral("spike");
+        return Tongue::tr("spike");
     case Verdict::doubleEcho:
-        return QStringLiteral("double echo");
+        return Tongue::tr("double echo");
     case Verdict::stuckDepth:
-        return QStringLiteral("depth stuck");
+        return Tongue::tr("depth stuck");
     case Verdict::positionJump:
-        return QStringLiteral("position jumped");
+        return Tongue::tr("position jumped");
     case Verdict::stuckPosition:
-        return QStringLiteral("position stuck");
+        return Tongue::tr("position stuck");
     case Verdict::outsideShore:
-        return QStringLiteral("on land");
+        return Tongue::tr("on land");
     case Verdict::disagrees:
-        return QStringLiteral("other passes disagree");
+        return Tongue::tr("other passes disagree");
     case Verdict::byHand:
-        return QStringLiteral("by hand");
+        return Tongue::tr("by hand");
     }
     return {};
 }
@@ -58,7 +60,7 @@ QString calledBy(const marks::Mark& mark, const Words& words) {
     if (!mark.name.empty()) {
         return oneLine(mark.name);
     }
-    return mark.near ? said(*mark.near, words) : QString::fromStdString(mark.sectionName);
+    return mark.near ? said(*mark.near, words) : nameCalled(mark.sectionName);
 }
 
 } // namespace wording

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/typed_amount.h"
 
+#include "app/wording/tongue.h"
+#include "app/wording/words.h"
 #include "core/units/written.h"
 #include "core/wind/beaufort.h"
 
@@ -29,6 +31,41 @@ std::optional<units::Speed> forceTyped(const QString& text) {
                                             : std::nullopt;
 }
 
+bool hasDecimalComma() {
+    return Tongue::locale().decimalPoint() == QLatin1String(",");
+}
+
+/// One of the sixteen points as the language of the desk calls it: "SO" is south-east in German.
+std::optional<units::Bearing> pointTyped(const QString& text) {
+    constexpr double step_deg = 22.5;
+    for (int i = 0; i < 16; ++i) {
+        const auto bearing = units::Bearing::degrees(step_deg * i);
+        if (text.trimmed().compare(Words::windPoint(bearing), Qt::CaseInsensitive) == 0) {
+            return bearing;
+        }
+    }
+    return std::nullopt;
+}
+
+/// Where semicolons part the depths, a comma is the decimal mark; so it is in a language that
+/// writes it, unless a blank follows: "2,5" is no two depths there.
+QStringList depthsIn(const QString& typed, UnitSystem units) {
+    static const QRegularExpression blanks(QStringLiteral("\\s+"));
+    static const QRegularExpression commaAndBlank(QStringLiteral(",\\s+"));
+    if (typed.contains(';')) {
+        return typed.split(';');
+    }
+    if (!typed.contains(',')) {
+        return typed.split(blanks);
+    }
+    if (!hasDecimalComma()) {
+        return typed.split(',');
+    }
+    return typed.contains(commaAndBlank) ? typed.split(commaAndBlank)
+           : depthTyped(typed, units)    ? QStringList(typed)
+                                         : typed.split(blanks);
+}
+
 } // namespace
 
 std::optional<units::Depth> depthTyped(const QString& text, UnitSystem system) {
@@ -36,13 +73,12 @@ std::optional<units::Depth> depthTyped(const QString& text, UnitSystem system) {
     return length ? std::optional(units::Depth::fromLength(*length)) : std::nullopt;
 }
 
+QString depthsApart() {
+    return hasDecimalComma() ? QStringLiteral("; ") : QStringLiteral(", ");
+}
+
 std::optional<std::vector<units::Depth>> depthsTyped(const QString& text, UnitSystem units) {
-    static const QRegularExpression blanks(QStringLiteral("\\s+"));
-    const QString typed = text.trimmed();
-    // Where semicolons part the depths, a comma is the decimal mark.
-    const QStringList parts = typed.contains(';')   ? typed.split(';')
-                              : typed.contains(',') ? typed.split(',')
-                                                    : typed.split(blanks);
+    const QStringList parts = depthsIn(text.trimmed(), units);
     std::vector<units::Depth> depths;
     for (const QString& part : parts) {
         const auto depth = depthTyped(part, units);
@@ -121,7 +157,8 @@ std::optional<units::Day> dayTyped(const QString& text) {
 }
 
 std::optional<units::Bearing> bearingTyped(const QString& text) {
-    return units::bearingWritten(text.toStdString());
+    const auto point = pointTyped(text);
+    return point ? point : units::bearingWritten(text.toStdString());
 }
 
 } // namespace wording

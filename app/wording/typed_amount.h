@@ -24,9 +24,12 @@ namespace wording {
 [[nodiscard]] std::optional<units::Depth> depthTyped(const QString& text,
                                                      preferences::UnitSystem units);
 /// Several depths with commas or semicolons between them, or blanks where there are neither:
-/// "2, 4, 6", "2,5; 4; 6", "2 4 6".
+/// "2, 4, 6", "2,5; 4; 6", "2 4 6". In a language with decimal commas one parts depths only where a
+/// blank follows.
 [[nodiscard]] std::optional<std::vector<units::Depth>> depthsTyped(const QString& text,
                                                                    preferences::UnitSystem units);
+/// What stands between depths where the desk shows several, so that they can be typed back.
+[[nodiscard]] QString depthsApart();
 [[nodiscard]] std::optional<units::Length> lengthTyped(const QString& text,
                                                        preferences::UnitSystem units);
 [[nodiscard]] std::optional<units::Area> areaTyped(const QString& text,

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/wording/words.h"
 
+#include "app/wording/tongue.h"
 #include "core/base/number_text.h"
-
 #include <QDate>
-#include <QLocale>
 
 #include <algorithm>
 #include <array>
@@ -15,20 +14,11 @@ namespace wording {
 namespace {
 
 QString number(double value, int decimals) {
-    return QString::fromStdString(base::fixedText(value, decimals));
+    return Tongue::number(value, decimals);
 }
 
-/// At most `most` decimals, none of them a trailing zero: 4 instead of 4.0.
 QString shortNumber(double value, int most) {
-    QString text = number(value, most);
-    while (text.contains('.') && (text.endsWith('0') || text.endsWith('.'))) {
-        const bool wasPoint = text.endsWith('.');
-        text.chop(1);
-        if (wasPoint) {
-            break;
-        }
-    }
-    return text;
+    return Tongue::shortNumber(value, most);
 }
 
 } // namespace
@@ -47,12 +37,12 @@ QString Words::shortDepthNumber(units::Depth depth) const {
 
 QString Words::depthRange(units::Depth from, std::optional<units::Depth> to) const {
     if (!to) {
-        return QStringLiteral("over %1 %2").arg(shortDepthNumber(from), depthUnit());
+        return Tongue::tr("over %1 %2").arg(shortDepthNumber(from), depthUnit());
     }
     if (shortDepthNumber(from) == shortDepthNumber(*to)) {
         return QStringLiteral("%1 %2").arg(shortDepthNumber(from), depthUnit());
     }
-    return QStringLiteral("%1 to %2 %3")
+    return Tongue::tr("%1 to %2 %3")
         .arg(shortDepthNumber(from), shortDepthNumber(*to), depthUnit());
 }
 
@@ -68,11 +58,11 @@ QString Words::length(units::Length length) const {
     if (isMetric()) {
         const double m = length.inMetres();
         return m < 1000.0 ? number(m, m < 100.0 ? 1 : 0) + QStringLiteral(" m")
-                          : number(m / 1000.0, 1) + QStringLiteral(" km");
+                          : number(m / 1000.0, 1) + Tongue::tr(" km");
     }
     const double ft = length.inFeet();
     return ft < 5280.0 ? number(ft, 0) + QStringLiteral(" ft")
-                       : number(length.inMiles(), 1) + QStringLiteral(" mi");
+                       : number(length.inMiles(), 1) + Tongue::tr(" mi");
 }
 
 QString Words::lengthTo(units::Length length, int decimals) const {
@@ -89,7 +79,7 @@ QString Words::roughLength(units::Length length) const {
 QString Words::levelChange(units::Length rise) const {
     const QString size =
         number(std::fabs(isMetric() ? rise.inMetres() : rise.inFeet()), isMetric() ? 2 : 1);
-    const bool isZero = size.count('0') + size.count('.') == size.size();
+    const bool isZero = std::ranges::none_of(size, [](QChar c) { return c >= u'1' && c <= u'9'; });
     const QString sign = isZero                  ? QStringLiteral("±")
                          : rise.inMetres() < 0.0 ? QStringLiteral("−")
                                                  : QStringLiteral("+");
@@ -107,9 +97,8 @@ QString Words::areaTo(units::Area area, int decimals) const {
 
 QString Words::smallArea(units::Area area) const {
     const double foot_m = units::Length::feet(1.0).inMetres();
-    return isMetric()
-               ? number(area.inSquareMetres(), 0) + QStringLiteral(" m²")
-               : number(area.inSquareMetres() / (foot_m * foot_m), 0) + QStringLiteral(" ft²");
+    return isMetric() ? number(area.inSquareMetres(), 0) + QStringLiteral(" m²")
+                      : number(area.inSquareMetres() / (foot_m * foot_m), 0) + Tongue::tr(" ft²");
 }
 
 QString Words::areaInBoth(units::Area area) const {
@@ -149,20 +138,20 @@ QString Words::volume(units::Volume volume) const {
     }
     const double m3 = volume.inCubicMetres();
     return m3 < 1e6 ? count(static_cast<std::size_t>(std::llround(m3))) + QStringLiteral(" m³")
-                    : number(m3 / 1e6, 2) + QStringLiteral(" million m³");
+                    : number(m3 / 1e6, 2) + Tongue::tr(" million m³");
 }
 
 QString Words::weight(units::Weight weight) const {
     if (isMetric()) {
-        return number(weight.inKilograms(), 2) + QStringLiteral(" kg");
+        return number(weight.inKilograms(), 2) + Tongue::tr(" kg");
     }
     const auto ounces = std::lround(weight.inOunces());
-    return QStringLiteral("%1 lb %2 oz").arg(ounces / 16).arg(ounces % 16);
+    return Tongue::tr("%1 lb %2 oz").arg(ounces / 16).arg(ounces % 16);
 }
 
 QString Words::fishLength(units::Length length) const {
-    return isMetric() ? number(length.inMetres() * 100.0, 0) + QStringLiteral(" cm")
-                      : number(length.inFeet() * 12.0, 1) + QStringLiteral(" in");
+    return isMetric() ? number(length.inMetres() * 100.0, 0) + Tongue::tr(" cm")
+                      : number(length.inFeet() * 12.0, 1) + Tongue::tr(" in");
 }
 
 QString Words::speed(units::Speed speed) const {
@@ -178,7 +167,7 @@ QString Words::speedTo(units::Speed speed, int decimals) const {
 
 QString Words::soundSpeed(units::Speed speed) const {
     return isMetric() ? number(speed.inMetresPerSecond(), 0) + QStringLiteral(" m/s")
-                      : number(speed.inMetresPerSecond() / 0.3048, 0) + QStringLiteral(" ft/s");
+                      : number(speed.inMetresPerSecond() / 0.3048, 0) + Tongue::tr(" ft/s");
 }
 
 QString Words::temperature(units::Temperature t) const {
@@ -197,9 +186,16 @@ QString Words::bearing(units::Bearing bearing) {
 }
 
 QString Words::windPoint(units::Bearing from) {
-    static constexpr std::array points{"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
-                                       "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
-    return QString::fromLatin1(
+    static constexpr std::array points{
+        QT_TRANSLATE_NOOP("wording", "N"),  QT_TRANSLATE_NOOP("wording", "NNE"),
+        QT_TRANSLATE_NOOP("wording", "NE"), QT_TRANSLATE_NOOP("wording", "ENE"),
+        QT_TRANSLATE_NOOP("wording", "E"),  QT_TRANSLATE_NOOP("wording", "ESE"),
+        QT_TRANSLATE_NOOP("wording", "SE"), QT_TRANSLATE_NOOP("wording", "SSE"),
+        QT_TRANSLATE_NOOP("wording", "S"),  QT_TRANSLATE_NOOP("wording", "SSW"),
+        QT_TRANSLATE_NOOP("wording", "SW"), QT_TRANSLATE_NOOP("wording", "WSW"),
+        QT_TRANSLATE_NOOP("wording", "W"),  QT_TRANSLATE_NOOP("wording", "WNW"),
+        QT_TRANSLATE_NOOP("wording", "NW"), QT_TRANSLATE_NOOP("wording", "NNW")};
+    return Tongue::tr(
         points[static_cast<std::size_t>(std::lround(from.inDegrees() / 22.5)) % points.size()]);
 }
 
@@ -212,22 +208,26 @@ QString Words::timeOfDay(std::chrono::seconds sinceMidnight) {
 
 QString Words::wind(const logbook::Wind& wind) const {
     if (!wind.from && !wind.speed) {
-        return QStringLiteral("wind not said");
+        return Tongue::tr("wind not said");
     }
     if (!wind.from) {
-        return *wind.speed > units::Speed() ? QStringLiteral("variable %1").arg(speed(*wind.speed))
-                                            : QStringLiteral("calm");
+        return *wind.speed > units::Speed() ? Tongue::tr("variable %1").arg(speed(*wind.speed))
+                                            : Tongue::tr("calm");
     }
     const QString from = QStringLiteral("%1 %2").arg(windPoint(*wind.from), bearing(*wind.from));
     return wind.speed ? QStringLiteral("%1 %2").arg(from, speed(*wind.speed))
-                      : from + QStringLiteral(", strength not said");
+                      : from + Tongue::tr(", strength not said");
 }
 
 QString Words::place(geo::LonLat place) {
+    // The same in every language: it is copied into plotters and messages, and typed back.
+    const auto degrees = [](double deg) {
+        return QString::fromStdString(base::fixedText(std::fabs(deg), 5));
+    };
     return QStringLiteral("%1 %2  %3 %4")
-        .arg(number(std::fabs(place.lat_deg), 5),
+        .arg(degrees(place.lat_deg),
              place.lat_deg < 0.0 ? QStringLiteral("S") : QStringLiteral("N"),
-             number(std::fabs(place.lon_deg), 5),
+             degrees(place.lon_deg),
              place.lon_deg < 0.0 ? QStringLiteral("W") : QStringLiteral("E"));
 }
 
@@ -236,7 +236,7 @@ QString Words::share(double share) {
 }
 
 QString Words::count(std::size_t things) {
-    return QLocale(QLocale::English).toString(static_cast<qulonglong>(things));
+    return Tongue::whole(static_cast<qint64>(things));
 }
 
 QString Words::rate(double per10RodHours) {
@@ -245,7 +245,7 @@ QString Words::rate(double per10RodHours) {
 
 QString Words::hours(double hours) {
     const auto minutes = std::lround(hours * 60.0);
-    return minutes < 60 ? QStringLiteral("%1 min").arg(minutes)
+    return minutes < 60 ? Tongue::tr("%1 min").arg(minutes)
                         : QStringLiteral("%1 h %2")
                               .arg(minutes / 60)
                               .arg(minutes % 60, 2, 10, QLatin1Char('0'));
@@ -255,7 +255,7 @@ QString Words::day(units::Day day) {
     const QDate date(static_cast<int>(day.year()),
                      static_cast<int>(static_cast<unsigned>(day.month())),
                      static_cast<int>(static_cast<unsigned>(day.day())));
-    return QLocale::c().toString(date, QStringLiteral("ddd d MMM yyyy"));
+    return Tongue::locale().toString(date, Tongue::tr("ddd d MMM yyyy"));
 }
 
 } // namespace wording

@@ -77,7 +77,7 @@ private:
     }
 
     void readLiteral(char quote) {
-        Piece literal{line_, {}};
+        Piece literal{line_, {}, lead()};
         code += quote;
         withoutComments += quote;
         advance();
@@ -97,6 +97,24 @@ private:
         }
     }
 
+    [[nodiscard]] std::string lead() const {
+        constexpr std::size_t most = 60;
+        std::string tail;
+        bool hasBlank = false;
+        for (auto at = code.rbegin(); at != code.rend() && tail.size() < most; ++at) {
+            if (std::isspace(static_cast<unsigned char>(*at)) != 0) {
+                hasBlank = true;
+                continue;
+            }
+            if (hasBlank && !tail.empty() && isWordCharacter(*at) && isWordCharacter(tail.back())) {
+                tail += ' ';
+            }
+            hasBlank = false;
+            tail += *at;
+        }
+        return {tail.rbegin(), tail.rend()};
+    }
+
     void take(Piece& literal) {
         literal.text += source_[at_];
         withoutComments += source_[at_];
@@ -112,7 +130,7 @@ private:
         const std::string close = ")" + std::string(source_.substr(at_ + 2, open - at_ - 2)) + "\"";
         const std::size_t end = source_.find(close, open);
         const std::size_t stop = end == std::string_view::npos ? source_.size() : end;
-        literals.push_back({line_, std::string(source_.substr(open + 1, stop - open - 1))});
+        literals.push_back({line_, std::string(source_.substr(open + 1, stop - open - 1)), lead()});
         code += "\"\"";
         const std::size_t past = std::min(source_.size(), stop + close.size());
         while (at_ < past) {

@@ -12,6 +12,8 @@ namespace rules {
 struct Piece {
     int line = 0;
     std::string text;
+    std::string before = {}; ///< Of a literal: the code that leads to it, the last of it, with
+                             ///< blanks between words only; other literals in it are empty.
 };
 
 /// A C++ source taken apart just as far as the rules need it. Comments and literals are told from

@@ -5,6 +5,7 @@
 #include "app/chart/placed_things.h"
 #include "app/chart/water_path.h"
 #include "app/wording/one_line.h"
+#include "app/wording/tongue.h"
 
 namespace chart {
 
@@ -54,8 +55,8 @@ void ClosedLayer::letter(LayerContext& on) const {
             continue;
         }
         const QString name = wording::oneLine(closed.name);
-        const QString text =
-            name.isEmpty() ? QStringLiteral("closed") : QStringLiteral("closed: %1").arg(name);
+        const QString text = name.isEmpty() ? wording::Tongue::tr("closed")
+                                            : wording::Tongue::tr("closed: %1").arg(name);
         for (const double share : {0.5, 0.3, 0.7, 0.12, 0.88}) {
             const QPointF at(box.center().x(), box.top() + share * box.height());
             if (on.labels.take(boxOf(font, text, at))) {

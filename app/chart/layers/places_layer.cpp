@@ -4,6 +4,7 @@
 #include "app/chart/layers/name_beside.h"
 #include "app/chart/placed_things.h"
 #include "app/wording/one_line.h"
+#include "app/wording/tongue.h"
 
 namespace chart {
 
@@ -43,7 +44,7 @@ void PlacesLayer::paint(LayerContext& on) const {
 void PlacesLayer::letter(LayerContext& on) const {
     const auto things = PlacedThings::of(on.content.water);
     if (things->launch) {
-        nameBeside(on, on.view.toScreen(*things->launch), QStringLiteral("launch"),
+        nameBeside(on, on.view.toScreen(*things->launch), wording::Tongue::tr("launch"),
                    TypeStyle::bold);
     }
     for (const PlacedThings::Place& place : things->places) {

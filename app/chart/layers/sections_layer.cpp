@@ -7,6 +7,8 @@
 #include "app/chart/pointer_cache.h"
 #include "app/chart/water_path.h"
 #include "app/wording/one_line.h"
+#include "app/wording/section_words.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <cmath>
@@ -80,9 +82,9 @@ QString rateLine(const ChartContent& content, const std::string& name) {
     }
     const auto rate = content.rates->of(name);
     if (!rate || !content.rates->isTried(name)) {
-        return QStringLiteral("not fished");
+        return wording::Tongue::tr("not fished");
     }
-    return QStringLiteral("%1 (%2 to %3)")
+    return wording::Tongue::tr("%1 (%2 to %3)")
         .arg(wording::Words::rate(rate->per10RodHours), wording::Words::rate(rate->low),
              wording::Words::rate(rate->high));
 }
@@ -183,7 +185,7 @@ void nameSection(LayerContext& on, int position, HowNamed how) {
         typeface(TypeSize::small, on.scale, how.isSelected ? TypeStyle::bold : TypeStyle::slanted);
     label.rate = rateLine(on.content, section.name);
     label.sign = how.isNeverFished && label.rate.isEmpty() ? QString(neverFishedSign) : QString();
-    label.name = wording::oneLine(section.name);
+    label.name = wording::oneLine(wording::nameCalled(section.name).toStdString());
     label.colours = {how.isSelected ? on.palette.rust : on.palette.ink, on.palette.card};
     label.rim = 2.4 * on.scale;
     const QPointF middle = on.view.toScreen(section.middle);

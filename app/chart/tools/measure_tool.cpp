@@ -4,8 +4,7 @@
 #include "app/chart/chart_content.h"
 #include "app/chart/lettering.h"
 #include "app/chart/water_path.h"
-
-#include <QCoreApplication>
+#include "app/wording/tongue.h"
 
 namespace chart {
 
@@ -26,7 +25,7 @@ QString measuredWords(const geo::Path& way, const wording::Words& words) {
     const QString whole = words.length(units::Length::metres(whole_m));
     const QString towards = wording::Words::bearing(geo::bearing(from, to));
     return way.size() == 2 ? QStringLiteral("%1 %2").arg(whole, towards)
-                           : QCoreApplication::translate("chart", "%1, last leg %2 %3")
+                           : wording::Tongue::tr("%1, last leg %2 %3")
                                  .arg(whole, words.length(geo::distance(from, to)), towards);
 }
 

@@ -2,6 +2,7 @@
 #include "app/days/looking_back/give_away.h"
 
 #include "app/days/where_to_save.h"
+#include "app/wording/tongue.h"
 #include "core/base/whole_file.h"
 
 #include <QClipboard>
@@ -19,8 +20,8 @@ void copyToClipboard(const QString& text) {
 
 void saveTableOf(QWidget& parent, open_water::OpenWater& open, const QString& name,
                  const QString& text) {
-    const QString path = askWhereToSave(parent, open, QObject::tr("Save the table"), name,
-                                        QObject::tr("Tables (*.csv)"));
+    const QString path = askWhereToSave(parent, open, wording::Tongue::tr("Save the table"), name,
+                                        wording::Tongue::tr("Tables (*.csv)"));
     if (path.isEmpty()) {
         return;
     }
@@ -28,7 +29,7 @@ void saveTableOf(QWidget& parent, open_water::OpenWater& open, const QString& na
         !written) {
         emit open.failed(written.error());
     } else {
-        emit open.happened(QObject::tr("The table is in %1.").arg(path));
+        emit open.happened(wording::Tongue::tr("The table is in %1.").arg(path));
     }
 }
 

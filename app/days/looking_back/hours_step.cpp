@@ -6,7 +6,9 @@
 #include "app/days/looking_back/steps.h"
 #include "app/days/theme_inks.h"
 #include "app/paper/hours_picture.h"
+#include "app/wording/counted_words.h"
 #include "app/wording/one_line.h"
+#include "app/wording/tongue.h"
 
 #include <QLabel>
 #include <QPainter>
@@ -104,7 +106,7 @@ private:
                 if (counted) {
                     draw(std::move(*counted));
                 } else {
-                    setWords(text_, QString::fromStdString(counted.error().sentence()));
+                    setWords(text_, wording::Tongue::sentence(counted.error()));
                 }
                 emit lineChanged();
             });
@@ -121,8 +123,7 @@ private:
 
     void draw(HoursCounted made) {
         hours_ = std::move(made.hours);
-        const QString trips =
-            counted(static_cast<std::size_t>(hours_.trips), tr("trip"), tr("trips"));
+        const QString trips = wording::tripsCounted(hours_.trips);
         const QString name = wording::oneLine(water().name);
         view_->setShown({hours_, made.light, tr("%1: fish by the hour, %2").arg(name, trips)});
         showCurve(true);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/hours_view.h"
 
+#include "app/wording/tongue.h"
+
 #include <cmath>
 
 namespace days::looking_back {
@@ -17,13 +19,13 @@ QString clockWords(double hour) {
 QString spanWords(const rates::HourSpan& span) {
     const QString from = clockWords(span.from);
     const QString to = clockWords(span.to);
-    return from == to ? from : QStringLiteral("%1 to %2").arg(from, to);
+    return from == to ? from : wording::Tongue::tr("%1 to %2").arg(from, to);
 }
 
 } // namespace
 
 QString lightWords(const water::FishedLight& light) {
-    return QStringLiteral("Sunrise %1, sunset %2 on the days fished.")
+    return wording::Tongue::tr("Sunrise %1, sunset %2 on the days fished.")
         .arg(spanWords(light.sunrise), spanWords(light.sunset));
 }
 

@@ -2,6 +2,7 @@
 #include "app/days/looking_back/log_rows.h"
 
 #include "app/days/looking_back/log_view.h"
+#include "app/wording/tongue.h"
 #include "core/base/made_of_chunks.h"
 
 #include <algorithm>
@@ -65,16 +66,17 @@ LogRow stayRow(const Stay& stay, const water::Water& water, const QString& where
         how += QStringLiteral(", ") + QString::fromStdString(stay.bait);
     }
     const int fish = stay.fishCount();
-    return {{when, how, fish == 0 ? QStringLiteral("blank") : QStringLiteral("%1 fish").arg(fish)},
+    return {{when, how,
+             fish == 0 ? wording::Tongue::tr("blank") : wording::Tongue::tr("%1 fish").arg(fish)},
             stay.id,
             {}};
 }
 
 LogRow runRow(const Stay& stay, const logbook::Fish& run, const units::Clock& clock,
               const Words& words) {
-    const QString what = run.landed ? (run.species.empty() ? QStringLiteral("fish")
+    const QString what = run.landed ? (run.species.empty() ? wording::Tongue::tr("fish")
                                                            : QString::fromStdString(run.species))
-                                    : QStringLiteral("lost run");
+                                    : wording::Tongue::tr("lost run");
     return {{QStringLiteral("      %1  %2")
                  .arg(run.time ? clockTime(*run.time, clock) : QStringLiteral("–"), what),
              QString::fromStdString(run.bait.empty() ? stay.bait : run.bait),

@@ -1,26 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/log_view.h"
 
+#include "app/wording/counted_words.h"
+#include "app/wording/tongue.h"
+
 #include <cmath>
 
 namespace days::looking_back {
 
 using wording::Words;
 
-QString counted(std::size_t count, const QString& one, const QString& many) {
-    return QStringLiteral("%1 %2").arg(Words::count(count), count == 1 ? one : many);
-}
-
 QString logLine(const logbook::LogSum& sum) {
     const logbook::LogSum::Month whole = sum.whole();
-    return QStringLiteral("%1, %2, %3 fish")
-        .arg(counted(whole.trips, QStringLiteral("trip"), QStringLiteral("trips")),
-             counted(whole.stays, QStringLiteral("stay"), QStringLiteral("stays")),
-             Words::count(whole.fish));
+    return wording::Tongue::tr("%1, %2, %3")
+        .arg(wording::tripsCounted(static_cast<qint64>(whole.trips)),
+             wording::staysCounted(static_cast<qint64>(whole.stays)),
+             wording::fishCounted(static_cast<qint64>(whole.fish)));
 }
 
 QString rateWords(const std::optional<rates::Rate>& rate) {
-    return rate ? QStringLiteral("%1 (%2 to %3)")
+    return rate ? wording::Tongue::tr("%1 (%2 to %3)")
                       .arg(Words::rate(rate->per10RodHours), Words::rate(rate->low),
                            Words::rate(rate->high))
                 : QString();
@@ -49,12 +48,11 @@ QStringList speciesIn(const logbook::LogSum& sum) {
 QString bestHoursWords(const rates::HourRates& hours) {
     const auto best = rates::bestHours(hours);
     if (!best) {
-        return QStringLiteral("too little fished to say");
+        return wording::Tongue::tr("too little fished to say");
     }
-    const QString trips = counted(static_cast<std::size_t>(hours.trips), QStringLiteral("trip"),
-                                  QStringLiteral("trips"));
+    const QString trips = wording::tripsCounted(hours.trips);
     if (best->from == best->to) {
-        return QStringLiteral("no hour stands out, by %1").arg(trips);
+        return wording::Tongue::tr("no hour stands out, by %1").arg(trips);
     }
     const auto clock = [](double hour) {
         const int minutes = static_cast<int>(std::lround(hour * 60.0));
@@ -62,7 +60,7 @@ QString bestHoursWords(const rates::HourRates& hours) {
             .arg(minutes / 60, 2, 10, QLatin1Char('0'))
             .arg(minutes % 60, 2, 10, QLatin1Char('0'));
     };
-    return QStringLiteral("best between %1 and %2, by %3")
+    return wording::Tongue::tr("best between %1 and %2, by %3")
         .arg(clock(best->from), clock(best->to), trips);
 }
 

@@ -17,8 +17,6 @@ namespace days::looking_back {
 
 /// "33 trips, 134 stays, 95 fish".
 [[nodiscard]] QString logLine(const logbook::LogSum& sum);
-/// "1 trip", "3 trips".
-[[nodiscard]] QString counted(std::size_t count, const QString& one, const QString& many);
 
 /// "1.4 (0.7 to 2.6)"; empty where there was no effort.
 [[nodiscard]] QString rateWords(const std::optional<rates::Rate>& rate);

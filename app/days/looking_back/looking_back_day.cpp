@@ -41,7 +41,7 @@ LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
     add(tr("Stays and fish"), stays_);
     add(tr("What produced"), makeProducedStep(context, question_));
     add(tr("When"), makeHoursStep(context, question_, [this] { emit beliefsAsked(); }));
-    add(tr("Season"), makeSeasonStep(context));
+    add(tr("Season", "the step: its months, and a page of them"), makeSeasonStep(context));
     using open_water::OpenWater;
     connect(&context_.open, &OpenWater::opened, refresher_, &Refresher::ask);
     connect(&context_.open, &OpenWater::changed, refresher_, &Refresher::ask);

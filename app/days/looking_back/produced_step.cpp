@@ -10,6 +10,7 @@
 #include "app/widgets/ink_roles.h"
 #include "app/widgets/interval_bar.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/tongue.h"
 #include "core/water/document/chosen_scale.h"
 
 #include <QCheckBox>
@@ -139,7 +140,7 @@ private:
                              ? tr("Fish per 10 rod-hours, with the range in which it lies 95 times "
                                   "in 100. Steadied: drawn towards the whole water's where little "
                                   "was fished.")
-                             : QString::fromStdString(counted.error().sentence()));
+                             : wording::Tongue::sentence(counted.error()));
                 emit lineChanged();
             });
     }
@@ -219,7 +220,7 @@ private:
     void showNotes() {
         QStringList notes;
         for (const std::string& note : rates_->notes) {
-            notes += QString::fromStdString(note);
+            notes += wording::Tongue::ofCore(note);
         }
         setWords(notes_, notes.join('\n'));
     }

@@ -4,6 +4,7 @@
 #include "app/days/looking_back/known_places.h"
 #include "app/days/looking_back/log_view.h"
 #include "app/wording/sayings.h"
+#include "app/wording/tongue.h"
 #include "core/logbook/log_columns.h"
 #include "core/water/questions/log_groups.h"
 #include "core/water/questions/sum_up_log.h"
@@ -34,7 +35,7 @@ Names namesOfMarks(const water::Water& water, const Words& words) {
     const PlaceNames known(water);
     for (std::size_t i = 0; i < places.size(); ++i) {
         const QString called = known.of(places[i], words);
-        const QString base = called.isEmpty() ? QStringLiteral("mark %1").arg(i + 1) : called;
+        const QString base = called.isEmpty() ? wording::Tongue::tr("mark %1").arg(i + 1) : called;
         const int use = ++uses[base];
         names["mark " + std::to_string(i + 1)] =
             use == 1 ? base : QStringLiteral("%1 (%2)").arg(base).arg(use);
@@ -52,27 +53,27 @@ Names namesOfBands(const contours::Bands& bands, const Words& words) {
 
 /// "8 to 10 °C" in the user's units.
 QString warmthName(const std::string& name, const Words& words) {
-    QString text = QString::fromStdString(name);
+    const QString text = QString::fromStdString(name);
     const QStringList parts = text.split(' ');
     bool isFrom = false;
     bool isTo = false;
     const double from = parts.value(0).toDouble(&isFrom);
     const double to = parts.value(2).toDouble(&isTo);
     if (words.isMetric() || !isFrom || !isTo) {
-        return text;
+        return wording::Tongue::ofCore(name);
     }
-    return QStringLiteral("%1 to %2")
+    return wording::Tongue::tr("%1 to %2")
         .arg(words.wholeTemperature(units::Temperature::celsius(from)),
              words.wholeTemperature(units::Temperature::celsius(to)));
 }
 
-QString nameOf(const rates::RateRow& row, const Names& names, const Words& words) {
+QString nameOf(const rates::RateRow& row, ReviewBy by, const Names& names, const Words& words) {
     const auto known = names.find(row.name);
     if (known != names.end()) {
         return known->second;
     }
     return row.name.ends_with(" °C") ? warmthName(row.name, words)
-                                     : QString::fromStdString(row.name);
+                                     : wording::rowCalled(row.name, by);
 }
 
 /// A field of a table; what a spreadsheet would take for a formula is a text.
@@ -89,16 +90,14 @@ QString tableField(const QString& text) {
 
 QString titleOf(ReviewBy by) {
     // Those that are not called on the screen as they are in a command.
-    static const std::map<std::string_view, QString> titles{
-        {"zone", QStringLiteral("kind of place")},
-        {"band", QStringLiteral("depth")},
-        {"temperature", QStringLiteral("water temperature")},
-        {"days_since", QStringLiteral("days since last fished")}};
+    const std::map<std::string_view, QString> titles{
+        {"zone", wording::Tongue::tr("kind of place")},
+        {"band", wording::Tongue::tr("depth")},
+        {"temperature", wording::Tongue::tr("water temperature")},
+        {"days_since", wording::Tongue::tr("days since last fished")}};
     const std::string_view name = water::nameOf(by);
     const auto title = titles.find(name);
-    return title != titles.end()
-               ? title->second
-               : QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+    return title != titles.end() ? title->second : wording::Tongue::ofCore(std::string(name));
 }
 
 std::vector<ProducedRow> rowsThatMatter(const rates::RateTable& table, ReviewBy by,
@@ -109,7 +108,7 @@ std::vector<ProducedRow> rowsThatMatter(const rates::RateTable& table, ReviewBy 
                                                : Names();
     std::vector<ProducedRow> rows;
     for (const rates::RateRow& row : table.rows) {
-        rows.push_back({nameOf(row, names, words), row});
+        rows.push_back({nameOf(row, by, names, words), row});
     }
     if (!hasOwnOrder(by)) {
         std::ranges::stable_sort(rows, std::greater(), [](const ProducedRow& row) {
@@ -130,8 +129,9 @@ rates::RateTable calledByTheUser(const std::vector<ProducedRow>& rows, rates::Ra
 }
 
 QStringList producedCells(const rates::RateRow& row, const QString& name) {
-    return {name, QString::number(row.rodHours, 'f', 0),
-            QStringLiteral("%1 of %2").arg(row.blanks).arg(row.stays), QString::number(row.fish),
+    return {name, wording::Tongue::number(row.rodHours, 0),
+            wording::Tongue::tr("%1 of %2").arg(row.blanks).arg(row.stays),
+            QString::number(row.fish),
             row.shrunk ? Words::rate(row.shrunk->per10RodHours) : QString()};
 }
 
@@ -139,17 +139,17 @@ QString untriedWords(std::size_t untried, const rates::RateTable& table) {
     if (untried == 0) {
         return {};
     }
-    const QString told =
-        untried == 1 ? QStringLiteral("1 more was never tried")
-                     : QStringLiteral("%1 more were never tried").arg(Words::count(untried));
-    return table.untried ? QStringLiteral("%1: %2 is to be expected%3.")
-                               .arg(told, rateWords(table.untried),
-                                    untried == 1 ? QString() : QStringLiteral(" of each"))
-                         : told + '.';
+    const auto count = static_cast<qint64>(untried);
+    return table.untried
+               ? wording::Tongue::counted("%n more were never tried: %1 is to be expected of each.",
+                                          "%n more was never tried: %1 is to be expected.", count)
+                     .arg(rateWords(table.untried))
+               : wording::Tongue::counted("%n more were never tried.", "%n more was never tried.",
+                                          count);
 }
 
 QString comparedWords(const ProducedRow& chosen, const ProducedRow& other) {
-    const QString rates = QStringLiteral("%1 gave %2, %3 gave %4 fish per 10 rod-hours.")
+    const QString rates = wording::Tongue::tr("%1 gave %2, %3 gave %4 fish per 10 rod-hours.")
                               .arg(chosen.name, rateWords(chosen.counted.rate), other.name,
                                    rateWords(other.counted.rate));
     const auto compared = water::compareRows(calledByTheUser({chosen, other}, {}),

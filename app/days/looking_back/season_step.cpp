@@ -6,6 +6,7 @@
 #include "app/days/looking_back/steps.h"
 #include "app/days/where_to_save.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/counted_words.h"
 
 #include <QPushButton>
 
@@ -29,7 +30,7 @@ public:
         const auto rows = seasonRows(sumOf(water().log, water().clock));
         table_->setRows(rows);
         page_->setEnabled(!rows.empty());
-        return {counted(rows.size(), tr("month"), tr("months")), false};
+        return {wording::monthsCounted(static_cast<qint64>(rows.size())), false};
     }
 
 private:

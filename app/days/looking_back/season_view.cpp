@@ -4,6 +4,7 @@
 #include "app/days/looking_back/log_view.h"
 #include "app/days/looking_back/produced_view.h"
 #include "app/days/looking_back/summary_view.h"
+#include "app/wording/tongue.h"
 #include "core/water/document/chosen_scale.h"
 
 #include <algorithm>
@@ -24,12 +25,12 @@ void addPlaces(paper::SeasonPage& page, const rates::RateTable& table,
     for (std::size_t i = 0; i < std::min(tried, placesListed); ++i) {
         const rates::RateRow& its = rows[i].counted;
         page.places.push_back({rows[i].name, rateWords(its.shrunk), QString::number(its.fish),
-                               QString::number(its.rodHours, 'f', 0), QString::number(its.stays),
+                               wording::Tongue::number(its.rodHours, 0), QString::number(its.stays),
                                QString::number(its.blanks)});
     }
     QStringList left;
     if (tried > placesListed) {
-        left += QStringLiteral("%1 more that were fished are not listed.")
+        left += wording::Tongue::tr("%1 more that were fished are not listed.")
                     .arg(wording::Words::count(tried - placesListed));
     }
     if (const QString untried = untriedWords(rows.size() - tried, table); !untried.isEmpty()) {
@@ -37,7 +38,7 @@ void addPlaces(paper::SeasonPage& page, const rates::RateTable& table,
     }
     page.untried = left.join(' ');
     for (const std::string& note : table.notes) {
-        page.notes += QString::fromStdString(note);
+        page.notes += wording::Tongue::ofCore(note);
     }
 }
 
@@ -45,9 +46,9 @@ void addPlaces(paper::SeasonPage& page, const rates::RateTable& table,
 
 QString spanLine(const logbook::LogSum& sum) {
     if (sum.months.empty()) {
-        return QStringLiteral("nothing logged yet");
+        return wording::Tongue::tr("nothing logged yet");
     }
-    return QStringLiteral("%1 to %2: %3")
+    return wording::Tongue::tr("%1 to %2: %3")
         .arg(wording::Words::day(sum.first), wording::Words::day(sum.last), logLine(sum));
 }
 
@@ -83,7 +84,7 @@ base::Result<paper::SeasonPage> seasonPage(const chart::ChartContent& content,
         return std::unexpected(hours.error());
     }
     page.hours = paper::HoursShown{std::move(*hours), water::fishedLight(water, {}),
-                                   QStringLiteral("When: the whole log")};
+                                   wording::Tongue::tr("When: the whole log")};
     return page;
 }
 

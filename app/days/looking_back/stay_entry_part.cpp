@@ -6,6 +6,7 @@
 #include "app/open_water/now.h"
 #include "app/widgets/entry_form.h"
 #include "app/wording/doubts.h"
+#include "app/wording/tongue.h"
 #include "core/units/written_time.h"
 #include "core/water/questions/stay_doubts.h"
 #include "core/water/steps/known_stays.h"
@@ -18,7 +19,7 @@ namespace days::looking_back {
 namespace {
 
 QString pointPrompt() {
-    return QObject::tr("Point at where the boat lay, or type its place");
+    return wording::Tongue::tr("Point at where the boat lay, or type its place");
 }
 
 } // namespace

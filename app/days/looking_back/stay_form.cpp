@@ -5,6 +5,7 @@
 #include "app/edits/change_stay.h"
 #include "app/open_water/now.h"
 #include "app/wording/doubts.h"
+#include "app/wording/mid_sentence.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -49,8 +50,9 @@ public:
                  },
                  field.whenEmpty, field.hint},
                 [this, field](const QString& text) {
-                    edits::changeStay(context_.open, tr("Change %1").arg(field.label.toLower()),
-                                      stay_, [&](Stay& stay) { write(field, stay, text); });
+                    edits::changeStay(context_.open,
+                                      tr("Change %1").arg(wording::midSentence(field.label)), stay_,
+                                      [&](Stay& stay) { write(field, stay, text); });
                 }));
             // What can hardly be is said while it is typed, and not when it is in the log.
             connect(entries_.back(), &QLineEdit::textEdited, this,

@@ -14,6 +14,7 @@
 #include "app/edits/remove_stay.h"
 #include "app/open_water/now.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/counted_words.h"
 #include "app/wording/log_words.h"
 #include "core/water/steps/bring_in_log.h"
 
@@ -138,7 +139,8 @@ void StaysStep::showTrips() {
     const QSignalBlocker quiet(tripBox_);
     if (trips != trips_ || tripBox_->count() == 0) {
         trips_ = std::move(trips);
-        QStringList titles{tr("all %1").arg(counted(trips_.size(), tr("trip"), tr("trips")))};
+        QStringList titles{
+            tr("all %1").arg(wording::tripsCounted(static_cast<qint64>(trips_.size())))};
         for (const units::Day day : trips_) {
             titles += wording::Words::day(day);
         }

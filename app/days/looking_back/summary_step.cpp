@@ -6,6 +6,7 @@
 #include "app/days/looking_back/season_view.h"
 #include "app/days/looking_back/steps.h"
 #include "app/days/looking_back/summary_view.h"
+#include "app/wording/tongue.h"
 
 #include <QLabel>
 #include <QPushButton>
@@ -75,7 +76,7 @@ private:
                 return inShort(*water, derived, question, words, progress);
             },
             [this](const base::Result<QStringList>& said) {
-                show(said ? *said : QStringList(QString::fromStdString(said.error().sentence())));
+                show(said ? *said : QStringList(wording::Tongue::sentence(said.error())));
             });
     }
 

@@ -3,6 +3,7 @@
 
 #include "app/days/looking_back/produced_view.h"
 #include "app/wording/sayings.h"
+#include "app/wording/tongue.h"
 #include "core/water/document/chosen_scale.h"
 #include "core/water/questions/sum_up_log.h"
 
@@ -36,10 +37,10 @@ QString askedWords(const water::ReviewQuestion& question, const wording::Words& 
         parts += QString::fromStdString(question.species);
     }
     if (question.leastWeight) {
-        parts += QStringLiteral("from %1").arg(words.weight(*question.leastWeight));
+        parts += wording::Tongue::tr("from %1").arg(words.weight(*question.leastWeight));
     }
     if (!question.bait.empty()) {
-        parts += QStringLiteral("with %1").arg(QString::fromStdString(question.bait));
+        parts += wording::Tongue::tr("with %1").arg(QString::fromStdString(question.bait));
     }
     if (question.season) {
         const auto month = [](std::chrono::month_day day) {
@@ -47,17 +48,17 @@ QString askedWords(const water::ReviewQuestion& question, const wording::Words& 
                 units::isoText(units::Day(std::chrono::year(2024), day.month(), day.day()))
                     .substr(5));
         };
-        parts += QStringLiteral("from %1 to %2 of each year")
+        parts += wording::Tongue::tr("from %1 to %2 of each year")
                      .arg(month(question.season->first), month(question.season->last));
     }
     if (question.from) {
-        parts += QStringLiteral("since %1").arg(wording::Words::day(*question.from));
+        parts += wording::Tongue::tr("since %1").arg(wording::Words::day(*question.from));
     }
     if (question.to) {
-        parts += QStringLiteral("until %1").arg(wording::Words::day(*question.to));
+        parts += wording::Tongue::tr("until %1").arg(wording::Words::day(*question.to));
     }
     return parts.isEmpty() ? QString()
-                           : QStringLiteral("Only what was asked for: %1.")
+                           : wording::Tongue::tr("Only what was asked for: %1.")
                                  .arg(parts.join(QStringLiteral(", ")));
 }
 

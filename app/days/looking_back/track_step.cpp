@@ -4,6 +4,7 @@
 #include "app/days/looking_back/steps.h"
 #include "app/days/what_to_open.h"
 #include "app/edits/add_stays.h"
+#include "app/wording/counted_words.h"
 #include "app/wording/doubts.h"
 #include "core/units/written_time.h"
 #include "core/water/steps/bring_in_log.h"
@@ -57,7 +58,7 @@ public:
         showChosen();
         return {found_.empty()
                     ? tr("none brought in")
-                    : tr("%1 found").arg(counted(found_.size(), tr("stay"), tr("stays"))),
+                    : tr("%1 found").arg(wording::staysCounted(static_cast<qint64>(found_.size()))),
                 false};
     }
 
@@ -98,7 +99,7 @@ private:
                 if (read->found.known > 0) {
                     emit context_.open.happened(
                         tr("%1 of the track stand in the log already.")
-                            .arg(counted(read->found.known, tr("stay"), tr("stays"))));
+                            .arg(wording::staysCounted(static_cast<qint64>(read->found.known))));
                 }
                 tellDoubtful(read->found.doubtful);
                 offer(std::move(read->found.stays));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/looking_back/write_up.h"
 
+#include "app/wording/tongue.h"
 #include "core/logbook/kept_log.h"
 #include "core/water/steps/known_stays.h"
 
@@ -52,14 +53,15 @@ QStringList WriteUp::cells(std::size_t stop, const water::Water& water) const {
     const auto position = id ? logbook::positionOf(water.log, *id) : std::nullopt;
     if (!position) {
         return {its.mark.name, timesOf(its.from, its.to, water.clock),
-                its.isStruck ? QStringLiteral("not fished") : QStringLiteral("planned")};
+                its.isStruck ? wording::Tongue::tr("not fished") : wording::Tongue::tr("planned")};
     }
     const Stay& stay = water.log[*position];
     const int fish = stay.fishCount();
     const auto lost = static_cast<int>(stay.runs.size()) - fish;
-    QString came = fish == 0 ? QStringLiteral("blank") : QStringLiteral("%1 fish").arg(fish);
+    QString came =
+        fish == 0 ? wording::Tongue::tr("blank") : wording::Tongue::tr("%1 fish").arg(fish);
     if (lost > 0) {
-        came += QStringLiteral(", %1 lost").arg(lost);
+        came += wording::Tongue::tr(", %1 lost").arg(lost);
     }
     return {its.mark.name, timesOf(stay.start, stay.end, water.clock), came};
 }
@@ -76,7 +78,7 @@ QString WriteUp::line(const water::Water& water) const {
     for (std::size_t stop = 0; stop < size(); ++stop) {
         written += stayOf(stop, water) ? 1 : 0;
     }
-    return QStringLiteral("%1 of %2 stops written down").arg(written).arg(size());
+    return wording::Tongue::tr("%1 of %2 stops written down").arg(written).arg(size());
 }
 
 } // namespace days::looking_back

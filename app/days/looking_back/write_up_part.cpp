@@ -8,6 +8,7 @@
 #include "app/widgets/plain_table.h"
 #include "app/wording/doubts.h"
 #include "app/wording/sheet_stops.h"
+#include "app/wording/tongue.h"
 #include "core/water/questions/stay_doubts.h"
 #include "core/water/steps/known_stays.h"
 
@@ -193,7 +194,7 @@ void WriteUpPart::takePlan(const base::Result<void>& plan) {
     const auto planned = context_.open.planned();
     if (!plan || !planned) {
         setWords(about_, tr("There is no plan to write up: add the stays one by one."));
-        setWords(wrong_, plan ? QString() : QString::fromStdString(plan.error().sentence()));
+        setWords(wrong_, plan ? QString() : wording::Tongue::sentence(plan.error()));
         return;
     }
     takeSheet(wording::boatSheetOf(*planned, words()));

@@ -2,6 +2,8 @@
 #include "app/days/survey_day/bands_view.h"
 
 #include "app/chart/todays_form.h"
+#include "app/wording/tongue.h"
+#include "app/wording/typed_amount.h"
 #include "core/surface/hypsography.h"
 #include "core/water/document/chosen_scale.h"
 
@@ -18,9 +20,9 @@ QString worthFishing(const water::WaterForm& form, units::Depth limit,
         h.area.inSquareMetres() - surface::stepAt(h, limit).area.inSquareMetres());
     const QString level =
         std::abs(form.rise.inMetres()) < 0.005
-            ? QStringLiteral("at chart level")
-            : QStringLiteral("at today's level, %1").arg(words.levelChange(form.rise));
-    return QStringLiteral("Down to the limit: %1, %2 of the water %3.")
+            ? wording::Tongue::tr("at chart level")
+            : wording::Tongue::tr("at today's level, %1").arg(words.levelChange(form.rise));
+    return wording::Tongue::tr("Down to the limit: %1, %2 of the water %3.")
         .arg(words.areaInBoth(within), wording::Words::share(within / h.area), level);
 }
 
@@ -33,11 +35,11 @@ BandsView bandsViewOf(const ViewInput& input) {
     for (const units::Depth edge : bands.edges()) {
         edges.push_back(input.words.shortDepthNumber(edge));
     }
-    view.edges = edges.join(QStringLiteral(", ")) + ' ' + input.words.depthUnit();
+    view.edges = edges.join(wording::depthsApart()) + ' ' + input.words.depthUnit();
     view.areEdgesChosen = !input.water.settings.bands;
     view.isLimitChosen = view.areEdgesChosen && !input.water.settings.limit;
     view.limit = input.words.shortDepthNumber(bands.limit()) + ' ' + input.words.depthUnit();
-    view.state = QStringLiteral("%1 bands, limit %2").arg(bands.count()).arg(view.limit);
+    view.state = wording::Tongue::tr("%1 bands, limit %2").arg(bands.count()).arg(view.limit);
     if (const auto& form = chart::formOf(input.derived)) {
         view.worthFishing = worthFishing(*form, bands.limit(), input.words);
         const units::Area whole = form->hypsography.area;
@@ -48,7 +50,7 @@ BandsView bandsViewOf(const ViewInput& input) {
         }
     }
     if (input.derived.structure) {
-        view.state = QStringLiteral("%1 bands, %2 zones")
+        view.state = wording::Tongue::tr("%1 bands, %2 zones")
                          .arg(bands.count())
                          .arg(input.derived.structure->zones.size());
     }

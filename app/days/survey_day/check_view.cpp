@@ -3,6 +3,7 @@
 
 #include "app/days/survey_day/set_aside_walk.h"
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 
 #include <cmath>
 
@@ -27,25 +28,25 @@ CheckView::Offer offerFor(const soundings::SurveyDay& day, const reduction::DayT
     if (day.agreedOffset) {
         offer.isAgreed = true;
         offer.offset = *day.agreedOffset;
-        offer.words = QStringLiteral("%1: %2 added, as agreed")
+        offer.words = wording::Tongue::tr("%1: %2 added, as agreed")
                           .arg(name, words.levelChange(*day.agreedOffset));
         return offer;
     }
     if (i >= tie.offsets.size() || tie.isHeld[i]) {
-        offer.words = QStringLiteral("%1: held, the others are tied to it").arg(name);
+        offer.words = wording::Tongue::tr("%1: held, the others are tied to it").arg(name);
         return offer;
     }
     if (!tie.isTied[i]) {
-        offer.words = QStringLiteral("%1: too few crossings with other days").arg(name);
+        offer.words = wording::Tongue::tr("%1: too few crossings with other days").arg(name);
         return offer;
     }
     offer.offset = tie.offsets[i];
     offer.isOffered = std::fabs(offer.offset.inMetres()) >= leastOffer.inMetres();
-    offer.words = offer.isOffered ? QStringLiteral("%1: add %2 (%3), from %4 crossings")
+    offer.words = offer.isOffered ? wording::Tongue::tr("%1: add %2 (%3), from %4 crossings")
                                         .arg(name, words.levelChange(offer.offset),
                                              plusMinus(2.0 * tie.offsetErrors[i].inMetres(), words),
                                              Words::count(tie.crossingsWithOthers[i]))
-                                  : QStringLiteral("%1: agrees with the others").arg(name);
+                                  : wording::Tongue::tr("%1: agrees with the others").arg(name);
     return offer;
 }
 
@@ -57,14 +58,14 @@ std::optional<CheckView::DelayOffer> delayOfferFor(const soundings::SurveyDay& d
     offer.day = day.id;
     const QString name = QString::fromStdString(day.name);
     const auto late = [](double delay_s) {
-        return delay_s < 0.0 ? QStringLiteral("early") : QStringLiteral("late");
+        return delay_s < 0.0 ? wording::Tongue::tr("early") : wording::Tongue::tr("late");
     };
     if (day.agreedDelay_s) {
         offer.isAgreed = true;
         offer.delay_s = *day.agreedDelay_s;
-        offer.words =
-            QStringLiteral("%1: positions %2 s %3, as agreed")
-                .arg(name, QString::number(std::fabs(offer.delay_s), 'f', 1), late(offer.delay_s));
+        offer.words = wording::Tongue::tr("%1: positions %2 s %3, as agreed")
+                          .arg(name, wording::Tongue::number(std::fabs(offer.delay_s), 1),
+                               late(offer.delay_s));
         return offer;
     }
     if (!delay.isWorthTaking()) {
@@ -73,10 +74,10 @@ std::optional<CheckView::DelayOffer> delayOfferFor(const soundings::SurveyDay& d
     offer.isOffered = true;
     offer.delay_s = delay.delay_s;
     offer.words =
-        QStringLiteral("%1: positions %2 s %3 (±%4 s), from %5 crossings on slopes; without, "
-                       "passes would differ by %6 instead of %7")
-            .arg(name, QString::number(std::fabs(delay.delay_s), 'f', 1), late(delay.delay_s),
-                 QString::number(2.0 * delay.error_s, 'f', 1), Words::count(delay.crossings),
+        wording::Tongue::tr("%1: positions %2 s %3 (±%4 s), from %5 crossings on slopes; without, "
+                            "passes would differ by %6 instead of %7")
+            .arg(name, wording::Tongue::number(std::fabs(delay.delay_s), 1), late(delay.delay_s),
+                 wording::Tongue::number(2.0 * delay.error_s, 1), Words::count(delay.crossings),
                  words.fineDepth(units::Depth::metres(delay.rmsAfter_m)),
                  words.fineDepth(units::Depth::metres(delay.rmsBefore_m)));
     return offer;
@@ -94,7 +95,7 @@ CheckView checkViewOf(const ViewInput& input) {
     CheckView view;
     const auto& checked = input.derived.checked;
     if (!checked) {
-        view.state = QStringLiteral("nothing to look over yet");
+        view.state = wording::Tongue::tr("nothing to look over yet");
         return view;
     }
     std::size_t aside = 0;
@@ -103,13 +104,14 @@ CheckView checkViewOf(const ViewInput& input) {
         view.reasons.push_back(reason);
         aside += count;
     }
-    view.state = QStringLiteral("%1 set aside").arg(Words::count(aside));
+    view.state = wording::Tongue::tr("%1 set aside").arg(Words::count(aside));
     if (checked->check.count > 0) {
         view.state +=
-            QStringLiteral(", crossings %1").arg(plusMinus(checked->check.rms_m, input.words));
+            wording::Tongue::tr(", crossings %1").arg(plusMinus(checked->check.rms_m, input.words));
     }
     if (!checked->differences.empty()) {
-        view.state += QStringLiteral(", two days differ by %1").arg(apartOf(*checked, input.words));
+        view.state +=
+            wording::Tongue::tr(", two days differ by %1").arg(apartOf(*checked, input.words));
     }
     bool anyOffered = false;
     for (std::size_t i = 0; input.water.days.size() > 1 && i < input.water.days.size(); ++i) {
@@ -123,7 +125,7 @@ CheckView checkViewOf(const ViewInput& input) {
     }
     if (anyOffered) {
         view.gain =
-            QStringLiteral("With all of it, crossings would differ by %1 instead of %2.")
+            wording::Tongue::tr("With all of it, crossings would differ by %1 instead of %2.")
                 .arg(input.words.fineDepth(units::Depth::metres(checked->tie.after.rms_m)),
                      input.words.fineDepth(units::Depth::metres(checked->tie.before.rms_m)));
     }

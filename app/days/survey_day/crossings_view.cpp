@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/crossings_view.h"
 
+#include "app/wording/section_words.h"
+#include "app/wording/tongue.h"
+
 #include <QDate>
-#include <QLocale>
 
 #include <algorithm>
 #include <cmath>
@@ -19,15 +21,15 @@ std::vector<QStringList> summaryOf(const reduction::CrossingCheck& check, const 
     if (check.count == 0) {
         return {};
     }
-    return {
-        {QStringLiteral("crossings"), Words::count(check.count)},
-        {QStringLiteral("mean difference, later less earlier"),
-         words.levelChange(units::Length::metres(check.mean_m))},
-        {QStringLiteral("root mean square difference"),
-         words.fineDepth(units::Depth::metres(check.rms_m))},
-        {QStringLiteral("95 of 100 within"), words.fineDepth(units::Depth::metres(check.p95_m))},
-        {QStringLiteral("within IHO S-44 order 1b"), Words::share(check.withinOrder1b)},
-        {QStringLiteral("within IHO S-44 order 2"), Words::share(check.withinOrder2)}};
+    return {{wording::Tongue::tr("crossings"), Words::count(check.count)},
+            {wording::Tongue::tr("mean difference, later less earlier"),
+             words.levelChange(units::Length::metres(check.mean_m))},
+            {wording::Tongue::tr("root mean square difference"),
+             words.fineDepth(units::Depth::metres(check.rms_m))},
+            {wording::Tongue::tr("95 of 100 within"),
+             words.fineDepth(units::Depth::metres(check.p95_m))},
+            {wording::Tongue::tr("within IHO S-44 order 1b"), Words::share(check.withinOrder1b)},
+            {wording::Tongue::tr("within IHO S-44 order 2"), Words::share(check.withinOrder2)}};
 }
 
 /// Positions of the crossings that differ most, the worst first.
@@ -52,7 +54,8 @@ QString shortName(const std::vector<soundings::SurveyDay>& days, int day) {
     }
     const QString name = QString::fromStdString(days[position].name);
     const QDate date = QDate::fromString(name, Qt::ISODate);
-    return date.isValid() ? QLocale::c().toString(date, QStringLiteral("d MMM")) : name;
+    return date.isValid() ? wording::Tongue::locale().toString(date, wording::Tongue::tr("d MMM"))
+                          : name;
 }
 
 QString daysOf(const ViewInput& input, const Crossing& crossing) {
@@ -73,7 +76,7 @@ QString whereabouts(const ViewInput& input, geo::WaterPoint at) {
         if (map->sectionOfCell.frame().holds(cell) && map->sectionOfCell[cell] >= 0) {
             const auto section = static_cast<std::size_t>(map->sectionOfCell[cell]);
             if (section < map->sections.size()) {
-                return QString::fromStdString(map->sections[section].name);
+                return wording::nameCalled(map->sections[section].name);
             }
         }
     }
@@ -114,7 +117,7 @@ QString crossingWords(const ViewInput& input, std::size_t crossing) {
     const auto depth = [&](double depth_m) {
         return input.words.fineDepth(units::Depth::metres(depth_m));
     };
-    return QStringLiteral("%1 on the earlier pass, %2 on the later (%3), at %4")
+    return wording::Tongue::tr("%1 on the earlier pass, %2 on the later (%3), at %4")
         .arg(depth(at.depthA_m), depth(at.depthB_m), daysOf(input, at), coordinates(input, at.at));
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/chart/todays_form.h"
 #include "app/wording/survey_words.h"
+#include "app/wording/tongue.h"
 
 #include <cmath>
 #include <tuple>
@@ -15,75 +16,82 @@ using wording::Words;
 
 std::vector<QStringList> formRows(const surface::Hypsography& chart,
                                   const surface::Hypsography& today, const Words& words) {
-    const auto row = [&](const char* what, auto&& say) {
-        return QStringList{QString::fromLatin1(what), say(chart), say(today)};
+    const auto row = [&](const QString& what, auto&& say) {
+        return QStringList{what, say(chart), say(today)};
     };
     using Form = surface::Hypsography;
-    return {row("area", [&](const Form& f) { return words.area(f.area); }),
-            row("volume", [&](const Form& f) { return words.volume(f.volume); }),
-            row("mean depth", [&](const Form& f) { return words.depth(f.meanDepth); }),
-            row("deepest", [&](const Form& f) { return words.depth(f.maxDepth); }),
-            // The shoreline is known at chart level only.
-            {QStringLiteral("bank"), words.length(chart.shoreLength), QString()},
-            {QStringLiteral("shore development"), QString::number(chart.shoreDevelopment, 'f', 2),
-             QString()}};
+    return {
+        row(wording::Tongue::tr("area"), [&](const Form& f) { return words.area(f.area); }),
+        row(wording::Tongue::tr("volume"), [&](const Form& f) { return words.volume(f.volume); }),
+        row(wording::Tongue::tr("mean depth"),
+            [&](const Form& f) { return words.depth(f.meanDepth); }),
+        row(wording::Tongue::tr("deepest"), [&](const Form& f) { return words.depth(f.maxDepth); }),
+        // The shoreline is known at chart level only.
+        {wording::Tongue::tr("bank"), words.length(chart.shoreLength), QString()},
+        {wording::Tongue::tr("shore development"),
+         wording::Tongue::number(chart.shoreDevelopment, 2), QString()}};
 }
 
 /// In words, how smooth the bottom is drawn; the numbers are the steps that are tried.
 QString smoothingOf(double stiffness) {
-    return stiffness <= 100.0    ? QStringLiteral("light")
-           : stiffness <= 300.0  ? QStringLiteral("moderate")
-           : stiffness <= 1000.0 ? QStringLiteral("strong")
-                                 : QStringLiteral("very strong");
+    return stiffness <= 100.0    ? wording::Tongue::tr("light")
+           : stiffness <= 300.0  ? wording::Tongue::tr("moderate")
+           : stiffness <= 1000.0 ? wording::Tongue::tr("strong")
+                                 : wording::Tongue::tr("very strong");
 }
 
 QString alongOf(double contourStiffness) {
-    return contourStiffness <= 0.0    ? QStringLiteral("no smoother along contours than across")
-           : contourStiffness <= 10.0 ? QStringLiteral("smoother along contours than across")
-                                      : QStringLiteral("much smoother along contours than across");
+    return contourStiffness <= 0.0 ? wording::Tongue::tr("no smoother along contours than across")
+           : contourStiffness <= 10.0
+               ? wording::Tongue::tr("smoother along contours than across")
+               : wording::Tongue::tr("much smoother along contours than across");
 }
 
 QString chosenWords(const surface::DrawReport& report, bool isCellSet, const Words& words) {
     const QString cell =
-        isCellSet ? QStringLiteral("Cells of %1, as you set them.").arg(words.length(report.cell))
-                  : QStringLiteral("Cells of %1, chosen from the size of the water and how close "
-                                   "the soundings lie.")
-                        .arg(words.length(report.cell));
+        isCellSet
+            ? wording::Tongue::tr("Cells of %1, as you set them.").arg(words.length(report.cell))
+            : wording::Tongue::tr("Cells of %1, chosen from the size of the water and how close "
+                                  "the soundings lie.")
+                  .arg(words.length(report.cell));
     const QString smoothing =
-        QStringLiteral("%1 smoothing, %2")
+        wording::Tongue::tr("%1 smoothing, %2")
             .arg(smoothingOf(report.stiffness), alongOf(report.contourStiffness));
     const QString capital = smoothing.left(1).toUpper() + smoothing.mid(1);
     if (!report.heldOut) {
-        return QStringLiteral("%1 %2: the usual, for want of soundings to try others on.")
+        return wording::Tongue::tr("%1 %2: the usual, for want of soundings to try others on.")
             .arg(cell, capital);
     }
     if (report.isChoiceKept) {
-        return QStringLiteral("%1 %2: kept from the drawing before, for so small a change. Draw "
-                              "chooses anew.")
+        return wording::Tongue::tr(
+                   "%1 %2: kept from the drawing before, for so small a change. Draw "
+                   "chooses anew.")
             .arg(cell, capital);
     }
-    return QStringLiteral("%1 %2: what foretold best the %3 soundings that were held out in turn. "
-                          "Half of those lay within %4 of the drawing.")
+    return wording::Tongue::tr(
+               "%1 %2: what foretold best the %3 soundings that were held out in turn. "
+               "Half of those lay within %4 of the drawing.")
         .arg(cell, capital, Words::count(static_cast<std::size_t>(report.heldOut->soundings)),
              words.fineDepth(units::Depth::metres(report.heldOut->median_m)));
 }
 
 std::vector<QStringList> howRows(const surface::DrawReport& report, const Words& words) {
     std::vector<QStringList> rows{
-        {QStringLiteral("cells"),
-         QStringLiteral("%1 of %2").arg(Words::count(report.cells), words.length(report.cell))},
-        {QStringLiteral("soundings used"), Words::count(report.soundingsUsed)},
-        {QStringLiteral("left out as spikes"), Words::count(report.spikes.size())}};
+        {wording::Tongue::tr("cells"),
+         wording::Tongue::tr("%1 of %2")
+             .arg(Words::count(report.cells), words.length(report.cell))},
+        {wording::Tongue::tr("soundings used"), Words::count(report.soundingsUsed)},
+        {wording::Tongue::tr("left out as spikes"), Words::count(report.spikes.size())}};
     if (report.heldOut) {
-        rows.push_back({QStringLiteral("usual error at soundings kept back"),
+        rows.push_back({wording::Tongue::tr("usual error at soundings kept back"),
                         words.fineDepth(units::Depth::metres(report.heldOut->median_m))});
-        rows.push_back({QStringLiteral("mean error at soundings kept back"),
+        rows.push_back({wording::Tongue::tr("mean error at soundings kept back"),
                         words.fineDepth(units::Depth::metres(report.heldOut->mean_m))});
     }
-    rows.push_back({QStringLiteral("stiffness, along contours"),
+    rows.push_back({wording::Tongue::tr("stiffness, along contours"),
                     QStringLiteral("%1, %2")
-                        .arg(report.stiffness, 0, 'f', 0)
-                        .arg(report.contourStiffness, 0, 'f', 0)});
+                        .arg(wording::Tongue::number(report.stiffness, 0))
+                        .arg(wording::Tongue::number(report.contourStiffness, 0))});
     return rows;
 }
 
@@ -109,9 +117,9 @@ QStringList doubtsOf(const ViewInput& input) {
 }
 
 QString stateOf(const surface::DrawReport& report, const Words& words) {
-    const QString cells = QStringLiteral("cells of %1").arg(words.length(report.cell));
+    const QString cells = wording::Tongue::tr("cells of %1").arg(words.length(report.cell));
     return report.heldOut
-               ? QStringLiteral("%1, off by %2")
+               ? wording::Tongue::tr("%1, off by %2")
                      .arg(cells, words.fineDepth(units::Depth::metres(report.heldOut->median_m)))
                : cells;
 }
@@ -128,21 +136,21 @@ DrawingView drawingViewOf(const ViewInput& input) {
     view.doubts = doubtsOf(input).join('\n');
     view.level = input.words.levelChange(input.water.plan.day.levelChange);
     for (const std::string& note : input.derived.notes) {
-        view.notes.push_back(QString::fromStdString(note));
+        view.notes.push_back(wording::Tongue::ofCore(note));
     }
     if (const auto dry = input.derived.failures.find(water::Step::level);
         dry != input.derived.failures.end()) {
-        view.notes.push_back(QString::fromStdString(dry->second.sentence()));
+        view.notes.push_back(wording::Tongue::sentence(dry->second));
     }
     const auto& drawn = input.derived.drawn;
     if (!drawn) {
-        view.state = QStringLiteral("not drawn yet");
+        view.state = wording::Tongue::tr("not drawn yet");
         return view;
     }
     view.state = stateOf(drawn->report, input.words);
     if (drawn->report.daysDiffer) {
         view.state +=
-            QStringLiteral(", days differ by %1")
+            wording::Tongue::tr(", days differ by %1")
                 .arg(input.words.fineDepth(units::Depth::fromLength(*drawn->report.daysDiffer)));
     }
     view.how = howRows(drawn->report, input.words);
@@ -150,7 +158,7 @@ DrawingView drawingViewOf(const ViewInput& input) {
     view.trustShare = {drawn->trust.shareOf(TrustName::sounded),
                        drawn->trust.shareOf(TrustName::inferred),
                        drawn->trust.shareOf(TrustName::guess)};
-    view.trust = QStringLiteral("%1 sounded, %2 inferred, %3 a guess")
+    view.trust = wording::Tongue::tr("%1 sounded, %2 inferred, %3 a guess")
                      .arg(Words::share(view.trustShare[0]), Words::share(view.trustShare[1]),
                           Words::share(view.trustShare[2]));
     view.chosen = chosenWords(drawn->report, input.water.settings.cell.has_value(), input.words);

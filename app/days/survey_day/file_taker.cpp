@@ -12,6 +12,7 @@
 #include "app/edits/set_house_rules.h"
 #include "app/edits/set_shoreline.h"
 #include "app/wording/log_words.h"
+#include "app/wording/tongue.h"
 #include "core/water/steps/bring_in_log.h"
 #include "core/water/steps/check_plausible.h"
 #include "core/water/steps/part_days.h"
@@ -259,9 +260,8 @@ void FileTaker::readSoundings(const QString& path, const readers::SoundingFileSe
 
 bool FileTaker::askWhetherFeet(const QString& path, const base::Error& error,
                                readers::SoundingFileSettings settings) {
-    auto* box =
-        new QMessageBox(QMessageBox::Question, tr("Depths in feet?"),
-                        QString::fromStdString(error.sentence()), QMessageBox::NoButton, window_);
+    auto* box = new QMessageBox(QMessageBox::Question, tr("Depths in feet?"),
+                                wording::Tongue::sentence(error), QMessageBox::NoButton, window_);
     box->setAttribute(Qt::WA_DeleteOnClose);
     const QAbstractButton* feet = box->addButton(tr("They are feet"), QMessageBox::AcceptRole);
     box->addButton(tr("Leave out"), QMessageBox::RejectRole);

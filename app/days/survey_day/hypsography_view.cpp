@@ -2,6 +2,7 @@
 #include "app/days/survey_day/hypsography_view.h"
 
 #include "app/chart/todays_form.h"
+#include "app/wording/tongue.h"
 
 #include <algorithm>
 #include <array>
@@ -86,30 +87,31 @@ HypsographyView hypsographyViewOf(const ViewInput& input) {
     const water::WaterForm& chart = *input.derived.form;
     const water::WaterForm& today = *chart::formOf(input.derived);
     const bool areBoth = today.rise != chart.rise;
-    view.columns = {QStringLiteral("Depth, %1").arg(words.depthUnit()),
-                    QStringLiteral("Area, %1").arg(words.areaUnit()),
-                    QStringLiteral("Volume, %1").arg(words.volumeUnit())};
+    view.columns = {wording::Tongue::tr("Depth, %1").arg(words.depthUnit()),
+                    wording::Tongue::tr("Area, %1").arg(words.areaUnit()),
+                    wording::Tongue::tr("Volume, %1").arg(words.volumeUnit())};
     view.heads = view.columns;
-    view.about = QStringLiteral("Area as deep as that or deeper, and volume below that depth, "
-                                "at chart level.");
+    view.about = wording::Tongue::tr("Area as deep as that or deeper, and volume below that depth, "
+                                     "at chart level.");
     if (areBoth) {
-        view.columns << QStringLiteral("Area today, %1").arg(words.areaUnit())
-                     << QStringLiteral("Volume today, %1").arg(words.volumeUnit());
+        view.columns << wording::Tongue::tr("Area today, %1").arg(words.areaUnit())
+                     << wording::Tongue::tr("Volume today, %1").arg(words.volumeUnit());
         view.heads = {view.columns.front(), words.areaUnit(), words.volumeUnit(),
-                      QStringLiteral("today %1").arg(words.areaUnit()), words.volumeUnit()};
-        view.about = QStringLiteral("Area as deep as that or deeper, and volume below that depth: "
-                                    "at chart level (dashed), and today at %1 from it (drawn "
-                                    "through).")
-                         .arg(words.levelChange(today.rise));
+                      wording::Tongue::tr("today %1").arg(words.areaUnit()), words.volumeUnit()};
+        view.about =
+            wording::Tongue::tr("Area as deep as that or deeper, and volume below that depth: "
+                                "at chart level (dashed), and today at %1 from it (drawn "
+                                "through).")
+                .arg(words.levelChange(today.rise));
         view.chartArea = curveOf(chart.hypsography, words, false);
         view.chartVolume = curveOf(chart.hypsography, words, true);
     }
     addRows(view, chart.hypsography, today.hypsography, words, areBoth);
     view.area = curveOf(today.hypsography, words, false);
     view.volume = curveOf(today.hypsography, words, true);
-    view.depthTitle = QStringLiteral("depth, %1").arg(words.depthUnit());
-    view.areaTitle = QStringLiteral("area, %1").arg(words.areaUnit());
-    view.volumeTitle = QStringLiteral("volume, %1").arg(words.volumeUnit());
+    view.depthTitle = wording::Tongue::tr("depth, %1").arg(words.depthUnit());
+    view.areaTitle = wording::Tongue::tr("area, %1").arg(words.areaUnit());
+    view.volumeTitle = wording::Tongue::tr("volume, %1").arg(words.volumeUnit());
     return view;
 }
 

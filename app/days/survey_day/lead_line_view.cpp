@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/lead_line_view.h"
 
+#include "app/wording/tongue.h"
+
 #include <array>
 
 namespace days::survey_day {
@@ -18,10 +20,10 @@ QString nameOf(std::optional<Bottom> bottom) {
 } // namespace
 
 QStringList bottomNames() {
-    QStringList names{QStringLiteral("not felt")};
+    QStringList names{wording::Tongue::tr("not felt")};
     for (const Bottom bottom : bottoms) {
         const auto name = soundings::nameOf(bottom);
-        names.push_back(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
+        names.push_back(wording::Tongue::ofCore(std::string(name)));
     }
     return names;
 }
@@ -44,8 +46,8 @@ LeadLineView leadLineViewOf(const ViewInput& input) {
                              wording::Words::place(one.place)});
     }
     view.about =
-        QStringLiteral("Depths count from chart level (%1 on the gauge). Type the level of "
-                       "the day beside a depth read today, and it is allowed for.")
+        wording::Tongue::tr("Depths count from chart level (%1 on the gauge). Type the level of "
+                            "the day beside a depth read today, and it is allowed for.")
             .arg(input.words.levelChange(input.water.chartLevel - units::WaterLevel()));
     return view;
 }

@@ -3,6 +3,7 @@
 #include "app/days/survey_day/steps.h"
 #include "app/days/where_to_save.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/tongue.h"
 #include "core/outputs/write_gpx.h"
 #include "core/water/steps/propose_trip.h"
 

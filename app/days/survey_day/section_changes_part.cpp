@@ -3,6 +3,7 @@
 
 #include "app/days/survey_day/sections_view.h"
 #include "app/edits/change_sections.h"
+#include "app/wording/section_words.h"
 
 #include <QLabel>
 #include <QLayout>
@@ -114,8 +115,7 @@ void SectionChangesPart::askNeighbourOf(geo::WaterPoint first) {
         return;
     }
     context_.chart.selectSection(number);
-    const QString name =
-        QString::fromStdString(map->sections[static_cast<std::size_t>(number)].name);
+    const QString name = wording::nameCalled(map->sections[static_cast<std::size_t>(number)].name);
     context_.chart.ask<chart::PointMade>(
         asking(hand_ == Hand::join
                    ? tr("To join: point at the neighbour that %1 is joined with").arg(name)

@@ -60,7 +60,7 @@ public:
                  tr("Double-click a name, or press F2, to give your own. Number, name and borders "
                     "stay when the water is drawn again; new water gets new numbers, and no "
                     "number is ever that of other water. Click a section on the chart to "
-                    "choose it; a ring \u25cb before its name says that it was never fished."));
+                    "choose it; a ring ○ before its name says that it was never fished."));
         connect(table_, &widgets::PlainTable::rowChosen, this, &SectionsStep::choose);
         connect(table_, &widgets::PlainTable::typedOver, this,
                 [this](int row, const QString& name) {

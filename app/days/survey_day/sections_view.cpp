@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/sections_view.h"
 
+#include "app/wording/counted_words.h"
 #include "app/wording/section_words.h"
+#include "app/wording/tongue.h"
 #include "app/wording/zone_words.h"
 #include "core/water/document/chosen_scale.h"
 #include "core/water/questions/propose_section_names.h"
@@ -19,10 +21,6 @@ using wording::Words;
 
 const QString between = QStringLiteral(" · ");
 constexpr int structureGoes = 3; ///< After area, depth and bands.
-
-QString counted(std::size_t count, const QString& one, const QString& more) {
-    return QStringLiteral("%1 %2").arg(Words::count(count), count == 1 ? one : more);
-}
 
 /// Parts in a row, broken between them and never inside one.
 QString inARow(const QStringList& parts) {
@@ -56,75 +54,74 @@ QString structureLine(const std::vector<water::KindShare>& ground) {
             parts.push_back(shareOf(wording::spoken(part.kind), part.share));
         }
     }
-    return parts.isEmpty() ? QStringLiteral("none stands out") : inARow(parts);
+    return parts.isEmpty() ? wording::Tongue::tr("none stands out") : inARow(parts);
 }
 
 QString trustLine(const sections::Section& section) {
-    return inARow({shareOf(QStringLiteral("sounded"), section.trustShare[0]),
-                   shareOf(QStringLiteral("inferred"), section.trustShare[1]),
-                   shareOf(QStringLiteral("a guess"), section.trustShare[2])});
+    return inARow({shareOf(wording::Tongue::tr("sounded"), section.trustShare[0]),
+                   shareOf(wording::Tongue::tr("inferred"), section.trustShare[1]),
+                   shareOf(wording::Tongue::tr("a guess"), section.trustShare[2])});
 }
 
 QString fishedLine(const water::SectionUse& use) {
     if (use.stays == 0) {
         return use.fishedShare < 0.005
-                   ? QStringLiteral("Never fished")
-                   : QStringLiteral("Never anchored in; %1 within a cast of a stay beside it")
+                   ? wording::Tongue::tr("Never fished")
+                   : wording::Tongue::tr("Never anchored in; %1 within a cast of a stay beside it")
                          .arg(Words::share(use.fishedShare));
     }
     const QString unknown =
         use.effortUnknown == 0
             ? QString()
-            : QStringLiteral(", the rods of %1 not known").arg(use.effortUnknown);
-    return QStringLiteral("%1 in %2 rod-hours (%3%6, %4 without a fish); %5 of it within a cast")
-        .arg(QStringLiteral("%1 fish").arg(std::lround(use.tally.fish)),
-             QString::number(use.tally.rodHours, 'f', 0),
-             counted(static_cast<std::size_t>(use.stays), QStringLiteral("stay"),
-                     QStringLiteral("stays")),
+            : wording::Tongue::tr(", the rods of %1 not known").arg(use.effortUnknown);
+    return wording::Tongue::tr(
+               "%1 in %2 rod-hours (%3%6, %4 without a fish); %5 of it within a cast")
+        .arg(wording::fishCounted(std::lround(use.tally.fish)),
+             wording::Tongue::number(use.tally.rodHours, 0), wording::staysCounted(use.stays),
              Words::count(static_cast<std::size_t>(use.blanks)), Words::share(use.fishedShare),
              unknown);
 }
 
 QString windLine(const water::SectionUse& use, const logbook::Wind& wind, const Words& words) {
     if (!use.waves) {
-        return QStringLiteral("%1 under Tomorrow: what it raises here is not known")
+        return wording::Tongue::tr("%1 under Tomorrow: what it raises here is not known")
             .arg(words.wind(wind));
     }
     if (*wind.speed <= units::Speed()) {
-        return QStringLiteral("calm");
+        return wording::Tongue::tr("calm");
     }
-    return QStringLiteral("%1: %2 of open water upwind, waves about %3")
+    return wording::Tongue::tr("%1: %2 of open water upwind, waves about %3")
         .arg(words.wind(wind), words.length(*use.fetch),
              words.fineDepth(units::Depth::fromLength(*use.waves)));
 }
 
 QString fishedCell(const water::SectionUse& use) {
-    return use.stays == 0 ? QStringLiteral("never")
-                          : QStringLiteral("%1 in %2 h")
+    return use.stays == 0 ? wording::Tongue::tr("never")
+                          : wording::Tongue::tr("%1 in %2 h")
                                 .arg(std::lround(use.tally.fish))
-                                .arg(QString::number(use.tally.rodHours, 'f', 0));
+                                .arg(wording::Tongue::number(use.tally.rodHours, 0));
 }
 
 std::vector<SectionFact> cardOf(const sections::Section& section, const ViewInput& input) {
     const Words& words = input.words;
     std::vector<SectionFact> card{
-        {QStringLiteral("Area"), words.areaInBoth(section.area)},
-        {QStringLiteral("Depth"),
-         QStringLiteral("%1 on average, down to %2")
+        {wording::Tongue::tr("Area"), words.areaInBoth(section.area)},
+        {wording::Tongue::tr("Depth"),
+         wording::Tongue::tr("%1 on average, down to %2")
              .arg(words.depth(section.meanDepth), words.depth(section.maxDepth))},
-        {QStringLiteral("Bands"),
+        {wording::Tongue::tr("Bands"),
          bandLine(section, water::bandsOf(input.water, input.derived), words)},
-        {QStringLiteral("Drop-off"),
-         QStringLiteral("%1 of edge").arg(words.length(section.dropOff))},
-        {QStringLiteral("Weed"),
-         QStringLiteral("likely on %1").arg(Words::share(section.weedShare))},
-        {QStringLiteral("Bank"), words.length(section.shore)}};
+        {wording::Tongue::tr("Drop-off"),
+         wording::Tongue::tr("%1 of edge").arg(words.length(section.dropOff))},
+        {wording::Tongue::tr("Weed"),
+         wording::Tongue::tr("likely on %1").arg(Words::share(section.weedShare))},
+        {wording::Tongue::tr("Bank"), words.length(section.shore)}};
     if (input.water.plan.launch) {
         card.emplace_back(
-            QStringLiteral("Launch"),
-            QStringLiteral("%1 away over water").arg(words.length(section.fromLaunch)));
+            wording::Tongue::tr("Launch"),
+            wording::Tongue::tr("%1 away over water").arg(words.length(section.fromLaunch)));
     }
-    card.emplace_back(QStringLiteral("Trust"), trustLine(section));
+    card.emplace_back(wording::Tongue::tr("Trust"), trustLine(section));
     return card;
 }
 
@@ -138,9 +135,9 @@ QString coverageOf(const sections::SectionMap& map, const std::vector<water::Sec
     }
     const auto never = static_cast<std::size_t>(
         std::ranges::count_if(uses, [](const water::SectionUse& use) { return use.stays == 0; }));
-    return QStringLiteral("%1 of %2 never fished; %3 of the water lies within a cast of a stay.")
-        .arg(Words::count(never),
-             counted(uses.size(), QStringLiteral("section"), QStringLiteral("sections")),
+    return wording::Tongue::tr(
+               "%1 of %2 never fished; %3 of the water lies within a cast of a stay.")
+        .arg(Words::count(never), wording::sectionsCounted(static_cast<qint64>(uses.size())),
              Words::share(whole_m2 > 0.0 ? fished_m2 / whole_m2 : 0.0));
 }
 
@@ -169,29 +166,28 @@ SectionsView sectionsViewOf(const ViewInput& input, const SectionsCounted& count
     view.wanted = input.words.area(water::sectionAreaOf(input.water, input.derived));
     const auto& map = input.derived.sections;
     if (!map) {
-        view.state = QStringLiteral("not divided yet");
+        view.state = wording::Tongue::tr("not divided yet");
         return view;
     }
-    view.state = QStringLiteral("%1 of about %2")
-                     .arg(counted(map->sections.size(), QStringLiteral("section"),
-                                  QStringLiteral("sections")),
-                          view.wanted);
+    view.state =
+        wording::Tongue::tr("%1 of about %2")
+            .arg(wording::sectionsCounted(static_cast<qint64>(map->sections.size())), view.wanted);
     view.proposals = proposalsOf(input, *map);
     const auto& [uses, grounds] = count;
     const bool hasUses = uses.size() == map->sections.size();
     for (std::size_t i = 0; i < map->sections.size(); ++i) {
         const sections::Section& section = map->sections[i];
-        view.rows.push_back({QString::fromStdString(section.name), input.words.area(section.area),
+        view.rows.push_back({wording::nameCalled(section.name), input.words.area(section.area),
                              input.words.depth(section.meanDepth), Words::share(section.weedShare),
                              hasUses ? fishedCell(uses[i]) : QString()});
         std::vector<SectionFact> card = cardOf(section, input);
         if (grounds.size() == map->sections.size()) {
-            card.emplace(card.begin() + structureGoes, QStringLiteral("Structure"),
+            card.emplace(card.begin() + structureGoes, wording::Tongue::tr("Structure"),
                          structureLine(grounds[i]));
         }
         if (hasUses) {
-            card.emplace_back(QStringLiteral("Fished"), fishedLine(uses[i]));
-            card.emplace_back(QStringLiteral("Tomorrow"),
+            card.emplace_back(wording::Tongue::tr("Fished"), fishedLine(uses[i]));
+            card.emplace_back(wording::Tongue::tr("Tomorrow"),
                               windLine(uses[i], input.water.plan.day.wind, input.words));
         }
         view.cards.push_back(std::move(card));
@@ -210,14 +206,14 @@ SectionChangesView sectionChangesViewOf(const ViewInput& input) {
     if (!view.hasAny) {
         return view;
     }
-    QStringList lines{counted(count, QStringLiteral("change by hand; it is made again"),
-                              QStringLiteral("changes by hand; they are made again")) +
-                      QStringLiteral(" whenever the water is drawn.")};
+    QStringList lines{wording::Tongue::counted(
+        "%n changes by hand; they are made again whenever the water is drawn.",
+        "%n change by hand; it is made again whenever the water is drawn.", count)};
     if (map) {
         for (const sections::ChangeRefused& refused : map->refused) {
-            lines.push_back(QStringLiteral("Change %1 does not fit this map: %2.")
+            lines.push_back(wording::Tongue::tr("Change %1 does not fit this map: %2.")
                                 .arg(refused.change + 1)
-                                .arg(QString::fromStdString(refused.why.what)));
+                                .arg(wording::Tongue::ofCore(refused.why.what)));
         }
     }
     view.words = lines.join('\n');

@@ -4,6 +4,7 @@
 #include "app/chart/pointer_cache.h"
 #include "app/chart/verdict_now.h"
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 #include "app/wording/words.h"
 
 #include <algorithm>
@@ -135,12 +136,12 @@ QString walkWords(const SetAsideWalk& walk, std::optional<Verdict> reason,
     const QString name = wording::spoken(*reason);
     const auto position = chosen ? walk.positionOf(*chosen) : std::nullopt;
     if (position) {
-        return QStringLiteral("%1 of %2: %3")
+        return wording::Tongue::tr("%1 of %2: %3")
             .arg(wording::Words::count(*position + 1), wording::Words::count(walk.size()), name);
     }
     return walk.size() == 0
-               ? QStringLiteral("none left: %1").arg(name)
-               : QStringLiteral("%1 left: %2").arg(wording::Words::count(walk.size()), name);
+               ? wording::Tongue::tr("none left: %1").arg(name)
+               : wording::Tongue::tr("%1 left: %2").arg(wording::Words::count(walk.size()), name);
 }
 
 } // namespace days::survey_day

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/shoreline_view.h"
 
+#include "app/wording/counted_words.h"
+#include "app/wording/tongue.h"
+
 #include <algorithm>
 
 namespace days::survey_day {
@@ -12,9 +15,7 @@ QString islandsIn(const geo::Outline& outline) {
     for (const geo::Piece& piece : outline.pieces()) {
         islands += piece.islands.size();
     }
-    return islands == 0   ? QStringLiteral("no island")
-           : islands == 1 ? QStringLiteral("1 island")
-                          : QStringLiteral("%1 islands").arg(islands);
+    return wording::islandsCounted(static_cast<qint64>(islands));
 }
 
 } // namespace
@@ -32,20 +33,20 @@ ShorelineView shorelineViewOf(const ViewInput& input) {
     }
     const auto& outline = input.derived.outline;
     if (!view.hasShore) {
-        view.state =
-            outline ? QStringLiteral("assumed round the soundings") : QStringLiteral("none yet");
-        view.facts = QStringLiteral("No shoreline yet. Until there is one, a line round the "
-                                    "soundings stands for it, and depths near the bank are a "
-                                    "guess.");
+        view.state = outline ? wording::Tongue::tr("assumed round the soundings")
+                             : wording::Tongue::tr("none yet");
+        view.facts = wording::Tongue::tr("No shoreline yet. Until there is one, a line round the "
+                                         "soundings stands for it, and depths near the bank are a "
+                                         "guess.");
         return view;
     }
     if (!outline || input.derived.outlineIsAssumed) {
-        view.state = QStringLiteral("brought in");
+        view.state = wording::Tongue::tr("brought in");
         return view;
     }
     view.state =
         QStringLiteral("%1, %2").arg(input.words.area(outline->area()), islandsIn(*outline));
-    view.facts = QStringLiteral("%1 of water, %2, %3 of bank.")
+    view.facts = wording::Tongue::tr("%1 of water, %2, %3 of bank.")
                      .arg(input.words.area(outline->area()), islandsIn(*outline),
                           input.words.length(outline->shoreLength()));
     return view;

@@ -4,6 +4,7 @@
 #include "app/chart/verdict_now.h"
 #include "app/wording/adding_up.h"
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 #include "core/water/questions/sounding_terms.h"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ QString titleOf(const SurveyDay& day, const soundings::Sounding& sounding,
     constexpr int timeLength = 8;
     const QString name = QString::fromStdString(day.name);
     if (!sounding.time) {
-        return QStringLiteral("%1, no time").arg(name);
+        return wording::Tongue::tr("%1, no time").arg(name);
     }
     return QStringLiteral("%1, %2").arg(
         name, QString::fromStdString(units::isoLocalText(*sounding.time, clock))
@@ -31,18 +32,18 @@ QString titleOf(const SurveyDay& day, const soundings::Sounding& sounding,
 
 QString soundSpeedLabel(const SurveyDay& day, const Words& words) {
     if (!day.sounder.measuresBySound) {
-        return QStringLiteral("speed of sound: not by sound");
+        return wording::Tongue::tr("speed of sound: not by sound");
     }
-    return day.waterTemperature ? QStringLiteral("speed of sound at %1")
+    return day.waterTemperature ? wording::Tongue::tr("speed of sound at %1")
                                       .arg(words.temperature(*day.waterTemperature))
-                                : QStringLiteral("speed of sound: water not known");
+                                : wording::Tongue::tr("speed of sound: water not known");
 }
 
 QString levelLabel(const SurveyDay& day, const soundings::Sounding& sounding, const Words& words) {
     const auto level = day.gauge.levelAt(sounding.time);
-    return level ? QStringLiteral("water level, gauge %1")
+    return level ? wording::Tongue::tr("water level, gauge %1")
                        .arg(words.levelChange(*level - units::WaterLevel()))
-                 : QStringLiteral("water level: gauge not read");
+                 : wording::Tongue::tr("water level: gauge not read");
 }
 
 std::vector<QStringList> termRows(const water::Water& water, const SurveyDay& day,
@@ -51,13 +52,13 @@ std::vector<QStringList> termRows(const water::Water& water, const SurveyDay& da
     const reduction::ReductionTerms terms = water::soundingTerms(water, dayPosition, sounding);
     const std::array amounts{terms.shown.asLength(), terms.soundSpeed, terms.draft, terms.level,
                              terms.dayOffset};
-    const std::array labels{QStringLiteral("shown by the sounder"),
+    const std::array labels{wording::Tongue::tr("shown by the sounder"),
                             soundSpeedLabel(day, words),
-                            QStringLiteral("draft of the transducer"),
+                            wording::Tongue::tr("draft of the transducer"),
                             levelLabel(day, day.soundings[sounding], words),
-                            day.agreedOffset ? QStringLiteral("agreed for this day")
-                                             : QStringLiteral("nothing agreed for this day"),
-                            QStringLiteral("below chart level")};
+                            day.agreedOffset ? wording::Tongue::tr("agreed for this day")
+                                             : wording::Tongue::tr("nothing agreed for this day"),
+                            wording::Tongue::tr("below chart level")};
     const QStringList written = wording::sumWritten(words, amounts);
     std::vector<QStringList> rows;
     for (std::size_t i = 0; i < labels.size(); ++i) {
@@ -88,9 +89,9 @@ std::optional<SoundingView> soundingViewOf(const ViewInput& input, chart::Soundi
         chart::verdictNow(days[day], input.derived.checked->survey.days[day], pick.sounding);
     const bool isByHand = std::ranges::binary_search(days[day].keptByHand, pick.sounding);
     view.verdict = view.held != soundings::Verdict::kept
-                       ? QStringLiteral("set aside: %1").arg(wording::spoken(view.held))
-                   : isByHand ? QStringLiteral("kept by hand")
-                              : QStringLiteral("kept");
+                       ? wording::Tongue::tr("set aside: %1").arg(wording::spoken(view.held))
+                   : isByHand ? wording::Tongue::tr("kept by hand")
+                              : wording::Tongue::tr("kept");
     return view;
 }
 

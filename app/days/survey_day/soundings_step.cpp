@@ -6,6 +6,7 @@
 #include "app/edits/change_survey_day.h"
 #include "app/edits/remove_survey_day.h"
 #include "app/widgets/plain_table.h"
+#include "app/wording/mid_sentence.h"
 #include "app/wording/survey_words.h"
 #include "app/wording/typed_amount.h"
 
@@ -87,15 +88,15 @@ private:
             SurveyDay trial;
             return set(text, trial);
         };
-        return addAmount(
-            {label, help, isRight, whenEmpty, hint}, [this, label, set](const QString& text) {
-                if (const SurveyDay* day = chosen()) {
-                    const SurveyDay before = *day;
-                    edits::changeSurveyDay(context_.open, tr("Set %1").arg(label.toLower()),
-                                           day->id, [&](SurveyDay& d) { set(text, d); });
-                    tellWhatWasDropped(before);
-                }
-            });
+        return addAmount({label, help, isRight, whenEmpty, hint}, [this, label,
+                                                                   set](const QString& text) {
+            if (const SurveyDay* day = chosen()) {
+                const SurveyDay before = *day;
+                edits::changeSurveyDay(context_.open, tr("Set %1").arg(wording::midSentence(label)),
+                                       day->id, [&](SurveyDay& d) { set(text, d); });
+                tellWhatWasDropped(before);
+            }
+        });
     }
 
     /// An agreement that fell away with the level it was made on is never let go in silence.

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/soundings_view.h"
 
+#include "app/wording/counted_words.h"
+#include "app/wording/tongue.h"
+
 namespace days::survey_day {
 
 namespace {
@@ -11,7 +14,7 @@ QString levelOf(const soundings::SurveyDay& day, const Words& words) {
     if (const auto level = day.gauge.constantLevel()) {
         return words.levelChange(*level - units::WaterLevel());
     }
-    return day.gauge.isKnown() ? QStringLiteral("table") : QStringLiteral("not read");
+    return day.gauge.isKnown() ? wording::Tongue::tr("table") : wording::Tongue::tr("not read");
 }
 
 } // namespace
@@ -27,13 +30,14 @@ SoundingsView soundingsViewOf(const ViewInput& input) {
              day.waterTemperature ? input.words.temperature(*day.waterTemperature) : QString()});
     }
     const std::size_t days = input.water.days.size();
-    view.state = days == 0 ? QStringLiteral("none yet")
-                           : QStringLiteral("%1 %2, %3 soundings")
-                                 .arg(days)
-                                 .arg(days == 1 ? QStringLiteral("day") : QStringLiteral("days"),
-                                      Words::count(all));
+    view.state =
+        days == 0
+            ? wording::Tongue::tr("none yet")
+            : QStringLiteral("%1, %2").arg(wording::Tongue::counted("%n days", "%n day", days),
+                                           wording::soundingsCounted(static_cast<qint64>(all)));
     if (const std::size_t byHand = input.water.leadLine.size(); byHand > 0) {
-        view.others = QStringLiteral("and %1 soundings by lead line").arg(Words::count(byHand));
+        view.others = wording::Tongue::counted("and %n soundings by lead line",
+                                               "and %n sounding by lead line", byHand);
     }
     return view;
 }

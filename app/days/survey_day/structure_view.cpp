@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/structure_view.h"
 
+#include "app/wording/tongue.h"
+
 namespace days::survey_day {
 
 namespace {
@@ -11,10 +13,11 @@ QString used(const structure::StructureReport& report, const Words& words) {
     const auto fine = [&words](units::Length rise) {
         return words.fineDepth(units::Depth::fromLength(rise));
     };
-    return QStringLiteral("In use: a drop-off has a slope of %1 somewhere and reaches on down to "
-                          "%2; shelves and flats are gentler than %3. Ground is high or low from "
-                          "%4 above or below what lies within %5. Slope is taken over %6. Pieces "
-                          "below %7 join what surrounds them (%8 did).")
+    return wording::Tongue::tr(
+               "In use: a drop-off has a slope of %1 somewhere and reaches on down to "
+               "%2; shelves and flats are gentler than %3. Ground is high or low from "
+               "%4 above or below what lies within %5. Slope is taken over %6. Pieces "
+               "below %7 join what surrounds them (%8 did).")
         .arg(Words::slope(report.dropOffFrom_percent), Words::slope(report.dropOffDownTo_percent),
              Words::slope(report.gentleBelow_percent), fine(report.highGround),
              words.length(report.broadScale), words.length(report.fineScale),

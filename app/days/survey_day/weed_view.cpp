@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/weed_view.h"
 
+#include "app/wording/counted_words.h"
+#include "app/wording/tongue.h"
 #include "core/geo/path.h"
 
 #include <cmath>
@@ -11,12 +13,14 @@ namespace {
 
 QString growthWords(const weed::WeedMap& map, const wording::Words& words) {
     if (!map.growthLimit) {
-        return QStringLiteral("Without a Secchi depth the map rests on the notes and on what is "
-                              "usual.");
+        return wording::Tongue::tr(
+            "Without a Secchi depth the map rests on the notes and on what is "
+            "usual.");
     }
-    QString text = QStringLiteral("Weed grows down to about %1").arg(words.depth(*map.growthLimit));
+    QString text =
+        wording::Tongue::tr("Weed grows down to about %1").arg(words.depth(*map.growthLimit));
     if (map.growthLimitLow && map.growthLimitHigh) {
-        text += QStringLiteral(" (published relations: %1)")
+        text += wording::Tongue::tr(" (published relations: %1)")
                     .arg(words.depthRange(*map.growthLimitLow, *map.growthLimitHigh));
     }
     return text + '.';
@@ -29,9 +33,9 @@ QString whereOf(const weed::WeedNote& note, const ViewInput& input) {
     }
     const auto corners = input.water.frame->toWater(std::span(note.corners));
     if (note.extent == weed::Extent::line) {
-        return QStringLiteral("%1 of line").arg(input.words.length(geo::lengthOf(corners)));
+        return wording::Tongue::tr("%1 of line").arg(input.words.length(geo::lengthOf(corners)));
     }
-    return QStringLiteral("%1 round %2")
+    return wording::Tongue::tr("%1 round %2")
         .arg(input.words.area(units::Area::squareMetres(std::abs(geo::signedArea_m2(corners)))),
              wording::Words::place(note.place));
 }
@@ -40,13 +44,15 @@ QString whereOf(const weed::WeedNote& note, const ViewInput& input) {
 QString countingWords(const weed::WeedMap& map) {
     QString text;
     if (map.notesOutside > 0) {
-        text += QStringLiteral(" %1 notes lie outside the water and do not count.")
-                    .arg(map.notesOutside);
+        text += ' ' + wording::Tongue::counted("%n notes lie outside the water and do not count.",
+                                               "%n note lies outside the water and does not count.",
+                                               map.notesOutside);
     }
     if (map.notesFaded > 0) {
-        text += QStringLiteral(" %1 of %2 are of earlier years: each counts half for every year.")
-                    .arg(map.notesFaded)
-                    .arg(map.notesUsed);
+        text += ' ' + wording::Tongue::counted(
+                          "%n notes are of earlier years and count half for every year.",
+                          "%n note is of an earlier year and counts half for every year.",
+                          map.notesFaded);
     }
     return text;
 }
@@ -61,21 +67,21 @@ WeedView weedViewOf(const ViewInput& input) {
     }
     for (const weed::WeedNote& note : input.water.weedNotes) {
         const auto growth = weed::nameOf(note.growth);
-        view.notes.push_back(
-            {QString::fromUtf8(growth.data(), static_cast<qsizetype>(growth.size())),
-             note.height && note.growth != weed::Growth::none
-                 ? input.words.depth(units::Depth::fromLength(*note.height))
-                 : QString(),
-             note.seen ? wording::Words::day(*note.seen) : QString(), whereOf(note, input)});
+        view.notes.push_back({wording::Tongue::ofCore(std::string(growth)),
+                              note.height && note.growth != weed::Growth::none
+                                  ? input.words.depth(units::Depth::fromLength(*note.height))
+                                  : QString(),
+                              note.seen ? wording::Words::day(*note.seen) : QString(),
+                              whereOf(note, input)});
     }
     const std::size_t notes = view.notes.size();
-    view.state = notes == 0 ? QStringLiteral("no notes")
-                            : QStringLiteral("%1 %2").arg(notes).arg(
-                                  notes == 1 ? QStringLiteral("note") : QStringLiteral("notes"));
+    view.state = notes == 0 ? wording::Tongue::tr("no notes")
+                            : wording::notesCounted(static_cast<qint64>(notes));
     if (const auto& map = input.derived.weed) {
         view.growth = growthWords(*map, input.words);
         if (map->growthLimit) {
-            view.state += QStringLiteral(", weed to %1").arg(input.words.depth(*map->growthLimit));
+            view.state +=
+                wording::Tongue::tr(", weed to %1").arg(input.words.depth(*map->growthLimit));
         }
         view.growth += countingWords(*map);
     }

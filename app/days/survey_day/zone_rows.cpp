@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/survey_day/zone_rows.h"
 
+#include "app/wording/tongue.h"
 #include "app/wording/zone_words.h"
 #include "core/geo/path.h"
 
@@ -23,8 +24,8 @@ bool hasEdge(const structure::Zone& zone) {
 } // namespace
 
 QStringList zoneColumns() {
-    return {QStringLiteral("Zone"), QStringLiteral("Depths"), QStringLiteral("Size"),
-            QStringLiteral("Trust")};
+    return {wording::Tongue::tr("Zone"), wording::Tongue::tr("Depths"), wording::Tongue::tr("Size"),
+            wording::Tongue::tr("Trust")};
 }
 
 std::vector<QStringList> zoneRows(const structure::ZoneMap& map, const wording::Words& words) {
@@ -47,15 +48,15 @@ QString zoneCard(const structure::ZoneMap& map, int number, const wording::Words
     QString text = QStringLiteral("%1: %2").arg(QString::fromStdString(zone.name),
                                                 words.areaInBoth(zone.area));
     if (hasEdge(zone)) {
-        text += QStringLiteral("; edge %1").arg(words.length(zone.edgeLength));
+        text += wording::Tongue::tr("; edge %1").arg(words.length(zone.edgeLength));
         const units::Length atBank = lengthOf(zone.shoreTops);
         if (atBank / zone.edgeLength > 0.99) {
-            text += QStringLiteral(", all along the bank");
+            text += wording::Tongue::tr(", all along the bank");
         } else if (atBank.inMetres() >= 1.0) {
-            text += QStringLiteral(", of it %1 along the bank").arg(words.length(atBank));
+            text += wording::Tongue::tr(", of it %1 along the bank").arg(words.length(atBank));
         }
     }
-    return text + QStringLiteral("; depths on average within %1.")
+    return text + wording::Tongue::tr("; depths on average within %1.")
                       .arg(words.plusMinus(units::Depth::metres(zone.meanTrust_m)));
 }
 

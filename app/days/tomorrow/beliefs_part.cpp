@@ -5,6 +5,7 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/widgets/ink_roles.h"
 #include "app/widgets/interval_bar.h"
+#include "app/wording/tongue.h"
 
 #include <QLabel>
 #include <QLayout>
@@ -45,7 +46,8 @@ DayStepLine BeliefsPart::refresh() {
         if (isKnown && planned->beliefs[i].log) {
             const auto& log = *planned->beliefs[i].log;
             bars.push_back({factorTitle(planned->beliefs[i].kind), log.times, log.low, log.high,
-                            QStringLiteral("×%1").arg(log.times, 0, 'f', 2), true});
+                            QStringLiteral("×%1").arg(wording::Tongue::number(log.times, 2)),
+                            true});
             most = std::max(most, log.high);
         }
     }

@@ -5,6 +5,7 @@
 #include "app/edits/set_plan.h"
 #include "app/widgets/wind_dial.h"
 #include "app/wording/cautions.h"
+#include "app/wording/tongue.h"
 #include "app/wording/typed_amount.h"
 #include "core/marks/overnight.h"
 #include "core/units/written_time.h"
@@ -113,7 +114,7 @@ private:
     void addDay() {
         day_ = new QDateEdit(this);
         day_->setCalendarPopup(true);
-        day_->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
+        day_->setDisplayFormat(wording::Tongue::tr("ddd d MMM yyyy"));
         addField(tr("Day"), day_, tr("The day you will be on the water"));
         connect(day_, &QDateEdit::dateChanged, this, [this](QDate date) {
             set(tr("Set day"), [&](marks::ExpectedDay& day) { day.day = fromDate(date); });

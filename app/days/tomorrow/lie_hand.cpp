@@ -6,6 +6,7 @@
 #include "app/edits/lay_by_hand.h"
 #include "app/edits/pin_mark.h"
 #include "app/wording/cautions.h"
+#include "app/wording/tongue.h"
 #include "core/acts/plan.h"
 
 #include <algorithm>
@@ -51,11 +52,11 @@ QString actName(LiePart::Kind kind) {
     case LiePart::Kind::boat:
         break;
     case LiePart::Kind::bow:
-        return QObject::tr("Lay bow anchor");
+        return wording::Tongue::tr("Lay bow anchor");
     case LiePart::Kind::stern:
-        return QObject::tr("Lay stern anchor");
+        return wording::Tongue::tr("Lay stern anchor");
     case LiePart::Kind::bait:
-        return QObject::tr("Lay bait");
+        return wording::Tongue::tr("Lay bait");
     }
     return {};
 }
@@ -135,7 +136,7 @@ void LieHand::hold(const LiePart& part, geo::WaterPoint at) {
     if (mark) {
         lie.breaks = wording::cautionsOf(ofTheHand(*mark), words);
     } else {
-        lie.cannot = QString::fromStdString(mark.error().sentence());
+        lie.cannot = wording::Tongue::sentence(mark.error());
     }
     context_.chart.setTried(std::move(lie));
 }

@@ -14,6 +14,7 @@
 #include "app/wording/cautions.h"
 #include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
+#include "app/wording/tongue.h"
 #include "core/water/document/known_marks.h"
 
 #include <QLabel>
@@ -133,8 +134,8 @@ private:
         double most = 1.0;
         for (const marks::Factor& factor : weighty(mark)) {
             rows.push_back({factorTitle(factor.kind), factor.times, factor.times, factor.times,
-                            QStringLiteral("×%1").arg(factor.times, 0, 'f', 2), true,
-                            wording::said(factor.because, words())});
+                            QStringLiteral("×%1").arg(wording::Tongue::number(factor.times, 2)),
+                            true, wording::said(factor.because, words())});
             most = std::max(most, factor.times);
         }
         bars_->setRows(std::move(rows), most);
@@ -186,12 +187,13 @@ QString oldPlanWords(const DayContext& context) {
         return {};
     }
     if (open.isBeingMade()) {
-        return QObject::tr("Older than your last change: being worked out anew.");
+        return wording::Tongue::tr("Older than your last change: being worked out anew.");
     }
-    return open.whyNoPlan() ? QObject::tr("Older than your last change, and cannot be worked out "
-                                          "anew: %1.")
-                                  .arg(QString::fromStdString(open.whyNoPlan()->sentence()))
-                            : QObject::tr("Older than your last change.");
+    return open.whyNoPlan()
+               ? wording::Tongue::tr("Older than your last change, and cannot be worked out "
+                                     "anew: %1.")
+                     .arg(wording::Tongue::sentence(*open.whyNoPlan()))
+               : wording::Tongue::tr("Older than your last change.");
 }
 
 geo::LonLat pinnedPlaceOf(const water::Water& water, const marks::Mark& mark) {

@@ -2,6 +2,7 @@
 #include "app/days/tomorrow/own_water_view.h"
 
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 #include "core/water/questions/banned_extent.h"
 #include "core/water/questions/locate.h"
 #include "core/water/steps/near_place.h"
@@ -37,7 +38,7 @@ TypedPlace lookedUp(const water::Water& water, const water::Derived& derived, ge
     const geo::WaterPoint at = water.frame->toWater(place);
     if (derived.outline && !derived.outline->contains(at)) {
         const units::Length off = geo::courseBetween(water.frame->centre(), place).distance;
-        return {false, QStringLiteral("On no water of this chart: %1 from its middle.")
+        return {false, wording::Tongue::tr("On no water of this chart: %1 from its middle.")
                            .arg(words.length(off))};
     }
     QStringList parts;
@@ -45,9 +46,9 @@ TypedPlace lookedUp(const water::Water& water, const water::Derived& derived, ge
         parts += near;
     }
     if (const auto depth = water::depthThatDay(water, derived, at)) {
-        parts += QStringLiteral("%1 deep that day").arg(words.depth(*depth));
+        parts += wording::Tongue::tr("%1 deep that day").arg(words.depth(*depth));
     } else if (derived.drawn) {
-        parts += QStringLiteral("dry that day");
+        parts += wording::Tongue::tr("dry that day");
     }
     return {true, parts.join(QStringLiteral("; "))};
 }
@@ -63,7 +64,7 @@ std::vector<QStringList> ownMarkRows(const water::Water& water, const water::Der
         const auto depth = water::depthThatDay(water, derived, at);
         rows.push_back({calledAt(water, mark.name, at, words),
                         depth           ? words.depth(*depth)
-                        : derived.drawn ? QStringLiteral("no water that day")
+                        : derived.drawn ? wording::Tongue::tr("no water that day")
                                         : QString()});
     }
     return rows;

@@ -2,6 +2,8 @@
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/edits/set_plan.h"
+#include "app/wording/mid_sentence.h"
+#include "app/wording/tongue.h"
 #include "app/wording/typed_amount.h"
 
 #include <QComboBox>
@@ -25,13 +27,23 @@ struct TackleLength {
 };
 
 constexpr std::array tackleLengths{
-    TackleLength{"Cast", "How far the farthest bait goes", &marks::Tackle::cast, 5.0, 100.0},
-    TackleLength{"Bow rope", "What there is on board", &marks::Tackle::bowRope, 5.0, 200.0},
-    TackleLength{"Stern rope", "What there is on board", &marks::Tackle::sternRope, 5.0, 200.0},
-    TackleLength{"Boat length", "Bow to stern", &marks::Tackle::boatLength, 2.0, 12.0},
-    TackleLength{"Bow height", "Rope fairlead above the water", &marks::Tackle::bowHeight, 0.0,
-                 2.0},
-    TackleLength{"Over-depth", "Stop knot set deeper than the water by this",
+    TackleLength{QT_TRANSLATE_NOOP("wording", "Cast"),
+                 QT_TRANSLATE_NOOP("wording", "How far the farthest bait goes"),
+                 &marks::Tackle::cast, 5.0, 100.0},
+    TackleLength{QT_TRANSLATE_NOOP("wording", "Bow rope"),
+                 QT_TRANSLATE_NOOP("wording", "What there is on board"), &marks::Tackle::bowRope,
+                 5.0, 200.0},
+    TackleLength{QT_TRANSLATE_NOOP("wording", "Stern rope"),
+                 QT_TRANSLATE_NOOP("wording", "What there is on board"), &marks::Tackle::sternRope,
+                 5.0, 200.0},
+    TackleLength{QT_TRANSLATE_NOOP("wording", "Boat length"),
+                 QT_TRANSLATE_NOOP("wording", "Bow to stern"), &marks::Tackle::boatLength, 2.0,
+                 12.0},
+    TackleLength{QT_TRANSLATE_NOOP("wording", "Bow height"),
+                 QT_TRANSLATE_NOOP("wording", "Rope fairlead above the water"),
+                 &marks::Tackle::bowHeight, 0.0, 2.0},
+    TackleLength{QT_TRANSLATE_NOOP("wording", "Over-depth"),
+                 QT_TRANSLATE_NOOP("wording", "Stop knot set deeper than the water by this"),
                  &marks::Tackle::overDepth, 0.0, 3.0}};
 
 class TackleStep : public DayStep {
@@ -77,7 +89,7 @@ public:
                                         ? words().fineDepth(units::Depth::fromLength(length))
                                         : words().length(length));
         }
-        scope_->showAmount(QString::number(tackle.scope, 'g', 3));
+        scope_->showAmount(wording::Tongue::shortNumber(tackle.scope, 2));
         speed_->showAmount(words().speed(tackle.boatSpeed));
         anchors_->setCurrentIndex(tackle.toOneAnchor ? 1 : 0);
         setWords(limit_, rodLimitWords(tackle, water().houseRules));
@@ -98,18 +110,18 @@ private:
             return isInRange ? length : std::nullopt;
         };
         const wording::Words metric;
-        lengths_.push_back(
-            addAmount({tr(one.label),
-                       tr(one.help),
-                       [lengthOf](const QString& text) { return lengthOf(text).has_value(); },
-                       {},
-                       tr("a length from %1 to %2, such as 12ft or 3.6 m")
-                           .arg(metric.length(Length::metres(one.least_m)),
-                                metric.length(Length::metres(one.most_m)))},
-                      [this, lengthOf, one](const QString& text) {
-                          set(tr("Set %1").arg(tr(one.label).toLower()),
-                              [&](marks::Tackle& tackle) { tackle.*one.member = *lengthOf(text); });
-                      }));
+        lengths_.push_back(addAmount(
+            {wording::Tongue::tr(one.label),
+             wording::Tongue::tr(one.help),
+             [lengthOf](const QString& text) { return lengthOf(text).has_value(); },
+             {},
+             tr("a length from %1 to %2, such as 12ft or 3.6 m")
+                 .arg(metric.length(Length::metres(one.least_m)),
+                      metric.length(Length::metres(one.most_m)))},
+            [this, lengthOf, one](const QString& text) {
+                set(tr("Set %1").arg(wording::midSentence(wording::Tongue::tr(one.label))),
+                    [&](marks::Tackle& tackle) { tackle.*one.member = *lengthOf(text); });
+            }));
     }
 
     static std::optional<double> scopeOf(const QString& text) {

@@ -2,10 +2,12 @@
 #include "app/days/tomorrow/tomorrow_view.h"
 
 #include "app/wording/belief_words.h"
+#include "app/wording/counted_words.h"
 #include "app/wording/lie_words.h"
 #include "app/wording/planned_words.h"
 #include "app/wording/reasons.h"
 #include "app/wording/spoken_names.h"
+#include "app/wording/tongue.h"
 #include "app/wording/zone_words.h"
 #include "core/light/clock_and_sun.h"
 #include "core/marks/beliefs.h"
@@ -33,7 +35,7 @@ QString capitalised(const QString& words) {
 
 QString clockTime(const std::optional<units::Moment>& moment, const units::Clock& clock) {
     return moment ? QString::fromStdString(units::timeOfDayText(*moment, clock))
-                  : QStringLiteral("none");
+                  : wording::Tongue::tr("none");
 }
 
 const marks::Mark* markRanked(const water::PlannedDay& day, int rank) {
@@ -48,10 +50,10 @@ QString timeOfDay(std::chrono::seconds sinceMidnight) {
 }
 
 QString conditionsLine(const marks::ExpectedDay& day, const Words& words) {
-    return QStringLiteral("%1, %2 to %3, %4")
+    return wording::Tongue::tr("%1, %2 to %3, %4")
         .arg(Words::day(day.day), timeOfDay(day.start),
              timeOfDay(day.end) +
-                 (marks::isOvernight(day) ? QObject::tr(" the next day") : QString()),
+                 (marks::isOvernight(day) ? wording::Tongue::tr(" the next day") : QString()),
              wording::windsOf(day, words));
 }
 
@@ -65,17 +67,21 @@ QString clockQuestion(const water::Water& water) {
         return {};
     }
     const double hours = std::chrono::duration<double, std::ratio<3600>>(ahead).count();
-    return QStringLiteral("The sun over this water is %1 h %2 this clock. Is %3 its time zone?")
-        .arg(std::fabs(hours), 0, 'f', 1)
-        .arg(hours > 0.0 ? QStringLiteral("behind") : QStringLiteral("ahead of"),
+    return (hours > 0.0
+                ? wording::Tongue::tr("The sun over this water is %1 h behind this clock. Is "
+                                      "%2 its time zone?")
+                : wording::Tongue::tr("The sun over this water is %1 h ahead of this clock. "
+                                      "Is %2 its time zone?"))
+        .arg(wording::Tongue::number(std::fabs(hours), 1),
              QString::fromStdString(water.clock.zone()));
 }
 
 QString beaufortWords(units::Speed wind) {
     const int force = wind::beaufortForce(wind);
-    return QStringLiteral("Force %1, %2: %3")
+    return wording::Tongue::tr("Force %1, %2: %3")
         .arg(force)
-        .arg(fromView(wind::beaufortName(force)), fromView(wind::beaufortOnTheWater(force)));
+        .arg(wording::Tongue::ofCore(std::string(wind::beaufortName(force))),
+             wording::Tongue::ofCore(std::string(wind::beaufortOnTheWater(force))));
 }
 
 int rodsAllowed(const marks::Tackle& tackle, const logbook::HouseRules& rules) {
@@ -85,21 +91,20 @@ int rodsAllowed(const marks::Tackle& tackle, const logbook::HouseRules& rules) {
 QString tackleLine(const marks::Tackle& tackle, const logbook::HouseRules& rules,
                    const Words& words) {
     const int rods = rodsAllowed(tackle, rules);
-    return QStringLiteral("%1 %2, %3scope %4, cast %5")
-        .arg(rods)
-        .arg(rods == 1 ? QStringLiteral("rod") : QStringLiteral("rods"),
-             tackle.toOneAnchor ? QStringLiteral("one anchor, ") : QString())
-        .arg(tackle.scope, 0, 'g', 3)
-        .arg(words.length(tackle.cast));
+    return (tackle.toOneAnchor ? wording::Tongue::tr("%1, one anchor, scope %2, cast %3")
+                               : wording::Tongue::tr("%1, scope %2, cast %3"))
+        .arg(wording::rodsCounted(rods), wording::Tongue::shortNumber(tackle.scope, 2),
+             words.length(tackle.cast));
 }
 
 QString rodLimitWords(const marks::Tackle& tackle, const logbook::HouseRules& rules) {
     if (!rules.rodLimit) {
         return {};
     }
-    QString text = QStringLiteral("House rules: at most %1 rods a boat.").arg(*rules.rodLimit);
+    QString text = wording::Tongue::tr("House rules: at most %1 rods a boat.").arg(*rules.rodLimit);
     if (tackle.rods > *rules.rodLimit) {
-        text += QStringLiteral(" Planned with %1, not %2.").arg(*rules.rodLimit).arg(tackle.rods);
+        text +=
+            wording::Tongue::tr(" Planned with %1, not %2.").arg(*rules.rodLimit).arg(tackle.rods);
     }
     return text;
 }
@@ -107,29 +112,29 @@ QString rodLimitWords(const marks::Tackle& tackle, const logbook::HouseRules& ru
 QString factorTitle(FactorKind kind) {
     switch (kind) {
     case FactorKind::depth:
-        return QStringLiteral("depth in your bands");
+        return wording::Tongue::tr("depth in your bands");
     case FactorKind::dropOff:
-        return QStringLiteral("drop-off in reach");
+        return wording::Tongue::tr("drop-off in reach");
     case FactorKind::weedEdge:
-        return QStringLiteral("weed edge in reach");
+        return wording::Tongue::tr("weed edge in reach");
     case FactorKind::feature:
-        return QStringLiteral("humps and holes");
+        return wording::Tongue::tr("humps and holes");
     case FactorKind::windward:
-        return QStringLiteral("wind blows on to it");
+        return wording::Tongue::tr("wind blows on to it");
     case FactorKind::shelter:
-        return QStringLiteral("waves");
+        return wording::Tongue::tr("waves");
     case FactorKind::record:
-        return QStringLiteral("catches here");
+        return wording::Tongue::tr("catches here");
     case FactorKind::lessTried:
-        return QStringLiteral("seldom fished");
+        return wording::Tongue::tr("seldom fished");
     case FactorKind::trust:
-        return QStringLiteral("depth well known");
+        return wording::Tongue::tr("depth well known");
     case FactorKind::bottom:
-        return QStringLiteral("kind of bottom");
+        return wording::Tongue::tr("kind of bottom");
     case FactorKind::hour:
-        return QStringLiteral("hours of the day");
+        return wording::Tongue::tr("hours of the day");
     case FactorKind::bestOfMany:
-        return QStringLiteral("best of many");
+        return wording::Tongue::tr("best of many");
     }
     return {};
 }
@@ -137,32 +142,35 @@ QString factorTitle(FactorKind kind) {
 QString factorMeaning(FactorKind kind) {
     switch (kind) {
     case FactorKind::depth:
-        return QStringLiteral("How much of the water within a cast has a depth you want to fish.");
+        return wording::Tongue::tr(
+            "How much of the water within a cast has a depth you want to fish.");
     case FactorKind::dropOff:
-        return QStringLiteral("How much edge of a drop-off lies within a cast.");
+        return wording::Tongue::tr("How much edge of a drop-off lies within a cast.");
     case FactorKind::weedEdge:
-        return QStringLiteral("How much edge of weed lies within a cast.");
+        return wording::Tongue::tr("How much edge of weed lies within a cast.");
     case FactorKind::feature:
-        return capitalised(wording::allOf(structure::KindFamily::feature)) +
-               QStringLiteral(" within a cast.");
+        return wording::Tongue::tr("%1 within a cast.")
+            .arg(capitalised(wording::allOf(structure::KindFamily::feature)));
     case FactorKind::windward:
-        return QStringLiteral("Rippled water goes before calm, the more the farther right; against "
-                              "the liking for calm it says which waves you like best.");
+        return wording::Tongue::tr(
+            "Rippled water goes before calm, the more the farther right; against "
+            "the liking for calm it says which waves you like best.");
     case FactorKind::shelter:
-        return QStringLiteral("Calm water goes before rippled, the more the farther right; against "
-                              "the liking for ripple it says which waves you like best.");
+        return wording::Tongue::tr(
+            "Calm water goes before rippled, the more the farther right; against "
+            "the liking for ripple it says which waves you like best.");
     case FactorKind::record:
-        return QStringLiteral("What your log says of the place: fish and blanks alike.");
+        return wording::Tongue::tr("What your log says of the place: fish and blanks alike.");
     case FactorKind::lessTried:
-        return QStringLiteral("Places of which the log knows little, so that you learn more.");
+        return wording::Tongue::tr("Places of which the log knows little, so that you learn more.");
     case FactorKind::trust:
-        return QStringLiteral("Places where the depth is sounded rather than guessed.");
+        return wording::Tongue::tr("Places where the depth is sounded rather than guessed.");
     case FactorKind::bottom:
-        return QStringLiteral("What your log says of the kind of bottom.");
+        return wording::Tongue::tr("What your log says of the kind of bottom.");
     case FactorKind::hour:
-        return QStringLiteral("What your log says of the hours planned.");
+        return wording::Tongue::tr("What your log says of the hours planned.");
     case FactorKind::bestOfMany:
-        return QStringLiteral("What looks best of many places looks better than it is.");
+        return wording::Tongue::tr("What looks best of many places looks better than it is.");
     }
     return {};
 }
@@ -175,9 +183,9 @@ QString beliefRow(const marks::BeliefRecord& record, bool hasLog) {
 QString weightTitle(FactorKind kind) {
     switch (kind) {
     case FactorKind::windward:
-        return QStringLiteral("liking for ripple");
+        return wording::Tongue::tr("liking for ripple");
     case FactorKind::shelter:
-        return QStringLiteral("liking for calm");
+        return wording::Tongue::tr("liking for calm");
     default:
         return factorTitle(kind);
     }
@@ -186,11 +194,11 @@ QString weightTitle(FactorKind kind) {
 QString likedWavesWords(const marks::Weights& weights, const Words& words) {
     const marks::WaveLiking liking = marks::waveLikingOf(weights);
     if (!(liking.weight > 0.0)) {
-        return QStringLiteral("Waves do not count for you, while they are not too rough.");
+        return wording::Tongue::tr("Waves do not count for you, while they are not too rough.");
     }
-    return liking.ripple > 0.0 ? QStringLiteral("You like waves of about %1 best.")
+    return liking.ripple > 0.0 ? wording::Tongue::tr("You like waves of about %1 best.")
                                      .arg(words.lengthTo(marks::bestWaves(liking.ripple), 2))
-                               : QStringLiteral("You like it as calm as can be.");
+                               : wording::Tongue::tr("You like it as calm as can be.");
 }
 
 QString weightsLine(const marks::Weights& weights) {
@@ -201,28 +209,30 @@ QString weightsLine(const marks::Weights& weights) {
     for (const FactorKind kind : kinds) {
         if (weights.of(kind) > 0.0 && names.size() < 3) {
             names +=
-                fromView(marks::nameOf(kind)).replace('_', kind == FactorKind::dropOff ? '-' : ' ');
+                wording::Tongue::ofCore(fromView(marks::nameOf(kind))
+                                            .replace('_', kind == FactorKind::dropOff ? '-' : ' ')
+                                            .toStdString());
         }
     }
-    return names.isEmpty() ? QStringLiteral("nothing: all marks are equal")
+    return names.isEmpty() ? wording::Tongue::tr("nothing: all marks are equal")
                            : names.join(QStringLiteral(", "));
 }
 
 QString markTitle(const marks::Mark& mark, const Words& words) {
     const QString called = wording::calledBy(mark, words);
-    return called.isEmpty() ? QStringLiteral("Mark %1").arg(mark.rank) : called;
+    return called.isEmpty() ? wording::Tongue::tr("Mark %1").arg(mark.rank) : called;
 }
 
 std::vector<QStringList> markRows(const water::PlannedDay& day, const Words& words) {
     std::vector<QStringList> rows;
     for (const marks::Mark& mark : day.marks) {
-        rows.push_back({QStringLiteral("%1  %2%3")
-                            .arg(mark.rank)
-                            .arg(markTitle(mark, words),
-                                 (mark.isPinned ? QStringLiteral(", own") : QString()) +
-                                     (mark.toLearn ? QStringLiteral(", to learn") : QString())),
-                        words.depth(mark.depth) + ' ' + words.plusMinus(mark.trust),
-                        scoreWords(mark)});
+        rows.push_back(
+            {QStringLiteral("%1  %2%3")
+                 .arg(mark.rank)
+                 .arg(markTitle(mark, words),
+                      (mark.isPinned ? wording::Tongue::tr(", own") : QString()) +
+                          (mark.toLearn ? wording::Tongue::tr(", to learn") : QString())),
+             words.depth(mark.depth) + ' ' + words.plusMinus(mark.trust), scoreWords(mark)});
     }
     return rows;
 }
@@ -233,25 +243,27 @@ bool isWorthTelling(const marks::Factor& factor) {
 }
 
 QString scoreWords(const marks::Mark& mark) {
-    const QString times = QStringLiteral("×%1").arg(mark.score, 0, 'f', 2);
-    return mark.expected
-               ? QStringLiteral("%1  %2").arg(mark.expected->per10RodHours, 0, 'f', 1).arg(times)
-               : times;
+    const QString times = QStringLiteral("×") + wording::Tongue::number(mark.score, 2);
+    return mark.expected ? QStringLiteral("%1  %2").arg(
+                               wording::Tongue::number(mark.expected->per10RodHours, 1), times)
+                         : times;
 }
 
 QString expectedWords(const marks::Mark& mark) {
     if (!mark.expected) {
-        return QStringLiteral("%1 times what the water gives on average, by your beliefs alone.")
-            .arg(mark.score, 0, 'f', 2);
+        return wording::Tongue::tr(
+                   "%1 times what the water gives on average, by your beliefs alone.")
+            .arg(wording::Tongue::number(mark.score, 2));
     }
     const QString words =
-        QStringLiteral("%1 fish in 10 rod-hours to be expected, between %2 and %3 (80 %); %4 times "
-                       "the water's mean.")
-            .arg(mark.expected->per10RodHours, 0, 'f', 1)
-            .arg(mark.expected->low, 0, 'f', 1)
-            .arg(mark.expected->high, 0, 'f', 1)
-            .arg(mark.score, 0, 'f', 2);
-    return mark.toLearn ? words + QStringLiteral(" On the list in order to learn.") : words;
+        wording::Tongue::tr(
+            "%1 fish in 10 rod-hours to be expected, between %2 and %3 (80 %); %4 times "
+            "the water's mean.")
+            .arg(wording::Tongue::number(mark.expected->per10RodHours, 1))
+            .arg(wording::Tongue::number(mark.expected->low, 1))
+            .arg(wording::Tongue::number(mark.expected->high, 1))
+            .arg(wording::Tongue::number(mark.score, 2));
+    return mark.toLearn ? words + wording::Tongue::tr(" On the list in order to learn.") : words;
 }
 
 std::vector<marks::Factor> weighty(const marks::Mark& mark) {
@@ -281,38 +293,38 @@ std::vector<QStringList> anchorRows(const marks::Mark& mark,
     std::vector<QStringList> rows;
     const auto add = [&](QString name, const anchoring::Anchor& anchor) {
         if (anchor.isByHand) {
-            name += QStringLiteral(", by hand");
+            name += wording::Tongue::tr(", by hand");
         }
         rows.push_back(
             {frame ? QStringLiteral("%1  %2").arg(name, Words::place(frame->toEarth(anchor.place)))
                    : name,
              words.depth(anchor.depth), words.length(anchor.rope)});
     };
-    add(QStringLiteral("bow"), mark.anchors.bow);
+    add(wording::Tongue::tr("bow"), mark.anchors.bow);
     if (mark.anchors.stern) {
-        add(QStringLiteral("stern"), *mark.anchors.stern);
+        add(wording::Tongue::tr("stern"), *mark.anchors.stern);
     }
     return rows;
 }
 
 QString ropesLine(const marks::Mark& mark, const Words& words) {
     const QString bow = words.length(mark.anchors.bow.rope);
-    const QString ropes = mark.anchors.stern
-                              ? QObject::tr("mark %1: bow %2, stern %3")
-                                    .arg(mark.rank)
-                                    .arg(bow, words.length(mark.anchors.stern->rope))
-                              : QObject::tr("mark %1: one anchor, %2").arg(mark.rank).arg(bow);
-    return mark.isLaidByHand() ? ropes + QObject::tr(", laid by hand") : ropes;
+    const QString ropes =
+        mark.anchors.stern ? wording::Tongue::tr("mark %1: bow %2, stern %3")
+                                 .arg(mark.rank)
+                                 .arg(bow, words.length(mark.anchors.stern->rope))
+                           : wording::Tongue::tr("mark %1: one anchor, %2").arg(mark.rank).arg(bow);
+    return mark.isLaidByHand() ? ropes + wording::Tongue::tr(", laid by hand") : ropes;
 }
 
 QString lieWords(const marks::Mark& mark, const Words& words) {
     if (!mark.anchors.stern) {
-        return QStringLiteral("Bow to %1. Drop the bow anchor and fall back on %2 of rope. %3 "
-                              "Ropes are worked out from depth plus bow height.")
+        return wording::Tongue::tr("Bow to %1. Drop the bow anchor and fall back on %2 of rope. %3 "
+                                   "Ropes are worked out from depth plus bow height.")
             .arg(Words::bearing(mark.anchors.lie.heading), words.length(mark.anchors.bow.rope),
                  wording::swingOf(mark, words));
     }
-    return QStringLiteral(
+    return wording::Tongue::tr(
                "Bow to %1. Drop the bow anchor, fall back on %2 of rope, lower the "
                "stern anchor, haul in to %3. Ropes are worked out from depth plus bow height.")
         .arg(Words::bearing(mark.anchors.lie.heading), words.length(mark.anchors.fallBackRope),
@@ -327,7 +339,7 @@ std::vector<QStringList> rodRows(const marks::Mark& mark, const Words& words) {
             name += QStringLiteral("  ") + wording::spoken(*rod.over);
         }
         if (rod.isByHand) {
-            name += QStringLiteral(", by hand");
+            name += wording::Tongue::tr(", by hand");
         }
         rows.push_back({name, Words::bearing(rod.bearing), words.length(rod.distance),
                         words.depth(rod.depth), words.depth(rod.stopKnot)});
@@ -353,19 +365,18 @@ std::vector<QStringList> dayRows(const water::PlannedDay& day, const units::Cloc
 QString dayLine(const water::PlannedDay& day, const Words& words) {
     const std::size_t count = day.day.stops.size();
     if (count == 0) {
-        return QStringLiteral("no stops");
+        return wording::Tongue::tr("no stops");
     }
     const double hours = std::chrono::duration<double, std::ratio<3600>>(
                              day.day.stops.back().leave - day.day.stops.front().arrive)
                              .count();
-    return QStringLiteral("%1 %2, %3, %4")
-        .arg(count)
-        .arg(count == 1 ? QStringLiteral("mark") : QStringLiteral("marks"), Words::hours(hours),
+    return QStringLiteral("%1, %2, %3")
+        .arg(wording::marksCounted(static_cast<qint64>(count)), Words::hours(hours),
              words.length(day.day.moves));
 }
 
 QString lightWords(const light::SunTimes& light, const units::Clock& clock) {
-    return QStringLiteral("First light %1, sunrise %2, sunset %3, dark %4.")
+    return wording::Tongue::tr("First light %1, sunrise %2, sunset %3, dark %4.")
         .arg(clockTime(light.civilDawn, clock), clockTime(light.sunrise, clock),
              clockTime(light.sunset, clock), clockTime(light.civilDusk, clock));
 }

@@ -4,6 +4,7 @@
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/edits/set_plan.h"
+#include "app/wording/tongue.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -57,7 +58,7 @@ public:
             const QSignalBlocker quiet(sliders_[i]);
             const double weight = weights.of(marks::allFactorKinds[i]);
             sliders_[i]->setValue(static_cast<int>(std::lround(weight * ticksPerWeight)));
-            numbers_[i]->setText(QString::number(weight, 'f', 2));
+            numbers_[i]->setText(wording::Tongue::number(weight, 2));
         }
         setWords(liked_, likedWavesWords(weights, words()));
         const QSignalBlocker quiet(try_);
@@ -96,7 +97,8 @@ private:
         sliders_.push_back(slider);
         numbers_.push_back(number);
         connect(slider, &QSlider::valueChanged, this, [this, number](int ticks) {
-            number->setText(QString::number(static_cast<double>(ticks) / ticksPerWeight, 'f', 2));
+            number->setText(
+                wording::Tongue::number(static_cast<double>(ticks) / ticksPerWeight, 2));
             keep();
         });
     }

@@ -332,7 +332,7 @@ TEST(WeedView, TellsWhatWasDrawnWhenAndWhatFades) {
     EXPECT_EQ(view.notes[0][3], "300 m of line");
     EXPECT_EQ(view.notes[1][2], "");
     EXPECT_TRUE(view.notes[1][3].startsWith("1.0 ha round ")) << view.notes[1][3].toStdString();
-    EXPECT_TRUE(view.growth.contains("1 of 2 are of earlier years")) << view.growth.toStdString();
+    EXPECT_TRUE(view.growth.contains("1 note is of an earlier year")) << view.growth.toStdString();
 }
 
 TEST(SectionsView, HasACardForEveryRow) {
