@@ -1096,10 +1096,6 @@
         <translation>Krautnotizen werden gelesen</translation>
     </message>
     <message>
-        <source>give rows of lon, lat, kind (none, thin, thick) and height_m</source>
-        <translation>Zeilen mit lon, lat, kind (none, thin, thick) und height_m geben</translation>
-    </message>
-    <message>
         <source>{} x {} (first: line {} '{}')</source>
         <translation>{} x {} (zuerst: Zeile {} „{}“)</translation>
     </message>
@@ -3290,6 +3286,18 @@
     <message>
         <source>B-12 soundings</source>
         <translation>B-12-Lotungen</translation>
+    </message>
+    <message>
+        <source>give rows of lon, lat, kind (none, thin, thick), height_m and seen (2026-08-20)</source>
+        <translation>Zeilen mit lon, lat, kind (none, thin, thick), height_m und seen (2026-08-20) geben</translation>
+    </message>
+    <message>
+        <source>a line or an area of weed belongs to no note</source>
+        <translation>eine Linie oder Fläche von Kraut gehört zu keiner Notiz</translation>
+    </message>
+    <message>
+        <source>a line or an area of weed has too few corners</source>
+        <translation>eine Linie oder Fläche von Kraut hat zu wenige Ecken</translation>
     </message>
 </context>
 </TS>

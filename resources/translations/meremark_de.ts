@@ -4742,10 +4742,6 @@
         <translation>Weiter: das Blatt.</translation>
     </message>
     <message>
-        <source> (Escape when done).</source>
-        <translation> (Esc, wenn fertig).</translation>
-    </message>
-    <message>
         <source>Turn the wind</source>
         <translation>Wind drehen</translation>
     </message>
@@ -6577,6 +6573,42 @@
         <source>Season</source>
         <comment>the step: its months, and a page of them</comment>
         <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>On the chart: full is thick, half thin, empty none; pale is of earlier years.</source>
+        <translation>Auf der Karte: voll ist dicht, halb dünn, leer keines; blass ist aus früheren Jahren.</translation>
+    </message>
+    <message>
+        <source>The day on which you met it; what was seen in earlier years counts less</source>
+        <translation>Der Tag, an dem es gefunden wurde; was in früheren Jahren gesehen wurde, zählt weniger</translation>
+    </message>
+    <message>
+        <source>a day like 20.8.2026 or 2026-08-20, or nothing</source>
+        <translation>ein Tag wie 20.8.2026 oder 2026-08-20, oder nichts</translation>
+    </message>
+    <message>
+        <source>%1 of line</source>
+        <translation>Linie von %1</translation>
+    </message>
+    <message>
+        <source>%1 round %2</source>
+        <translation>%1 um %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n notes are of earlier years and count half for every year.</source>
+        <comment>%n note is of an earlier year and counts half for every year.</comment>
+        <translation>
+            <numerusform>%n Notiz ist aus einem früheren Jahr und zählt je Jahr die Hälfte.</numerusform>
+            <numerusform>%n Notizen sind aus früheren Jahren und zählen je Jahr die Hälfte.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> (or with arrows and Space; Escape when done).</source>
+        <translation> (oder mit Pfeiltasten und Leertaste; Esc, wenn fertig).</translation>
     </message>
 </context>
 </TS>

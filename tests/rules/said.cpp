@@ -107,8 +107,10 @@ bool isProse(std::string_view text) {
                                   "^ +[a-z]{2}|[a-z]{2} +$");
     static const std::regex foreign(
         R"(<[a-z/?]|://|^:/|=|\b[A-Z]{2,} [A-Z]{2,}|\b(SELECT|INSERT|CREATE|UPDATE|DELETE|DROP|ALTER|PRAGMA|FROM|WHERE|VALUES|SET|TABLE|ORDER BY|REFERENCES|PRIMARY|AND|OR|NULL|INTEGER|REAL|TEXT|JOIN|LIMIT|BLOB|ON)\b|gpkg_)");
+    static const std::regex date("[dMyHhm]{1,4}([ .,:/-]+[dMyHhm]{1,4})+");
     const std::string held(text);
-    return std::regex_search(held, words) && !std::regex_search(held, foreign);
+    return std::regex_search(held, words) && !std::regex_search(held, foreign) &&
+           !std::regex_match(held, date);
 }
 
 bool isShownWord(const Said& said) {

@@ -49,8 +49,9 @@ TEST(Prose, IsWordsWithABlankBetween) {
                             "Weed, thick", "look: a shoal", "survey day '"}) {
         EXPECT_TRUE(isProse(yes)) << yes;
     }
-    for (const char* no : {"bad_checksum", "%1 (%2)", "{} x {}", "SELECT id FROM stays", "ddd",
-                           "<p>one two</p>", ":/desk/keys of.txt", "Area", "", "%1  %2"}) {
+    for (const char* no :
+         {"bad_checksum", "%1 (%2)", "{} x {}", "SELECT id FROM stays", "ddd", "<p>one two</p>",
+          ":/desk/keys of.txt", "Area", "", "%1  %2", "d. M. yyyy", "ddd d MMM yyyy, HH:mm"}) {
         EXPECT_FALSE(isProse(no)) << no;
     }
 }
