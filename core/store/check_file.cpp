@@ -6,6 +6,7 @@
 #include "core/store/keep_parts.h"
 #include "core/store/statement.h"
 #include "core/store/transaction.h"
+#include "core/water/steps/problems.h"
 
 #include <fmt/format.h>
 
@@ -135,6 +136,9 @@ base::Result<CheckReport> checkFile(Connection& connection, base::Progress& prog
     report.stays = water.log.size();
     for (const logbook::Stay& stay : water.log) {
         report.fish += stay.runs.size();
+    }
+    if (report.isWhole()) {
+        report.problems = water::problemsIn(water);
     }
     return report;
 }

@@ -121,6 +121,22 @@ base::Result<void> Connection::guard() {
     return outcome();
 }
 
+void Connection::readInSpiteOfDamage() {
+    sqlite3_db_config(database_, SQLITE_DBCONFIG_DEFENSIVE, 0, nullptr);
+    sqlite3_db_config(database_, SQLITE_DBCONFIG_WRITABLE_SCHEMA, 1, nullptr);
+    sqlite3_db_config(database_, SQLITE_DBCONFIG_ENABLE_FKEY, 0, nullptr);
+}
+
+/// \return false always: the row that was at fault is not to be taken.
+bool Connection::tellAndForget() {
+    if (teller_ && failure_->kind != base::ErrorKind::cancelled) {
+        const base::Error told = std::move(*failure_);
+        failure_.reset();
+        teller_(told);
+    }
+    return false;
+}
+
 int Connection::countSteps(void* connection) {
     auto& self = *static_cast<Connection*>(connection);
     if (self.stepsLeft_ > 0) {

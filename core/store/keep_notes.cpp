@@ -21,7 +21,7 @@ void recallShoreline(Connection& connection, water::Water& water) {
     rows.ask();
     std::vector<geo::LonLatPiece>& pieces = water.shoreline.edit();
     while (rows.next()) {
-        pieces.push_back(pieceAt(connection, rows, 0));
+        takeRow(connection, pieces, pieceAt(connection, rows, 0));
     }
 }
 
@@ -57,7 +57,7 @@ void recallLeadLine(Connection& connection, water::Water& water) {
                 connection.failDamaged("there is no bottom named '" + *name + "'");
             }
         }
-        leadLine.push_back(sounding);
+        takeRow(connection, leadLine, sounding);
     }
 }
 
@@ -95,7 +95,7 @@ void recallWeedNotes(Connection& connection, water::Water& water) {
         if (const auto height_m = rows.numberIfAny(3)) {
             note.height = units::Length::metres(*height_m);
         }
-        notes.push_back(note);
+        takeRow(connection, notes, note);
     }
 }
 
@@ -114,8 +114,8 @@ void recallSectionNames(Connection& connection, water::Water& water) {
     Statement rows(connection, "SELECT geom, name, number FROM section_names ORDER BY fid");
     rows.ask();
     while (rows.next()) {
-        water.sectionNames.push_back(
-            {placeAt(connection, rows, 0), rows.text(1), intAt(connection, rows, 2)});
+        takeRow(connection, water.sectionNames,
+                {placeAt(connection, rows, 0), rows.text(1), intAt(connection, rows, 2)});
     }
 }
 

@@ -176,10 +176,11 @@ TEST_F(WaterFile, OfANewerVersionIsLeftAlone) {
     setStep("99");
     const std::string bytes = ScratchFolder::textOf(path);
     EXPECT_EQ(store::stateOf(path), store::FileState::newer);
-    const base::Error error = refusal();
-    EXPECT_EQ(error.kind, ErrorKind::unusableInput);
-    EXPECT_NE(error.what.find("newer"), std::string::npos);
-    EXPECT_EQ(error.where, path.string());
+    const auto saved = store::open(path).value()->save(after, water::allParts, quiet);
+    ASSERT_FALSE(saved.has_value());
+    EXPECT_EQ(saved.error().kind, ErrorKind::unwritableOutput);
+    EXPECT_NE(saved.error().what.find("newer"), std::string::npos);
+    EXPECT_EQ(saved.error().where, path.string());
     EXPECT_EQ(ScratchFolder::textOf(path), bytes);
 }
 

@@ -11,8 +11,8 @@ namespace store::schema {
 
 namespace {
 
-constexpr std::array<Step, 8> published{layStep1, layStep2, layStep3, layStep4,
-                                        layStep5, layStep6, layStep7, layStep8};
+constexpr std::array<Step, 9> published{layStep1, layStep2, layStep3, layStep4, layStep5,
+                                        layStep6, layStep7, layStep8, layStep9};
 
 } // namespace
 

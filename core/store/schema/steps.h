@@ -36,5 +36,6 @@ void layStep5(Connection& connection);
 void layStep6(Connection& connection);
 void layStep7(Connection& connection);
 void layStep8(Connection& connection);
+void layStep9(Connection& connection);
 
 } // namespace store::schema
