@@ -43,8 +43,8 @@ public:
         enqueue(
             title, earlier,
             [work = std::move(work), then](base::Progress& progress) -> Homecoming {
-                auto value = std::make_shared<base::Result<T>>(
-                    base::caught([&] { return work(progress); }));
+                auto value =
+                    std::make_shared<base::Result<T>>(base::caught([&] { return work(progress); }));
                 return [value, then] { then(std::move(*value)); };
             },
             [then] { then(std::unexpected(base::cancelled())); });

@@ -59,6 +59,10 @@ base::Error errorOf(int code, std::string_view message, const std::filesystem::p
     case SQLITE_AUTH:
         return written("the water file may only be read", path,
                        "allow writing to the file and its folder, or save under another name");
+    case SQLITE_CONSTRAINT:
+        return {base::ErrorKind::wrongUse,
+                fmt::format("a value cannot be kept ({}); nothing was changed", message),
+                path.string(), "correct the value and save again"};
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return {base::ErrorKind::waterInUse, "another program is using the water file",

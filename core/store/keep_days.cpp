@@ -195,9 +195,8 @@ void keepSmallTables(Connection& connection, const water::Water& water) {
 /// other; where that does not tell which are missing, the positions say nothing any more.
 void countAnew(soundings::SurveyDay& day, const std::vector<std::int64_t>& rowsTaken,
                std::size_t expected) {
-    const bool isKnown =
-        !rowsTaken.empty() &&
-        rowsTaken.back() - rowsTaken.front() + 1 == static_cast<std::int64_t>(expected);
+    const bool isKnown = !rowsTaken.empty() && rowsTaken.back() - rowsTaken.front() + 1 ==
+                                                   static_cast<std::int64_t>(expected);
     const auto placeOf = [&](std::size_t position) {
         return std::ranges::lower_bound(rowsTaken,
                                         rowsTaken.front() + static_cast<std::int64_t>(position));
@@ -226,8 +225,9 @@ void countAnew(soundings::SurveyDay& day, const std::vector<std::int64_t>& rowsT
 
 void recallSoundings(Connection& connection, soundings::SurveyDay& day, std::size_t expected,
                      Count& count) {
-    Statement rows(connection, "SELECT geom, time, shown_depth_m, fid FROM soundings WHERE day_id=? "
-                               "ORDER BY fid");
+    Statement rows(connection,
+                   "SELECT geom, time, shown_depth_m, fid FROM soundings WHERE day_id=? "
+                   "ORDER BY fid");
     rows.ask(day.id.number());
     std::vector<soundings::Sounding>& held = day.soundings.edit();
     std::vector<std::int64_t> rowsTaken;
@@ -292,9 +292,8 @@ void checkPositions(Connection& connection, soundings::SurveyDay& day) {
             }
         }
         if (!connection.isRowWhole() && connection.leavesOutDamaged()) {
-            std::erase_if(positions->edit(), [&](std::size_t position) {
-                return position >= day.soundings.size();
-            });
+            std::erase_if(positions->edit(),
+                          [&](std::size_t position) { return position >= day.soundings.size(); });
         }
     }
 }

@@ -80,7 +80,8 @@ public:
     [[nodiscard]] std::vector<std::string> sentences() const {
         std::vector<std::string> sentences;
         for (const auto& [sentence, times] : said_) {
-            sentences.push_back(times == 1 ? sentence : fmt::format("{} ({} times)", sentence, times));
+            sentences.push_back(times == 1 ? sentence
+                                           : fmt::format("{} ({} times)", sentence, times));
         }
         if (more_ > 0) {
             sentences.push_back(fmt::format("{} more like these", more_));
@@ -125,12 +126,12 @@ Result<std::unique_ptr<Connection>> salvaged(const Scratch& from, const Scratch&
         return target;
     }
     addSpatialFunctions(**target);
-    (*target)->execute("PRAGMA synchronous = OFF; PRAGMA foreign_keys = FALSE; "
-                       "PRAGMA ignore_check_constraints = TRUE");
     const auto steps = schema::publishedSteps();
     if (auto laid = schema::bringUpToDate(**target, 0, steps.first(step)); !laid) {
         return std::unexpected(laid.error());
     }
+    (*target)->execute("PRAGMA synchronous = OFF; PRAGMA foreign_keys = FALSE; "
+                       "PRAGMA ignore_check_constraints = TRUE");
     const auto tables = salvageRows(**source, **target, progress);
     if (auto copied = (*target)->outcome(); !copied) {
         return std::unexpected(copied.error());
@@ -180,7 +181,8 @@ Result<Rescue> rescue(const fs::path& damaged, const fs::path& to, base::Progres
     auto read = salvaged(asItIs, rows, losses, progress);
     if (!read) {
         base::Error error = read.error();
-        error.where = error.kind == base::ErrorKind::unwritableOutput ? to.string() : damaged.string();
+        error.where =
+            error.kind == base::ErrorKind::unwritableOutput ? to.string() : damaged.string();
         return std::unexpected(std::move(error));
     }
     const water::Water water = readWhatMakesSense(**read, losses, progress);
@@ -191,8 +193,8 @@ Result<Rescue> rescue(const fs::path& damaged, const fs::path& to, base::Progres
         return std::unexpected(written.error());
     }
     auto store = open(to, Purpose::looking);
-    auto held = store ? (*store)->check(progress)
-                      : Result<CheckReport>(std::unexpected(store.error()));
+    auto held =
+        store ? (*store)->check(progress) : Result<CheckReport>(std::unexpected(store.error()));
     if (!held) {
         return std::unexpected(held.error());
     }

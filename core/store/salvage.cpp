@@ -19,7 +19,7 @@ namespace store {
 namespace {
 
 /// What can be made again, or belongs to the file and not to the water.
-constexpr std::array madeAgain{"bands",   "contours", "depth",      "drawing", "marks",
+constexpr std::array madeAgain{"bands",    "contours",     "depth", "drawing",    "marks",
                                "sections", "step_results", "trust", "water_file", "zones"};
 
 std::vector<std::string> textsOf(Connection& connection, const std::string& sql) {
@@ -49,10 +49,9 @@ std::vector<std::string> columnsOf(Connection& connection, const std::string& ta
 /// Rows of one damaged table in the order of their numbers, past what cannot be read.
 class Walk {
 public:
-    Walk(Connection& from, const std::string& table, const std::string& columns)
-        : from_(from) {
-        const std::string sql =
-            fmt::format("SELECT rowid, {} FROM \"{}\" WHERE rowid > ?1 ORDER BY rowid", columns, table);
+    Walk(Connection& from, const std::string& table, const std::string& columns) : from_(from) {
+        const std::string sql = fmt::format(
+            "SELECT rowid, {} FROM \"{}\" WHERE rowid > ?1 ORDER BY rowid", columns, table);
         sqlite3_prepare_v2(from_.handle(), sql.c_str(), -1, &statement_, nullptr);
         sqlite3_bind_int64(statement_, 1, last_);
     }
@@ -156,8 +155,7 @@ SalvagedTable salvageTable(Connection& from, Connection& to, const std::string& 
 
 } // namespace
 
-std::vector<SalvagedTable> salvageRows(Connection& from, Connection& to,
-                                       base::Progress& progress) {
+std::vector<SalvagedTable> salvageRows(Connection& from, Connection& to, base::Progress& progress) {
     std::vector<SalvagedTable> all;
     const auto tables = tablesToSalvage(to);
     to.execute("BEGIN");

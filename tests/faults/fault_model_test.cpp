@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every act that writes a water file, under every fault that the model knows: the power goes after
-// each thing that the disk was told (what was not synced is lost, kept, kept by chance, or torn), the
-// disk fails at each, the program is killed at each. What is found afterwards is whole, and what was
-// acknowledged is in it. How many states that were is printed.
+// each thing that the disk was told (what was not synced is lost, kept, kept by chance, or torn),
+// the disk fails at each, the program is killed at each. What is found afterwards is whole, and
+// what was acknowledged is in it. How many states that were is printed.
 #include "core/store/copies.h"
 #include "core/store/water_store.h"
 #include "tests/support/failing_disk.h"
@@ -72,9 +72,9 @@ protected:
                     before_, before_, true};
         acts_.push_back(upgrade);
     }
-    [[nodiscard]] Act onOpened(
-        const std::string& name,
-        const std::function<base::Result<void>(store::WaterStore&)>& save) const {
+    [[nodiscard]] Act
+    onOpened(const std::string& name,
+             const std::function<base::Result<void>(store::WaterStore&)>& save) const {
         return {name,
                 [save](const std::filesystem::path& path) -> base::Result<void> {
                     auto store = store::open(path);
@@ -95,8 +95,7 @@ protected:
         return act;
     }
     void lay(const std::filesystem::path& path, const Act& act) const {
-        ASSERT_TRUE(
-            store::create(path).value()->save(before_, water::allParts, quiet).has_value());
+        ASSERT_TRUE(store::create(path).value()->save(before_, water::allParts, quiet).has_value());
         if (act.isOlder) {
             sqlite3* file = nullptr;
             ASSERT_EQ(sqlite3_open(path.c_str(), &file), SQLITE_OK);

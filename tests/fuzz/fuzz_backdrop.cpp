@@ -22,11 +22,13 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
         fuzz::checkRefusal(shown.error());
         return 0;
     }
-    fuzz::promise(shown->argb.empty() || shown->argb.size() == 40U * 30U, "a picture fills its window");
+    fuzz::promise(shown->argb.empty() || shown->argb.size() == 40U * 30U,
+                  "a picture fills its window");
     for (const geo::Path& line : shown->lines) {
-        fuzz::promise(std::ranges::all_of(line, [](geo::WaterPoint p) {
-                          return std::isfinite(p.x_m) && std::isfinite(p.y_m);
-                      }),
+        fuzz::promise(std::ranges::all_of(line,
+                                          [](geo::WaterPoint p) {
+                                              return std::isfinite(p.x_m) && std::isfinite(p.y_m);
+                                          }),
                       "a line lies somewhere");
     }
     return 0;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A case is a list of changes to a water file that is whole: two bytes of page (of 256 parts of it),
-// two of place in the page, how many bytes, and these. So the fuzzer need not find a database first.
+// A case is a list of changes to a water file that is whole: two bytes of page (of 256 parts of
+// it), two of place in the page, how many bytes, and these. So the fuzzer need not find a database
+// first.
 #include "core/geo/outline.h"
 #include "core/store/rescue.h"
 #include "core/store/water_store.h"
@@ -24,10 +25,9 @@ std::vector<std::uint8_t> wholeFile() {
     {
         const support::FoundWater known;
         auto store = store::create(path);
-        fuzz::promise(store && (*store)
-                                   ->saveWhole(known.water, known.found, known.told(), quiet)
-                                   .has_value(),
-                      "a whole file can be made");
+        fuzz::promise(
+            store && (*store)->saveWhole(known.water, known.found, known.told(), quiet).has_value(),
+            "a whole file can be made");
     }
     std::ifstream file(path, std::ios::binary);
     std::vector<std::uint8_t> bytes{std::istreambuf_iterator<char>(file), {}};

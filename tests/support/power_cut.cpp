@@ -138,9 +138,8 @@ Files afterPowerCut(Files before, std::span<const DiskChange> changes, Unsynced 
     }
     std::mt19937_64 random(seed);
     const bool isByChance = unsynced == Unsynced::some || unsynced == Unsynced::torn;
-    return disk.cut(
-        [&] { return unsynced == Unsynced::kept || (isByChance && random() % 2 == 0); },
-        unsynced == Unsynced::torn);
+    return disk.cut([&] { return unsynced == Unsynced::kept || (isByChance && random() % 2 == 0); },
+                    unsynced == Unsynced::torn);
 }
 
 } // namespace support

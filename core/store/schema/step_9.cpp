@@ -84,16 +84,17 @@ std::int64_t schemaVersion(Connection& connection) {
 
 } // namespace
 
-// Constraints are put into the tables' text, as SQLite's guide to ALTER TABLE (section 7) has it for
-// what changes no row: rows that break them already are left where they are, and check tells of them.
+// Constraints are put into the tables' text, as SQLite's guide to ALTER TABLE (section 7) has it
+// for what changes no row: rows that break them already are left where they are, and check tells of
+// them.
 void layStep9(Connection& connection) {
-    connection.execute("CREATE INDEX fish_by_stay ON fish (stay_fid)");
+    connection.execute("CREATE INDEX IF NOT EXISTS fish_by_stay ON fish (stay_fid)");
     const std::int64_t version = schemaVersion(connection);
     {
         const TablesOpen open(connection);
         Statement put(connection, "UPDATE sqlite_master SET sql = substr(sql, 1, length(sql) - 1) "
-                                  "|| ', ' || ? || ')' WHERE type = 'table' AND name = ? AND "
-                                  "substr(sql, -1) = ')'");
+                                  "|| ', ' || ?1 || ')' WHERE type = 'table' AND name = ?2 "
+                                  "AND substr(sql, -1) = ')' AND instr(sql, ?1) = 0");
         for (const Constraint& constraint : constraints) {
             put.run(constraint.text, constraint.table);
         }

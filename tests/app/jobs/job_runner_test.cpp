@@ -65,8 +65,8 @@ TEST_F(Jobs, BringAnExceptionHomeAsAnError) {
         QStringLiteral("full"), [](Progress&) -> Result<int> { throw std::bad_alloc(); },
         [this](Result<int> made) { said_.push_back(made ? "a value" : made.error().what); });
     runner_->finishAll();
-    EXPECT_THAT(said_, ElementsAre("started full", "there is not enough memory for this",
-                                   "finished"));
+    EXPECT_THAT(said_,
+                ElementsAre("started full", "there is not enough memory for this", "finished"));
 }
 
 TEST_F(Jobs, RunOneAfterTheOtherInTheirOrder) {

@@ -7,6 +7,7 @@
 #include "tests/support/desk_bowl.h"
 
 #include <QDialogButtonBox>
+#include <QFileDialog>
 #include <QListWidget>
 #include <QPushButton>
 #include <QTimer>
@@ -90,6 +91,37 @@ TEST_F(GoingBack, FromTheStartShowsWhatEachCopyHoldsAndLaysItInPlace) {
     open().opening().finishAll();
     EXPECT_EQ(open().water()->name, "bowl");
     EXPECT_GE(copies_.of(path_.toStdString()).size(), 2U) << "what was gone back from is kept";
+}
+
+TEST_F(GoingBack, OffersToRescueWhatCanBeReadOfADamagedFile) {
+    std::filesystem::resize_file(path_.toStdString(),
+                                 std::filesystem::file_size(path_.toStdString()) - 4096);
+    bool wasAsked = false;
+    answer([this] { openWater(path_); },
+           [&wasAsked](window::GoBack& dialog) {
+               for (QPushButton* each : dialog.findChildren<QPushButton*>()) {
+                   if (each->text().startsWith("Rescue what can be read")) {
+                       wasAsked = true;
+                       // Where to is asked next, and answered with "nowhere".
+                       auto* asking = new QTimer(qApp);
+                       QObject::connect(asking, &QTimer::timeout, [asking] {
+                           auto* where =
+                               qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+                           if (where != nullptr) {
+                               asking->stop();
+                               asking->deleteLater();
+                               where->reject();
+                           }
+                       });
+                       asking->start(0);
+                       each->click();
+                       return;
+                   }
+               }
+               dialog.reject();
+           });
+    EXPECT_TRUE(wasAsked);
+    EXPECT_FALSE(open().isOpen());
 }
 
 TEST_F(GoingBack, IsOfferedWhereTheFileIsDamaged) {
