@@ -124,7 +124,7 @@ TEST(CheckVerb, CountsWhatAWholeFileHolds) {
     EXPECT_EQ(checked.exitCode, 0) << checked.error;
     EXPECT_EQ(checked.error, "");
     EXPECT_EQ(checked.report(), Json::parse(R"({"whole": true, "survey_days": 2, "soundings": 4,
-        "stays": 2, "runs": 3, "has_drawing": false, "faults": []})"));
+        "stays": 2, "runs": 3, "has_drawing": false, "faults": [], "problems": []})"));
 }
 
 /// A file that opens and contradicts itself: everything is reported, and the first fault said.
