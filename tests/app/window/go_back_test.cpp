@@ -3,6 +3,7 @@
 #include "app/window/go_back.h"
 
 #include "app/edits/change_facts.h"
+#include "core/store/connection.h"
 #include "tests/app/window/window_case.h"
 #include "tests/support/desk_bowl.h"
 
@@ -139,6 +140,30 @@ TEST_F(GoingBack, IsOfferedWhereTheFileIsDamaged) {
            });
     EXPECT_FALSE(open().isOpen());
     EXPECT_TRUE(isWrong());
+}
+
+class ANewerWater : public Window {};
+
+TEST_F(ANewerWater, IsShownAndSaysThatNothingIsSavedIntoIt) {
+    const QString path = folder_.filePath(QStringLiteral("newer.gpkg"));
+    ASSERT_TRUE(open().create(path, "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    ASSERT_TRUE(open().finishKeeping());
+    window_.reset();
+    {
+        const auto file =
+            store::Connection::open(path.toStdString(), store::Connection::Access::existing)
+                .value();
+        file->execute("UPDATE water_file SET value='99' WHERE key='schema_step'");
+        ASSERT_TRUE(file->outcome().has_value());
+    }
+    window_ = std::make_unique<window::MainWindow>(unnamed_);
+    openWater(path);
+    ASSERT_TRUE(open().isOpen());
+    EXPECT_TRUE(open().isReadOnly());
+    EXPECT_TRUE(said().startsWith("A newer version of Meremark keeps")) << said().toStdString();
+    EXPECT_TRUE(isWrong());
+    EXPECT_EQ(open().water()->name, "bowl");
 }
 
 } // namespace
