@@ -38,6 +38,13 @@ if(MEREMARK_SANITIZE)
     add_link_options(-fsanitize=address,undefined)
 endif()
 
+# What only a thread sanitizer sees: two threads at one value with nothing between them. It cannot live beside the other two.
+option(MEREMARK_THREAD_SANITIZER "Thread sanitizer" OFF)
+if(MEREMARK_THREAD_SANITIZER)
+    add_compile_options(-fsanitize=thread -fno-omit-frame-pointer)
+    add_link_options(-fsanitize=thread)
+endif()
+
 # Every reader is measured by the fuzzer's edges. Numbers that do not fit an integer are no part of "undefined".
 if(MEREMARK_FUZZERS)
     if(NOT CMAKE_CXX_COMPILER_ID STREQUAL "Clang")

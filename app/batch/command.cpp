@@ -3,6 +3,7 @@
 
 #include "app/batch/exit_code.h"
 #include "app/batch/verbs.h"
+#include "core/base/caught.h"
 #include "core/gdal/version.h"
 #include "core/geo/water_frame.h"
 #include "core/store/water_store.h"
@@ -57,7 +58,7 @@ int runCommand(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return complain(error);
     }
-    const auto done = run();
+    const auto done = base::caught([&run] { return run(); });
     if (!done) {
         std::cerr << "meremark-batch: " << done.error().sentence() << '\n';
         return exitCodeOf(done.error().kind);

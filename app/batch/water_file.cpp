@@ -34,6 +34,11 @@ Result<OpenedWater> load(std::unique_ptr<store::WaterStore> store, Progress& pro
 /// The store, if nobody else has the water; waterInUse if somebody has.
 Result<std::unique_ptr<store::WaterStore>> openAlone(const std::filesystem::path& path) {
     auto store = store::openWithCopy(path, store::Purpose::writing);
+    if (store && (*store)->opening() == store::Opening::newer) {
+        return base::fail(base::ErrorKind::unusableInput,
+                          "a newer version of Meremark keeps this water file", path.string(),
+                          "change it with that version; nothing was changed");
+    }
     if (store && (*store)->owner()) {
         return std::unexpected(store::inUseBy(*(*store)->owner(), path));
     }

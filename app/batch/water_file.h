@@ -26,7 +26,8 @@ struct OpenedWater {
 
 /// The same for verbs that change the water: nobody else can, until it is let go of.
 /// \param wait_s how long to wait for another program that has it; who that is, is told on standard
-/// error. \return waterInUse where it still has it then; cancelled.
+/// error. \return waterInUse where it still has it then; unusableInput where a newer version keeps
+/// it; cancelled.
 [[nodiscard]] base::Result<OpenedWater> openWaterToChange(const std::filesystem::path& path,
                                                           double wait_s, base::Progress& progress);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/caught.h"
 #include "core/base/progress.h"
 #include "core/base/result.h"
 
@@ -23,7 +24,8 @@ public:
     explicit JobRunner(QObject* parent = nullptr);
     ~JobRunner() override;
 
-    /// What a job does: it gives a value, or the error that tells why not.
+    /// What a job does: it gives a value, or the error that tells why not; an exception comes home
+    /// as an error too.
     template <class T>
     using Work = std::function<base::Result<T>(base::Progress&)>;
 
@@ -41,7 +43,8 @@ public:
         enqueue(
             title, earlier,
             [work = std::move(work), then](base::Progress& progress) -> Homecoming {
-                auto value = std::make_shared<base::Result<T>>(work(progress));
+                auto value =
+                    std::make_shared<base::Result<T>>(base::caught([&] { return work(progress); }));
                 return [value, then] { then(std::move(*value)); };
             },
             [then] { then(std::unexpected(base::cancelled())); });

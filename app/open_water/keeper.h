@@ -64,6 +64,10 @@ public:
     [[nodiscard]] bool hasFile() const { return store_ != nullptr; }
     [[nodiscard]] QString path() const;
     [[nodiscard]] bool isReadOnly() const { return isReadOnly_; }
+    /// True where a newer version of the program keeps the file.
+    [[nodiscard]] bool isOfNewerVersion() const {
+        return store_ && store_->opening() == store::Opening::newer;
+    }
     /// Who had the water when it was opened, so that it can only be read here.
     [[nodiscard]] std::optional<store::Owner> owner() const {
         return store_ ? store_->owner() : std::nullopt;

@@ -60,6 +60,8 @@ public:
     [[nodiscard]] bool isUnnamed() const;
     /// True where what is changed cannot be kept in this file, for whatever reason.
     [[nodiscard]] bool isReadOnly() const { return keeper_.isReadOnly(); }
+    /// True where a newer version of the program keeps the file, so that it is only looked at.
+    [[nodiscard]] bool isOfNewerVersion() const { return keeper_.isOfNewerVersion(); }
     [[nodiscard]] QString path() const { return keeper_.path(); }
     /// Who has the water, where somebody else does: it is looked at here, and what that one saves
     /// is shown as it comes; once he lets it go, it can be changed here.

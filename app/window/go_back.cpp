@@ -38,9 +38,12 @@ GoBack::GoBack(const store::Copies& copies, const QString& water, const QString&
     auto* said = new QLabel(this);
     said->setTextFormat(Qt::PlainText);
     said->setWordWrap(true);
-    const QString what = tr("Copies of %1. Going back to one keeps the water as it is now as one "
-                            "more copy.")
-                             .arg(QFileInfo(water).fileName());
+    const QString name = QFileInfo(water).fileName();
+    const QString what = copies_.empty()
+                             ? tr("There is no copy of %1.").arg(name)
+                             : tr("Copies of %1. Going back to one keeps the water as it is now as "
+                                  "one more copy.")
+                                   .arg(name);
     said->setText(why.isEmpty() ? what : why + QStringLiteral("\n") + what);
     column->addWidget(said);
 
@@ -57,6 +60,14 @@ GoBack::GoBack(const store::Copies& copies, const QString& water, const QString&
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     QPushButton* back = buttons->addButton(tr("Go back to this one"), QDialogButtonBox::AcceptRole);
     back->setEnabled(false);
+    if (!why.isEmpty()) {
+        QPushButton* rescue = buttons->addButton(tr("Rescue what can be read into a new file..."),
+                                                 QDialogButtonBox::ActionRole);
+        connect(rescue, &QPushButton::clicked, this, [this] {
+            wantsRescue_ = true;
+            reject();
+        });
+    }
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(list_, &QListWidget::itemSelectionChanged, back,

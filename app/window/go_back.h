@@ -14,7 +14,8 @@
 namespace window {
 
 /// The copies of a water as small pictures, each with when it was taken and how it differs from
-/// what the water holds now; one can be chosen to go back to.
+/// what the water holds now; one can be chosen to go back to. Of a water that is damaged, what can
+/// be read may be asked for instead.
 class GoBack : public QDialog {
     Q_OBJECT
 public:
@@ -24,6 +25,8 @@ public:
 
     /// The copy that was chosen, once the dialog is accepted.
     [[nodiscard]] std::optional<store::Copy> chosen() const;
+    /// True where what can be read of the damaged file is wanted in a new one instead.
+    [[nodiscard]] bool wantsRescue() const { return wantsRescue_; }
     /// Waits until all pictures are there.
     void finishPictures() { jobs_.finishAll(); }
 
@@ -40,6 +43,7 @@ private:
 
     std::vector<store::Copy> copies_;
     chart::Inks inks_;
+    bool wantsRescue_ = false;
     QListWidget* list_ = nullptr;
     jobs::JobRunner jobs_;
 };

@@ -268,6 +268,11 @@ void MainWindow::sayOpened() {
             tr("%1 is open in %2: it can only be looked at here, and shows what is saved there.")
                 .arg(open_.path(), QString::fromStdString(owner->text())),
             true);
+    } else if (open_.isOfNewerVersion()) {
+        bottom_->say(tr("A newer version of Meremark keeps %1: it can be looked at here, as far as "
+                        "this version knows what is in it, and nothing is saved into it.")
+                         .arg(open_.path()),
+                     true);
     } else if (open_.isReadOnly()) {
         bottom_->say(tr("%1 can only be read: nothing you change will be kept.").arg(open_.path()),
                      true);

@@ -5,6 +5,7 @@
 #include "app/open_water/copy_taker.h"
 #include "app/open_water/open_water.h"
 #include "app/preferences/preferences.h"
+#include "core/store/rescue.h"
 
 #include <QMainWindow>
 #include <QPointer>
@@ -100,6 +101,9 @@ private:
     void askOpenWater();
     void goBack(const QString& path, const QString& why);
     void offerCopies(const base::Error& error);
+    /// Asks for a new file and lays into it what can be read of this damaged one.
+    void rescue(const QString& path);
+    void tellLost(const store::Rescue& rescued);
     void askFolderToGive();
     void give(const QString& folder, const QString& withoutMarks);
     void layScales(QMenu* menu);

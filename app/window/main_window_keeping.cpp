@@ -8,6 +8,7 @@
 #include "app/window/go_back.h"
 #include "app/window/kept_words.h"
 #include "app/window/main_window.h"
+#include "app/wording/one_line.h"
 #include "app/wording/tongue.h"
 
 #include <QCloseEvent>
@@ -95,6 +96,10 @@ void MainWindow::goBack(const QString& path, const QString& why) {
     store::Copies copies = copyTaker_.copies();
     GoBack dialog(copies, path, why, days::inksOf(preferences_.theme()), this);
     dialog.exec();
+    if (dialog.wantsRescue()) {
+        rescue(path);
+        return;
+    }
     const auto chosen = dialog.chosen();
     if (!chosen) {
         return;
@@ -110,12 +115,46 @@ void MainWindow::goBack(const QString& path, const QString& why) {
 
 void MainWindow::offerCopies(const base::Error& error) {
     // A water that is open is at work; its file is not changed behind its back.
-    if (error.kind != base::ErrorKind::damagedWater || open_.isOpen() ||
-        copyTaker_.copies().of(error.where).empty()) {
+    if (error.kind != base::ErrorKind::damagedWater || open_.isOpen()) {
         return;
     }
     const QString path = QString::fromStdString(error.where);
     goBack(path, tr("%1 is damaged: %2.").arg(path, wording::Tongue::ofCore(error.what)));
+}
+
+void MainWindow::rescue(const QString& path) {
+    const QString to = askPlace(this, tr("Rescue what can be read into a new file"));
+    if (to.isEmpty()) {
+        return;
+    }
+    open_.opening().start<store::Rescue>(
+        tr("Reading what can be read"),
+        [from = path.toStdString(), to = to.toStdString()](base::Progress& progress) {
+            return store::rescue(from, to, progress);
+        },
+        [this, to](const base::Result<store::Rescue>& rescued) {
+            if (!rescued) {
+                bottom_->say(wording::Tongue::sentence(rescued.error()), true);
+                return;
+            }
+            openWater(to);
+            tellLost(*rescued);
+        });
+}
+
+void MainWindow::tellLost(const store::Rescue& rescued) {
+    QStringList lost;
+    for (const std::string& each : rescued.lost) {
+        lost.push_back(wording::oneLine(wording::Tongue::ofCore(each)));
+    }
+    QMessageBox box(QMessageBox::Warning, tr("Rescued"),
+                    lost.isEmpty()
+                        ? tr("Everything that you brought in could be read. The map is drawn anew.")
+                        : tr("Not everything could be read. What is missing:") +
+                              QStringLiteral("\n\n") + lost.join(QLatin1Char('\n')),
+                    QMessageBox::Ok, this);
+    box.setTextFormat(Qt::PlainText);
+    box.exec();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -6,6 +6,9 @@
 #include "core/store/keep_parts.h"
 #include "core/store/statement.h"
 #include "core/store/transaction.h"
+#include "core/water/steps/problems.h"
+
+#include <set>
 
 #include <fmt/format.h>
 
@@ -38,8 +41,14 @@ void checkPages(Connection& connection, CheckReport& report) {
     }
     Statement links(connection, "PRAGMA foreign_key_check");
     links.ask();
+    std::set<std::string> loose;
     while (links.next()) {
-        note(report, fmt::format("a row of {} points to nothing", links.text(0)));
+        loose.insert(links.text(0));
+    }
+    loose.erase("fish"); // Of these two it is said below what they belong to.
+    loose.erase("soundings");
+    for (const std::string& table : loose) {
+        note(report, fmt::format("a row of {} points to nothing", table));
     }
     Statement numbers(connection, "SELECT (SELECT application_id FROM pragma_application_id), "
                                   "(SELECT user_version FROM pragma_user_version)");
@@ -135,6 +144,9 @@ base::Result<CheckReport> checkFile(Connection& connection, base::Progress& prog
     report.stays = water.log.size();
     for (const logbook::Stay& stay : water.log) {
         report.fish += stay.runs.size();
+    }
+    if (report.isWhole()) {
+        report.problems = water::problemsIn(water);
     }
     return report;
 }

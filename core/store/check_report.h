@@ -16,6 +16,9 @@ struct CheckReport {
     bool hasDrawing = false;
     /// One plain sentence each; none where the file is whole and agrees with itself.
     std::vector<std::string> faults;
+    /// What a whole file may hold all the same and a later step would stop at, one sentence each:
+    /// a shore that crosses itself, a plan that cannot be followed.
+    std::vector<std::string> problems;
 
     [[nodiscard]] bool isWhole() const { return faults.empty(); }
 };

@@ -59,6 +59,10 @@ base::Error errorOf(int code, std::string_view message, const std::filesystem::p
     case SQLITE_AUTH:
         return written("the water file may only be read", path,
                        "allow writing to the file and its folder, or save under another name");
+    case SQLITE_CONSTRAINT:
+        return {base::ErrorKind::wrongUse,
+                fmt::format("a value cannot be kept ({}); nothing was changed", message),
+                path.string(), "correct the value and save again"};
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return {base::ErrorKind::waterInUse, "another program is using the water file",
@@ -119,6 +123,22 @@ base::Result<void> Connection::guard() {
     sqlite3_progress_handler(database_, bundle, countSteps, this);
     execute("PRAGMA cell_size_check = TRUE");
     return outcome();
+}
+
+void Connection::readInSpiteOfDamage() {
+    sqlite3_db_config(database_, SQLITE_DBCONFIG_DEFENSIVE, 0, nullptr);
+    sqlite3_db_config(database_, SQLITE_DBCONFIG_WRITABLE_SCHEMA, 1, nullptr);
+    sqlite3_db_config(database_, SQLITE_DBCONFIG_ENABLE_FKEY, 0, nullptr);
+}
+
+/// \return false always: the row that was at fault is not to be taken.
+bool Connection::tellAndForget() {
+    if (teller_ && failure_->kind != base::ErrorKind::cancelled) {
+        const base::Error told = std::move(*failure_);
+        failure_.reset();
+        teller_(told);
+    }
+    return false;
 }
 
 int Connection::countSteps(void* connection) {

@@ -6,6 +6,7 @@
 #include <chrono>
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <set>
@@ -79,6 +80,19 @@ public:
     /// Remembers what the database says about its last call.
     void failWith(int code);
 
+    /// From here on a row or value that is damaged is told to `teller` and left out, and the
+    /// reading goes on: for what can be rescued of a file that is not whole.
+    void leaveOutDamaged(std::function<void(const base::Error&)> teller) {
+        teller_ = std::move(teller);
+    }
+    [[nodiscard]] bool leavesOutDamaged() const { return teller_ != nullptr; }
+    /// To be asked before a row that was read is taken for one of the water's: false where it must
+    /// not be.
+    [[nodiscard]] bool isRowWhole() { return !failure_ || tellAndForget(); }
+    /// What stands even in pages and tables that are not as they should be can be read from here
+    /// on. Only for a copy that nobody needs: what is written to it now may break it further.
+    void readInSpiteOfDamage();
+
     /// Nothing, or the first failure, which is forgotten by asking.
     [[nodiscard]] base::Result<void> outcome();
 
@@ -88,18 +102,28 @@ private:
     Connection(std::filesystem::path path, sqlite3* database)
         : path_(std::move(path)), database_(database) {}
     [[nodiscard]] base::Result<void> guard();
+    bool tellAndForget();
     static int countSteps(void* connection);
     void countFrom(std::uint64_t bytes);
 
     std::filesystem::path path_;
     sqlite3* database_;
     std::optional<base::Error> failure_;
+    std::function<void(const base::Error&)> teller_;
     std::uint64_t stepsLeft_ = 0; ///< In bundles.
     std::uint64_t rowsLeft_ = 0;
     std::set<std::string> changedLayers_;
     std::uint64_t seen_ = 0;    ///< Bytes of the file at the last look.
     std::uint64_t changed_ = 0; ///< At most so many since; they need not be in the file yet.
 };
+
+/// Puts a row that was read behind the others, unless it is damaged.
+template <class List>
+void takeRow(Connection& connection, List& list, typename List::value_type row) {
+    if (connection.isRowWhole()) {
+        list.push_back(std::move(row));
+    }
+}
 
 /// What to tell the user about the answer `code` of the database.
 [[nodiscard]] base::Error errorOf(int code, std::string_view message,

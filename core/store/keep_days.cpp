@@ -191,25 +191,65 @@ void keepSmallTables(Connection& connection, const water::Water& water) {
     }
 }
 
+/// Positions among the soundings once some of them are left out. The rows of a day follow each
+/// other; where that does not tell which are missing, the positions say nothing any more.
+void countAnew(soundings::SurveyDay& day, const std::vector<std::int64_t>& rowsTaken,
+               std::size_t expected) {
+    const bool isKnown = !rowsTaken.empty() && rowsTaken.back() - rowsTaken.front() + 1 ==
+                                                   static_cast<std::int64_t>(expected);
+    const auto placeOf = [&](std::size_t position) {
+        return std::ranges::lower_bound(rowsTaken,
+                                        rowsTaken.front() + static_cast<std::int64_t>(position));
+    };
+    std::vector<std::size_t> starts;
+    for (const std::size_t start : day.passStarts) {
+        const auto at = isKnown ? placeOf(start) : rowsTaken.end();
+        if (at != rowsTaken.end()) {
+            starts.push_back(static_cast<std::size_t>(at - rowsTaken.begin()));
+        }
+    }
+    starts.erase(std::unique(starts.begin(), starts.end()), starts.end());
+    day.passStarts.edit() = std::move(starts);
+    for (auto* list : {&day.setAsideByHand, &day.keptByHand}) {
+        std::vector<std::size_t> positions;
+        for (const std::size_t position : *list) {
+            const auto at = isKnown ? placeOf(position) : rowsTaken.end();
+            if (at != rowsTaken.end() &&
+                *at == rowsTaken.front() + static_cast<std::int64_t>(position)) {
+                positions.push_back(static_cast<std::size_t>(at - rowsTaken.begin()));
+            }
+        }
+        list->edit() = std::move(positions);
+    }
+}
+
 void recallSoundings(Connection& connection, soundings::SurveyDay& day, std::size_t expected,
                      Count& count) {
-    Statement rows(connection, "SELECT geom, time, shown_depth_m FROM soundings WHERE day_id=? "
-                               "ORDER BY fid");
+    Statement rows(connection,
+                   "SELECT geom, time, shown_depth_m, fid FROM soundings WHERE day_id=? "
+                   "ORDER BY fid");
     rows.ask(day.id.number());
     std::vector<soundings::Sounding>& held = day.soundings.edit();
-    while (held.size() <= expected && rows.next()) {
+    std::vector<std::int64_t> rowsTaken;
+    while ((held.size() <= expected || connection.leavesOutDamaged()) && rows.next()) {
         soundings::Sounding sounding;
         sounding.place = placeAt(connection, rows, 0);
         if (!rows.isEmpty(1)) {
             sounding.time = momentAt(connection, rows, 1);
         }
         sounding.shown = units::Depth::metres(rows.number(2));
-        held.push_back(sounding);
+        if (connection.isRowWhole()) {
+            held.push_back(sounding);
+            rowsTaken.push_back(connection.leavesOutDamaged() ? rows.wholeNumber(3) : 0);
+        }
         count.more();
     }
     if (connection.isFine() && day.soundings.size() != expected) {
         connection.failDamaged(fmt::format("survey day '{}' holds {} soundings instead of {}",
                                            day.name, day.soundings.size(), expected));
+        if (connection.leavesOutDamaged()) {
+            countAnew(day, rowsTaken, expected);
+        }
     }
 }
 
@@ -219,8 +259,9 @@ void recallSmallTables(Connection& connection, soundings::SurveyDay& day) {
     std::vector<soundings::GaugeReading> table;
     readings.ask(day.id.number());
     while (readings.next()) {
-        table.push_back({momentAt(connection, readings, 0),
-                         units::WaterLevel::metresOnGauge(readings.number(1))});
+        takeRow(connection, table,
+                {momentAt(connection, readings, 0),
+                 units::WaterLevel::metresOnGauge(readings.number(1))});
     }
     if (!table.empty()) {
         day.gauge = soundings::Gauge::table(std::move(table));
@@ -229,7 +270,7 @@ void recallSmallTables(Connection& connection, soundings::SurveyDay& day) {
     passes.ask(day.id.number());
     std::vector<std::size_t>& starts = day.passStarts.edit();
     while (passes.next()) {
-        starts.push_back(positionAt(connection, passes, 0));
+        takeRow(connection, starts, positionAt(connection, passes, 0));
     }
     Statement verdicts(connection,
                        "SELECT sounding, is_kept FROM verdicts_by_hand WHERE day_id=? ORDER BY id");
@@ -238,17 +279,21 @@ void recallSmallTables(Connection& connection, soundings::SurveyDay& day) {
     std::vector<std::size_t>& setAsideByHand = day.setAsideByHand.edit();
     while (verdicts.next()) {
         auto& positions = verdicts.wholeNumber(1) != 0 ? keptByHand : setAsideByHand;
-        positions.push_back(positionAt(connection, verdicts, 0));
+        takeRow(connection, positions, positionAt(connection, verdicts, 0));
     }
 }
 
-void checkPositions(Connection& connection, const soundings::SurveyDay& day) {
-    for (const auto* positions : {&day.passStarts, &day.setAsideByHand, &day.keptByHand}) {
+void checkPositions(Connection& connection, soundings::SurveyDay& day) {
+    for (auto* positions : {&day.passStarts, &day.setAsideByHand, &day.keptByHand}) {
         for (const std::size_t position : *positions) {
             if (position >= day.soundings.size()) {
                 connection.failDamaged(fmt::format("survey day '{}' speaks of sounding {} of {}",
                                                    day.name, position + 1, day.soundings.size()));
             }
+        }
+        if (!connection.isRowWhole() && connection.leavesOutDamaged()) {
+            std::erase_if(positions->edit(),
+                          [&](std::size_t position) { return position >= day.soundings.size(); });
         }
     }
 }
@@ -276,8 +321,8 @@ void keepDays(Connection& connection, const water::Water& water,
             keepDay(connection, day, position, stamp);
         } else {
             const reduction::ReducedDay* found = reducedOf(reduced, water, position);
+            keepDay(connection, day, position, stamp); // what its soundings point to
             keepSoundings(connection, day, found, count);
-            keepDay(connection, day, position, stamp);
             noteReduction(connection, day, found);
         }
         for (const soundings::Sounding& sounding : day.soundings) {
@@ -321,6 +366,7 @@ void recallDays(Connection& connection, water::Water& water, base::Progress& pro
             day.agreedOffset = units::Length::metres(*offset_m);
         }
         day.agreedDelay_s = rows.numberIfAny(10);
+        static_cast<void>(connection.isRowWhole()); // its soundings are worth more than its facts
         recallSmallTables(connection, day);
         recallSoundings(connection, day, positionAt(connection, rows, 8), count);
         checkPositions(connection, day);

@@ -116,6 +116,7 @@ void takeSettings(Connection& connection, KeyValues& facts, water::Settings& set
     takeStructure(facts, settings.structure);
     if (const auto problems = water::problemsIn(settings); !problems.empty()) {
         connection.failDamaged("a setting cannot be: " + problems.front());
+        settings = connection.isRowWhole() ? settings : water::Settings();
     }
 }
 
@@ -179,7 +180,7 @@ void recallFacts(Connection& connection, water::Water& water) {
     Statement rows(connection, "SELECT geom, name FROM places ORDER BY fid");
     rows.ask();
     while (rows.next()) {
-        water.places.push_back({rows.text(1), placeAt(connection, rows, 0)});
+        takeRow(connection, water.places, {rows.text(1), placeAt(connection, rows, 0)});
     }
 }
 

@@ -205,18 +205,30 @@ void recallLog(Connection& connection, water::Water& water) {
     Statement rows(connection, selectStays);
     rows.ask();
     logbook::Log log;
+    const auto dropRun = [&] {
+        if (connection.isFine()) {
+            connection.failDamaged("the log holds a fish without a stay");
+        }
+        hasRun = runs.next();
+    };
     while (rows.next()) {
         logbook::Stay stay = stayAt(connection, rows);
         const std::int64_t fid = rows.wholeNumber(0);
-        while (hasRun && runs.wholeNumber(0) == fid) {
-            stay.runs.push_back(fishAt(connection, runs));
+        const bool isWhole = connection.isRowWhole();
+        while (hasRun && runs.wholeNumber(0) < fid) {
+            dropRun();
+        }
+        while (hasRun && isWhole && runs.wholeNumber(0) == fid) {
+            takeRow(connection, stay.runs, fishAt(connection, runs));
             hasRun = runs.next();
         }
-        log.push_back(std::move(stay));
+        if (isWhole) {
+            log.push_back(std::move(stay));
+        }
     }
     water.log = std::move(log);
-    if (hasRun && connection.isFine()) {
-        connection.failDamaged("the log holds a fish without a stay");
+    while (hasRun) {
+        dropRun();
     }
 }
 

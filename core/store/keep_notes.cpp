@@ -23,7 +23,7 @@ void recallShoreline(Connection& connection, water::Water& water) {
     rows.ask();
     std::vector<geo::LonLatPiece>& pieces = water.shoreline.edit();
     while (rows.next()) {
-        pieces.push_back(pieceAt(connection, rows, 0));
+        takeRow(connection, pieces, pieceAt(connection, rows, 0));
     }
 }
 
@@ -59,7 +59,7 @@ void recallLeadLine(Connection& connection, water::Water& water) {
                 connection.failDamaged("there is no bottom named '" + *name + "'");
             }
         }
-        leadLine.push_back(sounding);
+        takeRow(connection, leadLine, sounding);
     }
 }
 
@@ -95,25 +95,20 @@ void keepExtents(Connection& connection, const water::Water& water) {
 /// \param fids of the notes, in their order.
 void recallExtents(Connection& connection, std::span<const std::int64_t> fids,
                    std::vector<weed::WeedNote>& notes) {
-    const auto noteOf = [&](std::int64_t fid) -> weed::WeedNote* {
-        const auto at = std::ranges::lower_bound(fids, fid);
-        if (at == fids.end() || *at != fid) {
-            connection.failDamaged("a line or an area of weed belongs to no note");
-            return nullptr;
-        }
-        return &notes[static_cast<std::size_t>(at - fids.begin())];
-    };
     const auto take = [&](std::int64_t fid, weed::Extent extent, std::vector<geo::LonLat> corners) {
-        weed::WeedNote* note = noteOf(fid);
-        if (note == nullptr) {
-            return;
-        }
-        const weed::WeedNote shape = weed::noteOver(extent, std::move(corners));
-        if (shape.extent != extent) {
+        const auto at = std::ranges::lower_bound(fids, fid);
+        const bool hasNote = at != fids.end() && *at == fid;
+        weed::WeedNote shape = weed::noteOver(extent, std::move(corners));
+        if (!hasNote) {
+            connection.failDamaged("a line or an area of weed belongs to no note");
+        } else if (shape.extent != extent) {
             connection.failDamaged("a line or an area of weed has too few corners");
         }
-        note->extent = shape.extent;
-        note->corners = shape.corners;
+        if (connection.isRowWhole() && hasNote) {
+            weed::WeedNote& note = notes[static_cast<std::size_t>(at - fids.begin())];
+            note.extent = shape.extent;
+            note.corners = std::move(shape.corners);
+        }
     };
     Statement lines(connection, "SELECT geom, note FROM weed_lines ORDER BY fid");
     lines.ask();
@@ -176,8 +171,11 @@ void recallWeedNotes(Connection& connection, water::Water& water) {
                 connection.failDamaged("'" + *seen + "' is no day");
             }
         }
-        fids.push_back(rows.wholeNumber(5));
-        notes.push_back(note);
+        const std::int64_t fid = rows.wholeNumber(5);
+        takeRow(connection, notes, note);
+        if (notes.size() > fids.size()) { // it was not left out
+            fids.push_back(fid);
+        }
     }
     recallExtents(connection, fids, notes);
 }
@@ -197,8 +195,8 @@ void recallSectionNames(Connection& connection, water::Water& water) {
     Statement rows(connection, "SELECT geom, name, number FROM section_names ORDER BY fid");
     rows.ask();
     while (rows.next()) {
-        water.sectionNames.push_back(
-            {placeAt(connection, rows, 0), rows.text(1), intAt(connection, rows, 2)});
+        takeRow(connection, water.sectionNames,
+                {placeAt(connection, rows, 0), rows.text(1), intAt(connection, rows, 2)});
     }
 }
 

@@ -45,6 +45,9 @@ void recallNumbering(Connection& connection, water::Water& water) {
     while (rows.next()) {
         const int number = intAt(connection, rows, 1);
         std::vector<geo::LonLatPiece> pieces = piecesAt(connection, rows, 0);
+        if (!connection.isRowWhole()) {
+            continue;
+        }
         const auto& known = water.numbering.waters;
         if (number == ofThePartsBefore) {
             water.numbering.parts.edit().push_back(std::move(pieces));
@@ -53,7 +56,6 @@ void recallNumbering(Connection& connection, water::Water& water) {
                 {number, rows.wholeNumber(2) != 0, std::move(pieces)});
         } else {
             connection.failDamaged(fmt::format("two sections numbered {}", number));
-            return;
         }
     }
 }

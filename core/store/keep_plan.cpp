@@ -168,7 +168,7 @@ void recallPlan(Connection& connection, water::Water& water) {
     Statement rows(connection, "SELECT geom, name FROM pinned_marks ORDER BY fid");
     rows.ask();
     while (rows.next()) {
-        water.pinnedMarks.push_back({rows.text(1), placeAt(connection, rows, 0)});
+        takeRow(connection, water.pinnedMarks, {rows.text(1), placeAt(connection, rows, 0), {}});
     }
 }
 

@@ -21,8 +21,10 @@ std::chrono::month_day dayOfYear(std::int64_t number) {
             std::chrono::day(static_cast<unsigned>(number % 100))};
 }
 
+constexpr std::string_view notePrefix = "note_";
+
 std::string noteKey(std::size_t number) {
-    return fmt::format("note_{:04}", number);
+    return fmt::format("{}{:04}", notePrefix, number);
 }
 
 } // namespace
@@ -63,13 +65,11 @@ void recallHouseRules(Connection& connection, water::Water& water) {
     if (first && last) {
         rules.season = logbook::Season{dayOfYear(*first), dayOfYear(*last)};
     }
-    while (const auto note = values.text(noteKey(rules.notes.size() + 1))) {
-        rules.notes.push_back(*note);
-    }
+    rules.notes = values.textsFrom(notePrefix);
     Statement rows(connection, "SELECT geom, name FROM closed_water ORDER BY fid");
     rows.ask();
     while (rows.next()) {
-        rules.closed.push_back({rows.text(1), piecesAt(connection, rows, 0)});
+        takeRow(connection, rules.closed, {rows.text(1), piecesAt(connection, rows, 0)});
     }
 }
 

@@ -45,14 +45,14 @@ void recallSectionChanges(Connection& connection, water::Water& water) {
         const auto* const known = std::find(kindNames.begin(), kindNames.end(), kind);
         if (known == kindNames.end()) {
             connection.failDamaged("there is no change of sections named '" + kind + "'");
-            return;
+            continue;
         }
         SectionChange change;
         change.kind = static_cast<SectionChange::Kind>(known - kindNames.begin());
         points.ask(changes.wholeNumber(0));
         while (points.next()) {
-            (points.wholeNumber(1) != 0 ? change.line : change.places)
-                .push_back(placeAt(connection, points, 0));
+            takeRow(connection, points.wholeNumber(1) != 0 ? change.line : change.places,
+                    placeAt(connection, points, 0));
         }
         water.sectionChanges.push_back(std::move(change));
     }

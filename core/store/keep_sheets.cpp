@@ -29,14 +29,14 @@ void recallSheets(Connection& connection, water::Water& water) {
         const auto day = units::dayFrom(text);
         if (!day) {
             connection.failDamaged("the sheet's day '" + text + "' is no day");
-            return;
+            continue;
         }
         if (water.sheets.empty() || water.sheets.back().day != *day) {
             water.sheets.push_back({*day, {}});
         }
-        water.sheets.back().stops.push_back(
-            {intAt(connection, rows, 2), rows.text(3), placeAt(connection, rows, 0),
-             momentAt(connection, rows, 4), momentAt(connection, rows, 5)});
+        takeRow(connection, water.sheets.back().stops,
+                {intAt(connection, rows, 2), rows.text(3), placeAt(connection, rows, 0),
+                 momentAt(connection, rows, 4), momentAt(connection, rows, 5)});
     }
 }
 

@@ -87,10 +87,13 @@ void recallLaid(Connection& connection, water::Water& water) {
         const std::string part = rows.text(2);
         if (mark < 1 || mark > static_cast<std::int64_t>(water.pinnedMarks.size())) {
             connection.failDamaged("what was laid by hand belongs to no mark");
-            return;
+            continue;
         }
         water::LaidByHand& laid = water.pinnedMarks[static_cast<std::size_t>(mark - 1)].laid;
         const geo::LonLat place = placeAt(connection, rows, 0);
+        if (!connection.isRowWhole()) {
+            continue;
+        }
         if (part == "bow") {
             laid.bow = place;
         } else if (part == "stern") {
@@ -99,7 +102,6 @@ void recallLaid(Connection& connection, water::Water& water) {
             laid.baits.push_back(place);
         } else {
             connection.failDamaged("nothing of a mark is called '" + part + "'");
-            return;
         }
         if (!rows.isEmpty(3)) {
             laid.windFrom = units::Bearing::degrees(rows.number(3));
@@ -117,13 +119,16 @@ void recallProfiles(Connection& connection, water::Water& water) {
         const auto kind = marks::factorNamed(factor);
         if (!kind) {
             connection.failDamaged("there is no belief named '" + factor + "'");
-            return;
+            continue;
         }
         if (water.beliefProfiles.empty() || rows.wholeNumber(0) != number) {
             number = rows.wholeNumber(0);
             water.beliefProfiles.push_back({rows.text(1), {}});
         }
-        water.beliefProfiles.back().weights.set(*kind, rows.number(3));
+        const double weight = rows.number(3);
+        if (connection.isRowWhole()) {
+            water.beliefProfiles.back().weights.set(*kind, weight);
+        }
     }
 }
 
@@ -132,6 +137,9 @@ void recallDayByHand(Connection& connection, water::DayByHand& day) {
     rows.ask();
     while (rows.next()) {
         const geo::LonLat place = placeAt(connection, rows, 0);
+        if (!connection.isRowWhole()) {
+            continue;
+        }
         if (!rows.isEmpty(1)) {
             day.order.push_back(place);
         }
@@ -155,7 +163,7 @@ void recallWishes(Connection& connection, water::Water& water) {
     Statement rows(connection, "SELECT geom, name FROM banned_water ORDER BY fid");
     rows.ask();
     while (rows.next()) {
-        water.banned.push_back({rows.text(1), pieceAt(connection, rows, 0).outer});
+        takeRow(connection, water.banned, {rows.text(1), pieceAt(connection, rows, 0).outer});
     }
     recallProfiles(connection, water);
     recallDayByHand(connection, water.dayByHand);

@@ -48,9 +48,11 @@ std::optional<double> KeyValues::number(std::string_view key) {
     if (!value) {
         damaged(key);
     }
-    return value && connection_ != nullptr
-               ? std::optional(withinRange(*connection_, key, rangeOf(key), *value))
-               : value;
+    if (!value || connection_ == nullptr) {
+        return value;
+    }
+    const double held = withinRange(*connection_, key, rangeOf(key), *value);
+    return connection_->isRowWhole() ? std::optional(held) : std::nullopt;
 }
 
 std::optional<std::int64_t> KeyValues::wholeNumber(std::string_view key) {
@@ -65,7 +67,8 @@ std::optional<std::int64_t> KeyValues::wholeNumber(std::string_view key) {
     }
     const auto asRead = static_cast<double>(*value);
     const bool isWithin =
-        connection_ == nullptr || withinRange(*connection_, key, rangeOf(key), asRead) == asRead;
+        connection_ == nullptr || (withinRange(*connection_, key, rangeOf(key), asRead) == asRead &&
+                                   connection_->isRowWhole());
     return isWithin ? value : std::nullopt;
 }
 
@@ -89,9 +92,19 @@ std::optional<std::vector<double>> KeyValues::numbers(std::string_view key) {
     return values;
 }
 
+std::vector<std::string> KeyValues::textsFrom(std::string_view prefix) const {
+    std::vector<std::string> texts;
+    for (auto at = values_.lower_bound(prefix);
+         at != values_.end() && at->first.starts_with(prefix); ++at) {
+        texts.push_back(at->second);
+    }
+    return texts;
+}
+
 void KeyValues::damaged(std::string_view key) {
     if (connection_ != nullptr) {
         connection_->failDamaged(fmt::format("the value of {} is no number", key));
+        static_cast<void>(connection_->isRowWhole());
     }
 }
 
@@ -113,7 +126,11 @@ KeyValues KeyValues::load(Connection& connection, std::string_view table) {
     Statement rows(connection, fmt::format("SELECT key, value FROM {}", table));
     rows.ask();
     while (rows.next()) {
-        loaded.put(rows.text(0), rows.text(1));
+        std::string key = rows.text(0);
+        std::string value = rows.text(1);
+        if (connection.isRowWhole()) {
+            loaded.put(std::move(key), std::move(value));
+        }
     }
     return loaded;
 }

@@ -28,6 +28,8 @@ public:
     [[nodiscard]] std::optional<double> number(std::string_view key);
     [[nodiscard]] std::optional<std::int64_t> wholeNumber(std::string_view key);
     [[nodiscard]] std::optional<std::vector<double>> numbers(std::string_view key);
+    /// The values of all keys that begin so, in the order of the keys.
+    [[nodiscard]] std::vector<std::string> textsFrom(std::string_view prefix) const;
 
     /// In the place of all that the table held.
     void save(Connection& connection, std::string_view table) const;

@@ -152,13 +152,22 @@ void SqliteStore::keepPart(const water::Water& water, water::Part part,
     }
 }
 
+base::Error SqliteStore::asRead(base::Error error) const {
+    if (opening_ != Opening::newer || error.kind != base::ErrorKind::damagedWater) {
+        return error;
+    }
+    return {base::ErrorKind::unusableInput,
+            "a newer version of Meremark keeps this water file in a way that this one cannot read",
+            path().string(), "open it with that version; nothing was changed"};
+}
+
 base::Result<water::Water> SqliteStore::loadShore() {
     const Reading reading(*connection_);
     water::Water water;
     recallFacts(*connection_, water);
     recallShoreline(*connection_, water);
     if (auto outcome = connection_->outcome(); !outcome) {
-        return std::unexpected(std::move(outcome.error()));
+        return std::unexpected(asRead(std::move(outcome.error())));
     }
     return water;
 }
@@ -177,7 +186,7 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
         recall(*connection_, water);
     }
     if (auto outcome = connection_->outcome(); !outcome) {
-        return std::unexpected(std::move(outcome.error()));
+        return std::unexpected(asRead(std::move(outcome.error())));
     }
     noteKnown(found);
     logInFile_ = water.log;

@@ -60,6 +60,8 @@ private:
     /// file is as this store knows it.
     [[nodiscard]] base::Result<void> saveAtOnce(const std::function<void()>& keep);
     [[nodiscard]] base::Result<void> claim();
+    /// What a failure of reading is called where the file is a newer version's.
+    [[nodiscard]] base::Error asRead(base::Error error) const;
     [[nodiscard]] SaveMark known() const;
     /// True where the file stands where this store loaded or left it.
     [[nodiscard]] bool isOurs(const SaveMark& found) const;

@@ -34,6 +34,7 @@ void Statement::reset() {
 }
 
 bool Statement::next() {
+    static_cast<void>(connection_.isRowWhole()); // a row that was left out ends nothing
     if (!connection_.isFine() || statement_ == nullptr) {
         return false;
     }

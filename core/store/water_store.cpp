@@ -115,15 +115,13 @@ base::Error refusal(FileState state, const std::filesystem::path& path) {
         return unusable(path, "there is no such water file", "check the name");
     case FileState::unreadable:
         return unusable(path, "the file cannot be read", "check that you may read it");
-    case FileState::newer:
-        return unusable(path, "a newer version of Meremark keeps this water file",
-                        "open it with that version; nothing was changed");
     case FileState::damaged:
         return {base::ErrorKind::damagedWater, "the water file is damaged", path.string(),
                 "take a copy that is whole"};
     case FileState::inUse:
         return inUseBy(Owner(), path);
     case FileState::notAWater:
+    case FileState::newer:
     case FileState::older:
     case FileState::current:
         break;
@@ -234,10 +232,13 @@ FileState stateOf(const std::filesystem::path& path) {
 base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path, Purpose purpose,
                                                Copies* copies) {
     const FileState state = stateOf(path);
-    if (state != FileState::current && state != FileState::older) {
+    if (state != FileState::current && state != FileState::older && state != FileState::newer) {
         return std::unexpected(refusal(state, path));
     }
     WriteRight right(path, purpose);
+    if (state == FileState::newer) {
+        right.leaveToNewer();
+    }
     if (right.isGranted()) {
         base::sweepLeftovers(path.parent_path());
     }
@@ -245,7 +246,7 @@ base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path
     if (!connection) {
         return std::unexpected(connection.error());
     }
-    Opening opening = Opening::current;
+    Opening opening = state == FileState::newer ? Opening::newer : Opening::current;
     if (state == FileState::older) {
         if (copies != nullptr) {
             const auto now =

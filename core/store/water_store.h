@@ -28,7 +28,7 @@ enum class FileState {
     unreadable, ///< It is there, and we may not read it.
     notAWater,  ///< Something else: another kind of file, another program's GeoPackage.
     damaged,    ///< It was a water file and is not whole.
-    newer,      ///< A later version of the program wrote it; this one leaves it alone.
+    newer,      ///< A later version of the program wrote it; this one only looks at it.
     older,      ///< An earlier version wrote it; opening brings it up to date.
     inUse,      ///< Another program is just writing it, for longer than we wait.
     current,
@@ -38,7 +38,12 @@ enum class FileState {
 [[nodiscard]] std::string_view nameOf(FileState state);
 
 /// How opening went.
-enum class Opening { created, current, upgraded };
+enum class Opening {
+    created,
+    current,
+    upgraded,
+    newer ///< To be looked at: what a later version keeps is shown as far as this one knows it.
+};
 
 /// Of the steps after the soundings, those whose results are kept beside the drawing, so that an
 /// opened water need not work them out again. The others are quick, or change with the day.
@@ -142,8 +147,9 @@ class Copies;
 
 /// Opens a water file; one of an older version is brought up to date, after a copy of it was taken.
 /// One that may only be read, or that somebody else has open for writing, opens read-only. A second
-/// opening by this same process is somebody else too. \param copies where that copy goes; null:
-/// none is taken. \return unusableInput (missing, not a water, newer), damagedWater,
+/// opening by this same process is somebody else too. One that a newer version keeps opens
+/// read-only, whatever the purpose. \param copies where that copy goes; null:
+/// none is taken. \return unusableInput (missing, not a water), damagedWater,
 /// waterInUse while another program is writing it, unwritableOutput where an older file may only be
 /// read.
 [[nodiscard]] base::Result<std::unique_ptr<WaterStore>> open(const std::filesystem::path& path,

@@ -37,6 +37,11 @@ void WriteRight::giveUp() {
     }
 }
 
+void WriteRight::leaveToNewer() {
+    lock_.reset();
+    refusal_ = Refusal::newerVersion;
+}
+
 base::Result<void> WriteRight::claim() {
     if (refusal_ == Refusal::none && !lock_) {
         ask();
@@ -49,6 +54,10 @@ base::Result<void> WriteRight::claim() {
         return {};
     case Refusal::inUse:
         return std::unexpected(inUseBy(owner_.value_or(Owner()), path_));
+    case Refusal::newerVersion:
+        return base::fail(base::ErrorKind::unwritableOutput,
+                          "a newer version of Meremark keeps this water file", path_.string(),
+                          "change it with that version, or save under another name");
     case Refusal::closedToUs:
         return base::fail(base::ErrorKind::unwritableOutput, "the water file may only be read",
                           path_.string(),

@@ -29,13 +29,15 @@ public:
     [[nodiscard]] const std::optional<Owner>& owner() const { return owner_; }
     /// Gives it up, as the file may only be read.
     void giveUp();
+    /// Gives it up, as a newer version of the program keeps the file.
+    void leaveToNewer();
 
     /// To be asked before every save; looks for a lock again where there was none to be had.
     /// \return waterInUse, unwritableOutput.
     [[nodiscard]] base::Result<void> claim();
 
 private:
-    enum class Refusal { none, inUse, closedToUs, onlyLooking };
+    enum class Refusal { none, inUse, closedToUs, onlyLooking, newerVersion };
     void ask();
 
     std::filesystem::path path_;

@@ -176,10 +176,11 @@ TEST_F(WaterFile, OfANewerVersionIsLeftAlone) {
     setStep("99");
     const std::string bytes = ScratchFolder::textOf(path);
     EXPECT_EQ(store::stateOf(path), store::FileState::newer);
-    const base::Error error = refusal();
-    EXPECT_EQ(error.kind, ErrorKind::unusableInput);
-    EXPECT_NE(error.what.find("newer"), std::string::npos);
-    EXPECT_EQ(error.where, path.string());
+    const auto saved = store::open(path).value()->save(after, water::allParts, quiet);
+    ASSERT_FALSE(saved.has_value());
+    EXPECT_EQ(saved.error().kind, ErrorKind::unwritableOutput);
+    EXPECT_NE(saved.error().what.find("newer"), std::string::npos);
+    EXPECT_EQ(saved.error().where, path.string());
     EXPECT_EQ(ScratchFolder::textOf(path), bytes);
 }
 
@@ -266,12 +267,12 @@ TEST_F(WaterFile, IsToldFromEverythingElse) {
 TEST_F(WaterFile, ThatContradictsItselfIsReported) {
     water::Water fished = before;
     fished.log.push_back({});
-    fished.log.edit(fished.log.size() - 1).rods = 4711;
+    fished.log.edit(fished.log.size() - 1).rods = 471;
     ASSERT_TRUE(isSaved(fished));
     auto connection = store::Connection::open(path, store::Connection::Access::existing).value();
-    connection->execute(
-        "INSERT INTO soundings (geom, day_id, shown_depth_m) SELECT geom, 4711, 1.0 "
-        "FROM soundings LIMIT 3; UPDATE stays SET rods = 0 WHERE rods = 4711");
+    connection->execute("PRAGMA foreign_keys = FALSE; INSERT INTO soundings (geom, day_id, "
+                        "shown_depth_m) SELECT geom, 4711, 1.0 "
+                        "FROM soundings LIMIT 3; UPDATE stays SET rods = 0 WHERE rods = 471");
     ASSERT_TRUE(connection->outcome().has_value());
     const auto report = store::open(path).value()->check(quiet);
     ASSERT_TRUE(report.has_value());

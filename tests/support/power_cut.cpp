@@ -19,6 +19,21 @@ struct Waiting {
     std::vector<DiskChange> changes;
 };
 
+/// What of a write reaches the disk where the power goes in the middle of it: whole sectors, in any
+/// order.
+template <class Lasts>
+void tear(const DiskChange& change, std::string& content, const Lasts& lasts) {
+    constexpr std::size_t sector = 512;
+    for (std::size_t from = 0; from < change.bytes.size(); from += sector) {
+        if (lasts()) {
+            const std::string part = change.bytes.substr(from, sector);
+            const std::size_t at = static_cast<std::size_t>(change.at) + from;
+            content.resize(std::max(content.size(), at + part.size()));
+            content.replace(at, part.size(), part);
+        }
+    }
+}
+
 void apply(const DiskChange& change, std::string& content) {
     const auto at = static_cast<std::size_t>(change.at);
     if (change.kind == DiskChange::Kind::truncate) {
@@ -62,13 +77,15 @@ public:
     }
     /// \param lasts asked for each change that was not synced.
     template <class Lasts>
-    Files cut(const Lasts& lasts) {
+    Files cut(const Lasts& lasts, bool isTorn) {
         for (const auto& [name, waiting] : waiting_) {
             if (waiting.isMade && !files_.contains(name) && !lasts()) {
                 continue;
             }
             for (const DiskChange& one : waiting.changes) {
-                if (lasts()) {
+                if (isTorn && one.kind == DiskChange::Kind::write) {
+                    tear(one, files_[name], lasts);
+                } else if (lasts()) {
                     apply(one, files_[name]);
                 }
             }
@@ -120,9 +137,9 @@ Files afterPowerCut(Files before, std::span<const DiskChange> changes, Unsynced 
         disk.take(change);
     }
     std::mt19937_64 random(seed);
-    return disk.cut([&] {
-        return unsynced == Unsynced::kept || (unsynced == Unsynced::some && random() % 2 == 0);
-    });
+    const bool isByChance = unsynced == Unsynced::some || unsynced == Unsynced::torn;
+    return disk.cut([&] { return unsynced == Unsynced::kept || (isByChance && random() % 2 == 0); },
+                    unsynced == Unsynced::torn);
 }
 
 } // namespace support

@@ -23,7 +23,8 @@ void layFiles(const Files& files, const std::filesystem::path& folder);
 enum class Unsynced {
     lost,
     kept,
-    some ///< Each by chance: a disk may write in any order until it is told to sync.
+    some, ///< Each by chance: a disk may write in any order until it is told to sync.
+    torn  ///< The same, and of what is written only the sectors that were under way.
 };
 
 /// The files that are left where the power goes after these changes: what was synced is there. A

@@ -11,8 +11,20 @@ namespace store::schema {
 
 namespace {
 
-constexpr std::array<Step, 9> published{layStep1, layStep2, layStep3, layStep4, layStep5,
-                                        layStep6, layStep7, layStep8, layStep9};
+constexpr std::array<Step, 10> published{layStep1, layStep2, layStep3, layStep4, layStep5,
+                                         layStep6, layStep7, layStep8, layStep9, layStep10};
+
+base::Result<void> runSteps(Connection& connection, std::int64_t from,
+                            std::span<const Step> steps) {
+    Transaction transaction(connection);
+    for (auto step = static_cast<std::size_t>(from); step < steps.size(); ++step) {
+        steps[step](connection);
+    }
+    Statement note(connection, "INSERT OR REPLACE INTO water_file (key, value) VALUES "
+                               "('schema_step', ?)");
+    note.run(std::to_string(steps.size()));
+    return transaction.commit();
+}
 
 } // namespace
 
@@ -46,14 +58,14 @@ std::optional<std::int64_t> stepOf(Connection& connection) {
 
 base::Result<void> bringUpToDate(Connection& connection, std::int64_t from,
                                  std::span<const Step> steps) {
-    Transaction transaction(connection);
-    for (auto step = static_cast<std::size_t>(from); step < steps.size(); ++step) {
-        steps[step](connection);
+    // Tables are laid anew and take over names: what points to them is asked by check() afterwards.
+    connection.execute("PRAGMA foreign_keys = FALSE");
+    auto done = runSteps(connection, from, steps);
+    if (done) {
+        connection.execute("PRAGMA foreign_keys = TRUE");
+        done = connection.outcome();
     }
-    Statement note(connection, "INSERT OR REPLACE INTO water_file (key, value) VALUES "
-                               "('schema_step', ?)");
-    note.run(std::to_string(steps.size()));
-    return transaction.commit();
+    return done;
 }
 
 } // namespace store::schema

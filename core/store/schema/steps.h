@@ -37,5 +37,6 @@ void layStep6(Connection& connection);
 void layStep7(Connection& connection);
 void layStep8(Connection& connection);
 void layStep9(Connection& connection);
+void layStep10(Connection& connection);
 
 } // namespace store::schema

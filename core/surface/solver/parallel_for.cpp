@@ -2,6 +2,7 @@
 #include "core/surface/solver/parallel_for.h"
 
 #include <algorithm>
+#include <exception>
 #include <thread>
 #include <vector>
 
@@ -16,11 +17,25 @@ void parallelFor(int threads, std::size_t count, std::size_t leastEach,
         work(0, count);
         return;
     }
-    std::vector<std::jthread> helpers;
-    for (std::size_t part = 1; part < parts; ++part) {
-        helpers.emplace_back(work, part * count / parts, (part + 1) * count / parts);
+    std::vector<std::exception_ptr> thrown(parts);
+    {
+        std::vector<std::jthread> helpers;
+        for (std::size_t part = 1; part < parts; ++part) {
+            helpers.emplace_back([&, part] {
+                try {
+                    work(part * count / parts, (part + 1) * count / parts);
+                } catch (...) {
+                    thrown[part] = std::current_exception();
+                }
+            });
+        }
+        work(0, count / parts);
     }
-    work(0, count / parts);
+    for (const std::exception_ptr& each : thrown) {
+        if (each) {
+            std::rethrow_exception(each);
+        }
+    }
 }
 
 } // namespace surface::solver

@@ -12,8 +12,6 @@ namespace water {
 
 using base::Result;
 
-namespace {
-
 anchoring::BoatSettings boatOf(const marks::Tackle& tackle) {
     anchoring::BoatSettings boat;
     boat.length = tackle.boatLength;
@@ -34,6 +32,8 @@ rods::RodSettings rodsOf(const marks::Tackle& tackle) {
     settings.nearest = std::min(settings.nearest, tackle.cast * 0.5);
     return settings;
 }
+
+namespace {
 
 std::optional<geo::WaterPoint> toWater(const Water& water, const std::optional<geo::LonLat>& at) {
     return at ? std::optional(water.frame->toWater(*at)) : std::nullopt;

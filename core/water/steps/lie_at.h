@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/anchoring/boat_settings.h"
 #include "core/base/progress.h"
 #include "core/base/result.h"
 #include "core/marks/mark.h"
 #include "core/marks/plan.h"
+#include "core/rods/rod_settings.h"
 #include "core/water/document/water.h"
 #include "core/water/steps/day_ground.h"
 
@@ -19,6 +21,10 @@ struct LieWork {
     const marks::Tackle& tackle; ///< Its rods held to the house rules.
     base::Progress& progress;
 };
+
+/// The tackle of a plan as settings of the jobs that work with it.
+[[nodiscard]] anchoring::BoatSettings boatOf(const marks::Tackle& tackle);
+[[nodiscard]] rods::RodSettings rodsOf(const marks::Tackle& tackle);
 
 /// What the user laid of his mark at this place; null where he laid nothing, or no mark of his is
 /// there.

@@ -156,7 +156,9 @@ Result<BackdropPlace> lookAtBackdrop(const std::filesystem::path& path,
     }
     const auto laid = frame ? Result<geo::WaterFrame>(*frame) : geo::WaterFrame::around(*places);
     if (!laid) {
-        return std::unexpected(laid.error());
+        base::Error error = laid.error();
+        error.where = path.string();
+        return std::unexpected(std::move(error));
     }
     BackdropPlace place{*laid, {}};
     for (const geo::WaterPoint p : laid->toWater(*places)) {

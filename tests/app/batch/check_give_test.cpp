@@ -48,6 +48,74 @@ void writeSmallWater(const std::string& path) {
     ASSERT_TRUE(store::writeWater(path, water, {}, {}, quiet).has_value());
 }
 
+TEST(CheckVerb, LaysWhatCanBeReadOfADamagedFileIntoANewOne) {
+    const support::ScratchFolder folder;
+    const std::string path = (folder.path() / "water.gpkg").string();
+    const std::string to = (folder.path() / "rescued.gpkg").string();
+    writeSmallWater(path);
+    {
+        const auto file =
+            store::Connection::open(path, store::Connection::Access::existing).value();
+        file->execute("PRAGMA ignore_check_constraints = TRUE;"
+                      "UPDATE soundings SET shown_depth_m = 2e16 WHERE fid = 2");
+        ASSERT_TRUE(file->outcome().has_value());
+    }
+    const Call damaged = call({"check", path});
+    EXPECT_EQ(damaged.exitCode, 5);
+    EXPECT_NE(damaged.error.find("--rescue"), std::string::npos) << damaged.error;
+    const Call rescued = call({"check", path, "--rescue", to});
+    ASSERT_EQ(rescued.exitCode, 0) << rescued.error;
+    EXPECT_EQ(rescued.report()["soundings"], 3);
+    EXPECT_EQ(rescued.report()["stays"], 2);
+    EXPECT_EQ(rescued.report()["whole"], true);
+    EXPECT_EQ(rescued.report()["rescued_to"], to);
+    EXPECT_FALSE(rescued.report()["lost"].empty());
+    EXPECT_NE(rescued.error.find("not everything could be read"), std::string::npos);
+    EXPECT_EQ(call({"check", to}).report()["whole"], true);
+    batch_tests::expectRefused(call({"check", path, "--rescue", to}), 4, {"rescued.gpkg"});
+    batch_tests::expectRefused(call({"check", path, "--rescue", path}), 4, {"--rescue"});
+}
+
+TEST(CheckVerb, FindsWhatAnotherVerbWouldStopAt) {
+    const support::ScratchFolder folder;
+    const std::string path = (folder.path() / "water.gpkg").string();
+    writeSmallWater(path);
+    for (const auto& [change, told] : std::map<std::string, std::string>{
+             {"UPDATE plan SET value='5' WHERE key='over_depth_m'", "an over-depth from 0 to 3 m"},
+             {"UPDATE plan SET value='10000' WHERE key='end_s'", "ends before it starts"},
+             {"UPDATE plan SET value='0.001' WHERE key='stern_rope_m'", "the stern rope"}}) {
+        SCOPED_TRACE(change);
+        std::filesystem::remove(path);
+        writeSmallWater(path);
+        EXPECT_EQ(call({"check", path}).exitCode, 0);
+        const auto file =
+            store::Connection::open(path, store::Connection::Access::existing).value();
+        file->execute(change);
+        ASSERT_TRUE(file->outcome().has_value());
+        const Call checked = call({"check", path});
+        EXPECT_EQ(checked.exitCode, 3) << checked.error;
+        EXPECT_NE(checked.error.find(told), std::string::npos) << checked.error;
+    }
+}
+
+TEST(CheckVerb, LooksAtAFileOfANewerVersionThatNothingIsSavedInto) {
+    const support::ScratchFolder folder;
+    const std::string path = (folder.path() / "water.gpkg").string();
+    writeSmallWater(path);
+    {
+        const auto file =
+            store::Connection::open(path, store::Connection::Access::existing).value();
+        file->execute("UPDATE water_file SET value='99' WHERE key='schema_step'");
+        ASSERT_TRUE(file->outcome().has_value());
+    }
+    const std::string bytes = support::ScratchFolder::textOf(path);
+    const std::string table = (folder.path() / "log.csv").string();
+    EXPECT_EQ(call({"check", path}).exitCode, 0);
+    EXPECT_EQ(call({"log", path, "--out", table}).exitCode, 0);
+    batch_tests::expectRefused(call({"log", path, "--add", table}), 3, {"water.gpkg", "newer"});
+    EXPECT_TRUE(support::ScratchFolder::textOf(path) == bytes);
+}
+
 TEST(CheckVerb, CountsWhatAWholeFileHolds) {
     const DishFolder folder;
     const std::string path = folder.at("small.gpkg");
@@ -56,7 +124,7 @@ TEST(CheckVerb, CountsWhatAWholeFileHolds) {
     EXPECT_EQ(checked.exitCode, 0) << checked.error;
     EXPECT_EQ(checked.error, "");
     EXPECT_EQ(checked.report(), Json::parse(R"({"whole": true, "survey_days": 2, "soundings": 4,
-        "stays": 2, "runs": 3, "has_drawing": false, "faults": []})"));
+        "stays": 2, "runs": 3, "has_drawing": false, "faults": [], "problems": []})"));
 }
 
 /// A file that opens and contradicts itself: everything is reported, and the first fault said.

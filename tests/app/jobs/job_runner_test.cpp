@@ -60,6 +60,15 @@ protected:
     std::vector<std::string> said_;
 };
 
+TEST_F(Jobs, BringAnExceptionHomeAsAnError) {
+    runner_->start<int>(
+        QStringLiteral("full"), [](Progress&) -> Result<int> { throw std::bad_alloc(); },
+        [this](Result<int> made) { said_.push_back(made ? "a value" : made.error().what); });
+    runner_->finishAll();
+    EXPECT_THAT(said_,
+                ElementsAre("started full", "there is not enough memory for this", "finished"));
+}
+
 TEST_F(Jobs, RunOneAfterTheOtherInTheirOrder) {
     EXPECT_FALSE(runner_->isBusy());
     start("a", 1);

@@ -65,12 +65,7 @@ TEST_F(Opening, CopiesAnOlderFileBeforeItIsBroughtUpToDate) {
     const QByteArray before = qgetenv("XDG_DATA_HOME");
     qputenv("XDG_DATA_HOME", folder_.filePath("data").toUtf8());
     support::changeFile(bowl_.toStdString(),
-                        "DROP TABLE division; DROP TABLE numbered_water;"
-                        "ALTER TABLE section_names DROP COLUMN number;"
-                        "ALTER TABLE sections DROP COLUMN number;"
-                        "DELETE FROM gpkg_geometry_columns WHERE table_name='numbered_water';"
-                        "DELETE FROM gpkg_contents WHERE table_name IN ('numbered_water', "
-                        "'division'); UPDATE water_file SET value='7' WHERE key='schema_step'");
+                        "UPDATE water_file SET value='9' WHERE key='schema_step'");
     const store::Copies copies(store::usualCopiesFolder());
     ASSERT_TRUE(copies.of(bowl_.toStdString()).empty());
     OpenWater fresh;

@@ -3,10 +3,12 @@
 #include "app/window/go_back.h"
 
 #include "app/edits/change_facts.h"
+#include "core/store/connection.h"
 #include "tests/app/window/window_case.h"
 #include "tests/support/desk_bowl.h"
 
 #include <QDialogButtonBox>
+#include <QFileDialog>
 #include <QListWidget>
 #include <QPushButton>
 #include <QTimer>
@@ -92,6 +94,37 @@ TEST_F(GoingBack, FromTheStartShowsWhatEachCopyHoldsAndLaysItInPlace) {
     EXPECT_GE(copies_.of(path_.toStdString()).size(), 2U) << "what was gone back from is kept";
 }
 
+TEST_F(GoingBack, OffersToRescueWhatCanBeReadOfADamagedFile) {
+    std::filesystem::resize_file(path_.toStdString(),
+                                 std::filesystem::file_size(path_.toStdString()) - 4096);
+    bool wasAsked = false;
+    answer([this] { openWater(path_); },
+           [&wasAsked](window::GoBack& dialog) {
+               for (QPushButton* each : dialog.findChildren<QPushButton*>()) {
+                   if (each->text().startsWith("Rescue what can be read")) {
+                       wasAsked = true;
+                       // Where to is asked next, and answered with "nowhere".
+                       auto* asking = new QTimer(qApp);
+                       QObject::connect(asking, &QTimer::timeout, [asking] {
+                           auto* where =
+                               qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+                           if (where != nullptr) {
+                               asking->stop();
+                               asking->deleteLater();
+                               where->reject();
+                           }
+                       });
+                       asking->start(0);
+                       each->click();
+                       return;
+                   }
+               }
+               dialog.reject();
+           });
+    EXPECT_TRUE(wasAsked);
+    EXPECT_FALSE(open().isOpen());
+}
+
 TEST_F(GoingBack, IsOfferedWhereTheFileIsDamaged) {
     std::filesystem::resize_file(path_.toStdString(), 20'000);
     answer([this] { openWater(path_); },
@@ -107,6 +140,30 @@ TEST_F(GoingBack, IsOfferedWhereTheFileIsDamaged) {
            });
     EXPECT_FALSE(open().isOpen());
     EXPECT_TRUE(isWrong());
+}
+
+class ANewerWater : public Window {};
+
+TEST_F(ANewerWater, IsShownAndSaysThatNothingIsSavedIntoIt) {
+    const QString path = folder_.filePath(QStringLiteral("newer.gpkg"));
+    ASSERT_TRUE(open().create(path, "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    ASSERT_TRUE(open().finishKeeping());
+    window_.reset();
+    {
+        const auto file =
+            store::Connection::open(path.toStdString(), store::Connection::Access::existing)
+                .value();
+        file->execute("UPDATE water_file SET value='99' WHERE key='schema_step'");
+        ASSERT_TRUE(file->outcome().has_value());
+    }
+    window_ = std::make_unique<window::MainWindow>(unnamed_);
+    openWater(path);
+    ASSERT_TRUE(open().isOpen());
+    EXPECT_TRUE(open().isReadOnly());
+    EXPECT_TRUE(said().startsWith("A newer version of Meremark keeps")) << said().toStdString();
+    EXPECT_TRUE(isWrong());
+    EXPECT_EQ(open().water()->name, "bowl");
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "core/base/two_at_once.h"
 
 #include <future>
+#include <stdexcept>
 
 #include <gtest/gtest.h>
 
@@ -25,6 +26,16 @@ TEST(TwoAtOnce, RunAtTheSameTimeAndAreBothDoneAfterwards) {
         });
     EXPECT_EQ(heard, 7);
     EXPECT_EQ(told, 1);
+}
+
+TEST(TwoAtOnce, ThrowsWhatEitherOfThemThrowsOnceBothAreDone) {
+    int done = 0;
+    const auto fine = [&done] { ++done; };
+    const auto bad = [] { throw std::runtime_error("bad"); };
+    EXPECT_THROW(base::twoAtOnce(fine, bad), std::runtime_error);
+    EXPECT_EQ(done, 1);
+    EXPECT_THROW(base::twoAtOnce(bad, fine), std::runtime_error);
+    EXPECT_EQ(done, 2);
 }
 
 } // namespace

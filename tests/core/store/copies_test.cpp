@@ -164,12 +164,7 @@ TEST_F(CopiesOfAWater, TellHowMuchTheyHold) {
 TEST_F(CopiesOfAWater, IsTakenBeforeAnOlderFileIsBroughtUpToDate) {
     ASSERT_TRUE(store::open(path_, store::Purpose::writing, &copies_));
     EXPECT_TRUE(copies_.of(path_).empty()) << "it is of now";
-    support::changeFile(path_, "DROP TABLE weed_lines; DROP TABLE weed_areas;"
-                               "ALTER TABLE weed_notes DROP COLUMN seen;"
-                               "DELETE FROM gpkg_geometry_columns WHERE table_name IN "
-                               "('weed_lines', 'weed_areas'); DELETE FROM gpkg_contents WHERE "
-                               "table_name IN ('weed_lines', 'weed_areas');"
-                               "UPDATE water_file SET value='8' WHERE key='schema_step'");
+    support::changeFile(path_, "UPDATE water_file SET value='9' WHERE key='schema_step'");
     const std::string before = support::ScratchFolder::textOf(path_);
     {
         support::ScratchFolder other;

@@ -11,7 +11,7 @@
 
 #include <algorithm>
 
-#include <gtest/gtest.h>
+#include <gmock/gmock.h>
 
 namespace {
 
@@ -89,18 +89,46 @@ TEST_F(AFile, SaysByItsStepWhichVersionItIsOf) {
         change("UPDATE water_file SET value='" + step + "' WHERE key='schema_step'");
     };
     const std::int64_t newest = store::schema::newestStep();
-    EXPECT_EQ(newest, 9);
+    EXPECT_EQ(newest, 10);
     EXPECT_EQ(store::stateOf(path_), FileState::current);
     setStep(std::to_string(newest - 1));
     EXPECT_EQ(store::stateOf(path_), FileState::older);
     setStep(std::to_string(newest + 1));
-    expectRefused(path_, FileState::newer, ErrorKind::unusableInput,
-                  "a newer version of Meremark keeps this water file",
-                  "open it with that version; nothing was changed");
+    EXPECT_EQ(store::stateOf(path_), FileState::newer);
     for (const char* none : {"0", "-1", "2.5", "two", ""}) {
         setStep(none);
         expectDamaged();
     }
+}
+
+TEST_F(AFile, OfANewerVersionOpensToBeLookedAtAndNothingIsSavedIntoIt) {
+    change("UPDATE water_file SET value='99' WHERE key='schema_step';"
+           "ALTER TABLE stays ADD COLUMN moon TEXT NOT NULL DEFAULT 'full'");
+    const std::string bytes = ScratchFolder::textOf(path_);
+    for (const store::Purpose purpose : {store::Purpose::writing, store::Purpose::looking}) {
+        const auto opened = store::open(path_, purpose);
+        ASSERT_TRUE(opened.has_value()) << opened.error().sentence();
+        EXPECT_EQ((*opened)->opening(), store::Opening::newer);
+        EXPECT_TRUE((*opened)->isReadOnly());
+        EXPECT_FALSE((*opened)->owner().has_value());
+        EXPECT_TRUE((*opened)->load(quiet).value() == water_);
+        const auto saved = (*opened)->save(water_, water::allParts, quiet);
+        ASSERT_FALSE(saved.has_value());
+        EXPECT_EQ(saved.error().kind, ErrorKind::unwritableOutput);
+        EXPECT_EQ(saved.error().what, "a newer version of Meremark keeps this water file");
+    }
+    EXPECT_TRUE(ScratchFolder::textOf(path_) == bytes);
+}
+
+TEST_F(AFile, OfANewerVersionThatCannotBeReadIsNotCalledDamaged) {
+    change("UPDATE water_file SET value='99' WHERE key='schema_step';"
+           "ALTER TABLE stays RENAME TO outings");
+    const auto opened = store::open(path_);
+    ASSERT_TRUE(opened.has_value());
+    const auto water = (*opened)->load(quiet);
+    ASSERT_FALSE(water.has_value());
+    EXPECT_EQ(water.error().kind, ErrorKind::unusableInput);
+    EXPECT_THAT(water.error().what, testing::StartsWith("a newer version of Meremark"));
 }
 
 TEST_F(AFile, ThatAnotherProgramIsWritingIsNotCalledDamaged) {

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What can be read of a water file that is not whole ends in one that is, and what cannot is told.
+#include "core/store/rescue.h"
+
+#include "core/store/water_store.h"
+#include "tests/core/store/file_rows.h"
+#include "tests/support/random_water.h"
+#include "tests/support/scratch_folder.h"
+
+#include <gmock/gmock.h>
+
+namespace {
+
+using base::ErrorKind;
+using support::changeFile;
+using support::rowsOf;
+using support::ScratchFolder;
+using testing::Contains;
+using testing::HasSubstr;
+
+base::Progress quiet;
+
+class ARescue : public testing::Test {
+protected:
+    void SetUp() override {
+        ASSERT_TRUE(store::create(path_).value()->save(water_, water::allParts, quiet).has_value());
+        bytes_ = ScratchFolder::textOf(path_);
+    }
+    base::Result<store::Rescue> rescued() const {
+        std::error_code ignored;
+        std::filesystem::remove(to_, ignored);
+        return store::rescue(path_, to_, quiet);
+    }
+    [[nodiscard]] water::Water held() const {
+        return store::open(to_, store::Purpose::looking).value()->load(quiet).value();
+    }
+    [[nodiscard]] std::size_t pages() const { return bytes_.size() / pageSize; }
+    /// The file with one page of nothing but 0xff.
+    void destroyPage(std::size_t page) const {
+        std::string broken = bytes_;
+        broken.replace(page * pageSize, pageSize, std::string(pageSize, '\xff'));
+        ASSERT_EQ(folder_.file("water.gpkg", broken), path_);
+    }
+    static std::size_t soundingsOf(const water::Water& water) {
+        std::size_t count = 0;
+        for (const soundings::SurveyDay& day : water.days) {
+            count += day.soundings.size();
+        }
+        return count;
+    }
+
+    static constexpr std::size_t pageSize = 4096;
+    /// One with soundings and a log.
+    static water::Water busyWater() {
+        for (std::uint64_t seed = 12;; ++seed) {
+            water::Water water = support::RandomWater(seed).make(400);
+            if (soundingsOf(water) > 100 && water.log.size() > 2) {
+                return water;
+            }
+        }
+    }
+    const water::Water water_ = busyWater();
+    const ScratchFolder folder_;
+    const std::filesystem::path path_ = folder_.path() / "water.gpkg";
+    const std::filesystem::path to_ = folder_.path() / "rescued.gpkg";
+    std::string bytes_;
+};
+
+TEST_F(ARescue, OfAWholeFileLosesNothing) {
+    const auto rescue = rescued();
+    ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
+    EXPECT_THAT(rescue->lost, testing::IsEmpty());
+    EXPECT_TRUE(rescue->held.isWhole());
+    EXPECT_TRUE(held() == water_);
+}
+
+TEST_F(ARescue, WhateverPageIsDestroyedGivesAWholeFileOrSaysWhyNot) {
+    std::size_t partly = 0;
+    std::size_t refused = 0;
+    for (std::size_t page = 0; page < pages(); ++page) {
+        SCOPED_TRACE(page);
+        destroyPage(page);
+        const std::string broken = ScratchFolder::textOf(path_);
+        const auto rescue = rescued();
+        EXPECT_TRUE(ScratchFolder::textOf(path_) == broken) << "the damaged file stays as it is";
+        if (!rescue) {
+            EXPECT_EQ(rescue.error().kind, ErrorKind::damagedWater) << rescue.error().sentence();
+            EXPECT_FALSE(std::filesystem::exists(to_));
+            ++refused;
+            continue;
+        }
+        EXPECT_TRUE(rescue->held.isWhole()) << rescue->held.faults.front();
+        const water::Water found = held();
+        EXPECT_LE(soundingsOf(found), soundingsOf(water_));
+        EXPECT_TRUE(found == water_ || !rescue->lost.empty()) << "nothing is lost in silence";
+        partly += rescue->lost.empty() ? 0U : 1U;
+    }
+    EXPECT_LE(refused, 6U) << "only the pages that say what tables there are";
+    EXPECT_GT(partly, 5U);
+}
+
+TEST_F(ARescue, OfAFileThatWasCutTakesWhatStandsBeforeTheCut) {
+    ASSERT_EQ(folder_.file("water.gpkg", bytes_.substr(0, bytes_.size() / 2)), path_);
+    const auto rescue = rescued();
+    ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
+    EXPECT_THAT(rescue->lost, testing::Not(testing::IsEmpty()));
+    EXPECT_TRUE(rescue->held.isWhole());
+}
+
+TEST_F(ARescue, LeavesOutTheRowsThatMakeNoSenseAndSaysSo) {
+    changeFile(path_, "UPDATE soundings SET shown_depth_m = 9e99 WHERE fid = (SELECT min(fid) + 6 "
+                      "FROM soundings);"
+                      "UPDATE stays SET start_time = 'soon' WHERE fid = 1;"
+                      "UPDATE plan SET value = 'many' WHERE key = 'rods'");
+    const auto rescue = rescued();
+    ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
+    const water::Water found = held();
+    EXPECT_EQ(soundingsOf(found), soundingsOf(water_) - 1);
+    EXPECT_EQ(found.log.size(), water_.log.size() - 1);
+    EXPECT_EQ(found.plan.tackle.cast, water_.plan.tackle.cast);
+    EXPECT_THAT(rescue->lost, Contains(HasSubstr("shown_depth_m is 9e+99")));
+    EXPECT_THAT(rescue->lost, Contains(HasSubstr("'soon' is no time")));
+    EXPECT_THAT(rescue->lost, Contains(HasSubstr("the value of rods is no number")));
+}
+
+TEST_F(ARescue, KeepsVerdictsAtTheSoundingsThatTheyWereGivenTo) {
+    water::Water water = water_;
+    soundings::SurveyDay day;
+    day.id = soundings::SurveyDayId(991);
+    day.soundings.edit().assign(50, {{3.1, 55.2}, units::Depth::metres(4.0), std::nullopt});
+    for (std::size_t i = 0; i < 50; ++i) {
+        day.soundings.edit()[i].shown = units::Depth::metres(1.0 + 0.1 * static_cast<double>(i));
+    }
+    day.setAsideByHand.edit() = {4, 20, 40};
+    water.days = {day};
+    ASSERT_TRUE(store::open(path_).value()->save(water, water::allParts, quiet).has_value());
+    changeFile(path_, "UPDATE soundings SET shown_depth_m = 9e99 WHERE fid IN "
+                      "(SELECT min(fid) + 10 FROM soundings UNION SELECT min(fid) + 20 FROM "
+                      "soundings)");
+    ASSERT_TRUE(rescued().has_value());
+    const soundings::SurveyDay found = held().days.at(0);
+    ASSERT_EQ(found.soundings.size(), 48U);
+    const std::vector<std::size_t> wanted{4, 38}; // 20 is gone itself, 40 stands two earlier
+    EXPECT_EQ(std::vector<std::size_t>(found.setAsideByHand.begin(), found.setAsideByHand.end()),
+              wanted);
+    EXPECT_NEAR(found.soundings[38].shown.inMetres(), 5.0, 1e-12);
+}
+
+TEST_F(ARescue, TakesAFileOfAnOlderVersionAlong) {
+    changeFile(path_, "UPDATE water_file SET value='8' WHERE key='schema_step';"
+                      "DROP INDEX fish_by_stay");
+    const auto rescue = rescued();
+    ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
+    EXPECT_TRUE(held() == water_);
+}
+
+TEST_F(ARescue, IsRefusedOverAFileAndOutOfNothing) {
+    ASSERT_EQ(folder_.file("rescued.gpkg", "mine"), to_);
+    const auto over = store::rescue(path_, to_, quiet);
+    ASSERT_FALSE(over.has_value());
+    EXPECT_EQ(over.error().kind, ErrorKind::unwritableOutput);
+    EXPECT_EQ(ScratchFolder::textOf(to_), "mine");
+    const auto missing = store::rescue(folder_.path() / "none.gpkg", folder_.path() / "x", quiet);
+    ASSERT_FALSE(missing.has_value());
+    EXPECT_EQ(missing.error().kind, ErrorKind::unusableInput);
+    ASSERT_EQ(folder_.file("water.gpkg", std::string(9000, 'x')), path_);
+    const auto none = rescued();
+    ASSERT_FALSE(none.has_value());
+    EXPECT_EQ(none.error().kind, ErrorKind::damagedWater) << none.error().sentence();
+    EXPECT_EQ(none.error().where, path_.string());
+    EXPECT_FALSE(std::filesystem::exists(to_));
+    EXPECT_EQ(std::ranges::distance(std::filesystem::directory_iterator(folder_.path())), 1)
+        << "nothing is left behind";
+}
+
+} // namespace
