@@ -61,7 +61,10 @@ TEST(ErrorOfTheDatabase, SaysInWordsWhatItsNumberMeans) {
         Answer{SQLITE_IOERR_FSYNC, ErrorKind::unwritableOutput,
                "the disk does not take what is written; nothing was changed",
                "check the disk and save again"},
-        Answer{SQLITE_CONSTRAINT_UNIQUE, ErrorKind::unwritableOutput,
+        Answer{SQLITE_CONSTRAINT_CHECK, ErrorKind::wrongUse,
+               "a value cannot be kept (no such thing); nothing was changed",
+               "correct the value and save again"},
+        Answer{SQLITE_MISMATCH, ErrorKind::unwritableOutput,
                "the water file refuses a change (no such thing); nothing was changed",
                "save under another name"}};
     for (const Answer& answer : answers) {
