@@ -3299,5 +3299,93 @@
         <source>a line or an area of weed has too few corners</source>
         <translation>eine Linie oder Fläche von Kraut hat zu wenige Ecken</translation>
     </message>
+    <message>
+        <source>there is not enough memory for this</source>
+        <translation>dafür reicht der Speicher nicht</translation>
+    </message>
+    <message>
+        <source>close other programs, or work with fewer and larger cells</source>
+        <translation>andere Programme schließen, oder mit weniger und größeren Zellen arbeiten</translation>
+    </message>
+    <message>
+        <source>something unforeseen went wrong: {}</source>
+        <translation>etwas Unvorhergesehenes ging schief: {}</translation>
+    </message>
+    <message>
+        <source>try again; what was saved is kept</source>
+        <translation>noch einmal versuchen; was gespeichert war, bleibt</translation>
+    </message>
+    <message>
+        <source>a value cannot be kept ({}); nothing was changed</source>
+        <translation>ein Wert lässt sich nicht halten ({}); nichts wurde geändert</translation>
+    </message>
+    <message>
+        <source>the table {} is not to be found</source>
+        <translation>die Tabelle {} ist nicht zu finden</translation>
+    </message>
+    <message>
+        <source>of the table {} only {} rows can be read, the others lie in pages that are destroyed</source>
+        <translation>von der Tabelle {} lassen sich nur {} Zeilen lesen, die anderen liegen auf zerstörten Seiten</translation>
+    </message>
+    <message>
+        <source>a row of the table {} holds what it cannot hold</source>
+        <translation>eine Zeile der Tabelle {} enthält, was sie nicht enthalten kann</translation>
+    </message>
+    <message>
+        <source>no table of a water can be found in it</source>
+        <translation>keine Tabelle eines Gewässers ist darin zu finden</translation>
+    </message>
+    <message>
+        <source>go back to a copy</source>
+        <translation>zu einer Kopie zurückgehen</translation>
+    </message>
+    <message>
+        <source>reading what can be read</source>
+        <translation>liest, was lesbar ist</translation>
+    </message>
+    <message>
+        <source>what is read cannot be laid aside</source>
+        <translation>was gelesen wird, lässt sich nicht beiseitelegen</translation>
+    </message>
+    <message>
+        <source>make room, or choose another folder</source>
+        <translation>Platz schaffen, oder einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <source>{} ({} times)</source>
+        <translation>{} ({}-mal)</translation>
+    </message>
+    <message>
+        <source>{} more like these</source>
+        <translation>{} weitere dieser Art</translation>
+    </message>
+    <message>
+        <source>a newer version of Meremark keeps this water file in a way that this one cannot read</source>
+        <translation>eine neuere Version von Meremark führt diese Gewässerdatei auf eine Art, die diese nicht lesen kann</translation>
+    </message>
+    <message>
+        <source>change it with that version, or save under another name</source>
+        <translation>mit jener Version ändern, oder unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>what can be worked with is {}</source>
+        <translation>womit sich arbeiten lässt, ist {}</translation>
+    </message>
+    <message>
+        <source>boat and rods of the plan</source>
+        <translation>Boot und Ruten des Plans</translation>
+    </message>
+    <message>
+        <source>all of them lie outside the shore</source>
+        <translation>alle liegen außerhalb des Ufers</translation>
+    </message>
+    <message>
+        <source>the launch lies far from this water</source>
+        <translation>die Einlassstelle liegt weit von diesem Gewässer</translation>
+    </message>
+    <message>
+        <source>{}: {}</source>
+        <translation>{}: {}</translation>
+    </message>
 </context>
 </TS>

@@ -6610,5 +6610,37 @@
         <source> (or with arrows and Space; Escape when done).</source>
         <translation> (oder mit Pfeiltasten und Leertaste; Esc, wenn fertig).</translation>
     </message>
+    <message>
+        <source>There is no copy of %1.</source>
+        <translation>Von %1 gibt es keine Kopie.</translation>
+    </message>
+    <message>
+        <source>Rescue what can be read into a new file...</source>
+        <translation>Retten, was lesbar ist, in eine neue Datei...</translation>
+    </message>
+    <message>
+        <source>A newer version of Meremark keeps %1: it can be looked at here, as far as this version knows what is in it, and nothing is saved into it.</source>
+        <translation>Eine neuere Version von Meremark führt %1: Hier lässt es sich ansehen, soweit diese Version kennt, was darin ist, und nichts wird hineingespeichert.</translation>
+    </message>
+    <message>
+        <source>Rescue what can be read into a new file</source>
+        <translation>Retten, was lesbar ist, in eine neue Datei</translation>
+    </message>
+    <message>
+        <source>Reading what can be read</source>
+        <translation>Liest, was lesbar ist</translation>
+    </message>
+    <message>
+        <source>Rescued</source>
+        <translation>Gerettet</translation>
+    </message>
+    <message>
+        <source>Everything that you brought in could be read. The map is drawn anew.</source>
+        <translation>Alles Eingebrachte ließ sich lesen. Die Karte wird neu gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Not everything could be read. What is missing:</source>
+        <translation>Nicht alles ließ sich lesen. Es fehlt:</translation>
+    </message>
 </context>
 </TS>

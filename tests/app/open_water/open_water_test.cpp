@@ -101,7 +101,7 @@ TEST_F(AnOpenWater, StaysOpenAsItIsWhereAnotherCannotBe) {
         auto connection =
             store::Connection::open(path.toStdString(), store::Connection::Access::existing)
                 .value();
-        connection->execute("UPDATE lead_line SET depth_m='deep'");
+        connection->execute("UPDATE settings SET value=x'00'");
     }
     const auto broken = open_.open(path);
     ASSERT_FALSE(broken.has_value());

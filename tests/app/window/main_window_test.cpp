@@ -58,8 +58,6 @@ TEST_F(Window, SaysWhyAWaterCannotBeOpenedAndKeepsTheOneThatIs) {
     const QString path = folder_.filePath("a.gpkg");
     fileOf(path, "Skarrow Water");
     openWater(path);
-    fileOf(folder_.filePath("newer.gpkg"), "newer",
-           "UPDATE water_file SET value='99' WHERE key='schema_step'");
     fileOf(folder_.filePath("damaged.gpkg"), "damaged", "UPDATE settings SET value=x'00'");
     QFile foreign(folder_.filePath("foreign.gpkg"));
     ASSERT_TRUE(foreign.open(QIODevice::WriteOnly));
@@ -67,8 +65,6 @@ TEST_F(Window, SaysWhyAWaterCannotBeOpenedAndKeepsTheOneThatIs) {
     foreign.close();
     for (const auto& [name, why] :
          {std::pair("nowhere.gpkg", "there is no such water file; check the name"),
-          std::pair("newer.gpkg", "a newer version of Meremark keeps this water file; open it with "
-                                  "that version; nothing was changed"),
           std::pair("damaged.gpkg",
                     "column value holds something that is no text; take a copy that "
                     "is whole"),

@@ -147,7 +147,7 @@ TEST_F(ARescue, KeepsVerdictsAtTheSoundingsThatTheyWereGivenTo) {
 }
 
 TEST_F(ARescue, TakesAFileOfAnOlderVersionAlong) {
-    changeFile(path_, "UPDATE water_file SET value='8' WHERE key='schema_step';"
+    changeFile(path_, "UPDATE water_file SET value='9' WHERE key='schema_step';"
                       "DROP INDEX fish_by_stay");
     const auto rescue = rescued();
     ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
