@@ -30,12 +30,4 @@ QColor lineOn(const Palette& palette, const QColor& ground) {
     return labFrom(srgbFrom(ground)).l < 54.0 ? palette.card : palette.ink;
 }
 
-QString shortDepth(const wording::Words& words, units::Depth depth) {
-    QString text = words.depthNumber(depth);
-    if (text.endsWith(QLatin1String(".0"))) {
-        text.chop(2);
-    }
-    return text;
-}
-
 } // namespace chart

@@ -21,7 +21,4 @@ namespace chart {
 /// Ink on light bands, paper on dark ones: for lines drawn on `ground`.
 [[nodiscard]] QColor lineOn(const Palette& palette, const QColor& ground);
 
-/// A depth without a needless zero: "6", "9.1".
-[[nodiscard]] QString shortDepth(const wording::Words& words, units::Depth depth);
-
 } // namespace chart

@@ -163,8 +163,8 @@ void drawKey(LayerContext& on, const QRectF& box) {
         const auto to = bands.to(i);
         const QString range =
             to ? wording::Tongue::tr("%1 to %2")
-                     .arg(shortDepth(words, bands.from(i)), shortDepth(words, *to))
-               : wording::Tongue::tr("over %1").arg(shortDepth(words, bands.from(i)));
+                     .arg(words.shortDepthNumber(bands.from(i)), words.shortDepthNumber(*to))
+               : wording::Tongue::tr("over %1").arg(words.shortDepthNumber(bands.from(i)));
         drawFrom(on, beside, range, on.palette.ink);
         const bool isLimit = to && std::abs((*to - bands.limit()).inMetres()) < 0.005;
         if (isLimit) {
@@ -179,7 +179,8 @@ void drawKey(LayerContext& on, const QRectF& box) {
     on.painter.drawRect(QRectF(left, y - rowHeight * s * static_cast<double>(bands.count()), swatch,
                                rowHeight * s * static_cast<double>(bands.count())));
     y += 15.0 * s;
-    drawFrom(on, {left, y}, wording::Tongue::tr("limit %1").arg(shortDepth(words, bands.limit())),
+    drawFrom(on, {left, y},
+             wording::Tongue::tr("limit %1").arg(words.shortDepthNumber(bands.limit())),
              on.palette.rust);
     y += 13.0 * s;
     drawGuessSample(on, QRectF(left, y, swatch, 0.8 * rowHeight * s));
@@ -330,7 +331,8 @@ std::vector<FurniturePiece> furnitureOf(const LayerContext& on) {
     if (on.content.rates && on.content.shown.contains(LayerKind::rates)) {
         add(rateKeySize(on), drawRateKey);
     }
-    if (on.content.planned) {
+    // It is the plan's, and belongs to its marks.
+    if (on.content.planned && on.content.shown.contains(LayerKind::marks)) {
         const QFont font = typeface(TypeSize::small, s);
         const marks::ExpectedDay& day = on.content.planned->plan.day;
         double text = std::max(boxOf(font, on.content.words.wind(day.wind), {}).width(),

@@ -14,6 +14,8 @@
 #include <QTimer>
 #include <QToolButton>
 
+#include <algorithm>
+
 namespace window {
 
 using preferences::UnitSystem;
@@ -58,9 +60,11 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
                                                                          : UnitSystem::metric);
     });
     undo_ = addButton(tr("Undo"), {});
+    undo_->setAccessibleName(undo_->text());
     undo_->setShortcut(QKeySequence::Undo);
     connect(undo_, &QToolButton::clicked, &open_.undoStack(), &QUndoStack::undo);
     redo_ = addButton(tr("Redo"), {});
+    redo_->setAccessibleName(redo_->text());
     redo_->setShortcut(QKeySequence(QStringLiteral("Ctrl+Y")));
     connect(redo_, &QToolButton::clicked, &open_.undoStack(), &QUndoStack::redo);
 
@@ -106,18 +110,22 @@ QMenu* TopLine::addMenu(const QString& text, const QString& help, const QString&
 }
 
 void TopLine::fit() {
-    if (isFitting_) {
+    if (isFitting_ || !isVisible()) {
         return;
     }
     isFitting_ = true;
     setFont(QApplication::font());
     level_->setVisible(open_.isOpen());
+    sayUndo(true);
     const auto isTooWide = [this] {
         layout()->invalidate();
-        return layout()->minimumSize().width() > width();
+        return layout()->minimumSize().width() + wholeNameLess() > width();
     };
     if (isTooWide()) {
         level_->hide();
+    }
+    if (isTooWide()) {
+        sayUndo(false);
     }
     while (isTooWide() && font().pointSizeF() > leastType) {
         QFont smaller = font();
@@ -127,8 +135,24 @@ void TopLine::fit() {
     isFitting_ = false;
 }
 
+int TopLine::wholeNameLess() const {
+    constexpr int longest_pixels = 260; // longer names are cut
+    return std::max(
+        std::min(name_->sizeHint().width(), longest_pixels) - name_->minimumSizeHint().width(), 0);
+}
+
+void TopLine::sayUndo(bool inWords) {
+    undo_->setText(inWords ? tr("Undo") : QStringLiteral("\u21B6"));
+    redo_->setText(inWords ? tr("Redo") : QStringLiteral("\u21B7"));
+}
+
 void TopLine::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    fit();
+}
+
+void TopLine::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
     fit();
 }
 

@@ -38,12 +38,17 @@ signals:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
 private:
     void refresh();
-    /// Where there is little room the level goes first, then the letters get smaller.
+    /// Where there is little room for the name, the level goes first, then undo and redo are
+    /// arrows, then the letters get smaller.
     void fit();
+    /// How much the name lacks at the least width to be read whole.
+    [[nodiscard]] int wholeNameLess() const;
+    void sayUndo(bool inWords);
     QToolButton* addButton(const QString& text, const QString& help);
     QToolButton* addUnits(const QString& sign, preferences::UnitSystem units);
     QMenu* addMenu(const QString& text, const QString& help, const QString& key);

@@ -100,8 +100,10 @@ void Tongue::speak(const QString& code) {
     }
     chosen() = std::move(next);
     // What is typed and shown by fields follows the language too, and not the machine. That of C
-    // begins the week on Monday.
-    QLocale::setDefault(chosen().code == english ? QLocale::c() : chosen().locale);
+    // begins the week on Monday; it would leave out the marks between thousands.
+    QLocale plain = QLocale::c();
+    plain.setNumberOptions(QLocale::DefaultNumberOptions);
+    QLocale::setDefault(chosen().code == english ? plain : chosen().locale);
 }
 
 QString Tongue::spoken() {

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <map>
+#include <numeric>
 #include <string>
 
 namespace sections {
@@ -80,6 +81,24 @@ void nameSections(SectionMap& map, std::span<const SectionName> names,
     }
 }
 
+/// Lists of sections are read by their numbers.
+void orderByNumber(SectionMap& map) {
+    std::vector<std::size_t> order(map.sections.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::sort(order, {}, [&](std::size_t i) { return map.sections[i].number; });
+    std::vector<SectionNumber> placeOf(order.size());
+    std::vector<Section> ordered;
+    ordered.reserve(order.size());
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        placeOf[order[i]] = static_cast<SectionNumber>(i);
+        ordered.push_back(std::move(map.sections[order[i]]));
+    }
+    map.sections = std::move(ordered);
+    for (SectionNumber& section : map.sectionOfCell.values()) {
+        section = section == noSection ? noSection : placeOf[static_cast<std::size_t>(section)];
+    }
+}
+
 std::vector<geo::LonLatPiece> onEarth(const std::vector<geo::Piece>& pieces,
                                       const geo::WaterFrame& frame) {
     std::vector<geo::LonLatPiece> made;
@@ -103,6 +122,7 @@ void numberSections(SectionMap& map, const Numbering& known, std::span<const Sec
             pairs[i] >= 0 ? waters[static_cast<std::size_t>(pairs[i])].number : ++highest;
     }
     nameSections(map, names, frame);
+    orderByNumber(map);
 }
 
 Numbering numberingAfter(const SectionMap& map, const Numbering& known, units::Area wantedArea,

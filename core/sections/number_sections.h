@@ -14,7 +14,7 @@ namespace sections {
 /// under the number it had. Numbers of earlier maps come back with their water, where none of the
 /// latest map fits better. A number goes only to a section that shares at least half of the
 /// smaller of the two waters; whatever is left has numbers that were never given before, in the
-/// order of the list.
+/// order of the list. The sections are put into the order of their numbers.
 ///
 /// The name is the user's for that number; else one given to a place inside it, where the name's
 /// own number is unknown or no longer on the map; else "Section 3".

@@ -118,7 +118,7 @@ void ContoursLayer::letter(LayerContext& on) const {
         if (isFine && on.view.pixelsPerMetre() < letteredFrom_pixelsPerMetre * on.scale) {
             continue;
         }
-        const QString text = shortDepth(on.content.words, run.depth);
+        const QString text = on.content.words.shortDepthNumber(run.depth);
         const double width = metrics.horizontalAdvance(text) + 6.0 * on.scale;
         for (const Seat& seat : seatsOn(screenLine(run.line, on.view, 1.0), width)) {
             const QSizeF size(width, 1.6 * metrics.capHeight());

@@ -142,6 +142,9 @@ TEST(North, PointsUp) {
 
 TEST(WindOnTheChart, ArrowFliesTheWayItBlowsBesideItsWords) {
     ChartContent content = furnished();
+    EXPECT_TRUE(painted(content)->texts(QStringLiteral("WNW 300° 6 m/s")).empty())
+        << "the plan's wind is shown with its marks";
+    content.shown.insert(chart::LayerKind::marks);
     const auto drawn = painted(content);
     const auto words = drawn->texts(QStringLiteral("WNW 300° 6 m/s"));
     ASSERT_EQ(words.size(), 1U);

@@ -142,7 +142,7 @@ TEST(ContoursPainted, LabelsSayTheDepthOfThePlaceThatTheyStandOn) {
         for (int metres = 1; metres < 20; ++metres) {
             const units::Depth depth = units::Depth::metres(metres);
             const QString text =
-                isMetric ? QString::number(metres) : chart::shortDepth(content.words, depth);
+                isMetric ? QString::number(metres) : content.words.shortDepthNumber(depth);
             for (const support::Lettered& label : drawn.texts(text)) {
                 ++labels;
                 EXPECT_NEAR(support::starDepth_m(view.toWater(label.at)), metres, 0.4)
@@ -153,8 +153,8 @@ TEST(ContoursPainted, LabelsSayTheDepthOfThePlaceThatTheyStandOn) {
         EXPECT_GE(labels, 5);
     }
     content.words = wording::Words(preferences::UnitSystem::imperial);
-    EXPECT_EQ(chart::shortDepth(content.words, units::Depth::feet(30.0)), "30");
-    EXPECT_EQ(chart::shortDepth(content.words, units::Depth::metres(4.0)), "13.1");
+    EXPECT_EQ(content.words.shortDepthNumber(units::Depth::feet(30.0)), "30");
+    EXPECT_EQ(content.words.shortDepthNumber(units::Depth::metres(4.0)), "13.1");
 }
 
 TEST(ContoursPainted, FineLinesComeFromNearAndAreLetteredFromNearerStill) {

@@ -57,6 +57,14 @@ TEST(Tongue, SpeaksEnglishWhereTheLanguageIsNotShipped) {
     EXPECT_EQ(Tongue::tr("Survey day"), "Survey day");
 }
 
+TEST(Tongue, SetsMarksBetweenThousandsInEverySentence) {
+    wording::Tongue::speak("en");
+    EXPECT_EQ(QStringLiteral("%L1").arg(119648), "119,648");
+    wording::Tongue::speak("de");
+    EXPECT_EQ(QStringLiteral("%L1").arg(119648), "119.648");
+    wording::Tongue::speak("en");
+}
+
 TEST(Tongue, CountsInEnglishWithoutAnyCatalogue) {
     EXPECT_EQ(wording::staysCounted(0), "0 stays");
     EXPECT_EQ(wording::staysCounted(1), "1 stay");

@@ -277,6 +277,8 @@ TEST(NumberSections, HoldsThroughAnyRow) {
                 },
                 5.0);
             const SectionMap map = divided(water, known);
+            EXPECT_TRUE(std::ranges::is_sorted(map.sections, {}, &Section::number))
+                << "seed " << seed << ", drawing " << drawing;
             EXPECT_EQ(torn(map), std::set<int>()) << "seed " << seed << ", drawing " << drawing;
             for (const auto& [number, cells] : cellsByNumber(map)) {
                 EXPECT_GE(number, 1);
