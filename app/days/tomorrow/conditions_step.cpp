@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/days/step_panel.h"
 #include "app/days/tomorrow/steps.h"
 #include "app/days/tomorrow/tomorrow_view.h"
 #include "app/edits/change_facts.h"
@@ -186,6 +187,8 @@ private:
              [](const QString& text) { return wording::bearingTyped(text).has_value(); }, notSaid(),
              tr("degrees from 0 to 360, or a point such as SW; empty: not known")},
             [this](const QString& text) { setFrom(wording::bearingTyped(text)); });
+        // What only the forecast knows: day and hours mostly stand as they should.
+        setProperty(keysGoTo, QVariant::fromValue<QWidget*>(from_));
         speed_ =
             addAmount({tr("Wind speed"),
                        tr("Mean speed: 6 m/s, 13 mph, 12 kn, F4; 0 is a calm, empty is not "
