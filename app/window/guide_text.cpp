@@ -56,11 +56,16 @@ bool isContinued(const QString& line) {
 } // namespace
 
 QStringList guideChapters() {
-    return {QStringLiteral("start"),        QStringLiteral("survey-day"),
-            QStringLiteral("tomorrow"),     QStringLiteral("looking-back"),
-            QStringLiteral("how-it-draws"), QStringLiteral("how-the-plan-learns"),
-            QStringLiteral("cautions"),     QStringLiteral("file-formats"),
-            QStringLiteral("batch"),        QStringLiteral("glossary"),
+    return {QStringLiteral("start"),
+            QStringLiteral("survey-day"),
+            QStringLiteral("tomorrow"),
+            QStringLiteral("looking-back"),
+            QStringLiteral("how-it-draws"),
+            QStringLiteral("how-the-plan-learns"),
+            QStringLiteral("cautions"),
+            QStringLiteral("file-formats"),
+            QStringLiteral("batch"),
+            QStringLiteral("glossary"),
             QString(keysChapter)};
 }
 

@@ -18,7 +18,8 @@ namespace window {
 [[nodiscard]] QString guideTitle(const QString& chapter);
 
 /// What links call a heading: lower case, hyphens for blanks, nothing but letters, digits and
-/// hyphens. It is the same as on usual hosts of sources, so that links lead somewhere there as well.
+/// hyphens. It is the same as on usual hosts of sources, so that links lead somewhere there as
+/// well.
 [[nodiscard]] QString anchorOf(const QString& heading);
 
 /// The page of keys as Markdown: each part a heading and a table of keys. In a line the key and

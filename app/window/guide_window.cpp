@@ -15,6 +15,7 @@
 #include <QScreen>
 #include <QScrollBar>
 #include <QShortcut>
+#include <QSignalBlocker>
 #include <QTextBlock>
 #include <QVBoxLayout>
 
@@ -182,7 +183,8 @@ void GuideWindow::wire() {
             page_->showChapter(chapter);
         }
     });
-    connect(page_, &QTextBrowser::sourceChanged, this, [this] { takeChapter(); });
+    connect(page_, &QTextBrowser::sourceChanged, this,
+            [this](const QUrl& url) { takeChapter(chapterOf(url)); });
     connect(page_, &GuidePage::addressMet, this, [this](const QString& address) {
         said_->setText(tr("The guide stays offline. The address is %1").arg(address));
     });
@@ -207,9 +209,11 @@ void GuideWindow::openAt(const QString& chapter, const QString& heading) {
     page_->setFocus(Qt::OtherFocusReason);
 }
 
-void GuideWindow::takeChapter() {
+void GuideWindow::takeChapter(const QString& chapter) {
     said_->clear();
-    chapters_->setCurrentRow(static_cast<int>(guideChapters().indexOf(page_->chapter())));
+    // The page is not yet the one that it is becoming: the list is not to ask for it again.
+    const QSignalBlocker quiet(chapters_);
+    chapters_->setCurrentRow(static_cast<int>(guideChapters().indexOf(chapter)));
 }
 
 void GuideWindow::findNext() {

@@ -48,7 +48,7 @@ public:
 private:
     void layOut();
     void wire();
-    void takeChapter();
+    void takeChapter(const QString& chapter);
     /// The next place where what is in the field stands: in this chapter, then in those after it.
     void findNext();
     void preview();

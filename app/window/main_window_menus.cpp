@@ -249,7 +249,7 @@ GuideWindow& MainWindow::guide() {
 }
 
 void MainWindow::showGuide() {
-    if (open_.water() == nullptr) {
+    if (!open_.isOpen()) {
         return guide().openAt(QStringLiteral("start"));
     }
     constexpr std::array chapters{"survey-day", "tomorrow", "looking-back"};
