@@ -146,6 +146,10 @@ int StepPanel::count() const {
     return static_cast<int>(steps_.size());
 }
 
+QString StepPanel::titleOf(int step) const {
+    return steps_.at(static_cast<std::size_t>(step))->head->text();
+}
+
 QString StepPanel::stateOf(int step) const {
     return steps_.at(static_cast<std::size_t>(step))->head->state();
 }

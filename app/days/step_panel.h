@@ -34,6 +34,7 @@ public:
     /// What is typed next goes to the open step.
     void giveKeys();
     [[nodiscard]] int count() const;
+    [[nodiscard]] QString titleOf(int step) const;
     [[nodiscard]] QString stateOf(int step) const;
 
 signals:

@@ -40,6 +40,7 @@ class SideView;
 namespace window {
 
 class BottomLine;
+class GuideWindow;
 class StartPage;
 class TopLine;
 
@@ -117,7 +118,10 @@ private:
     void withChartOfNow(const std::function<void()>& act);
     void previewChart();
     void copyChart();
+    /// The guide, at what it says of the step that is open.
+    void showGuide();
     void showKeys();
+    [[nodiscard]] GuideWindow& guide();
     void showAbout();
     void showName();
     void sayOpened();
@@ -135,6 +139,7 @@ private:
     TopLine* top_ = nullptr;
     BottomLine* bottom_ = nullptr;
     StartPage* start_ = nullptr;
+    GuideWindow* guide_ = nullptr; ///< Once it has been asked for.
     chart::ChartCanvas* canvas_ = nullptr;
     side_view::SideView* side_ = nullptr;
     QSplitter* across_ = nullptr; ///< Chart and cut beside the steps.

@@ -3,6 +3,7 @@
 #include "app/window/main_window.h"
 
 #include "app/chart/chart_canvas.h"
+#include "app/days/step_panel.h"
 #include "app/days/what_to_open.h"
 #include "app/days/where_to_save.h"
 #include "app/paper/chart_export.h"
@@ -10,6 +11,7 @@
 #include "app/paper/picture.h"
 #include "app/window/ask_place.h"
 #include "app/window/bottom_line.h"
+#include "app/window/guide_window.h"
 #include "app/window/top_line.h"
 #include "app/window/water_choices.h"
 #include "app/wording/reasons.h"
@@ -19,44 +21,19 @@
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
-#include <QDialog>
-#include <QDialogButtonBox>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QLabel>
 #include <QMenu>
 #include <QMessageBox>
-#include <QPlainTextEdit>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
-#include <QScreen>
-#include <QVBoxLayout>
+#include <QStackedWidget>
 
 namespace window {
 
 namespace {
 
 constexpr QSize copiedSize{1600, 1000};
-
-/// A text to read, with a way to close it.
-void showPage(QWidget* parent, const QString& title, const QString& text) {
-    QDialog page(parent);
-    page.setWindowTitle(title);
-    auto* column = new QVBoxLayout(&page);
-    auto* body = new QPlainTextEdit(text, &page);
-    body->setReadOnly(true);
-    QFont fixed(QStringLiteral("DejaVu Sans Mono"));
-    fixed.setPointSizeF(QApplication::font().pointSizeF());
-    body->setFont(fixed);
-    column->addWidget(body);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &page);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &page, &QDialog::reject);
-    column->addWidget(buttons);
-    body->setAccessibleName(title);
-    page.resize(QSize(1120, 720).boundedTo(parent->screen()->availableGeometry().size() * 0.9));
-    page.exec();
-}
 
 } // namespace
 
@@ -81,7 +58,8 @@ void MainWindow::layWaterMenu() {
         bottom_->say(tr("Draw a line on the chart: the cut along it stands below."));
     });
     menu->addSeparator();
-    add(tr("Keys and files"), QStringLiteral("F1"), [this] { showKeys(); });
+    add(tr("Guide"), QStringLiteral("F1"), [this] { showGuide(); });
+    add(tr("Keys and files"), {}, [this] { showKeys(); });
     add(tr("About Meremark"), {}, [this] { showAbout(); });
     add(tr("Quit"), QStringLiteral("Ctrl+Q"), [this] { close(); });
 }
@@ -263,12 +241,27 @@ void MainWindow::copyChart() {
     });
 }
 
-void MainWindow::showKeys() {
-    const QString own = QStringLiteral(":/desk/keys_%1.txt").arg(wording::Tongue::spoken());
-    QFile file(QFile::exists(own) ? own : QStringLiteral(":/desk/keys.txt"));
-    if (file.open(QIODevice::ReadOnly)) {
-        showPage(this, tr("Keys and files"), QString::fromUtf8(file.readAll()));
+GuideWindow& MainWindow::guide() {
+    if (guide_ == nullptr) {
+        guide_ = new GuideWindow(this);
     }
+    return *guide_;
+}
+
+void MainWindow::showGuide() {
+    if (!open_.isOpen()) {
+        return guide().openAt(QStringLiteral("start"));
+    }
+    constexpr std::array chapters{"survey-day", "tomorrow", "looking-back"};
+    const auto day = static_cast<std::size_t>(days_->currentIndex());
+    const days::StepPanel& panel = *panels().at(day);
+    const int step = panel.openStep();
+    guide().openAt(QString::fromLatin1(chapters.at(day)),
+                   step < 0 ? QString() : panel.titleOf(step));
+}
+
+void MainWindow::showKeys() {
+    guide().openAt(QStringLiteral("keys"));
 }
 
 void MainWindow::showAbout() {

@@ -6616,19 +6616,63 @@
     </message>
     <message>
         <source>Rescue what can be read into a new file...</source>
-        <translation>Retten, was lesbar ist, in eine neue Datei...</translation>
+        <translation>Lesbares in eine neue Datei retten …</translation>
+    </message>
+    <message>
+        <source>Guide</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>Chapters</source>
+        <translation>Kapitel</translation>
+    </message>
+    <message>
+        <source>The guide</source>
+        <translation>Das Handbuch</translation>
+    </message>
+    <message>
+        <source>Find in the guide</source>
+        <translation>Im Handbuch suchen</translation>
+    </message>
+    <message>
+        <source>Enter goes on to the next place (Ctrl+F)</source>
+        <translation>Eingabetaste geht zur nächsten Stelle (Strg+F)</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>To where you read before (Alt+Left)</source>
+        <translation>Wo zuvor gelesen wurde (Alt+Links)</translation>
+    </message>
+    <message>
+        <source>This chapter, as it will be printed (Ctrl+P)</source>
+        <translation>Dieses Kapitel, wie es gedruckt wird (Strg+P)</translation>
+    </message>
+    <message>
+        <source>The guide stays offline. The address is %1</source>
+        <translation>Das Handbuch bleibt offline. Die Adresse ist %1</translation>
+    </message>
+    <message>
+        <source>“%1” stands nowhere in the guide.</source>
+        <translation>„%1“ steht nirgends im Handbuch.</translation>
+    </message>
+    <message>
+        <source>The chapter, as it will be printed</source>
+        <translation>Das Kapitel, wie es gedruckt wird</translation>
     </message>
     <message>
         <source>A newer version of Meremark keeps %1: it can be looked at here, as far as this version knows what is in it, and nothing is saved into it.</source>
-        <translation>Eine neuere Version von Meremark führt %1: Hier lässt es sich ansehen, soweit diese Version kennt, was darin ist, und nichts wird hineingespeichert.</translation>
+        <translation>Eine neuere Version von Meremark führt %1: hier lässt es sich ansehen, soweit diese Version seinen Inhalt kennt, und nichts wird darin gespeichert.</translation>
     </message>
     <message>
         <source>Rescue what can be read into a new file</source>
-        <translation>Retten, was lesbar ist, in eine neue Datei</translation>
+        <translation>Lesbares in eine neue Datei retten</translation>
     </message>
     <message>
         <source>Reading what can be read</source>
-        <translation>Liest, was lesbar ist</translation>
+        <translation>Liest, was sich lesen lässt</translation>
     </message>
     <message>
         <source>Rescued</source>
@@ -6636,7 +6680,7 @@
     </message>
     <message>
         <source>Everything that you brought in could be read. The map is drawn anew.</source>
-        <translation>Alles Eingebrachte ließ sich lesen. Die Karte wird neu gezeichnet.</translation>
+        <translation>Alles, was eingelesen worden war, ließ sich lesen. Die Karte wird neu gezeichnet.</translation>
     </message>
     <message>
         <source>Not everything could be read. What is missing:</source>

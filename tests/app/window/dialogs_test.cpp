@@ -5,6 +5,7 @@
 #include "app/days/refresher.h"
 #include "app/edits/change_settings.h"
 #include "app/edits/set_plan.h"
+#include "app/window/guide_window.h"
 #include "tests/support/desk_bowl.h"
 
 #include <QClipboard>
@@ -13,10 +14,10 @@
 #include <QFileDialog>
 #include <QMenu>
 #include <QMessageBox>
-#include <QPlainTextEdit>
 #include <QPrintPreviewDialog>
 #include <QPrintPreviewWidget>
 #include <QPushButton>
+#include <QTextBlock>
 #include <QTimer>
 
 #include <functional>
@@ -326,16 +327,21 @@ TEST_F(Dialogs, SayWhatTheProgramIsAndIsNot) {
         EXPECT_TRUE(box.text().contains("GPL-3.0-or-later"));
         box.reject();
     });
-    answer<QDialog>("Keys and files", [](QDialog& page) {
-        EXPECT_EQ(page.windowTitle(), "Keys and files");
-        const auto* body = page.findChild<QPlainTextEdit*>();
-        ASSERT_NE(body, nullptr);
-        EXPECT_TRUE(body->isReadOnly());
-        QFile keys(QStringLiteral(MEREMARK_SOURCE_DIR "/resources/help/keys.txt"));
-        ASSERT_TRUE(keys.open(QIODevice::ReadOnly));
-        EXPECT_EQ(body->toPlainText().trimmed(), QString::fromUtf8(keys.readAll()).trimmed());
-        page.reject();
-    });
+}
+
+TEST_F(Dialogs, ShowThePageOfKeysAsAChapterOfTheGuide) {
+    action("Keys and files").trigger();
+    const auto* page = window_->findChild<window::GuidePage*>();
+    ASSERT_NE(page, nullptr);
+    EXPECT_TRUE(page->isReadOnly());
+    EXPECT_EQ(page->chapter(), "keys");
+    EXPECT_EQ(page->document()->begin().text(), "Keys and files");
+    EXPECT_TRUE(page->toPlainText().contains("undo, redo: everything can be undone"));
+}
+
+TEST_F(Dialogs, TheGuideBeginsAtItsBeginningBeforeThereIsAWater) {
+    action("Guide").trigger();
+    EXPECT_EQ(window_->findChild<window::GuidePage*>()->chapter(), "start");
 }
 
 TEST_F(Window, LooksLikePaperAndInk) {
