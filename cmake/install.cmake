@@ -36,6 +36,8 @@ set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "charts, anchor marks and log of one still
 set(CPACK_RESOURCE_FILE_LICENSE "${CMAKE_SOURCE_DIR}/LICENSE")
 set(CPACK_PACKAGE_DIRECTORY "${CMAKE_BINARY_DIR}/packages")
 set(CPACK_GENERATOR DEB TGZ)
+# What has no component: all but library.cmake, which is for who builds on core and not for who fishes.
+set(CPACK_INSTALL_CMAKE_PROJECTS "${CMAKE_BINARY_DIR};Meremark;Unspecified;/")
 set(CPACK_STRIP_FILES ON)
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION science)
@@ -43,7 +45,8 @@ set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 # What no link says: the sets that PROJ and the clock read, the desk's icons and letters.
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "proj-data, tzdata, fonts-dejavu-core, libqt6svg6")
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland")
+# Without the second, buttons of Qt's own dialogs stay English at a German desk.
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, qt6-translations-l10n")
 string(CONCAT CPACK_DEBIAN_PACKAGE_DESCRIPTION
     "For the angler who has a boat, days and not seasons, and one large\n"
     "stillwater. Meremark reads the soundings that he took himself, draws the\n"
