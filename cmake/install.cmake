@@ -8,6 +8,7 @@ install(TARGETS meremark meremark-batch RUNTIME DESTINATION "${CMAKE_INSTALL_BIN
 install(FILES "${from}/org.meremark.Meremark.desktop" DESTINATION "${to}/applications")
 install(FILES "${from}/org.meremark.Meremark.metainfo.xml" DESTINATION "${to}/metainfo")
 install(FILES "${from}/meremark.mime.xml" DESTINATION "${to}/mime/packages" RENAME meremark.xml)
+install(FILES "${from}/meremark.thumbnailer" DESTINATION "${to}/thumbnailers")
 install(FILES "${CMAKE_SOURCE_DIR}/resources/icons/meremark.svg" DESTINATION "${to}/icons/hicolor/scalable/apps")
 install(FILES "${from}/meremark-batch.bash" DESTINATION "${to}/bash-completion/completions" RENAME meremark-batch)
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/sample-survey/files/" DESTINATION "${to}/meremark/sample")

@@ -17,7 +17,7 @@ for tool in debootstrap convert unshare; do
 done
 # What is mounted here ends with this process.
 if [[ ${MEREMARK_TRY_ALONE:-} != yes ]]; then
-    MEREMARK_TRY_ALONE=yes exec unshare --mount --propagation private --pid --fork --kill-child "$0" "$@"
+    MEREMARK_TRY_ALONE=yes exec unshare --mount --propagation private --pid --fork --kill-child "$0" "$deb"
 fi
 
 try=$PWD/build/try
@@ -33,6 +33,7 @@ debootstrap --variant=minbase --cache-dir="$try/cache" bookworm "$root" "${MIRRO
 mount -t proc proc "$root/proc"
 mount --bind /dev "$root/dev"
 mount -t tmpfs tmpfs "$root/dev/shm"
+mount --bind "$try/cache" "$root/var/cache/apt/archives" # The next try fetches nothing twice.
 
 # inside COMMAND...: as root in there. "${angler[@]}" COMMAND...: as its user, without a network.
 inside() { DEBIAN_FRONTEND=noninteractive HOME=/tmp chroot "$root" "$@" >>"$log" 2>&1; }
@@ -60,15 +61,20 @@ grep -q org.meremark "$root/usr/share/applications/mimeinfo.cache" || stop "the 
 
 say "drawing and planning the sample, without a network"
 sample=/usr/share/meremark/sample
-mapfile -t surveys < <(cd "$root" && printf '/%s\n' "${sample#/}"/survey-2026-*)
-surveys=("${surveys[@]//\/\//\/}")
 water=/var/angler/mere.gpkg
-"${angler[@]}" meremark-batch sketch "${surveys[@]}" --shore "$sample/shoreline.geojson" --water "$water" --picture /var/angler/chart.png >>"$log" 2>&1 ||
+"${angler[@]}" meremark-batch sketch $sample/survey-2026-09-05.nmea $sample/survey-2026-09-12.gpx $sample/survey-2026-09-19.csv \
+    --survey-days $sample/survey-days.csv --tie-days --shore $sample/shoreline.geojson --facts $sample/water.json --weed $sample/weed-notes.csv \
+    --lead-line $sample/lead-line.csv --house-rules $sample/house-rules.json --water $water --picture /var/angler/chart.png >>"$log" 2>&1 ||
     stop "the sample could not be drawn"
-"${angler[@]}" meremark-batch log "$water" --add "$sample/log.csv" >>"$log" 2>&1 || stop "the log of the sample could not be read"
-"${angler[@]}" meremark-batch marks "$water" --wind-from 230 --wind-speed 5 --sheet /var/angler/sheet.pdf --report /var/angler/marks.json \
+"${angler[@]}" meremark-batch log $water --add $sample/log.csv >>"$log" 2>&1 || stop "the log of the sample could not be read"
+"${angler[@]}" meremark-batch marks $water --wind-from 230 --wind-speed 5 --sheet /var/angler/sheet.pdf --report /var/angler/marks.json \
     >>"$log" 2>&1 || stop "no marks could be planned"
 [[ $(head -c 5 "$root/var/angler/sheet.pdf") == %PDF- ]] || stop "the sheet is none"
+read -ra words < <(sed -n 's/^Exec=//p' "$root/usr/share/thumbnailers/meremark.thumbnailer")
+words=("${words[@]/#%i/$water}")
+words=("${words[@]/#%o//var/angler/thumb.png}")
+"${angler[@]}" "${words[@]/#%s/256}" >>"$log" 2>&1 || stop "a file manager would get no picture of the water"
+cp "$root/var/angler/thumb.png" "$try/thumb.png"
 
 say "opening the desk from its menu entry"
 "${angler[@]}" Xvfb :7 -screen 0 1280x800x24 -nolisten tcp -fbdir /var/angler/run >>"$log" 2>&1 &
@@ -88,10 +94,14 @@ read -ra words <<<"${started//%f/$water}"
 "${angler[@]}" "${words[@]}" >>"$log" 2>&1 &
 desk=$!
 awaited "the desk did not come up" is_up '"mere.*Meremark"\|"Meremark.*mere'
-# A chart has many hundred colours; a window not yet painted a handful.
+# Where the chart lies, to the left, paper has a colour or two and a chart hundreds; twice the same: nothing is on its way any more.
+last=none
 is_painted() {
     kill -0 $desk 2>/dev/null || stop "the desk ended by itself"
-    convert "xwd:$root/var/angler/run/Xvfb_screen0" "$try/desk.png" 2>/dev/null && (($(identify -format %k "$try/desk.png") > 600))
+    convert "xwd:$root/var/angler/run/Xvfb_screen0" "$try/desk.png" 2>/dev/null || return 1
+    local before=$last
+    last=$(sha256sum <"$try/desk.png")
+    [[ $last == "$before" ]] && (($(convert "$try/desk.png" -crop 800x500+20+60 -format %k info:) > 300))
 }
 awaited "the desk painted no chart" is_painted
 kill $desk

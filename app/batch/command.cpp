@@ -49,6 +49,7 @@ int runCommand(int argc, char** argv) {
     layLog(app, run);
     layReview(app, run);
     layCompare(app, run);
+    layPicture(app, run);
     layCheck(app, run);
     layGive(app, run);
     try {
