@@ -17,7 +17,7 @@ for tool in debootstrap convert unshare; do
 done
 # What is mounted here ends with this process.
 if [[ ${MEREMARK_TRY_ALONE:-} != yes ]]; then
-    MEREMARK_TRY_ALONE=yes exec unshare --mount --propagation private --pid --fork --kill-child "$0" "$deb"
+    MEREMARK_TRY_ALONE=yes exec unshare --mount --propagation private --pid --fork --kill-child "$PWD/cmake/try_package.sh" "$deb"
 fi
 
 try=$PWD/build/try
@@ -57,6 +57,7 @@ cp "$deb" "$root/tmp/meremark.deb"
 inside apt-get install -y /tmp/meremark.deb || stop "the package could not be installed"
 grep -q geopackage "$root/usr/share/mime/globs2" || stop "the media type of water files is not known"
 grep -q org.meremark "$root/usr/share/applications/mimeinfo.cache" || stop "the desk is offered for no file"
+files | grep -qx ./usr/bin/meremark || stop "the desk is not where it belongs"
 [[ ! -e $root/usr/include/meremark ]] || stop "the library for others is no part of this package"
 
 say "drawing and planning the sample, without a network"

@@ -7,7 +7,6 @@
 #include <csignal>
 #include <string_view>
 
-#include <sys/time.h>
 #include <unistd.h>
 
 namespace batch {
