@@ -6,8 +6,17 @@ set(from "${CMAKE_SOURCE_DIR}/resources/install")
 set(to "${CMAKE_INSTALL_DATADIR}")
 install(TARGETS meremark meremark-batch RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}")
 install(FILES "${from}/org.meremark.Meremark.desktop" DESTINATION "${to}/applications")
-install(FILES "${from}/org.meremark.Meremark.metainfo.xml" DESTINATION "${to}/metainfo")
+# The version stands in CMakeLists.txt and nowhere else; CHANGELOG.md has to say what it brings, and since when.
+set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS "${CMAKE_SOURCE_DIR}/CHANGELOG.md")
+file(STRINGS "${CMAKE_SOURCE_DIR}/CHANGELOG.md" released REGEX "^## [0-9]" LIMIT_COUNT 1)
+if(NOT released MATCHES "^## ([0-9.]+) - ([0-9]+-[0-9]+-[0-9]+)$" OR NOT CMAKE_MATCH_1 VERSION_EQUAL PROJECT_VERSION)
+    message(FATAL_ERROR "CHANGELOG.md: the newest version there is '${released}'; begin one with '## ${PROJECT_VERSION} - YYYY-MM-DD'")
+endif()
+set(MEREMARK_RELEASED "${CMAKE_MATCH_2}")
+configure_file("${from}/org.meremark.Meremark.metainfo.xml.in" "${CMAKE_BINARY_DIR}/org.meremark.Meremark.metainfo.xml" @ONLY)
+install(FILES "${CMAKE_BINARY_DIR}/org.meremark.Meremark.metainfo.xml" DESTINATION "${to}/metainfo")
 install(FILES "${from}/meremark.mime.xml" DESTINATION "${to}/mime/packages" RENAME meremark.xml)
+install(FILES "${from}/meremark.thumbnailer" DESTINATION "${to}/thumbnailers")
 install(FILES "${CMAKE_SOURCE_DIR}/resources/icons/meremark.svg" DESTINATION "${to}/icons/hicolor/scalable/apps")
 install(FILES "${from}/meremark-batch.bash" DESTINATION "${to}/bash-completion/completions" RENAME meremark-batch)
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/sample-survey/files/" DESTINATION "${to}/meremark/sample")
@@ -38,6 +47,8 @@ set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "charts, anchor marks and log of one still
 set(CPACK_RESOURCE_FILE_LICENSE "${CMAKE_SOURCE_DIR}/LICENSE")
 set(CPACK_PACKAGE_DIRECTORY "${CMAKE_BINARY_DIR}/packages")
 set(CPACK_GENERATOR DEB TGZ)
+# What has no component: all but library.cmake, which is for who builds on core and not for who fishes.
+set(CPACK_INSTALL_CMAKE_PROJECTS "${CMAKE_BINARY_DIR};Meremark;Unspecified;/")
 set(CPACK_STRIP_FILES ON)
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION science)
@@ -45,7 +56,8 @@ set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 # What no link says: the sets that PROJ and the clock read, the desk's icons and letters.
 set(CPACK_DEBIAN_PACKAGE_DEPENDS "proj-data, tzdata, fonts-dejavu-core, libqt6svg6")
-set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland")
+# Without the second, buttons of Qt's own dialogs stay English at a German desk.
+set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, qt6-translations-l10n")
 string(CONCAT CPACK_DEBIAN_PACKAGE_DESCRIPTION
     "For the angler who has a boat, days and not seasons, and one large\n"
     "stillwater. Meremark reads the soundings that he took himself, draws the\n"

@@ -59,7 +59,20 @@ sources 'cpp|h' | tr '\n' '\0' | xargs -0 -r clang-format-16 --dry-run -Werror |
     fail "sources are not laid out as .clang-format says" "see above" "run: clang-format-16 -i FILE"
 
 say "scripts: shellcheck"
-shellcheck -x cmake/*.sh .ci/run || fail "shellcheck objects" "see above" "mend the script"
+shellcheck -x cmake/*.sh tests/library/*.sh .ci/run || fail "shellcheck objects" "see above" "mend the script"
+
+# REUSE wants a folder LICENSES at the top level. Here it is laid for as long as REUSE looks.
+if command -v reuse >/dev/null && git rev-parse -q --verify HEAD >/dev/null 2>&1; then
+    say "licences: reuse lint"
+    copy=$(mktemp -d)
+    trap 'rm -rf "$copy"' EXIT
+    git ls-files -z --cached --others --exclude-standard | xargs -0 cp --parents -t "$copy"
+    mkdir "$copy/LICENSES"
+    mv "$copy/LICENSE" "$copy/LICENSES/GPL-3.0-or-later.txt"
+    mv "$copy/resources/install/CC0-1.0.txt" "$copy/LICENSES/"
+    (cd "$copy" && reuse lint) >build/reuse.log 2>&1 ||
+        fail "licences or copyrights are not clear" "$PWD/build/reuse.log" "say in .reuse/dep5 whose the file is"
+fi
 
 configure release
 if [[ $scope == --all ]]; then

@@ -24,7 +24,7 @@ deb=$(ls "$packages"/*.deb)
 
 say "looking it over"
 desktop-file-validate resources/install/org.meremark.Meremark.desktop
-appstreamcli validate --no-net resources/install/org.meremark.Meremark.metainfo.xml
+appstreamcli validate --no-net build/release/org.meremark.Meremark.metainfo.xml
 lintian --fail-on error,warning --suppress-tags no-manual-page "$deb"
 
 (cd "$packages" && sha256sum -- *.deb *.tar.gz)

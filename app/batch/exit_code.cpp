@@ -21,4 +21,24 @@ int exitCodeOf(base::ErrorKind kind) {
     return 2;
 }
 
+std::string_view keyOf(base::ErrorKind kind) {
+    switch (kind) {
+    case base::ErrorKind::wrongUse:
+        return "wrong_use";
+    case base::ErrorKind::unusableInput:
+        return "unusable_input";
+    case base::ErrorKind::unwritableOutput:
+        return "unwritable_output";
+    case base::ErrorKind::waterInUse:
+        return "water_in_use";
+    case base::ErrorKind::waterChanged:
+        return "water_changed";
+    case base::ErrorKind::damagedWater:
+        return "damaged_water";
+    case base::ErrorKind::cancelled:
+        return "cancelled";
+    }
+    return "wrong_use";
+}
+
 } // namespace batch

@@ -4,6 +4,7 @@
 #include "app/paper/day_sheet.h"
 #include "app/paper/picture.h"
 #include "app/paper/rates_picture.h"
+#include "app/paper/small_picture.h"
 #include "core/base/whole_file.h"
 
 #include <QBuffer>
@@ -77,6 +78,13 @@ Result<void> writePicture(const std::filesystem::path& path, const water::Water&
                           std::shared_ptr<const water::PlannedDay> planned) {
     return writePng(
         path, paper::renderPicture(contentOf(water, derived, std::move(planned)), pictureSize));
+}
+
+Result<void> writeSmallPicture(const std::filesystem::path& path,
+                               const std::shared_ptr<const water::Water>& water,
+                               const water::Derived& kept, int side) {
+    setQtUp();
+    return writePng(path, paper::renderSmallPicture(water, kept, {side, side}, chart::Inks::light));
 }
 
 Result<void> writeRatesPicture(const std::filesystem::path& path, const rates::RateTable& table,

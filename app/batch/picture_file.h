@@ -20,6 +20,10 @@ namespace batch {
                                               const water::Water& water,
                                               const water::Derived& derived,
                                               std::shared_ptr<const water::PlannedDay> planned);
+/// Shore and depths alone, `side` by `side` pixels: what a file manager shows of a water.
+[[nodiscard]] base::Result<void> writeSmallPicture(const std::filesystem::path& path,
+                                                   const std::shared_ptr<const water::Water>& water,
+                                                   const water::Derived& kept, int side);
 /// Rates as bars with their intervals.
 [[nodiscard]] base::Result<void> writeRatesPicture(const std::filesystem::path& path,
                                                    const rates::RateTable& table,

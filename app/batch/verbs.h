@@ -22,6 +22,7 @@ void layMarks(CLI::App& app, Run& run);
 void layLog(CLI::App& app, Run& run);
 void layReview(CLI::App& app, Run& run);
 void layCompare(CLI::App& app, Run& run);
+void layPicture(CLI::App& app, Run& run);
 void layCheck(CLI::App& app, Run& run);
 void layGive(CLI::App& app, Run& run);
 

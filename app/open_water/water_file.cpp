@@ -24,6 +24,7 @@ water::Derived keptOf(store::WaterStore& store, const water::Water& water) {
         kept.drawn = std::make_shared<const surface::DrawnWater>(std::move((*drawing)->drawn));
         kept.stamps[water::Step::draw] = (*drawing)->stamp;
         kept.outline = std::make_shared<const geo::Outline>(std::move(*outline));
+        water::chooseScale(water, kept);
     }
     return kept;
 }

@@ -3,7 +3,7 @@
 
 #include "app/chart/palette.h"
 #include "app/open_water/water_file.h"
-#include "app/window/small_picture.h"
+#include "app/paper/small_picture.h"
 #include "app/wording/copy_words.h"
 
 #include <QDialogButtonBox>
@@ -87,7 +87,7 @@ GoBack::Card GoBack::cardOf(const store::Copy& copy, const std::optional<store::
     card.words = wording::takenWords(copy) + QStringLiteral("\n") +
                  wording::differenceWords(countsOf(copy.file), now);
     if (const auto look = open_water::firstLookAt(copy.file, progress)) {
-        card.picture = smallPicture(*look, cardSize, inks);
+        card.picture = paper::renderSmallPicture(look->water, look->kept, cardSize, inks);
     }
     return card;
 }

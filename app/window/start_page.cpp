@@ -5,8 +5,8 @@
 #include "app/chart/palette.h"
 #include "app/days/theme_inks.h"
 #include "app/open_water/water_file.h"
+#include "app/paper/small_picture.h"
 #include "app/window/sample_water.h"
-#include "app/window/small_picture.h"
 #include "app/wording/one_line.h"
 #include "core/store/copies.h"
 
@@ -159,7 +159,7 @@ void StartPage::startPicture(QToolButton* button, const QString& path) {
             if (!look) {
                 return std::unexpected(look.error());
             }
-            return Glimpse{smallPicture(*look, pictureSize, inks),
+            return Glimpse{paper::renderSmallPicture(look->water, look->kept, pictureSize, inks),
                            wording::oneLine(look->water->name)};
         },
         [button = QPointer(button)](const base::Result<Glimpse>& glimpse) {

@@ -81,6 +81,7 @@ std::vector<Breach> findBreaches(const std::filesystem::path& root,
         layersIn(contentOf(root / "core/CMakeLists.txt"), "meremark_core_room"),
     };
     std::vector<Breach> breaches;
+    checkTerms(root, files, breaches);
     for (const std::string& name : files) {
         checkTopLevel(name, breaches);
         if (!isText(name)) {

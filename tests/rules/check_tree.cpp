@@ -47,19 +47,11 @@ File read(const std::filesystem::path& root, const std::string& name) {
 }
 
 void checkTopLevel(const std::string& name, std::vector<Breach>& breaches) {
-    constexpr std::array allowed = {"CMakeLists.txt",
-                                    "README.md",
-                                    "DEVELOPERS.md",
-                                    "CHANGELOG.md",
-                                    "LICENSE",
-                                    "app",
-                                    "core",
-                                    "resources",
-                                    "tests",
-                                    "cmake",
-                                    "sample-survey",
-                                    ".ci",
-                                    "CMakePresets.json"};
+    constexpr std::array allowed = {"CMakeLists.txt", "README.md",        "DEVELOPERS.md",
+                                    "CHANGELOG.md",   "LICENSE",          "app",
+                                    "core",           "resources",        "tests",
+                                    "cmake",          "sample-survey",    ".ci",
+                                    ".reuse",         "CMakePresets.json"};
     const std::string top = name.substr(0, name.find('/'));
     const bool isDotfile = top.starts_with('.') && top == name;
     if (!isDotfile && std::ranges::find(allowed, top) == allowed.end()) {

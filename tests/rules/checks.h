@@ -40,7 +40,18 @@ struct Arrows {
     Layers rooms; ///< Of folders of core: "water/steps".
 };
 
-/// Each appends what it finds.
+/// What .reuse/dep5 says of the files of a pattern.
+struct Terms {
+    std::string pattern;
+    std::string licence; ///< SPDX identifier.
+};
+
+[[nodiscard]] std::vector<Terms> termsIn(const std::string& text);
+
+/// Every file has terms in .reuse/dep5, names no others itself, and their words lie in the tree.
+/// Appends what it finds, as each of those below.
+void checkTerms(const std::filesystem::path& root, const std::vector<std::string>& files,
+                std::vector<Breach>& breaches);
 void checkTopLevel(const std::string& name, std::vector<Breach>& breaches);
 void checkLicence(const File& file, std::vector<Breach>& breaches);
 void checkLeftOpen(const File& file, std::vector<Breach>& breaches);

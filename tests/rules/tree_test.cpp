@@ -33,6 +33,8 @@ protected:
         std::string pattern = (std::filesystem::temp_directory_path() / "rules-XXXXXX").string();
         ASSERT_NE(mkdtemp(pattern.data()), nullptr);
         root_ = pattern;
+        plant(".reuse/dep5", "Files: *\nCopyright: 2026 Somebody\nLicense: GPL-3.0-or-later\n");
+        plant("LICENSE", "The words of it.\n");
         plant(
             "core/CMakeLists.txt",
             "# SPDX-License-Identifier: GPL-3.0-or-later\n"
@@ -87,6 +89,32 @@ void PrintTo(const Breach& breach, std::ostream* out) {
 
 TEST_F(Tree, ThatKeepsEveryRuleHasNoBreach) {
     EXPECT_THAT(breaches(), IsEmpty());
+}
+
+TEST_F(Tree, NamesAFileThatNoTermsAreKnownOf) {
+    plant(".reuse/dep5", "Files: core/* app/* LICENSE .reuse/dep?\nLicense: GPL-3.0-or-later\n");
+    EXPECT_THAT(breaches(), IsEmpty());
+    plant("resources/pictures/hull.png", "");
+    expectOnly("licence", "resources/pictures/hull.png", 0, "says nothing of it");
+}
+
+TEST_F(Tree, WithoutTermsNamesEveryFile) {
+    std::filesystem::remove(root_ / ".reuse/dep5");
+    EXPECT_EQ(breaches().size(), filesOfTree(root_).size());
+}
+
+TEST_F(Tree, NamesAFileThatContradictsItsTerms) {
+    plant("resources/list.csv", std::string("name\n# SPDX-License-") + "Identifier: MIT\n");
+    expectOnly("licence", "resources/list.csv", 0, "names MIT, and .reuse/dep5 GPL-3.0-or-later");
+    plant(".reuse/dep5", "Files: *\nLicense: GPL-3.0-or-later\n\nFiles: *.csv\nLicense: MIT\n");
+    expectOnly("licence", "resources/install/MIT.txt", 0, "the words of MIT are missing");
+    plant("resources/install/MIT.txt", "The words of it.\n");
+    EXPECT_THAT(breaches(), IsEmpty());
+}
+
+TEST_F(Tree, NamesALicenceWhoseWordsAreMissing) {
+    std::filesystem::remove(root_ / "LICENSE");
+    expectOnly("licence", "LICENSE", 0, "the words of GPL-3.0-or-later are missing");
 }
 
 TEST_F(Tree, NamesAnUpwardInclude) {

@@ -25,6 +25,28 @@ void paintBands(LayerContext& on) {
     }
 }
 
+/// The water as drawn before its bands are made: each cell in the colour of the band that it will
+/// belong to.
+void paintCells(LayerContext& on) {
+    const grid::DepthGrid& depth = on.content.derived.drawn->depth;
+    const grid::GridFrame& frame = depth.frame();
+    const contours::Bands& bands = bandsOf(on.content);
+    QImage cells(frame.cols(), frame.rows(), QImage::Format_ARGB32_Premultiplied);
+    cells.fill(Qt::transparent);
+    for (int row = 0; row < frame.rows(); ++row) {
+        for (int col = 0; col < frame.cols(); ++col) {
+            if (const auto here = depth.at(grid::Cell{col, row})) {
+                cells.setPixel(col, row, colourOf(on.palette, bands, *here).rgb());
+            }
+        }
+    }
+    const geo::Box box = frame.box();
+    on.painter.setRenderHint(QPainter::SmoothPixmapTransform, true);
+    on.painter.drawImage(QRectF(on.view.toScreen({box.west_m, box.north_m}),
+                                on.view.toScreen({box.east_m, box.south_m})),
+                         cells);
+}
+
 /// Slanting lines through all that is a guess, at places fixed to the water so that they do not
 /// swim when it is moved.
 void hatchGuesses(LayerContext& on, const TrustFade& fade) {
@@ -105,10 +127,12 @@ void DepthLayer::paint(LayerContext& on) const {
         on.painter.fillPath(shore, mixed(on.palette.paper, on.palette.sand, 0.55));
         on.painter.setClipPath(*waterLeft, Qt::IntersectClip);
     }
-    on.painter.fillPath(shore, formOf(derived) ? on.palette.band(0, bandsOf(on.content).count())
-                                               : on.palette.card);
+    on.painter.fillPath(shore, derived.drawn ? on.palette.band(0, bandsOf(on.content).count())
+                                             : on.palette.card);
     if (formOf(derived)) {
         paintBands(on);
+    } else if (derived.drawn) {
+        paintCells(on);
     }
     if (derived.drawn) {
         paintTrust(on);

@@ -13,6 +13,7 @@
 
 #include <cmath>
 #include <limits>
+#include <set>
 
 namespace {
 
@@ -56,6 +57,63 @@ TEST(Command, WithoutAVerbItKnowsIsToldWhereToLook) {
     expectRefused(call({}), 2, {"subcommand", "--help"});
     expectRefused(call({"fish"}), 2, {"--help"});
     expectRefused(call({"check", "a.gpkg", "--deep"}), 2, {"--deep", "--help"});
+}
+
+/// The one line on standard error that a script reads.
+nlohmann::json toldBy(const Call& refused) {
+    EXPECT_EQ(refused.out, "");
+    EXPECT_EQ(std::ranges::count(refused.error, '\n'), 1) << refused.error;
+    const nlohmann::json told = nlohmann::json::parse(refused.error);
+    EXPECT_EQ(told["exit_code"], refused.exitCode);
+    EXPECT_FALSE(told["what"].get<std::string>().empty());
+    EXPECT_FALSE(told["what_to_do"].get<std::string>().empty());
+    return told;
+}
+
+TEST(JsonErrors, TellAScriptWhereWhatAndWhatToDo) {
+    const support::ScratchFolder folder;
+    const std::string text = folder.file("a \"text\".gpkg", "lon,lat\n").string();
+    const nlohmann::json told = toldBy(call({"check", text, "--json"}));
+    EXPECT_EQ(told["error"], "unusable_input");
+    EXPECT_EQ(told["where"], text);
+    EXPECT_EQ(told["exit_code"], 3);
+    const Call plain = call({"check", text});
+    EXPECT_EQ(plain.error, "meremark-batch: " + told["where"].get<std::string>() + ": " +
+                               told["what"].get<std::string>() + "; " +
+                               told["what_to_do"].get<std::string>() + "\n");
+    EXPECT_EQ(toldBy(call({"--json", "check", text})), told) << "before the verb or after it";
+}
+
+TEST(JsonErrors, TellOfWrongUseToo) {
+    for (const std::vector<std::string>& words : {std::vector<std::string>{"--json"},
+                                                  {"--json", "draw"},
+                                                  {"marks", "--json"},
+                                                  {"check", "a.gpkg", "--deep", "--json"}}) {
+        const nlohmann::json told = toldBy(call(words));
+        EXPECT_EQ(told["error"], "wrong_use");
+        EXPECT_EQ(told["exit_code"], 2);
+    }
+}
+
+TEST(JsonErrors, ParseWhateverAFileIsCalled) {
+    const nlohmann::json told = toldBy(call({"check", "\xff\x1b[2J\xE2\x80\xAE.gpkg", "--json"}));
+    const auto where = told["where"].get<std::string>();
+    EXPECT_EQ(where.find('\x1b'), std::string::npos);
+    EXPECT_EQ(where.find("\xE2\x80\xAE"), std::string::npos) << "nothing turns the line round";
+}
+
+TEST(JsonErrors, NameEveryKind) {
+    using base::ErrorKind;
+    std::set<std::string_view> keys;
+    for (const ErrorKind kind :
+         {ErrorKind::wrongUse, ErrorKind::unusableInput, ErrorKind::unwritableOutput,
+          ErrorKind::damagedWater, ErrorKind::waterInUse, ErrorKind::waterChanged,
+          ErrorKind::cancelled}) {
+        keys.insert(batch::keyOf(kind));
+    }
+    EXPECT_EQ(keys.size(), 7U);
+    EXPECT_EQ(batch::keyOf(ErrorKind::damagedWater), "damaged_water");
+    EXPECT_EQ(batch::keyOf(ErrorKind::waterInUse), "water_in_use");
 }
 
 TEST(Report, NumbersAreRoundedHalfAwayFromZero) {

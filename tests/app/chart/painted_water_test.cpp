@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the layers paint of the water, and where: closed water, bands and contours with their
 // labels, the shore, soundings and what is set aside, structure, weed, sections.
+#include "app/chart/chart_painter.h"
 #include "app/chart/contour_runs.h"
 #include "app/chart/depth_colours.h"
 #include "app/chart/set_aside_sign.h"
@@ -112,6 +113,37 @@ TEST(BandsPainted, HaveTheColourOfTheirDepthAndTheShoreIsBrokenWhereItIsAssumed)
     support::paintOn(assumed, content, view);
     ASSERT_EQ(assumed.strokes(palette.ink, 1.8).size(), 1U);
     EXPECT_EQ(assumed.strokes(palette.ink, 1.8)[0].pen.style(), Qt::CustomDashLine);
+}
+
+TEST(BandsPainted, AreSeenInTheDrawingBeforeTheyAreMade) {
+    const ChartContent made = only(LayerKind::depth);
+    ChartContent early = made;
+    early.derived.form = nullptr;
+    early.derived.today = nullptr;
+    const ViewFrame view = chart::wholeWater(made, page);
+    const auto painted = [&view](const ChartContent& content) {
+        QImage image(page, QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        chart::paintChart(painter, view, content);
+        return image;
+    };
+    const QImage bands = painted(made);
+    const QImage cells = painted(early);
+    const contours::Bands& edges = chart::bandsOf(made);
+    int looked = 0;
+    for (int i = 0; i < 72; ++i) {
+        const WaterPoint p = support::starPoint(0.05 + 0.013 * i, 25.0 * i);
+        const auto deeper = [p](double metres) {
+            return units::Depth::metres(support::starDepth_m(p) + metres);
+        };
+        if (edges.bandOf(deeper(-0.7)) == edges.bandOf(deeper(0.7))) { // Not on an edge.
+            const QPoint at = view.toScreen(p).toPoint();
+            EXPECT_EQ(QColor(bands.pixel(at)).name(), QColor(cells.pixel(at)).name()) << i;
+            ++looked;
+        }
+    }
+    EXPECT_GT(looked, 20);
 }
 
 TEST(BandsPainted, GuessesAreHatchedAndNothingElseIs) {

@@ -101,7 +101,9 @@ TEST_F(Opening, BringsWhatTheStepsMadeAlong) {
 TEST_F(Opening, ShowsTheDrawingKeptBeforeTheRestIsRead) {
     OpenWater fresh;
     std::vector<std::string> order;
+    contours::Bands seen;
     QObject::connect(&fresh, &OpenWater::glimpsed, [&](const open_water::FirstLook& look) {
+        seen = look.kept.bands;
         order.emplace_back("glimpsed");
         EXPECT_FALSE(fresh.isOpen());
         EXPECT_EQ(look.water->name, "bowl");
@@ -116,6 +118,8 @@ TEST_F(Opening, ShowsTheDrawingKeptBeforeTheRestIsRead) {
     fresh.opening().finishAll();
     EXPECT_THAT(order, testing::ElementsAre("glimpsed", "opened", "ended"));
     EXPECT_EQ(fresh.water()->days.size(), 1U);
+    EXPECT_EQ(seen, fresh.derived().bands) << "its colours do not change once the rest is there";
+    EXPECT_NE(seen, contours::Bands());
     fresh.jobs().finishAll();
 }
 

@@ -1,22 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/window/small_picture.h"
+#include "app/paper/small_picture.h"
 
 #include "app/chart/chart_painter.h"
 #include "app/chart/palette.h"
 
 #include <QPainter>
 
-namespace window {
+namespace paper {
 
 namespace {
 constexpr int drawnLarger = 3; // than shown: lines are made for a screen
 } // namespace
 
-QImage smallPicture(const open_water::FirstLook& look, QSize size, chart::Inks inks) {
+QImage renderSmallPicture(std::shared_ptr<const water::Water> water, const water::Derived& kept,
+                          QSize size, chart::Inks inks) {
     using chart::LayerKind;
     chart::ChartContent content;
-    content.water = look.water;
-    content.derived = look.kept;
+    content.water = std::move(water);
+    content.derived = kept;
     content.inks = inks;
     content.shown = {LayerKind::depth, LayerKind::closed};
     const QSize large = size * drawnLarger;
@@ -29,4 +30,4 @@ QImage smallPicture(const open_water::FirstLook& look, QSize size, chart::Inks i
     return picture.scaled(size, Qt::KeepAspectRatio, Qt::SmoothTransformation);
 }
 
-} // namespace window
+} // namespace paper
