@@ -127,7 +127,9 @@ Result<LogBroughtIn> bringInTrackStays(const Water& water, const std::filesystem
     }
     const auto found = rates::findStays(*track, {}, progress);
     if (!found) {
-        return std::unexpected(found.error());
+        base::Error error = found.error();
+        error.where = path.string();
+        return std::unexpected(std::move(error));
     }
     LogBroughtIn brought;
     StaySorter sorter(water, StaySorter::From::track, {}, 0);
