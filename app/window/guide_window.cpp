@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/guide_window.h"
 
+#include "app/widgets/ink_roles.h"
 #include "app/window/guide_text.h"
 
 #include <QDialogButtonBox>
@@ -17,6 +18,7 @@
 #include <QShortcut>
 #include <QSignalBlocker>
 #include <QTextBlock>
+#include <QTextTable>
 #include <QVBoxLayout>
 
 #include <memory>
@@ -28,7 +30,9 @@ namespace {
 constexpr QLatin1String guideScheme("guide");
 constexpr QLatin1String suffix(".md");
 constexpr QSize usualSize{1040, 720};
-constexpr int chaptersWidth = 230;
+constexpr int chaptersWidth = 200;
+constexpr double cellPadding = 4.0;
+constexpr double pageMargin = 14.0;
 constexpr double paperType = 9.5; // points
 
 /// The chapter that an address means; empty where it leads out of the guide.
@@ -65,10 +69,31 @@ void dressLinks(const QTextBlock& block, const QColor& ink) {
     }
 }
 
+/// Thin lines, room round the words, and no head where it says nothing.
+void dressTable(QTextTable& table, const QColor& line) {
+    bool hasHead = false;
+    for (int column = 0; column < table.columns(); ++column) {
+        hasHead =
+            hasHead || !table.cellAt(0, column).firstCursorPosition().block().text().isEmpty();
+    }
+    if (!hasHead) {
+        table.removeRows(0, 1);
+    }
+    QTextTableFormat format = table.format();
+    format.setBorderCollapse(true);
+    format.setBorderStyle(QTextFrameFormat::BorderStyle_Solid);
+    format.setBorderBrush(line);
+    format.setBorder(1.0);
+    format.setCellSpacing(0.0);
+    format.setCellPadding(cellPadding);
+    table.setFormat(format);
+}
+
 } // namespace
 
 GuidePage::GuidePage(QWidget* parent) : QTextBrowser(parent) {
     document()->setUndoRedoEnabled(false);
+    document()->setDocumentMargin(pageMargin);
     connect(this, &QTextBrowser::sourceChanged, this, [this] { dress(); });
 }
 
@@ -117,6 +142,12 @@ void GuidePage::dress() {
         }
         dressLinks(block, ink);
     }
+    const QColor line = palette().color(widgets::sandRole);
+    for (QTextFrame* frame : document()->rootFrame()->childFrames()) {
+        if (auto* table = qobject_cast<QTextTable*>(frame)) {
+            dressTable(*table, line);
+        }
+    }
 }
 
 GuideWindow::GuideWindow(QWidget* parent)
@@ -136,6 +167,7 @@ void GuideWindow::layOut() {
     chapters_->setAccessibleName(tr("Chapters"));
     chapters_->setFixedWidth(chaptersWidth * fontMetrics().height() / 16);
     chapters_->setWordWrap(true);
+    chapters_->setSpacing(3);
     page_->setAccessibleName(tr("The guide"));
     wanted_->setPlaceholderText(tr("Find in the guide"));
     wanted_->setAccessibleName(tr("Find in the guide"));

@@ -21,6 +21,7 @@
 #include <QScrollBar>
 #include <QTest>
 #include <QTextBlock>
+#include <QTextTable>
 #include <QTimer>
 
 namespace {
@@ -308,6 +309,23 @@ TEST_P(Guide, EveryControlHasANameAndTheKeysReachIt) {
         keys += each->key().toString(QKeySequence::PortableText);
     }
     EXPECT_EQ(keys, QStringList({"Ctrl+F", "F3", "Alt+Left", "Ctrl+P"}));
+}
+
+TEST_P(Guide, TablesHaveNoEmptyHeadAndKeepTheirOwn) {
+    trigger("F1");
+    for (const char* chapter : {"keys", "survey-day"}) {
+        page().showChapter(chapter);
+        int tables = 0;
+        for (QTextFrame* frame : page().document()->rootFrame()->childFrames()) {
+            const auto* table = qobject_cast<QTextTable*>(frame);
+            ASSERT_NE(table, nullptr);
+            EXPECT_FALSE(table->cellAt(0, 0).firstCursorPosition().block().text().isEmpty());
+            ++tables;
+        }
+        EXPECT_GE(tables, 3) << chapter;
+    }
+    EXPECT_TRUE(
+        page().toPlainText().contains(Tongue::spoken() == "de" ? "Grund\nworan" : "reason\nhow"));
 }
 
 TEST_P(Guide, KeepsEveryLineOfThePageOfKeys) {
