@@ -88,7 +88,8 @@ TEST(JsonErrors, TellOfWrongUseToo) {
     for (const std::vector<std::string>& words : {std::vector<std::string>{"--json"},
                                                   {"--json", "draw"},
                                                   {"marks", "--json"},
-                                                  {"check", "a.gpkg", "--deep", "--json"}}) {
+                                                  {"check", "a.gpkg", "--deep", "--json"},
+                                                  {"check", "a.gpkg", "--json", "--rescue"}}) {
         const nlohmann::json told = toldBy(call(words));
         EXPECT_EQ(told["error"], "wrong_use");
         EXPECT_EQ(told["exit_code"], 2);
