@@ -56,17 +56,14 @@ bool isContinued(const QString& line) {
 } // namespace
 
 QStringList guideChapters() {
-    return {QStringLiteral("start"),
-            QStringLiteral("survey-day"),
-            QStringLiteral("tomorrow"),
-            QStringLiteral("looking-back"),
-            QStringLiteral("how-it-draws"),
-            QStringLiteral("how-the-plan-learns"),
-            QStringLiteral("cautions"),
-            QStringLiteral("file-formats"),
-            QStringLiteral("batch"),
-            QStringLiteral("glossary"),
-            QString(keysChapter)};
+    QStringList chapters;
+    for (const char* name :
+         {"start", "survey-day", "tomorrow", "looking-back", "how-it-draws", "how-the-plan-learns",
+          "cautions", "file-formats", "batch", "glossary"}) {
+        chapters += QLatin1String(name);
+    }
+    chapters += QString(keysChapter);
+    return chapters;
 }
 
 QString guideText(const QString& chapter) {

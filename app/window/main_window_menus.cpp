@@ -11,6 +11,7 @@
 #include "app/paper/picture.h"
 #include "app/window/ask_place.h"
 #include "app/window/bottom_line.h"
+#include "app/window/guide_text.h"
 #include "app/window/guide_window.h"
 #include "app/window/top_line.h"
 #include "app/window/water_choices.h"
@@ -261,7 +262,7 @@ void MainWindow::showGuide() {
 }
 
 void MainWindow::showKeys() {
-    guide().openAt(QStringLiteral("keys"));
+    guide().openAt(guideChapters().back());
 }
 
 void MainWindow::showAbout() {
