@@ -57,7 +57,7 @@ cp "$deb" "$root/tmp/meremark.deb"
 inside apt-get install -y /tmp/meremark.deb || stop "the package could not be installed"
 grep -q geopackage "$root/usr/share/mime/globs2" || stop "the media type of water files is not known"
 grep -q org.meremark "$root/usr/share/applications/mimeinfo.cache" || stop "the desk is offered for no file"
-files | grep -qx ./usr/bin/meremark || stop "the desk is not where it belongs"
+grep -qx ./usr/bin/meremark < <(files) || stop "the desk is not where it belongs"
 [[ ! -e $root/usr/include/meremark ]] || stop "the library for others is no part of this package"
 
 say "drawing and planning the sample, without a network"

@@ -84,8 +84,13 @@ void checkTerms(const std::filesystem::path& root, const std::vector<std::string
         if (of == terms.rend()) {
             breaches.push_back({"licence", name, 0, dep5 + " says nothing of it"});
         } else if (!named.empty() && named != of->licence) {
-            breaches.push_back(
-                {"licence", name, 0, "names " + named + ", and " + dep5 + " " + of->licence});
+            breaches.push_back({"licence", name, 0,
+                                std::string("names ")
+                                    .append(named)
+                                    .append(", and ")
+                                    .append(dep5)
+                                    .append(" ")
+                                    .append(of->licence)});
         } else {
             licences.insert(of->licence);
         }
