@@ -361,7 +361,8 @@ void MainWindow::tellAsking() {
 }
 
 QString MainWindow::asked() const {
-    return link_.isAsking() ? link_.prompt() + tr(" (or with arrows and Space; Escape when done).") : QString();
+    return link_.isAsking() ? link_.prompt() + tr(" (or with arrows and Space; Escape when done).")
+                            : QString();
 }
 
 void MainWindow::openWater(const QString& path) {
