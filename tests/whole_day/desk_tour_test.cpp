@@ -4,6 +4,7 @@
 #include "app/chart/chart_canvas.h"
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/survey_day.h"
+#include "app/edits/set_plan.h"
 #include "app/window/main_window.h"
 #include "app/window/style.h"
 #include "app/wording/tongue.h"
@@ -67,6 +68,10 @@ private:
                        open.isCurrent(water::Step::sections);
             },
             longEnough_ms));
+        edits::setPlan(open, "Set plan", [](marks::Plan& plan) {
+            plan.day.day = units::dayFrom("2026-11-29").value();
+            plan.day.wind = {units::Bearing::degrees(300.0), units::Speed::metresPerSecond(6.0)};
+        });
         open.planTomorrow();
         open.jobs().finishAll();
     }
