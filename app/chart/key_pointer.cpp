@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/chart/key_pointer.h"
 
+#include <QPainterPath>
+
 namespace chart {
 
 namespace {

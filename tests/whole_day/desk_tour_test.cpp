@@ -114,7 +114,7 @@ protected:
     }
 
     QImage pictureOf(const QString& state) {
-        const QImage picture = window_->grab().toImage();
+        QImage picture = window_->grab().toImage();
         EXPECT_TRUE(picture.save(pictures_.filePath(state + QStringLiteral(".png"))));
         return picture;
     }
