@@ -11,7 +11,7 @@ namespace window {
 QString askPlace(QWidget* parent, const QString& title) {
     using preferences::FileKind;
     using preferences::Preferences;
-    const QString path =
+    QString path =
         QFileDialog::getSaveFileName(parent, title, Preferences::folderOf(FileKind::water),
                                      wording::Tongue::tr("Water files (*.gpkg)"));
     if (path.isEmpty()) {

@@ -106,7 +106,7 @@ QString rowCalled(const std::string& name, water::ReviewBy by) {
 }
 
 QString rowInSentence(const std::string& name, water::ReviewBy by) {
-    const QString row = rowCalled(name, by);
+    QString row = rowCalled(name, by);
     switch (by) {
     case water::ReviewBy::section:
     case water::ReviewBy::mark:

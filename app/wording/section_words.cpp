@@ -23,7 +23,7 @@ QString sectionName(const water::SectionNameProposal& proposal) {
 
 QString nameCalled(const std::string& name) {
     static const QRegularExpression numbered(QStringLiteral("\\A(Section|mark) (\\d+)\\z"));
-    const QString text = QString::fromStdString(name);
+    QString text = QString::fromStdString(name);
     const auto match = numbered.match(text);
     if (!match.hasMatch()) {
         return text;

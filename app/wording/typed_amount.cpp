@@ -77,11 +77,11 @@ QString depthsApart() {
     return hasDecimalComma() ? QStringLiteral("; ") : QStringLiteral(", ");
 }
 
-std::optional<std::vector<units::Depth>> depthsTyped(const QString& text, UnitSystem units) {
-    const QStringList parts = depthsIn(text.trimmed(), units);
+std::optional<std::vector<units::Depth>> depthsTyped(const QString& text, UnitSystem system) {
+    const QStringList parts = depthsIn(text.trimmed(), system);
     std::vector<units::Depth> depths;
     for (const QString& part : parts) {
-        const auto depth = depthTyped(part, units);
+        const auto depth = depthTyped(part, system);
         if (!depth) {
             return std::nullopt;
         }

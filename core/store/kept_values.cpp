@@ -10,7 +10,7 @@
 
 namespace store {
 
-KeptTime::KeptTime(units::Moment moment) : text_{} {
+KeptTime::KeptTime(units::Moment moment) {
     const auto midnight = std::chrono::floor<std::chrono::days>(moment);
     const std::chrono::year_month_day day(midnight);
     const std::chrono::hh_mm_ss time(moment - midnight);

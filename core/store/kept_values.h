@@ -22,7 +22,7 @@ public:
     [[nodiscard]] std::string_view text() const { return {text_.data(), text_.size()}; }
 
 private:
-    std::array<char, 24> text_;
+    std::array<char, 24> text_{};
 };
 
 [[nodiscard]] inline std::string keptTime(units::Moment moment) {
