@@ -128,9 +128,7 @@ base::Result<CheckReport> checkFile(Connection& connection, base::Progress& prog
         return std::unexpected(base::cancelled());
     }
     noteFailure(connection, report);
-    for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallSectionChanges, recallNumbering, recallPlan, recallWishes,
-                              recallSheets, recallLog}) {
+    for (const auto recall : recallsOfTheRest) {
         recall(connection, water);
         noteFailure(connection, report);
     }

@@ -6,6 +6,8 @@
 #include "core/store/connection.h"
 #include "core/water/document/water.h"
 
+#include <array>
+
 namespace store {
 
 /// For each part of a water: keep... puts it in the place of what the file held of it, inside the
@@ -63,5 +65,10 @@ void keepLog(Connection& connection, const water::Water& water);
 void keepLogChanges(Connection& connection, const water::Water& water,
                     const logbook::KeptLog& inFile);
 void recallLog(Connection& connection, water::Water& water);
+
+/// What is recalled once facts, shoreline and survey days are there, in this order.
+inline constexpr std::array recallsOfTheRest{
+    recallLeadLine,  recallWeedNotes, recallHouseRules, recallSectionNames, recallSectionChanges,
+    recallNumbering, recallPlan,      recallWishes,     recallSheets,       recallLog};
 
 } // namespace store

@@ -154,9 +154,7 @@ water::Water readWhatMakesSense(Connection& connection, Losses& losses, base::Pr
     recallFacts(connection, water);
     recallShoreline(connection, water);
     recallDays(connection, water, progress);
-    for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallSectionChanges, recallNumbering, recallPlan, recallWishes,
-                              recallSheets, recallLog}) {
+    for (const auto recall : recallsOfTheRest) {
         recall(connection, water);
     }
     static_cast<void>(connection.isRowWhole()); // what the last of them said

@@ -180,9 +180,7 @@ base::Result<water::Water> SqliteStore::load(base::Progress& progress) {
     recallFacts(*connection_, water);
     recallShoreline(*connection_, water);
     recallDays(*connection_, water, progress);
-    for (const auto recall : {recallLeadLine, recallWeedNotes, recallHouseRules, recallSectionNames,
-                              recallSectionChanges, recallNumbering, recallPlan, recallWishes,
-                              recallSheets, recallLog}) {
+    for (const auto recall : recallsOfTheRest) {
         recall(*connection_, water);
     }
     if (auto outcome = connection_->outcome(); !outcome) {

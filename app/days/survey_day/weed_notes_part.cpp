@@ -7,6 +7,7 @@
 #include "app/wording/typed_amount.h"
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLayout>
 #include <QPushButton>
 
@@ -29,9 +30,7 @@ WeedNotesPart::WeedNotesPart(SurveyContext context, FileTaker& taker)
       kind_(new QComboBox(this)) {
     layout()->setContentsMargins(0, 0, 0, 0);
     addHeading(tr("Notes"));
-    setWords(addWords(),
-             tr("On the chart: full is thick, half thin, empty none; pale is of earlier "
-                "years."));
+    signs_ = addWords();
     notes_->setAccessibleName(tr("Weed notes"));
     notes_->setToolTip(tr("Delete takes the chosen note out; it can be undone"));
     addWide(notes_);
@@ -62,7 +61,11 @@ WeedNotesPart::WeedNotesPart(SurveyContext context, FileTaker& taker)
 }
 
 DayStepLine WeedNotesPart::refreshFrom(const ViewInput& input) {
-    notes_->setRows(weedViewOf(input).notes);
+    const WeedView view = weedViewOf(input);
+    notes_->setRows(view.notes);
+    setWords(signs_, view.notes.empty() ? QString()
+                                        : tr("On the chart: full is thick, half thin, empty none; "
+                                             "pale is of earlier years."));
     height_->showAmount(noted_ ? input.words.depth(units::Depth::fromLength(*noted_)) : QString());
     seen_->showAmount(day_ ? wording::Words::day(*day_) : QString());
     return {};

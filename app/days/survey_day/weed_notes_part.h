@@ -6,6 +6,7 @@
 #include "app/widgets/plain_table.h"
 
 class QComboBox;
+class QLabel;
 class QPushButton;
 
 namespace days::survey_day {
@@ -34,6 +35,7 @@ private:
 
     widgets::PlainTable* notes_;
     QComboBox* kind_;
+    QLabel* signs_; ///< What notes look like on the chart.
     widgets::AmountField* height_;
     widgets::AmountField* seen_;
     std::optional<units::Length> noted_; ///< Height that new notes get.
