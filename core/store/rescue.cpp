@@ -80,8 +80,8 @@ public:
     [[nodiscard]] std::vector<std::string> sentences() const {
         std::vector<std::string> sentences;
         for (const auto& [sentence, times] : said_) {
-            sentences.push_back(times == 1 ? sentence
-                                           : fmt::format("{} ({} times)", sentence, times));
+            sentences.push_back(
+                times == 1 ? sentence : fmt::format("{}, and so {} times in all", sentence, times));
         }
         if (more_ > 0) {
             sentences.push_back(fmt::format("{} more like these", more_));

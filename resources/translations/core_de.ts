@@ -3352,8 +3352,8 @@
         <translation>Platz schaffen, oder einen anderen Ordner wählen</translation>
     </message>
     <message>
-        <source>{} ({} times)</source>
-        <translation>{} ({}-mal)</translation>
+        <source>{}, and so {} times in all</source>
+        <translation>{}, und das insgesamt {}-mal</translation>
     </message>
     <message>
         <source>{} more like these</source>
@@ -3382,10 +3382,6 @@
     <message>
         <source>the launch lies far from this water</source>
         <translation>die Einlassstelle liegt weit von diesem Gewässer</translation>
-    </message>
-    <message>
-        <source>{}: {}</source>
-        <translation>{}: {}</translation>
     </message>
 </context>
 </TS>

@@ -132,6 +132,13 @@ TEST_F(German, ReadsACommaBetweenDigitsAsTheDecimalMarkOfDepths) {
     EXPECT_FALSE(wording::depthsTyped("2,4,6", UnitSystem::metric)) << "could be read in two ways";
 }
 
+TEST_F(German, SaysALossThatWasMetMoreThanOnce) {
+    EXPECT_EQ(
+        Tongue::ofCore("a row of the table fish holds what it cannot hold, and so 3 times in all"),
+        "eine Zeile der Tabelle fish enthält, was sie nicht enthalten kann, und das insgesamt "
+        "3-mal");
+}
+
 TEST_F(German, SaysEverySentenceOfCoreGapsAndAll) {
     const auto core = wording::CoreSentences::read(":/translations/core_de.ts");
     ASSERT_GT(core.all().size(), 500U);
