@@ -143,9 +143,12 @@ std::optional<units::Day> dayTyped(const QString& text) {
     if (const auto iso = units::dayFrom(day.toStdString())) {
         return iso;
     }
-    for (const auto* form : {"d.M.yyyy", "d. M. yyyy", "d/M/yyyy", "d MMM yyyy", "d MMMM yyyy"}) {
-        for (const QLocale& locale : {QLocale(), QLocale::c()}) {
-            const QDate date = locale.toDate(day, QString::fromLatin1(form));
+    // The first form is how days are shown, so that what a field shows can be left as it is.
+    for (const QString& form : {Tongue::tr("ddd d MMM yyyy"), QStringLiteral("d.M.yyyy"),
+                                QStringLiteral("d. M. yyyy"), QStringLiteral("d/M/yyyy"),
+                                QStringLiteral("d MMM yyyy"), QStringLiteral("d MMMM yyyy")}) {
+        for (const QLocale& locale : {Tongue::locale(), QLocale::c()}) {
+            const QDate date = locale.toDate(day, form);
             if (date.isValid() && date.year() >= 1900) {
                 return units::Day(std::chrono::year(date.year()),
                                   std::chrono::month(static_cast<unsigned>(date.month())),

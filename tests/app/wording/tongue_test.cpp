@@ -122,6 +122,28 @@ TEST_F(German, TakesBackWhatItShows) {
     EXPECT_DOUBLE_EQ((*edges)[1].inMetres(), 4.5);
 }
 
+TEST_F(German, TakesBackEveryDayItShows) {
+    for (int month = 1; month <= 12; ++month) {
+        const units::Day day{std::chrono::year(2025),
+                             std::chrono::month(static_cast<unsigned>(month)),
+                             std::chrono::day(20)};
+        EXPECT_EQ(wording::dayTyped(Words::day(day)), day) << Words::day(day).toStdString();
+    }
+}
+
+TEST(DaysTyped, AreReadAsTheyAreShownAndAsPeopleWriteThem) {
+    const units::Day day{std::chrono::year(2025), std::chrono::month(8), std::chrono::day(9)};
+    for (const QString& text :
+         {Words::day(day), QStringLiteral("2025-08-09"), QStringLiteral("9.8.2025"),
+          QStringLiteral("9. 8. 2025"), QStringLiteral("9/8/2025"), QStringLiteral(" 9 Aug 2025 "),
+          QStringLiteral("9 August 2025")}) {
+        EXPECT_EQ(wording::dayTyped(text), day) << text.toStdString();
+    }
+    for (const char* none : {"", "last summer", "31.2.2025", "8/20/2025", "9.8.25", "2025"}) {
+        EXPECT_FALSE(wording::dayTyped(QString::fromLatin1(none))) << none;
+    }
+}
+
 TEST_F(German, ReadsACommaBetweenDigitsAsTheDecimalMarkOfDepths) {
     const auto one = wording::depthsTyped("2,5", UnitSystem::metric);
     ASSERT_TRUE(one);
