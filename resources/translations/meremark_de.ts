@@ -1520,10 +1520,6 @@
         <translation>, Kreuzungen %1</translation>
     </message>
     <message>
-        <source>, two days differ by %1</source>
-        <translation>, zwei Tage weichen um %1 ab</translation>
-    </message>
-    <message>
         <source>With all of it, crossings would differ by %1 instead of %2.</source>
         <translation>Mit allem zusammen wichen Kreuzungen um %1 statt %2 ab.</translation>
     </message>
@@ -6685,6 +6681,54 @@
     <message>
         <source>Not everything could be read. What is missing:</source>
         <translation>Nicht alles ließ sich lesen. Es fehlt:</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>Not to be shown again; the menu View brings all hints back</source>
+        <translation>Nicht wieder zeigen; das Menü Ansicht holt alle Hinweise zurück</translation>
+    </message>
+    <message>
+        <source>What is left empty stays unknown: nothing is counted that nobody said. A blank counts as much as a fish.</source>
+        <translation>Was leer bleibt, bleibt unbekannt: Gezählt wird nur, was jemand gesagt hat. Ein Leergang zählt so viel wie ein Fisch.</translation>
+    </message>
+    <message>
+        <source>Turn the arrow of the wind on the chart; drag boat, anchors and baits. The numbers follow, and Esc takes a drag back.</source>
+        <translation>Auf der Karte den Pfeil des Windes drehen; Boot, Anker und Köder ziehen. Die Zahlen folgen, und Esc nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Longitudes and latitudes</source>
+        <translation>Längen und Breiten</translation>
+    </message>
+    <message>
+        <source>How strongly</source>
+        <translation>Wie kräftig</translation>
+    </message>
+    <message>
+        <source>Show the hints again</source>
+        <translation>Hinweise wieder zeigen</translation>
+    </message>
+    <message>
+        <source>days differ by %1, %2</source>
+        <translation>Tage weichen um %1 ab, %2</translation>
+    </message>
+    <message>
+        <source>A right click on the chart offers what can be done at that place. F1 tells about the step that is open.</source>
+        <translation>Ein Rechtsklick auf die Karte bietet an, was an dieser Stelle zu tun ist. F1 erzählt vom offenen Schritt.</translation>
+    </message>
+    <message>
+        <source>By force...</source>
+        <translation>Nach Stärke …</translation>
+    </message>
+    <message>
+        <source>Choose the wind&apos;s force</source>
+        <translation>Die Windstärke wählen</translation>
+    </message>
+    <message>
+        <source>F%1, %2</source>
+        <translation>F%1, %2</translation>
     </message>
 </context>
 </TS>

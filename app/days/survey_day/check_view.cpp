@@ -110,8 +110,9 @@ CheckView checkViewOf(const ViewInput& input) {
             wording::Tongue::tr(", crossings %1").arg(plusMinus(checked->check.rms_m, input.words));
     }
     if (!checked->differences.empty()) {
-        view.state +=
-            wording::Tongue::tr(", two days differ by %1").arg(apartOf(*checked, input.words));
+        // First what asks for an answer: a line that is too long ends in dots.
+        view.state = wording::Tongue::tr("days differ by %1, %2")
+                         .arg(apartOf(*checked, input.words), view.state);
     }
     bool anyOffered = false;
     for (std::size_t i = 0; input.water.days.size() > 1 && i < input.water.days.size(); ++i) {

@@ -11,9 +11,11 @@
 #include "core/marks/overnight.h"
 #include "core/units/written_time.h"
 #include "core/water/steps/day_cautions.h"
+#include "core/wind/beaufort.h"
 
 #include <QDateEdit>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QSignalBlocker>
 
@@ -22,6 +24,8 @@ namespace days::tomorrow {
 namespace {
 
 using widgets::AmountField;
+
+constexpr int strongestChosen = 9; // what is more is typed; nobody anchors in it
 
 QDate toDate(units::Day day) {
     return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
@@ -207,9 +211,27 @@ private:
                                         day.windLater.reset();
                                     });
                                 });
-        addRow({clearWind_});
+        addRow({makeByForce(), clearWind_});
         beaufort_ = addWords();
         windWarning_ = addWarning();
+    }
+
+    /// The speed by Beaufort's force, for a hand that is at the mouse.
+    QPushButton* makeByForce() {
+        QPushButton* button =
+            makeButton(tr("By force..."), {}, tr("Choose the wind's force"), [] {});
+        auto* forces = new QMenu(button);
+        for (int force = 0; force <= strongestChosen; ++force) {
+            const std::string name(wind::beaufortName(force));
+            forces->addAction(tr("F%1, %2").arg(force).arg(wording::Tongue::ofCore(name)), this,
+                              [this, force] {
+                                  set(tr("Set wind speed"), [&](marks::ExpectedDay& day) {
+                                      day.wind.speed = wind::middleOfForce(force);
+                                  });
+                              });
+        }
+        button->setMenu(forces);
+        return button;
     }
 
     void addLaterWind() {

@@ -5,12 +5,14 @@
 #include "app/days/tomorrow/tomorrow_day.h"
 #include "app/edits/set_plan.h"
 #include "app/widgets/wind_dial.h"
+#include "core/wind/beaufort.h"
 #include "tests/app/days/tomorrow/plan_figures.h"
 
 #include <gtest/gtest.h>
 
 #include <QDateEdit>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QSlider>
 #include <QSpinBox>
@@ -408,6 +410,29 @@ TEST_F(TomorrowFields, WindFromForceFiveAndColdWaterAreToldInTheColourOfWarnings
     type("Water", "4");
     ASSERT_EQ(warningsOf(*day_).size(), 1);
     EXPECT_TRUE(warningsOf(*day_)[0].startsWith("The water is cold (below 15 °C)"));
+}
+
+// Source: the middle of force 4 on the Beaufort scale, 11 to 16 knots (Met Office, Fact sheet 6).
+TEST_F(TomorrowFields, AForceCanBeChosenWithoutTyping) {
+    const auto forces = [this] {
+        for (auto* button : day_->findChildren<QPushButton*>()) {
+            if (button->text() == "By force...") {
+                return button->menu()->actions();
+            }
+        }
+        return QList<QAction*>();
+    }();
+    ASSERT_EQ(forces.size(), 10);
+    EXPECT_EQ(forces[4]->text(), "F4, moderate breeze");
+    forces[4]->trigger();
+    EXPECT_NEAR(plan().day.wind.speed->inMetresPerSecond(), 13.5 * 1852.0 / 3600.0, 1e-9);
+    EXPECT_TRUE(named<AmountField>("Wind speed")->text().startsWith("6.9"));
+    forces[0]->trigger();
+    EXPECT_EQ(plan().day.wind.speed, units::Speed());
+    for (std::size_t force = 0; force < 10; ++force) {
+        forces[static_cast<qsizetype>(force)]->trigger();
+        EXPECT_EQ(wind::beaufortForce(*plan().day.wind.speed), static_cast<int>(force));
+    }
 }
 
 TEST_F(TomorrowFields, AWindThatNobodySaidIsEmptyAndSendsToTheForecast) {
