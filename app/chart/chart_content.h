@@ -14,6 +14,7 @@
 #include "core/water/document/water.h"
 #include "core/water/questions/compare_years.h"
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <set>
@@ -52,6 +53,8 @@ struct ChartContent {
     std::optional<water::ReviewQuestion> logAsked;
     std::shared_ptr<const water::Backdrop> backdrop; ///< Absent until one is chosen.
     double backdropStrength = 0.5;                   ///< 0: not to be seen, 1: as it is.
+    /// How strongly a layer is drawn, over 0 to 1; one that is not named: 1.
+    std::map<LayerKind, double> strengths;
     Selection selection;
     ZonesPicked zonesPicked = ZonesPicked::none;
     std::set<LayerKind> shown; ///< What is switched on.
@@ -60,5 +63,11 @@ struct ChartContent {
     Inks inks = Inks::light;
     double typeScale = 1.0; ///< Of letters and pens on the screen; paper has its own.
 };
+
+/// How strongly the layer is to be drawn, over 0 to 1.
+[[nodiscard]] inline double strengthOf(const ChartContent& content, LayerKind kind) {
+    const auto found = content.strengths.find(kind);
+    return found == content.strengths.end() ? 1.0 : found->second;
+}
 
 } // namespace chart

@@ -12,6 +12,7 @@
 #include "app/chart/layers/crossings_layer.h"
 #include "app/chart/layers/depth_layer.h"
 #include "app/chart/layers/furniture_layer.h"
+#include "app/chart/layers/graticule_layer.h"
 #include "app/chart/layers/log_layer.h"
 #include "app/chart/layers/marks_layer.h"
 #include "app/chart/layers/next_lines_layer.h"
@@ -39,19 +40,21 @@ const Layers& layers() {
                             std::make_unique<RatesLayer>(),     std::make_unique<ChangeLayer>(),
                             std::make_unique<ContoursLayer>(),  std::make_unique<StructureLayer>(),
                             std::make_unique<WeedLayer>(),      std::make_unique<SectionsLayer>(),
-                            std::make_unique<ClosedLayer>(),    std::make_unique<SoundingsLayer>(),
-                            std::make_unique<CrossingsLayer>(), std::make_unique<NextLinesLayer>(),
-                            std::make_unique<PlacesLayer>(),    std::make_unique<LogLayer>(),
-                            std::make_unique<MarksLayer>(),     std::make_unique<FurnitureLayer>()};
+                            std::make_unique<ClosedLayer>(),    std::make_unique<GraticuleLayer>(),
+                            std::make_unique<SoundingsLayer>(), std::make_unique<CrossingsLayer>(),
+                            std::make_unique<NextLinesLayer>(), std::make_unique<PlacesLayer>(),
+                            std::make_unique<LogLayer>(),       std::make_unique<MarksLayer>(),
+                            std::make_unique<FurnitureLayer>()};
     return all;
 }
 
 /// Whose letters go first where there is room for one only.
-constexpr std::array letterOrder{
-    LayerKind::furniture, LayerKind::marks,     LayerKind::sections,  LayerKind::closed,
-    LayerKind::nextLines, LayerKind::places,    LayerKind::structure, LayerKind::contours,
-    LayerKind::log,       LayerKind::crossings, LayerKind::soundings, LayerKind::weed,
-    LayerKind::depth,     LayerKind::rates,     LayerKind::change,    LayerKind::backdrop};
+constexpr std::array letterOrder{LayerKind::furniture, LayerKind::marks,     LayerKind::sections,
+                                 LayerKind::closed,    LayerKind::nextLines, LayerKind::places,
+                                 LayerKind::graticule, LayerKind::structure, LayerKind::contours,
+                                 LayerKind::log,       LayerKind::crossings, LayerKind::soundings,
+                                 LayerKind::weed,      LayerKind::depth,     LayerKind::rates,
+                                 LayerKind::change,    LayerKind::backdrop};
 static_assert(letterOrder.size() == allLayerKinds.size());
 
 } // namespace
@@ -86,6 +89,7 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
                 if (waterLeft && isOnBottom) {
                     painter.setClipPath(*waterLeft, Qt::IntersectClip);
                 }
+                painter.setOpacity(strengthOf(content, kind));
                 layer.paint(on);
             });
         }
@@ -138,7 +142,8 @@ ViewFrame wholeWater(const ChartContent& content, QSizeF size, double scale) {
 
 std::set<LayerKind> usualLayers() {
     std::set<LayerKind> shown(allLayerKinds.begin(), allLayerKinds.end());
-    for (const LayerKind kind : {LayerKind::soundings, LayerKind::crossings, LayerKind::log}) {
+    for (const LayerKind kind :
+         {LayerKind::soundings, LayerKind::crossings, LayerKind::log, LayerKind::graticule}) {
         shown.erase(kind);
     }
     return shown;

@@ -25,7 +25,8 @@ LabelSpace paintChart(QPainter& painter, const ViewFrame& view, const ChartConte
 /// What can be seen of the content at all: the water, else the backdrop.
 [[nodiscard]] geo::Box extentOf(const ChartContent& content);
 
-/// What is shown where nobody chose: everything but soundings, crossings and the log.
+/// What is shown where nobody chose: everything but soundings, crossings, the log and the
+/// graticule.
 [[nodiscard]] std::set<LayerKind> usualLayers();
 
 } // namespace chart

@@ -158,7 +158,8 @@ void drawKey(LayerContext& on, const QRectF& box) {
     const double swatch = 26.0 * s;
     for (std::size_t i = 0; i < bands.count(); ++i) {
         const QRectF sample(left, y, swatch, rowHeight * s);
-        on.painter.fillRect(sample, on.palette.band(i, bands.count()));
+        on.painter.fillRect(sample, mixed(on.palette.paper, on.palette.band(i, bands.count()),
+                                          strengthOf(on.content, LayerKind::depth)));
         const QPointF beside(left + swatch + 8.0 * s, y + 0.5 * rowHeight * s);
         const auto to = bands.to(i);
         const QString range =

@@ -16,6 +16,7 @@ enum class LayerKind {
     weed,
     sections,
     closed,    ///< Closed water.
+    graticule, ///< Meridians and parallels.
     soundings, ///< Tracks, and what is set aside.
     crossings,
     nextLines, ///< Where to sound next.
@@ -26,9 +27,16 @@ enum class LayerKind {
 };
 
 inline constexpr std::array allLayerKinds{
-    LayerKind::backdrop, LayerKind::depth,     LayerKind::rates,     LayerKind::change,
-    LayerKind::contours, LayerKind::structure, LayerKind::weed,      LayerKind::sections,
-    LayerKind::closed,   LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines,
-    LayerKind::places,   LayerKind::log,       LayerKind::marks,     LayerKind::furniture};
+    LayerKind::backdrop,  LayerKind::depth,     LayerKind::rates,     LayerKind::change,
+    LayerKind::contours,  LayerKind::structure, LayerKind::weed,      LayerKind::sections,
+    LayerKind::closed,    LayerKind::graticule, LayerKind::soundings, LayerKind::crossings,
+    LayerKind::nextLines, LayerKind::places,    LayerKind::log,       LayerKind::marks,
+    LayerKind::furniture};
+
+/// Those that may be drawn fainter than they are: what neither warns nor tells where to anchor.
+inline constexpr std::array fadingLayers{
+    LayerKind::depth,     LayerKind::rates,     LayerKind::contours,
+    LayerKind::structure, LayerKind::weed,      LayerKind::sections,
+    LayerKind::graticule, LayerKind::soundings, LayerKind::crossings};
 
 } // namespace chart

@@ -2,6 +2,7 @@
 #include "app/days/chart_link.h"
 
 #include "app/chart/verdict_now.h"
+#include "app/days/layer_strengths.h"
 #include "app/days/still_there.h"
 #include "app/days/theme_inks.h"
 
@@ -57,9 +58,10 @@ ChartLink::ChartLink(open_water::OpenWater& open, preferences::Preferences& pref
     content_.shown = {chart::allLayerKinds.begin(), chart::allLayerKinds.end()};
     for (const LayerKind kind :
          {LayerKind::soundings, LayerKind::crossings, LayerKind::nextLines, LayerKind::marks,
-          LayerKind::log, LayerKind::rates, LayerKind::change}) {
+          LayerKind::log, LayerKind::rates, LayerKind::change, LayerKind::graticule}) {
         content_.shown.erase(kind);
     }
+    content_.strengths = keptStrengths();
     connect(&open_, &open_water::OpenWater::glimpsed, this,
             [this](const open_water::FirstLook& look) {
                 stopAsking();
@@ -346,6 +348,13 @@ void ChartLink::setTried(std::optional<chart::TriedLie> tried) {
 
 void ChartLink::setNextLines(std::shared_ptr<const surface::SurveyTrip> lines) {
     if (replace(content_.nextLines, std::move(lines))) {
+        emit contentChanged();
+    }
+}
+
+void ChartLink::setStrength(LayerKind kind, double strength) {
+    if (replace(content_.strengths[kind], strength)) {
+        keepStrength(kind, strength);
         emit contentChanged();
     }
 }

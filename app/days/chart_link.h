@@ -33,6 +33,8 @@ public:
     [[nodiscard]] const chart::ChartContent& content() const { return content_; }
 
     void setShown(chart::LayerKind kind, bool isShown);
+    /// One of chart::fadingLayers is drawn so strongly from now on, over 0 to 1; kept for the user.
+    void setStrength(chart::LayerKind kind, double strength);
     [[nodiscard]] const chart::Selection& selection() const { return content_.selection; }
     /// Chooses what is to be looked at. A sounding or a crossing that is not there is none; of the
     /// two the one that is new stays.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/step_panel.h"
 
+#include "app/days/first_hint.h"
 #include "app/days/step_head.h"
 #include "app/widgets/look.h"
 
@@ -95,6 +96,11 @@ int StepPanel::addStep(const QString& title, QWidget* body) {
     return position;
 }
 
+void StepPanel::setHint(FirstHint* hint) {
+    hint_ = hint;
+    layout()->addWidget(hint);
+}
+
 void StepPanel::setState(int step, const QString& line, bool isStale) {
     steps_.at(static_cast<std::size_t>(step))->head->setState(line, isStale);
 }
@@ -159,6 +165,9 @@ void StepPanel::resizeEvent(QResizeEvent* event) {
     const bool isLow = height() < roomyLines * fontMetrics().height();
     for (const auto& step : steps_) {
         step->head->setTight(isLow);
+    }
+    if (hint_ != nullptr) {
+        hint_->setHasRoom(!isLow);
     }
 }
 

@@ -11,6 +11,8 @@ class QVBoxLayout;
 
 namespace days {
 
+class FirstHint;
+
 /// The property of a step's body that names the control (a QWidget*) where the next key belongs
 /// once it is opened; without it, its first one.
 inline constexpr auto keysGoTo = "keysGoTo";
@@ -27,6 +29,8 @@ public:
 
     /// Adds a step below the others; the panel owns `body`. \return its position.
     int addStep(const QString& title, QWidget* body);
+    /// What stands below the steps; the panel owns it.
+    void setHint(FirstHint* hint);
     /// The line beside the title. A stale step says that something above it changed.
     void setState(int step, const QString& line, bool isStale = false);
     void openStep(int step);
@@ -52,6 +56,7 @@ private:
     QVBoxLayout* heads_;
     QScrollArea* scroll_;
     QVBoxLayout* bodies_;
+    FirstHint* hint_ = nullptr;
     int open_ = -1;
 };
 

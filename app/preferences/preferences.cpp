@@ -15,6 +15,7 @@ constexpr auto unitsKey = "units";
 constexpr auto themeKey = "theme";
 constexpr auto typeKey = "typeScale";
 constexpr auto languageKey = "language";
+constexpr auto hintsKey = "hintsPutAway";
 constexpr auto recentKey = "recentWaters";
 constexpr qsizetype mostRecent = 8;
 
@@ -24,6 +25,10 @@ constexpr std::array<const char*, 6> kindNames{"water", "survey",  "log",
 
 QString folderKey(FileKind kind) {
     return QStringLiteral("folders/") + QLatin1String(kindNames.at(static_cast<std::size_t>(kind)));
+}
+
+QString strengthKey(const QString& layer) {
+    return QStringLiteral("strengths/") + layer;
 }
 
 /// A settings key for a water's file; its slashes would mean groups.
@@ -112,6 +117,37 @@ void Preferences::keepFolderOf(FileKind kind, const QString& file) {
     const QFileInfo about(file);
     QSettings().setValue(folderKey(kind),
                          about.isDir() ? about.absoluteFilePath() : about.absolutePath());
+}
+
+const std::vector<double>& Preferences::strengths() {
+    static const std::vector<double> strengths{1.0, 0.7, 0.4};
+    return strengths;
+}
+
+double Preferences::strengthOf(const QString& layer) {
+    const double kept = QSettings().value(strengthKey(layer), 1.0).toDouble();
+    return std::ranges::find(strengths(), kept) != strengths().end() ? kept : 1.0;
+}
+
+void Preferences::keepStrength(const QString& layer, double strength) {
+    QSettings().setValue(strengthKey(layer), strength);
+}
+
+bool Preferences::isPutAway(const QString& hint) {
+    return QSettings().value(hintsKey).toStringList().contains(hint);
+}
+
+void Preferences::putAway(const QString& hint) {
+    QStringList away = QSettings().value(hintsKey).toStringList();
+    if (!away.contains(hint)) {
+        QSettings().setValue(hintsKey, away << hint);
+        emit hintsChanged();
+    }
+}
+
+void Preferences::bringHintsBack() {
+    QSettings().remove(hintsKey);
+    emit hintsChanged();
 }
 
 void Preferences::setUnits(UnitSystem units) {

@@ -53,6 +53,16 @@ public:
     /// \param file that was chosen, or a folder.
     static void keepFolderOf(FileKind kind, const QString& file);
 
+    /// How strongly a layer of the chart is drawn: one of strengths(); 1 where nobody chose.
+    [[nodiscard]] static double strengthOf(const QString& layer);
+    static void keepStrength(const QString& layer, double strength);
+    [[nodiscard]] static const std::vector<double>& strengths();
+
+    /// Whether a hint for the first days has been put away.
+    [[nodiscard]] static bool isPutAway(const QString& hint);
+    void putAway(const QString& hint);
+    void bringHintsBack();
+
     /// Water files opened lately, newest first, at most eight, only those that are still there.
     [[nodiscard]] QStringList recentWaters() const;
     void addRecentWater(const QString& path);
@@ -64,6 +74,7 @@ public:
 signals:
     void unitsChanged();
     void lookChanged(); ///< Theme or size of type.
+    void hintsChanged();
 
 private:
     void setTypeScale(double scale);

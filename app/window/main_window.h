@@ -12,6 +12,8 @@
 
 #include <array>
 #include <functional>
+#include <utility>
+#include <vector>
 
 class QAction;
 class QMenu;
@@ -82,6 +84,8 @@ private:
     void countAsTheUser();
     void layWaterMenu();
     void layLayersMenu();
+    void layStrengths(QMenu* menu);
+    [[nodiscard]] static std::vector<std::pair<chart::LayerKind, QString>> layerNames();
     void layViewMenu();
     void layLanguages(QMenu* menu);
     /// An act of a menu that its key reaches too.

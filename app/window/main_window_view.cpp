@@ -19,10 +19,13 @@
 #include <QSplitter>
 #include <QStackedWidget>
 
+#include <algorithm>
+
 namespace window {
 
 namespace {
 
+using chart::LayerKind;
 using preferences::Preferences;
 using preferences::Theme;
 
@@ -35,40 +38,66 @@ const QString stepsKey = QStringLiteral("steps");
 
 } // namespace
 
+/// What the layers are called, in the order of the menu; the furniture always stands.
+std::vector<std::pair<LayerKind, QString>> MainWindow::layerNames() {
+    return {{LayerKind::depth, tr("Depths")},
+            {LayerKind::contours, tr("Contours")},
+            {LayerKind::structure, tr("Structure")},
+            {LayerKind::weed, tr("Weed")},
+            {LayerKind::sections, tr("Sections")},
+            {LayerKind::closed, tr("Closed water")},
+            {LayerKind::soundings, tr("Soundings")},
+            {LayerKind::crossings, tr("Crossings")},
+            {LayerKind::nextLines, tr("Where to sound next")},
+            {LayerKind::places, tr("Places")},
+            {LayerKind::log, tr("Stays and fish")},
+            {LayerKind::marks, tr("Marks")},
+            {LayerKind::rates, tr("Rates by place")},
+            {LayerKind::change, tr("Change since an earlier survey")},
+            {LayerKind::backdrop, tr("Backdrop")},
+            {LayerKind::graticule, tr("Longitudes and latitudes")}};
+}
+
 void MainWindow::layLayersMenu() {
-    using chart::LayerKind;
-    const std::array<std::pair<LayerKind, QString>, 15> names{
-        {{LayerKind::depth, tr("Depths")},
-         {LayerKind::contours, tr("Contours")},
-         {LayerKind::structure, tr("Structure")},
-         {LayerKind::weed, tr("Weed")},
-         {LayerKind::sections, tr("Sections")},
-         {LayerKind::closed, tr("Closed water")},
-         {LayerKind::soundings, tr("Soundings")},
-         {LayerKind::crossings, tr("Crossings")},
-         {LayerKind::nextLines, tr("Where to sound next")},
-         {LayerKind::places, tr("Places")},
-         {LayerKind::log, tr("Stays and fish")},
-         {LayerKind::marks, tr("Marks")},
-         {LayerKind::rates, tr("Rates by place")},
-         {LayerKind::change, tr("Change since an earlier survey")},
-         {LayerKind::backdrop, tr("Backdrop")}}};
     QMenu* menu = top_->layersMenu();
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        const LayerKind kind = names[i].first;
-        QAction* action = menu->addAction(names[i].second);
+    int position = 0;
+    for (const auto& [kind, name] : layerNames()) {
+        ++position;
+        QAction* action = menu->addAction(name);
         action->setCheckable(true);
         action->setShortcut(
             kind == LayerKind::backdrop ? QKeySequence(QStringLiteral("Ctrl+Shift+B"))
             : kind == LayerKind::rates  ? QKeySequence(QStringLiteral("Ctrl+Shift+F5"))
             : kind == LayerKind::change ? QKeySequence(QStringLiteral("Ctrl+Shift+F6"))
-                                        : QKeySequence(QStringLiteral("Ctrl+F%1").arg(i + 1)));
+            : kind == LayerKind::graticule
+                ? QKeySequence(QStringLiteral("Ctrl+Shift+G"))
+                : QKeySequence(QStringLiteral("Ctrl+F%1").arg(position)));
         addAction(action);
         connect(action, &QAction::triggered, this,
-                [this, kind](bool isShown) { link_.setShown(kind, isShown); });
-        connect(&link_, &days::ChartLink::contentChanged, action,
-                [this, action, kind] { action->setChecked(link_.content().shown.contains(kind)); });
+                [this, kind = kind](bool isShown) { link_.setShown(kind, isShown); });
+        connect(&link_, &days::ChartLink::contentChanged, action, [this, action, kind = kind] {
+            action->setChecked(link_.content().shown.contains(kind));
+        });
         action->setChecked(link_.content().shown.contains(kind));
+    }
+    menu->addSeparator();
+    layStrengths(menu->addMenu(tr("How strongly")));
+}
+
+void MainWindow::layStrengths(QMenu* menu) {
+    const auto names = layerNames();
+    for (const LayerKind kind : chart::fadingLayers) {
+        const auto named = std::ranges::find(names, kind, &std::pair<LayerKind, QString>::first);
+        QMenu* strengths = menu->addMenu(named->second);
+        auto* one = new QActionGroup(this);
+        for (const double strength : Preferences::strengths()) {
+            QAction* action =
+                strengths->addAction(wording::Words::share(strength), this,
+                                     [this, kind, strength] { link_.setStrength(kind, strength); });
+            action->setCheckable(true);
+            action->setChecked(chart::strengthOf(link_.content(), kind) == strength);
+            one->addAction(action);
+        }
     }
 }
 
@@ -107,6 +136,8 @@ void MainWindow::layViewMenu() {
           [this] { zoomToSection(); });
     addTo(menu, tr("Zoom to the mark"), QStringLiteral("Ctrl+Shift+3"), [this] { zoomToMark(); });
     addTo(menu, tr("Measure"), QStringLiteral("Ctrl+Shift+K"), [this] { measure(); });
+    menu->addSeparator();
+    addTo(menu, tr("Show the hints again"), {}, [this] { preferences_.bringHintsBack(); });
     connect(&preferences_, &Preferences::lookChanged, this, &MainWindow::takeLook);
 }
 

@@ -49,10 +49,11 @@ void BackdropLayer::paint(LayerContext& on) const {
 }
 
 double depthOpacity(const ChartContent& content) {
+    const double strength = strengthOf(content, LayerKind::depth);
     if (!content.backdrop || !content.shown.contains(LayerKind::backdrop)) {
-        return 1.0;
+        return strength;
     }
-    return 1.0 - (1.0 - leastDepths) * content.backdropStrength;
+    return strength * (1.0 - (1.0 - leastDepths) * content.backdropStrength);
 }
 
 } // namespace chart

@@ -12,7 +12,8 @@ public:
     void paint(LayerContext& on) const override;
 };
 
-/// How much of the depths' colour is left over a backdrop, 0 to 1; 1 without one.
+/// How much of the depths' colour is left, over 0 to 1: as strongly as they are to be drawn, and
+/// less over a backdrop.
 [[nodiscard]] double depthOpacity(const ChartContent& content);
 
 } // namespace chart

@@ -2,6 +2,7 @@
 #include "app/days/looking_back/looking_back_day.h"
 
 #include "app/days/chart_link.h"
+#include "app/days/first_hint.h"
 #include "app/days/looking_back/stays_step.h"
 #include "app/days/looking_back/steps.h"
 #include "app/days/step_panel.h"
@@ -42,6 +43,11 @@ LookingBackDay::LookingBackDay(DayContext context, QWidget* parent)
     add(tr("What produced"), makeProducedStep(context, question_));
     add(tr("When"), makeHoursStep(context, question_, [this] { emit beliefsAsked(); }));
     add(tr("Season", "the step: its months, and a page of them"), makeSeasonStep(context));
+    panel_->setHint(new FirstHint(
+        context.preferences, QStringLiteral("lookingBack"),
+        tr("What is left empty stays unknown: nothing is counted that nobody said. A blank counts "
+           "as much as a fish."),
+        panel_));
     using open_water::OpenWater;
     connect(&context_.open, &OpenWater::opened, refresher_, &Refresher::ask);
     connect(&context_.open, &OpenWater::changed, refresher_, &Refresher::ask);

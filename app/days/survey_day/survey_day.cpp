@@ -2,6 +2,7 @@
 #include "app/days/survey_day/survey_day.h"
 
 #include "app/days/backdrop_keeper.h"
+#include "app/days/first_hint.h"
 #include "app/days/step_panel.h"
 #include "app/days/survey_day/steps.h"
 
@@ -34,6 +35,11 @@ SurveyDay::SurveyDay(DayContext context, QWidget* parent)
     add(tr("Weed"), makeWeedStep(survey, *taker_));
     add(tr("Sections"), makeSectionsStep(survey));
     add(tr("Where to sound next"), makeNextStep(survey));
+    panel_->setHint(new FirstHint(
+        context.preferences, QStringLiteral("surveyDay"),
+        tr("A right click on the chart offers what can be done at that place. F1 tells about the "
+           "step that is open."),
+        panel_));
     connect(&context_.open, &OpenWater::opened, refresher_, &Refresher::ask);
     connect(&context_.open, &OpenWater::changed, this, [this](const std::set<water::Part>& parts) {
         findStale();

@@ -2,6 +2,7 @@
 #include "app/days/tomorrow/tomorrow_day.h"
 
 #include "app/days/chart_link.h"
+#include "app/days/first_hint.h"
 #include "app/days/step_panel.h"
 #include "app/days/tomorrow/steps.h"
 
@@ -41,6 +42,11 @@ TomorrowDay::TomorrowDay(DayContext context, QWidget* parent)
     add(tr("Anchors and rods"), makeAnchorsStep(context));
     add(tr("The day"), makeOrderStep(context));
     add(tr("The sheet"), makeSheetStep(context));
+    panel_->setHint(new FirstHint(
+        context.preferences, QStringLiteral("tomorrow"),
+        tr("Turn the arrow of the wind on the chart; drag boat, anchors and baits. The numbers "
+           "follow, and Esc takes a drag back."),
+        panel_));
     planTimer_.setSingleShot(true);
     connect(&planTimer_, &QTimer::timeout, this, &TomorrowDay::planNow);
     using open_water::OpenWater;

@@ -317,11 +317,11 @@ TEST(GroundColour, IsThatOfTodaysDepthAndPaperWhereItIsDry) {
     EXPECT_EQ(chart::lineOn(palette, palette.band(6, 7)), palette.card);
 }
 
-TEST(UsualLayers, AreAllButTheTracksTheCrossingsAndTheLog) {
+TEST(UsualLayers, AreAllButTheTracksTheCrossingsTheLogAndTheGraticule) {
     const auto usual = chart::usualLayers();
     for (const LayerKind kind : chart::allLayerKinds) {
-        const bool isLeftOut =
-            kind == LayerKind::soundings || kind == LayerKind::crossings || kind == LayerKind::log;
+        const bool isLeftOut = kind == LayerKind::soundings || kind == LayerKind::crossings ||
+                               kind == LayerKind::log || kind == LayerKind::graticule;
         EXPECT_EQ(usual.contains(kind), !isLeftOut) << static_cast<int>(kind);
     }
 }
@@ -334,7 +334,11 @@ TEST(Backdrop, LeavesFifteenHundredthsOfTheDepthsAtItsStrongest) {
     EXPECT_NEAR(chart::depthOpacity(content), 0.15, 1e-12);
     content.backdropStrength = 0.4;
     EXPECT_NEAR(chart::depthOpacity(content), 0.66, 1e-12);
+    content.strengths[LayerKind::depth] = 0.5;
+    EXPECT_NEAR(chart::depthOpacity(content), 0.33, 1e-12);
     content.shown.erase(LayerKind::backdrop);
+    EXPECT_DOUBLE_EQ(chart::depthOpacity(content), 0.5);
+    content.strengths.clear();
     EXPECT_DOUBLE_EQ(chart::depthOpacity(content), 1.0);
 }
 

@@ -84,7 +84,7 @@ TEST_F(ChartLinkTest, BeginsWithClosedWaterOnTheChartAndWithoutTracksMarksAndLog
         const bool isLater = kind == LayerKind::soundings || kind == LayerKind::crossings ||
                              kind == LayerKind::nextLines || kind == LayerKind::marks ||
                              kind == LayerKind::log || kind == LayerKind::rates ||
-                             kind == LayerKind::change;
+                             kind == LayerKind::change || kind == LayerKind::graticule;
         EXPECT_EQ(link_.content().shown.contains(kind), !isLater) << static_cast<int>(kind);
     }
     QSignalSpy changed(&link_, &ChartLink::contentChanged);

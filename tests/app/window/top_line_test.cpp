@@ -57,7 +57,9 @@ TEST_F(Window, HasEveryActUnderItsKey) {
                                             {"Marks", "Ctrl+F12"},
                                             {"Rates by place", "Ctrl+Shift+F5"},
                                             {"Backdrop", "Ctrl+Shift+B"},
-                                            {"Change since an earlier survey", "Ctrl+Shift+F6"}};
+                                            {"Change since an earlier survey", "Ctrl+Shift+F6"},
+                                            {"Longitudes and latitudes", "Ctrl+Shift+G"},
+                                            {"Show the hints again", ""}};
     EXPECT_EQ(keys, wanted);
     std::map<QString, QString> buttons;
     for (const QToolButton* button : window_->findChildren<QToolButton*>()) {

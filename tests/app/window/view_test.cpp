@@ -2,6 +2,7 @@
 // How the window looks and how it is left: themes, size of type, sizes of its parts, small screens.
 #include "app/chart/first_track.h"
 #include "app/chart/palette.h"
+#include "app/days/first_hint.h"
 #include "app/days/step_head.h"
 #include "app/days/step_panel.h"
 #include "app/days/tomorrow/tomorrow_day.h"
@@ -15,6 +16,7 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QLocale>
+#include <QMenu>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QSplitter>
@@ -50,6 +52,88 @@ TEST_F(Window, ShowsEachThemeOnWidgetsAndChartAtOnceAndKeepsIt) {
             << words;
         EXPECT_EQ(Preferences().theme(), theme);
     }
+}
+
+QAction& strength(QWidget& window, const QString& layer, const QString& share) {
+    for (QMenu* menu : window.findChildren<QMenu*>()) {
+        if (menu->title() != layer) {
+            continue;
+        }
+        for (QAction* action : menu->actions()) {
+            if (action->text() == share) {
+                return *action;
+            }
+        }
+    }
+    throw std::runtime_error("no such strength");
+}
+
+TEST_F(Window, DrawsALayerAsFaintlyAsTheUserWantsAndKeepsIt) {
+    ASSERT_TRUE(open().create(folder_.filePath("bowl.gpkg"), "bowl"));
+    ASSERT_TRUE(support::layBowl(open()));
+    open().jobs().finishAll();
+    window_->resize(1280, 800);
+    window_->show();
+    const auto inkOfTheMiddle = [this] {
+        canvas().finishPainting();
+        const QColor pixel = canvas().grab().toImage().pixelColor(canvas().rect().center());
+        const QColor paper = Palette::screen().paper;
+        return std::abs(pixel.red() - paper.red()) + std::abs(pixel.green() - paper.green()) +
+               std::abs(pixel.blue() - paper.blue());
+    };
+    const int full = inkOfTheMiddle();
+    strength(*window_, "Depths", "40 %").trigger();
+    const int faint = inkOfTheMiddle();
+    EXPECT_LT(faint, 0.6 * full);
+    EXPECT_GT(faint, 0.2 * full);
+    EXPECT_TRUE(strength(*window_, "Depths", "40 %").isChecked());
+    // Another window, as after the next start.
+    window_ = std::make_unique<window::MainWindow>(unnamed_);
+    EXPECT_TRUE(strength(*window_, "Depths", "40 %").isChecked());
+    EXPECT_EQ(chart::strengthOf(canvas().content(), chart::LayerKind::depth), 0.4);
+    EXPECT_EQ(chart::strengthOf(canvas().content(), chart::LayerKind::weed), 1.0);
+    strength(*window_, "Depths", "100 %").trigger();
+    EXPECT_EQ(chart::strengthOf(canvas().content(), chart::LayerKind::depth), 1.0);
+}
+
+TEST_F(Window, HasNoStrengthForWhatWarnsOrTellsWhereToAnchor) {
+    for (const chart::LayerKind kind :
+         {chart::LayerKind::closed, chart::LayerKind::marks, chart::LayerKind::change}) {
+        EXPECT_EQ(std::ranges::count(chart::fadingLayers, kind), 0);
+    }
+}
+
+TEST_F(Window, ShowsAHintOnEachDayUntilItIsPutAway) {
+    window_->resize(1280, 800);
+    window_->show();
+    for (int day = 0; day < 3; ++day) {
+        window_->showDay(day);
+        QCoreApplication::processEvents();
+        QList<days::FirstHint*> seen;
+        for (auto* hint : window_->findChildren<days::FirstHint*>()) {
+            if (hint->isVisible()) {
+                seen.append(hint);
+            }
+        }
+        ASSERT_EQ(seen.size(), 1) << day;
+        seen[0]->findChild<QAbstractButton*>()->click();
+        EXPECT_FALSE(seen[0]->isVisible()) << day;
+    }
+    window_ = std::make_unique<window::MainWindow>(unnamed_);
+    window_->resize(1280, 800);
+    window_->show();
+    QCoreApplication::processEvents();
+    const auto isSeen = [this] {
+        return std::ranges::any_of(window_->findChildren<days::FirstHint*>(),
+                                   [](const QWidget* hint) { return hint->isVisible(); });
+    };
+    EXPECT_FALSE(isSeen());
+    action("Show the hints again").trigger();
+    EXPECT_TRUE(isSeen());
+    // Where there is little room the open step has it.
+    window_->resize(1024, 600);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(isSeen());
 }
 
 TEST_F(Window, MakesTypeLargerAndSmallerOnWidgetsAndChart) {
