@@ -42,9 +42,20 @@ void StepHead::setState(const QString& line, bool isStale) {
     state_ = line;
     isStale_ = isStale;
     setAccessibleDescription(shownState());
-    hasNeededRow_ = hasNeededRow_ || !fitsBeside(width());
-    updateGeometry();
+    growIfNeeded();
     update();
+}
+
+void StepHead::setStill(bool isStill) {
+    isStill_ = isStill;
+    growIfNeeded();
+}
+
+void StepHead::growIfNeeded() {
+    if (!isStill_ && !hasNeededRow_ && !fitsBeside(width())) {
+        hasNeededRow_ = true;
+        updateGeometry();
+    }
 }
 
 void StepHead::setTight(bool isTight) {
@@ -55,8 +66,12 @@ void StepHead::setTight(bool isTight) {
     }
 }
 
+QString StepHead::outOfDate(const QString& state) {
+    return tr("out of date · %1").arg(state);
+}
+
 QString StepHead::shownState() const {
-    return isStale_ ? tr("out of date · %1").arg(state_) : state_;
+    return isStale_ ? outOfDate(state_) : state_;
 }
 
 QFont StepHead::titleFont() const {
@@ -80,11 +95,15 @@ int StepHead::stateRow() const {
     return QFontMetrics(stateFont()).height();
 }
 
-bool StepHead::fitsBeside(int width) const {
+int StepHead::titleWidth() const {
     QFont bold = titleFont();
     bold.setBold(true);
-    const int needed = QFontMetrics(bold).horizontalAdvance(text()) +
-                       QFontMetrics(stateFont()).horizontalAdvance(shownState());
+    return QFontMetrics(bold).horizontalAdvance(text());
+}
+
+bool StepHead::fitsBeside(int width) const {
+    const int needed =
+        titleWidth() + QFontMetrics(stateFont()).horizontalAdvance(outOfDate(state_));
     return needed + textLeft + 2 * margin <= width;
 }
 
@@ -97,8 +116,8 @@ QSize StepHead::minimumSizeHint() const {
 }
 
 int StepHead::heightForWidth(int width) const {
-    const bool isKept = hasNeededRow_ && width == this->width();
-    return fitsBeside(width) && !isKept ? titleRow() : titleRow() + stateRow();
+    const bool hasRow = width == this->width() ? hasNeededRow_ : !fitsBeside(width);
+    return hasRow ? titleRow() + stateRow() : titleRow();
 }
 
 void StepHead::paintArrow(QPainter& painter, QPointF middle) const {
@@ -142,7 +161,7 @@ void StepHead::paintEvent(QPaintEvent* event) {
 
     painter.setFont(stateFont());
     painter.setPen(palette().color(isStale_ ? widgets::warningRole : widgets::faintRole));
-    const QRect state = isBeside ? text
+    const QRect state = isBeside ? text.adjusted(titleWidth() + margin, 0, 0, 0)
                                  : QRect(textLeft, titleRow() - (isTight_ ? tight : roomy) / 2,
                                          width() - textLeft - margin, stateRow());
     painter.drawText(turned(state),

@@ -6,8 +6,9 @@
 namespace days {
 
 /// The line that stands for a step: its title, and at the right, or below where there is no room,
-/// its state. A click, Enter or the blank opens the step. Once it has needed a line of its own for
-/// the state it keeps it until its width changes, so that nothing below it jumps with every value.
+/// its state. A click, Enter or the blank opens the step. Where the state would need a line of its
+/// own once it is out of date, it has it from the start, and a line that it has needed it keeps
+/// until its width changes: so nothing below it jumps with every value.
 class StepHead : public QAbstractButton {
     Q_OBJECT
 public:
@@ -15,6 +16,9 @@ public:
 
     void setState(const QString& line, bool isStale);
     [[nodiscard]] QString state() const { return state_; }
+    /// While something below it is pointed at, it does not grow: a state that has become too long
+    /// ends in dots until the hand has gone.
+    void setStill(bool isStill);
     /// Less air above and below, for a low window.
     void setTight(bool isTight);
 
@@ -30,9 +34,12 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
+    void growIfNeeded();
     [[nodiscard]] QFont titleFont() const;
     [[nodiscard]] QFont stateFont() const;
+    [[nodiscard]] static QString outOfDate(const QString& state);
     [[nodiscard]] QString shownState() const;
+    [[nodiscard]] int titleWidth() const;
     [[nodiscard]] bool fitsBeside(int width) const;
     [[nodiscard]] int titleRow() const;
     [[nodiscard]] int stateRow() const;
@@ -41,6 +48,7 @@ private:
     QString state_;
     bool isStale_ = false;
     bool isTight_ = false;
+    bool isStill_ = false;
     bool hasNeededRow_ = false;
 };
 

@@ -160,6 +160,22 @@ QString StepPanel::stateOf(int step) const {
     return steps_.at(static_cast<std::size_t>(step))->head->state();
 }
 
+void StepPanel::enterEvent(QEnterEvent* event) {
+    QWidget::enterEvent(event);
+    setHeadsStill(true);
+}
+
+void StepPanel::leaveEvent(QEvent* event) {
+    QWidget::leaveEvent(event);
+    setHeadsStill(false);
+}
+
+void StepPanel::setHeadsStill(bool areStill) {
+    for (const auto& step : steps_) {
+        step->head->setStill(areStill);
+    }
+}
+
 void StepPanel::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     const bool isLow = height() < roomyLines * fontMetrics().height();

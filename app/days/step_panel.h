@@ -46,11 +46,14 @@ signals:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void enterEvent(QEnterEvent* event) override;
+    void leaveEvent(QEvent* event) override;
 
 private:
     struct Step;
     /// By the user: what is typed next goes to the step. One that is open stays so.
     void openByHand(int step);
+    void setHeadsStill(bool areStill);
 
     std::vector<std::unique_ptr<Step>> steps_;
     QVBoxLayout* heads_;

@@ -3814,10 +3814,6 @@
         <translation>Der Tag</translation>
     </message>
     <message>
-        <source>%1, %2 to %3, %4</source>
-        <translation>%1, %2 bis %3, %4</translation>
-    </message>
-    <message>
         <source> the next day</source>
         <translation> am nächsten Tag</translation>
     </message>
@@ -6729,6 +6725,10 @@
     <message>
         <source>F%1, %2</source>
         <translation>F%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3 to %4</source>
+        <translation>%1, %2, %3 bis %4</translation>
     </message>
 </context>
 </TS>

@@ -50,11 +50,11 @@ QString timeOfDay(std::chrono::seconds sinceMidnight) {
 }
 
 QString conditionsLine(const marks::ExpectedDay& day, const Words& words) {
-    return wording::Tongue::tr("%1, %2 to %3, %4")
-        .arg(Words::day(day.day), timeOfDay(day.start),
+    // The wind first: a line that is too long ends in dots.
+    return wording::Tongue::tr("%1, %2, %3 to %4")
+        .arg(wording::windsOf(day, words), Words::day(day.day), timeOfDay(day.start),
              timeOfDay(day.end) +
-                 (marks::isOvernight(day) ? wording::Tongue::tr(" the next day") : QString()),
-             wording::windsOf(day, words));
+                 (marks::isOvernight(day) ? wording::Tongue::tr(" the next day") : QString()));
 }
 
 QString clockQuestion(const water::Water& water) {

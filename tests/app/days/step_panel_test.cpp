@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QEnterEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -210,6 +211,40 @@ TEST(StepHeadRead, KeepsALineForItsStateOnceItHasNeededOne) {
     EXPECT_EQ(head.heightForWidth(2000), one);
     head.setTight(true);
     EXPECT_LT(head.heightForWidth(2000), one);
+}
+
+TEST(StepHeadRead, GoingOutOfDateMovesNothing) {
+    for (int letters = 1; letters < 60; ++letters) {
+        StepHead head("Marks", "Alt+1");
+        head.resize(400, 38);
+        head.grab();
+        head.setState(QString(letters, 'x'), false);
+        const int before = head.heightForWidth(400);
+        head.setState(QString(letters, 'x'), true);
+        EXPECT_EQ(head.heightForWidth(400), before) << letters;
+    }
+}
+
+TEST(StepHeadRead, GrowsOnlyOnceTheHandIsNoLongerAtThePanel) {
+    days::StepPanel panel;
+    panel.addStep("Marks", new QWidget);
+    panel.resize(400, 300);
+    panel.show();
+    auto& head = *panel.findChild<StepHead*>();
+    head.setState("3 marks", false);
+    const int one = head.heightForWidth(head.width());
+    QEnterEvent comes(QPointF(5, 200), QPointF(5, 200), QPointF(5, 200));
+    QCoreApplication::sendEvent(&panel, &comes);
+    head.setState(QString(80, 'x'), false);
+    EXPECT_EQ(head.heightForWidth(head.width()), one) << "what is pointed at lies still";
+    support::RecordedPages pages;
+    head.render(&pages);
+    ASSERT_EQ(pages.lines().size(), 2);
+    EXPECT_EQ(pages.lines()[0], "Marks") << "and neither text runs over the other";
+    EXPECT_LT(pages.lines()[1].size(), 60);
+    QEvent goes(QEvent::Leave);
+    QCoreApplication::sendEvent(&panel, &goes);
+    EXPECT_GT(head.heightForWidth(head.width()), one);
 }
 
 /// Makes what a step is made of.

@@ -38,9 +38,9 @@ QStringList joined(const Rows& rows) {
 
 TEST(TomorrowRead, ConditionsInOneLine) {
     EXPECT_EQ(tomorrow::conditionsLine(day().plan.day, metric),
-              "Sat 3 Oct 2026, 07:40 to 15:05, WNW 301° 6.2 m/s");
+              "WNW 301° 6.2 m/s, Sat 3 Oct 2026, 07:40 to 15:05");
     EXPECT_EQ(tomorrow::conditionsLine(day().plan.day, imperial),
-              "Sat 3 Oct 2026, 07:40 to 15:05, WNW 301° 14 mph");
+              "WNW 301° 14 mph, Sat 3 Oct 2026, 07:40 to 15:05");
     EXPECT_EQ(tomorrow::timeOfDay(std::chrono::seconds(0)), "00:00");
     EXPECT_EQ(tomorrow::timeOfDay(std::chrono::seconds(86340)), "23:59");
 }
