@@ -119,11 +119,17 @@ TEST(Graticule, SaysDegreesWithTheDecimalsOfItsStepAndTheirSide) {
     EXPECT_EQ(chart::wordsOf({Kind::parallel, -3.105, 3, {}}), "3.105° S");
     EXPECT_EQ(chart::wordsOf({Kind::meridian, 13.0, 0, {}}), "13° E");
     EXPECT_EQ(chart::wordsOf({Kind::meridian, -0.5, 1, {}}), "0.5° W");
-    // All labels of a page differ.
-    const auto lines = graticuleOf(frameAt(-0.01, 51.0), viewOf(700.0), 100.0);
-    std::set<QString> words;
-    for (const GraticuleLine& line : lines) {
-        EXPECT_TRUE(words.insert(chart::wordsOf(line)).second);
+    // All labels of a page differ, and are no longer than they have to be.
+    for (double width_m = 150.0; width_m < 60'000.0; width_m *= 1.21) {
+        std::set<QString> words;
+        bool isAnyLastDigitNeeded = false;
+        for (const GraticuleLine& line :
+             graticuleOf(frameAt(-0.01, 51.0), viewOf(width_m), 100.0)) {
+            EXPECT_TRUE(words.insert(chart::wordsOf(line)).second) << width_m;
+            const QString degrees = chart::wordsOf(line).section(QChar(u'°'), 0, 0);
+            isAnyLastDigitNeeded |= !degrees.endsWith('0');
+        }
+        EXPECT_TRUE(isAnyLastDigitNeeded) << width_m;
     }
 }
 
