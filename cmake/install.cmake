@@ -22,7 +22,7 @@ install(FILES "${from}/meremark-batch.bash" DESTINATION "${to}/bash-completion/c
 install(DIRECTORY "${CMAKE_SOURCE_DIR}/sample-survey/files/" DESTINATION "${to}/meremark/sample")
 install(FILES "${CMAKE_SOURCE_DIR}/README.md" "${CMAKE_SOURCE_DIR}/CHANGELOG.md" DESTINATION "${to}/doc/meremark")
 # The program has the guide within it; these are to be read without it.
-install(DIRECTORY "${CMAKE_SOURCE_DIR}/resources/guide/" DESTINATION "${to}/doc/meremark/guide" FILES_MATCHING PATTERN "*.md")
+install(DIRECTORY "${CMAKE_SOURCE_DIR}/resources/guide/" DESTINATION "${to}/doc/meremark/guide" FILES_MATCHING PATTERN "*.md" PATTERN "*.png")
 
 # One page a program and one a verb, of the very texts that --help prints.
 find_program(MEREMARK_HELP2MAN help2man)

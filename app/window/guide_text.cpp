@@ -81,6 +81,12 @@ QString guideText(const QString& chapter) {
                         QStringLiteral(":/guide/%1.md").arg(chapter));
 }
 
+QImage guidePicture(const QString& name) {
+    initGuideResources();
+    const QString own = QStringLiteral(":/guide/%1/%2").arg(wording::Tongue::spoken(), name);
+    return QImage(QFile::exists(own) ? own : QStringLiteral(":/guide/") + name);
+}
+
 QString guideTitle(const QString& chapter) {
     const QString text = guideText(chapter);
     return text.left(text.indexOf('\n')).mid(2).trimmed();

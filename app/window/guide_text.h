@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QImage>
 #include <QString>
 #include <QStringList>
 
@@ -13,6 +14,10 @@ namespace window {
 /// A chapter in the language that is spoken, in English where it is not translated: Markdown. Empty
 /// where there is no such chapter.
 [[nodiscard]] QString guideText(const QString& chapter);
+
+/// A picture of the guide ("pictures/tomorrow-1.png") as taken from a desk that speaks the language
+/// that is spoken, else English; null where there is none.
+[[nodiscard]] QImage guidePicture(const QString& name);
 
 /// What the chapter's first line calls it.
 [[nodiscard]] QString guideTitle(const QString& chapter);

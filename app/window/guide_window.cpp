@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/guide_window.h"
 
+#include "app/preferences/preferences.h"
 #include "app/widgets/ink_roles.h"
 #include "app/window/guide_text.h"
 
@@ -29,6 +30,8 @@ namespace {
 
 constexpr QLatin1String guideScheme("guide");
 constexpr QLatin1String suffix(".md");
+constexpr QLatin1String picturesFolder("pictures/");
+constexpr QLatin1String stateKey("guide");
 constexpr QSize usualSize{1040, 720};
 constexpr int chaptersWidth = 200;
 constexpr double cellPadding = 4.0;
@@ -123,8 +126,19 @@ void GuidePage::doSetSource(const QUrl& url, QTextDocument::ResourceType type) {
 }
 
 QVariant GuidePage::loadResource(int type, const QUrl& url) {
-    return type == QTextDocument::MarkdownResource ? QVariant(guideText(chapterOf(url)))
-                                                   : QVariant();
+    if (type == QTextDocument::MarkdownResource) {
+        return guideText(chapterOf(url));
+    }
+    // What is not there is an empty picture and no silence, upon which Qt would look for a file.
+    QImage picture(1, 1, QImage::Format_ARGB32);
+    picture.fill(Qt::transparent);
+    if (type == QTextDocument::ImageResource && url.scheme() == guideScheme) {
+        const QImage own = guidePicture(picturesFolder + url.fileName());
+        picture = own.isNull() ? picture : own;
+    }
+    // Kept with the text, so that what is printed has it too.
+    document()->addResource(type, url, picture);
+    return picture;
 }
 
 void GuidePage::changeEvent(QEvent* event) {
@@ -157,6 +171,11 @@ GuideWindow::GuideWindow(QWidget* parent)
     layOut();
     wire();
     resize(usualSize.boundedTo(screen()->availableGeometry().size() * 0.95));
+    restoreGeometry(preferences::Preferences::stateOf(stateKey));
+}
+
+GuideWindow::~GuideWindow() {
+    preferences::Preferences::keepState(stateKey, saveGeometry());
 }
 
 void GuideWindow::layOut() {

@@ -41,6 +41,7 @@ class GuideWindow : public QDialog {
     Q_OBJECT
 public:
     explicit GuideWindow(QWidget* parent = nullptr);
+    ~GuideWindow() override; ///< Keeps where and how large it was.
 
     /// Comes up with this chapter at this heading.
     void openAt(const QString& chapter, const QString& heading = {});

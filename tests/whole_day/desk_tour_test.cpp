@@ -96,7 +96,7 @@ protected:
         settle();
         pictures_ = QDir(QStringLiteral(MEREMARK_PICTURE_DIR "/tour/") +
                          QString::fromLatin1(GetParam().name));
-        ASSERT_TRUE(pictures_.mkpath(QStringLiteral(".")));
+        ASSERT_TRUE(pictures_.mkpath(QStringLiteral("steps")));
     }
     void TearDown() override {
         window_.reset();
@@ -156,10 +156,34 @@ std::size_t colours(const QImage& picture) {
     return found.size();
 }
 
+/// In the colours that there is most of, at most 128: a tenth of the size, and nobody sees it.
+QImage inFewColours(const QImage& picture) {
+    std::map<QRgb, int> count;
+    for (int y = 0; y < picture.height(); ++y) {
+        for (int x = 0; x < picture.width(); ++x) {
+            ++count[picture.pixel(x, y)];
+        }
+    }
+    std::vector<std::pair<int, QRgb>> most;
+    for (const auto& [colour, times] : count) {
+        most.emplace_back(times, colour);
+    }
+    std::ranges::sort(most, std::greater());
+    QList<QRgb> few;
+    for (std::size_t i = 0; i < std::min<std::size_t>(most.size(), 128); ++i) {
+        few.append(most[i].second);
+    }
+    return picture.convertToFormat(QImage::Format_Indexed8, few,
+                                   Qt::ThresholdDither | Qt::AvoidDither);
+}
+
 TEST_P(DeskTour, ShowsEveryStepOfTheThreeDaysWholeAndInItsOwnLook) {
     const std::array days{"survey-day", "tomorrow", "looking-back"};
     for (int day = 0; day < 3; ++day) {
         window_->showDay(day);
+        const open_water::OpenWater& open = window_->open();
+        ASSERT_TRUE(
+            QTest::qWaitFor([&] { return day != 1 || open.isPlanCurrent(); }, longEnough_ms));
         settle();
         ASSERT_NE(panel(), nullptr);
         for (int step = 0; step < panel()->count(); ++step) {
@@ -169,6 +193,11 @@ TEST_P(DeskTour, ShowsEveryStepOfTheThreeDaysWholeAndInItsOwnLook) {
             settle();
             const QImage picture = pictureOf(
                 QStringLiteral("%1-%2").arg(days[static_cast<std::size_t>(day)]).arg(step + 1));
+            // For the guide: the steps alone, in as few colours as do no harm.
+            const QImage steps = inFewColours(panel()->grab().toImage());
+            EXPECT_TRUE(steps.save(pictures_.filePath(QStringLiteral("steps/%1-%2.png")
+                                                          .arg(days[static_cast<std::size_t>(day)])
+                                                          .arg(step + 1))));
             EXPECT_EQ(window_->size(), GetParam().size) << "the window is pushed open";
             EXPECT_GT(colours(picture), 500U) << "the chart is not painted";
             EXPECT_EQ(usualLightness(picture) > 0.5, GetParam().theme != Theme::dark);

@@ -24,6 +24,8 @@
 #include <QTextTable>
 #include <QTimer>
 
+#include <set>
+
 namespace {
 
 using window::GuidePage;
@@ -135,6 +137,49 @@ TEST_P(Guide, HasASectionForEveryStepOfEveryDay) {
             EXPECT_EQ(anchors.count(window::anchorOf(title)), 1)
                 << day.chapter << ": " << title.toStdString();
         }
+    }
+}
+
+TEST_P(Guide, ShowsAPictureOfEveryStepThatIsOfTheLanguageThatIsSpoken) {
+    std::set<QByteArray> seen;
+    for (const DayOfGuide& day : daysOfGuide()) {
+        action(GetParam() == std::string("en") ? "Guide" : "Handbuch").trigger();
+        guide().openAt(day.chapter);
+        const QString text = window::guideText(day.chapter);
+        for (int step = 0; step < day.steps->count(); ++step) {
+            const QString name =
+                QStringLiteral("pictures/%1-%2.png").arg(day.chapter).arg(step + 1);
+            const QString heading = "## " + day.steps->titleOf(step) + "\n";
+            ASSERT_TRUE(text.contains(heading)) << heading.toStdString();
+            EXPECT_TRUE(text.section(heading, 1).section("\n## ", 0, 0).contains('(' + name + ')'))
+                << name.toStdString();
+            const QImage picture = window::guidePicture(name);
+            ASSERT_FALSE(picture.isNull()) << name.toStdString();
+            EXPECT_LT(picture.width(), 480) << "wider than a page";
+            EXPECT_TRUE(seen.insert(QByteArray::fromRawData(
+                                        reinterpret_cast<const char*>(picture.constBits()),
+                                        picture.sizeInBytes())
+                                        .toBase64())
+                            .second)
+                << name.toStdString() << " is of another step";
+            const QVariant shown = page().document()->resource(
+                QTextDocument::ImageResource, page().source().resolved(QUrl(name)));
+            EXPECT_EQ(shown.value<QImage>(), picture) << name.toStdString();
+        }
+    }
+    const QImage english(":/guide/pictures/tomorrow-1.png");
+    EXPECT_EQ(window::guidePicture("pictures/tomorrow-1.png") == english,
+              GetParam() == std::string("en"));
+    EXPECT_TRUE(window::guidePicture("pictures/none.png").isNull());
+}
+
+TEST_P(Guide, ShowsNoPictureFromElsewhere) {
+    action(GetParam() == std::string("en") ? "Guide" : "Handbuch").trigger();
+    QImage(8, 8, QImage::Format_RGB32).save(folder_.filePath("tomorrow-1.png"));
+    for (const QUrl& url : {QUrl::fromLocalFile(folder_.filePath("tomorrow-1.png")),
+                            QUrl("guide:/elsewhere/none.png"), QUrl("guide:/pictures/../x.png")}) {
+        const QVariant shown = page().document()->resource(QTextDocument::ImageResource, url);
+        EXPECT_EQ(shown.value<QImage>().size(), QSize(1, 1)) << url.toString().toStdString();
     }
 }
 
