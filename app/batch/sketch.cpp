@@ -91,13 +91,29 @@ Result<void> applySettings(const SketchOptions& o, water::Water& water) {
                 }));
 }
 
-Result<void> bringInNotes(const SketchOptions& o, water::Water& water, base::Progress& progress) {
+/// No row of a file of notes is dropped in silence.
+void tellNotUsed(const path& file, const readers::ReadingReport& report, SketchDone& done) {
+    const std::string name = file.filename().string();
+    if (report.refusedCount() > 0) {
+        done.notes.push_back(fmt::format("{}: not used: {}", name, report.refusedText()));
+    }
+    if (!report.badFields.empty()) {
+        const readers::BadField& first = report.badFields.front();
+        done.notes.push_back(fmt::format("{}: {} left empty (first: {} '{}' in line {})", name,
+                                         report.badFields.size(), first.column, first.text,
+                                         first.line));
+    }
+}
+
+Result<void> bringInNotes(const SketchOptions& o, water::Water& water, SketchDone& done,
+                          base::Progress& progress) {
     if (!o.weed.empty()) {
         auto notes = water::bringInWeedNotes(water, o.weed, progress);
         if (!notes) {
             return std::unexpected(notes.error());
         }
-        if (auto added = take(water, acts::addWeedNotes(water, std::move(*notes))); !added) {
+        tellNotUsed(o.weed, notes->report, done);
+        if (auto added = take(water, acts::addWeedNotes(water, std::move(notes->notes))); !added) {
             return added;
         }
     }
@@ -106,7 +122,9 @@ Result<void> bringInNotes(const SketchOptions& o, water::Water& water, base::Pro
         if (!lead) {
             return std::unexpected(lead.error());
         }
-        if (auto added = take(water, acts::addLeadLine(water, std::move(*lead))); !added) {
+        tellNotUsed(o.leadLine, lead->report, done);
+        if (auto added = take(water, acts::addLeadLine(water, std::move(lead->soundings)));
+            !added) {
             return added;
         }
     }
@@ -121,15 +139,15 @@ Result<void> bringInNotes(const SketchOptions& o, water::Water& water, base::Pro
 }
 
 /// Everything beside the soundings: facts, shore, notes, rules.
-Result<void> bringInSurroundings(const SketchOptions& o, water::Water& water,
+Result<void> bringInSurroundings(const SketchOptions& o, water::Water& water, SketchDone& done,
                                  base::Progress& progress) {
     if (!o.facts.empty()) {
-        if (auto done = water::bringInFacts(water, o.facts); !done) {
-            return done;
+        if (auto facts = water::bringInFacts(water, o.facts); !facts) {
+            return facts;
         }
     }
-    if (auto done = applySettings(o, water); !done) {
-        return done;
+    if (auto applied = applySettings(o, water); !applied) {
+        return applied;
     }
     const auto crs = o.crs.empty() ? Result<int>(0) : epsgFrom(o.crs);
     if (!crs) {
@@ -145,7 +163,7 @@ Result<void> bringInSurroundings(const SketchOptions& o, water::Water& water,
     if (auto set = take(water, acts::setShoreline(water, std::move(*shore))); !set) {
         return set;
     }
-    return bringInNotes(o, water, progress);
+    return bringInNotes(o, water, done, progress);
 }
 
 /// What the options say of every day, on top of what the table of days says of one.
@@ -347,7 +365,7 @@ Result<void> sketch(const SketchOptions& o) {
         return std::unexpected(opened.error());
     }
     water::Water& water = opened->water;
-    if (auto brought = bringInSurroundings(o, water, progress); !brought) {
+    if (auto brought = bringInSurroundings(o, water, done, progress); !brought) {
         return brought;
     }
     if (auto brought = bringInDays(o, water, done, progress); !brought) {

@@ -169,7 +169,7 @@ QStringList Preferences::recentWaters() const {
     return there;
 }
 
-void Preferences::addRecentWater(const QString& path) {
+void Preferences::addRecentWater(const QString& path) const {
     QStringList recent = recentWaters();
     recent.removeAll(path);
     recent.prepend(path);

@@ -65,7 +65,7 @@ public:
 
     /// Water files opened lately, newest first, at most eight, only those that are still there.
     [[nodiscard]] QStringList recentWaters() const;
-    void addRecentWater(const QString& path);
+    void addRecentWater(const QString& path) const;
 
     /// The backdrop of the water in this file.
     [[nodiscard]] static BackdropChoice backdropOf(const QString& waterPath);

@@ -3,6 +3,7 @@
 
 #include "app/wording/counted_words.h"
 #include "app/wording/doubts.h"
+#include "app/wording/refused_words.h"
 #include "app/wording/tongue.h"
 
 namespace wording {
@@ -21,17 +22,8 @@ QString broughtIn(const water::LogBroughtIn& log) {
 
 QString leftOutOf(const water::LogBroughtIn& log, const water::Water& water) {
     QStringList said;
-    if (const std::size_t rows = log.report.refusedCount(); rows > 0) {
-        said += Tongue::tr("%1 not used: %2.")
-                    .arg(rowsCounted(static_cast<qint64>(rows)),
-                         Tongue::ofCore(log.report.refusedText()));
-    }
-    if (const auto& fields = log.report.badFields; !fields.empty()) {
-        said += Tongue::tr("%1 left empty (first: %2 '%3' in row %4).")
-                    .arg(fieldsCounted(static_cast<qint64>(fields.size())),
-                         QString::fromStdString(fields[0].column),
-                         QString::fromStdString(fields[0].text))
-                    .arg(fields[0].line);
+    if (const QString rows = notUsed(log.report); !rows.isEmpty()) {
+        said += rows;
     }
     if (!log.doubtful.empty()) {
         const auto& first = log.doubtful.front();

@@ -6730,5 +6730,105 @@
         <source>%1, %2, %3 to %4</source>
         <translation>%1, %2, %3 bis %4</translation>
     </message>
+    <message>
+        <source>above the water</source>
+        <translation>über dem Wasser</translation>
+    </message>
+    <message>
+        <source>with a wrong check sum</source>
+        <translation>mit falscher Prüfsumme</translation>
+    </message>
+    <message>
+        <source>with a position that cannot be read</source>
+        <translation>mit unlesbarer Position</translation>
+    </message>
+    <message>
+        <source>with a time that cannot be read</source>
+        <translation>mit unlesbarer Zeit</translation>
+    </message>
+    <message>
+        <source>with an XML entity, which is not followed</source>
+        <translation>mit einer XML-Entität, der nicht gefolgt wird</translation>
+    </message>
+    <message>
+        <source>with a depth that cannot be</source>
+        <translation>mit unmöglicher Tiefe</translation>
+    </message>
+    <message>
+        <source>with a height that cannot be</source>
+        <translation>mit unmöglicher Höhe</translation>
+    </message>
+    <message>
+        <source>with a time that cannot be</source>
+        <translation>mit unmöglicher Zeit</translation>
+    </message>
+    <message>
+        <source>with a depth below nought</source>
+        <translation>mit einer Tiefe unter null</translation>
+    </message>
+    <message>
+        <source>with a height below nought</source>
+        <translation>mit einer Höhe unter null</translation>
+    </message>
+    <message>
+        <source>without a day</source>
+        <translation>ohne Tag</translation>
+    </message>
+    <message>
+        <source>without a depth</source>
+        <translation>ohne Tiefe</translation>
+    </message>
+    <message>
+        <source>without a position</source>
+        <translation>ohne Position</translation>
+    </message>
+    <message>
+        <source>without the number of a stay</source>
+        <translation>ohne Nummer eines Ansitzes</translation>
+    </message>
+    <message>
+        <source>of a stay that is not there</source>
+        <translation>zu einem Ansitz, den es nicht gibt</translation>
+    </message>
+    <message>
+        <source>with something that is no number</source>
+        <translation>mit etwas, das keine Zahl ist</translation>
+    </message>
+    <message>
+        <source>with a position that is not on the Earth</source>
+        <translation>mit einer Position nicht auf der Erde</translation>
+    </message>
+    <message>
+        <source>of a stay that was there before</source>
+        <translation>zu einem Ansitz, der schon da war</translation>
+    </message>
+    <message>
+        <source>that end too early</source>
+        <translation>zu früh zu Ende</translation>
+    </message>
+    <message>
+        <source>with an unknown kind of bottom</source>
+        <translation>mit unbekanntem Grund</translation>
+    </message>
+    <message>
+        <source>of an unknown kind</source>
+        <translation>von unbekannter Art</translation>
+    </message>
+    <message>
+        <source>without a fix of the receiver</source>
+        <translation>ohne Ortung des Empfängers</translation>
+    </message>
+    <message>
+        <source>with too few or too many columns</source>
+        <translation>mit zu wenigen oder zu vielen Spalten</translation>
+    </message>
+    <message>
+        <source>at 0° 0°, which a receiver without a fix says</source>
+        <translation>bei 0° 0°, was ein Empfänger ohne Ortung sagt</translation>
+    </message>
+    <message>
+        <source>%1 %2 (line %3: &apos;%4&apos;)</source>
+        <translation>%1 %2 (Zeile %3: „%4“)</translation>
+    </message>
 </context>
 </TS>

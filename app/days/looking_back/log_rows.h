@@ -16,7 +16,7 @@ namespace days::looking_back {
 
 /// The stays of one day that stand one after another in a chunk of the log.
 struct DayOfChunk {
-    units::Day day;
+    units::Day day{};
     std::size_t first = 0; ///< Among the items of the chunk.
     std::size_t stays = 0;
     std::size_t rows = 0; ///< Stays and runs, without a heading.

@@ -12,6 +12,7 @@
 #include "app/edits/set_house_rules.h"
 #include "app/edits/set_shoreline.h"
 #include "app/wording/log_words.h"
+#include "app/wording/refused_words.h"
 #include "app/wording/tongue.h"
 #include "core/water/steps/bring_in_log.h"
 #include "core/water/steps/check_plausible.h"
@@ -291,7 +292,7 @@ void FileTaker::takeDay(const QString& path, const water::DayBroughtIn& brought)
         fail(added.error());
         return;
     }
-    const QString refused = QString::fromStdString(brought.report.refusedText());
+    const QString refused = wording::refusedRows(brought.report);
     done(tr("%L1 soundings from %2%3.%4")
              .arg(brought.day.soundings.size())
              .arg(fileName(path),
@@ -315,28 +316,31 @@ void FileTaker::takeShoreline(const QString& path) {
 }
 
 void FileTaker::takeWeedNotes(const QString& path) {
-    read<std::vector<weed::WeedNote>>(
+    read<water::WeedNotesBroughtIn>(
         path,
         [water = context_.open.water(), path](base::Progress& progress) {
             return water::bringInWeedNotes(*water, path.toStdString(), progress);
         },
-        [this, path](std::vector<weed::WeedNote> notes) {
-            const std::size_t count = notes.size();
-            edits::addWeedNotes(context_.open, std::move(notes));
-            done(tr("%L1 weed notes from %2.").arg(count).arg(fileName(path)));
+        [this, path](water::WeedNotesBroughtIn brought) {
+            const QString said =
+                tr("%L1 weed notes from %2.").arg(brought.notes.size()).arg(fileName(path));
+            edits::addWeedNotes(context_.open, std::move(brought.notes));
+            tellTaken(said, wording::notUsed(brought.report));
         });
 }
 
 void FileTaker::takeLeadLine(const QString& path) {
-    read<std::vector<soundings::LeadLineSounding>>(
+    read<water::LeadLineBroughtIn>(
         path,
         [water = context_.open.water(), path](base::Progress& progress) {
             return water::bringInLeadLine(*water, path.toStdString(), progress);
         },
-        [this, path](std::vector<soundings::LeadLineSounding> soundings) {
-            const std::size_t count = soundings.size();
-            edits::addLeadLine(context_.open, std::move(soundings));
-            done(tr("%L1 soundings by lead line from %2.").arg(count).arg(fileName(path)));
+        [this, path](water::LeadLineBroughtIn brought) {
+            const QString said = tr("%L1 soundings by lead line from %2.")
+                                     .arg(brought.soundings.size())
+                                     .arg(fileName(path));
+            edits::addLeadLine(context_.open, std::move(brought.soundings));
+            tellTaken(said, wording::notUsed(brought.report));
         });
 }
 
@@ -360,13 +364,17 @@ void FileTaker::takeLog(const QString& path) {
             const QString said = tr("%1: %2").arg(fileName(path), wording::broughtIn(brought));
             const QString lost = wording::leftOutOf(brought, *context_.open.water());
             edits::addStays(context_.open, tr("Bring in log"), std::move(brought.stays));
-            if (lost.isEmpty()) {
-                done(said);
-            } else {
-                fail({base::ErrorKind::unusableInput, (said + ' ' + lost).toStdString(), "",
-                      "put the file right and bring it in once more"});
-            }
+            tellTaken(said, lost);
         });
+}
+
+void FileTaker::tellTaken(const QString& said, const QString& lost) {
+    if (lost.isEmpty()) {
+        done(said);
+    } else {
+        fail({base::ErrorKind::unusableInput, (said + ' ' + lost).toStdString(), "",
+              "put the file right and bring it in once more"});
+    }
 }
 
 void FileTaker::takeTrack(const QString& path) {

@@ -64,6 +64,8 @@ private:
               std::function<void(T)> then, std::function<bool(const base::Error&)> mend = nullptr);
     void fail(const base::Error& error);
     void done(const QString& sentence);
+    /// What came in, and as a warning what of the file did not.
+    void tellTaken(const QString& said, const QString& lost);
     [[nodiscard]] const readers::SurveyDayFacts* factsFor(const QString& path) const;
     /// Offers to read the file once more, in feet. \return true: the answer goes on from here.
     bool askWhetherFeet(const QString& path, const base::Error& error,

@@ -148,8 +148,8 @@ Result<void> bringInFacts(Water& water, const std::filesystem::path& path) {
     return {};
 }
 
-Result<std::vector<weed::WeedNote>>
-bringInWeedNotes(const Water& water, const std::filesystem::path& path, Progress& progress) {
+Result<WeedNotesBroughtIn> bringInWeedNotes(const Water& water, const std::filesystem::path& path,
+                                            Progress& progress) {
     auto read = readers::readWeedNotes(path, progress);
     if (!read) {
         return std::unexpected(read.error());
@@ -158,11 +158,11 @@ bringInWeedNotes(const Water& water, const std::filesystem::path& path, Progress
     for (weed::WeedNote& note : read->notes) {
         note.id = weed::WeedNoteId(next++);
     }
-    return std::move(read->notes);
+    return WeedNotesBroughtIn{std::move(read->notes), std::move(read->report)};
 }
 
-Result<std::vector<soundings::LeadLineSounding>>
-bringInLeadLine(const Water& water, const std::filesystem::path& path, Progress& progress) {
+Result<LeadLineBroughtIn> bringInLeadLine(const Water& water, const std::filesystem::path& path,
+                                          Progress& progress) {
     auto read = readers::readLeadLine(path, progress);
     if (!read) {
         return std::unexpected(read.error());
@@ -171,7 +171,7 @@ bringInLeadLine(const Water& water, const std::filesystem::path& path, Progress&
     for (soundings::LeadLineSounding& sounding : read->soundings) {
         sounding.id = soundings::LeadLineId(next++);
     }
-    return std::move(read->soundings);
+    return LeadLineBroughtIn{std::move(read->soundings), std::move(read->report)};
 }
 
 Result<logbook::HouseRules> bringInHouseRules(const std::filesystem::path& path) {

@@ -57,14 +57,26 @@ void applyFacts(const readers::SurveyDayFacts& facts, soundings::SurveyDay& day)
 /// water. \return what readers::readWaterFacts() returns.
 [[nodiscard]] base::Result<void> bringInFacts(Water& water, const std::filesystem::path& path);
 
+/// Notes of a file, not yet part of the water, and which of its rows could not be used.
+struct WeedNotesBroughtIn {
+    std::vector<weed::WeedNote> notes;
+    readers::ReadingReport report;
+};
+
 /// Weed notes from a table lon, lat, kind, height_m, with fresh ids.
 /// \return unusableInput where a column is missing or no row is usable.
-[[nodiscard]] base::Result<std::vector<weed::WeedNote>>
+[[nodiscard]] base::Result<WeedNotesBroughtIn>
 bringInWeedNotes(const Water& water, const std::filesystem::path& path, base::Progress& progress);
+
+/// Soundings by hand of a file, not yet part of the water, and which of its rows could not be used.
+struct LeadLineBroughtIn {
+    std::vector<soundings::LeadLineSounding> soundings;
+    readers::ReadingReport report;
+};
 
 /// Soundings by hand from a table lon, lat, depth_m, bottom, with fresh ids.
 /// \return what readers::readLeadLine() returns.
-[[nodiscard]] base::Result<std::vector<soundings::LeadLineSounding>>
+[[nodiscard]] base::Result<LeadLineBroughtIn>
 bringInLeadLine(const Water& water, const std::filesystem::path& path, base::Progress& progress);
 
 /// The fishery's rules from JSON. \return what readers::readHouseRules() returns.

@@ -205,6 +205,17 @@ TEST(SketchFigures, DayWithoutAGaugeIsTiedOnlyWhereThatIsAskedFor) {
     EXPECT_NE(both[0]["agreed_offset_m"].is_null(), both[1]["agreed_offset_m"].is_null());
 }
 
+TEST(SketchFigures, RowsOfNotesThatCannotBeUsedAreTold) {
+    const DishFolder folder;
+    folder.write("weed.csv", "lon,lat,kind,height_m\n3.1,551.2,none,\n3.1,55.2,thick,1.2\n");
+    const Call done = call(folder.sketchWords({"--weed", folder.at("weed.csv")}));
+    ASSERT_EQ(done.exitCode, 0) << done.error;
+    const std::string notes = done.report()["notes"].dump();
+    EXPECT_NE(notes.find("weed.csv: not used: 1 x no_position (first: line 2 '3.1,551.2,none,')"),
+              std::string::npos)
+        << notes;
+}
+
 /// A receiver that gives each position 1.5 s late: the boat at 2 m/s is 3 m farther on its line.
 TEST(SketchFigures, DelayIsTakenOutOnlyWhereThatIsAskedFor) {
     const DishFolder folder;

@@ -101,6 +101,22 @@ TEST_F(FileKinds, AShorelineNotesLeadsAndHouseRulesReachTheirOwnParts) {
     EXPECT_EQ(water().houseRules, before.houseRules);
 }
 
+TEST_F(FileKinds, ARowOfNotesThatCannotBeUsedIsToldAsAWarning) {
+    taken({file("shore.geojson", shore)});
+    QSignalSpy failed(&open_, &open_water::OpenWater::failed);
+    taken({file("weed.csv", "lon,lat,kind,height_m\n3.1,55.2,thick,1.2\n3.1,551.2,none,\n")});
+    ASSERT_EQ(failed.count(), 1);
+    EXPECT_EQ(failed[0][0].value<base::Error>().what,
+              "1 weed notes from weed.csv. 1 row not used: 1 without a position (line 3: "
+              "'3.1,551.2,none,').");
+    EXPECT_EQ(water().weedNotes.size(), 1U);
+    taken({file("lead.csv", "lon,lat,depth_m,bottom\n3.1,55.2,3.6,gravel\n3.1,55.2,deep,\n")});
+    ASSERT_EQ(failed.count(), 2);
+    EXPECT_TRUE(failed[1][0].value<base::Error>().what.starts_with(
+        "1 soundings by lead line from lead.csv. 1 row not used: 1 "));
+    EXPECT_EQ(water().leadLine.size(), 1U);
+}
+
 TEST_F(FileKinds, HouseRulesAreKnownByAnyOfTheirEntriesAndNeverTakenForAShore) {
     const QByteArray closed = R"({"name": "nursery", "geometry": )" + shore + "}";
     struct Case {

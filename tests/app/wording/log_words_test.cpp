@@ -43,7 +43,7 @@ TEST(LogBroughtIn, SaysWhatCameAndWhatOfItDidNot) {
     EXPECT_EQ(wording::broughtIn(log), "12 stays brought in, 2 updated, 3 known already.");
     log.report.refuse("no_such_stay", 7, "fish,9");
     EXPECT_EQ(wording::leftOutOf(log, {}),
-              "1 row not used: 1 x no_such_stay (first: line 7 'fish,9').");
+              "1 row not used: 1 of a stay that is not there (line 7: 'fish,9').");
     log.report.dropField("weight_kg", 9, "21-4x");
     log.report.dropField("rods", 11, "many");
     EXPECT_TRUE(wording::leftOutOf(log, {}).endsWith(

@@ -183,7 +183,7 @@ TEST(BringInNotes, GiveFreshIdsOneAfterTheOther) {
         silent);
     ASSERT_TRUE(notes) << notes.error().sentence();
     EXPECT_EQ(
-        *notes,
+        notes->notes,
         (std::vector<weed::WeedNote>{
             {weed::WeedNoteId(41), {3.1, 55.2}, weed::Growth::thick, units::Length::metres(1.7)},
             {weed::WeedNoteId(42), {3.2, 55.3}, weed::Growth::none, {}}}));
@@ -191,13 +191,35 @@ TEST(BringInNotes, GiveFreshIdsOneAfterTheOther) {
         plainWater(),
         folder.file("l.csv", "lon,lat,depth_m,bottom\n3.1,55.2,4.5,gravel\n3.2,55.3,7,\n"), silent);
     ASSERT_TRUE(leads) << leads.error().sentence();
-    EXPECT_EQ(*leads,
+    EXPECT_EQ(leads->soundings,
               (std::vector<soundings::LeadLineSounding>{
                   {soundings::LeadLineId(41),
                    {3.1, 55.2},
                    units::Depth::metres(4.5),
                    soundings::Bottom::gravel},
                   {soundings::LeadLineId(42), {3.2, 55.3}, units::Depth::metres(7.0), {}}}));
+    EXPECT_EQ(notes->report.refusedCount() + leads->report.refusedCount(), 0U);
+}
+
+TEST(BringInNotes, TellWhichRowsCouldNotBeUsed) {
+    const support::ScratchFolder folder;
+    const auto notes = bringInWeedNotes(
+        plainWater(),
+        folder.file(
+            "n.csv",
+            "lon,lat,kind,height_m\n3.1,55.2,thick,tall\n3.2,551.3,none,\n3.2,55.3,none,\n"),
+        silent);
+    ASSERT_TRUE(notes) << notes.error().sentence();
+    EXPECT_EQ(notes->notes.size(), 1U);
+    EXPECT_EQ(notes->report.refused.at("not_a_number").firstLine, 2U);
+    EXPECT_EQ(notes->report.refused.at("no_position").firstLine, 3U);
+    const auto leads = bringInLeadLine(
+        plainWater(),
+        folder.file("l.csv", "lon,lat,depth_m,bottom\n3.1,55.2,4.5,gravel\n3.2,55.3,deep,\n"),
+        silent);
+    ASSERT_TRUE(leads) << leads.error().sentence();
+    EXPECT_EQ(leads->soundings.size(), 1U);
+    EXPECT_EQ(leads->report.refusedCount(), 1U);
 }
 
 constexpr const char* logTable =
