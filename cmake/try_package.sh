@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # try_package.sh [DEB]: what somebody meets who installs the package (of package.sh, where none is named) in a clean Debian 12: it is
 # installed with what it depends on, draws and plans the sample without a network, opens the desk on it from its menu entry (the picture:
-# build/try/desk.png), and once removed has left nothing behind. Needs root, debootstrap and Debian's mirror, which MIRROR may name.
+# build/try/desk.png), leads from there to the sample's printed sheet (build/try/sheet.pdf), and once removed has left nothing behind. Needs root, debootstrap and Debian's mirror, which MIRROR may name.
 set -euo pipefail
 cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
 export LC_ALL=C.UTF-8
@@ -25,7 +25,11 @@ root=$try/root
 log=$try/log.txt
 rm -rf --one-file-system "$root" "$try"/*.png "$try"/*.txt
 mkdir -p "$root" "$try/cache"
-stop() { fail "$1" "$log" "see its last lines"; }
+# The last picture of what went wrong, too.
+stop() {
+    convert "xwd:$root/var/angler/run/Xvfb_screen0" "$try/stopped.png" 2>/dev/null || true
+    fail "$1" "$log" "see its last lines, and $try/stopped.png where there is one"
+}
 
 say "laying a clean Debian 12 in $root"
 debootstrap --variant=minbase --cache-dir="$try/cache" bookworm "$root" "${MIRROR:-http://deb.debian.org/debian}" >"$log" 2>&1 ||
@@ -43,7 +47,7 @@ files() { (cd "$root" && find . -xdev \( -path ./var/angler -o -path ./tmp -o -p
     -o -path ./var/lib/apt -o -path ./proc -o -path ./dev \) -prune -o -print | sort); }
 
 say "installing what it depends on"
-inside apt-get install -y --no-install-recommends xvfb x11-utils shared-mime-info desktop-file-utils || stop "what the test itself needs is not to be had"
+inside apt-get install -y --no-install-recommends xvfb x11-utils xdotool openbox shared-mime-info desktop-file-utils || stop "what the test itself needs is not to be had"
 needs=$(dpkg-deb -f "$deb" Depends)
 wishes=$(dpkg-deb -f "$deb" Recommends)
 inside apt-get satisfy -y "$needs" "$wishes" || stop "Debian 12 cannot satisfy what the package depends on"
@@ -105,6 +109,48 @@ is_painted() {
     [[ $last == "$before" ]] && (($(convert "$try/desk.png" -crop 800x500+20+60 -format %k info:) > 300))
 }
 awaited "the desk painted no chart" is_painted
+kill $desk
+wait $desk || true
+
+say "walking from the menu entry to the sample's sheet, with mouse and keys"
+hand() { "${angler[@]}" xdotool "$@" >>"$log" 2>&1 || stop "the hand could not $*"; }
+# Keys go where a window manager says; it leaves the window as large as the screen.
+mkdir -p "$root/var/angler/.config/openbox"
+printf '%s' '<openbox_config xmlns="http://openbox.org/3.4/rc"><applications><application name="*" type="normal"><decor>no</decor>' \
+    '<maximized>yes</maximized></application></applications></openbox_config>' >"$root/var/angler/.config/openbox/rc.xml"
+inside chown -R angler:angler /var/angler/.config
+"${angler[@]}" openbox >>"$log" 2>&1 &
+read -ra words <<<"${started//%f/}"
+# Somebody who has never opened a water: the page that he starts at is known to the pixel.
+inside install -d -o angler -g angler /var/angler/new
+"${angler[@]}" HOME=/var/angler/new "${words[@]}" >>"$log" 2>&1 &
+desk=$!
+awaited "the desk did not come up again" is_up '"Meremark"'
+sample_button=(493 554)
+is_calm() {
+    local before=$last
+    convert "xwd:$root/var/angler/run/Xvfb_screen0" "$try/walk.png" 2>/dev/null || return 1
+    last=$(sha256sum <"$try/walk.png")
+    [[ $last == "$before" ]]
+}
+awaited "the start page did not come to rest" is_calm
+hand mousemove "${sample_button[@]}" click 1
+awaited "the sample was not drawn" is_painted
+hand key ctrl+2
+hand key alt+1
+hand type --delay 30 SW
+hand key Tab
+hand type --delay 30 '6 m/s'
+hand key Return
+hand key alt+7
+hand key ctrl+shift+s
+awaited "nobody asks where the sheet is to lie" is_up '"Save the sheet"'
+hand type --delay 10 /var/angler/by-hand.pdf
+hand key Return
+is_saved() { [[ $(head -c 5 "$root/var/angler/by-hand.pdf" 2>/dev/null) == %PDF- ]]; }
+awaited "no sheet was saved" is_saved
+convert "xwd:$root/var/angler/run/Xvfb_screen0" "$try/walk.png"
+cp "$root/var/angler/by-hand.pdf" "$try/sheet.pdf"
 kill $desk
 wait $desk || true
 

@@ -178,6 +178,17 @@ void StepHead::paintEvent(QPaintEvent* event) {
     }
 }
 
+bool StepHead::event(QEvent* event) {
+    // A button lets its key be seen to go down for a tenth of a second; what a quick hand types
+    // meanwhile would go to the step before.
+    if (event->type() == QEvent::Shortcut &&
+        !dynamic_cast<const QShortcutEvent&>(*event).isAmbiguous()) {
+        click();
+        return true;
+    }
+    return QAbstractButton::event(event);
+}
+
 void StepHead::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Return:

@@ -167,6 +167,15 @@ TEST_F(Focused, OpeningByHandPutsTheNextKeyWhereItBelongs) {
     EXPECT_EQ(QApplication::focusWidget(), others_[0]);
 }
 
+TEST_F(Focused, TheKeyOfAStepActsBeforeTheNextKeyIsTyped) {
+    fields_[0]->setFocus();
+    QTest::keyClick(&panel_, Qt::Key_2, Qt::AltModifier);
+    EXPECT_EQ(panel_.openStep(), 1);
+    EXPECT_EQ(QApplication::focusWidget(), others_[1]);
+    QTest::keyClick(&panel_, Qt::Key_2, Qt::AltModifier);
+    EXPECT_EQ(panel_.openStep(), 1) << "and never closes it";
+}
+
 TEST_F(Focused, OpeningForTheUserTakesNoKeysFromHim) {
     fields_[0]->setFocus();
     heads_[2]->setFocus();
