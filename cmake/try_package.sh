@@ -126,6 +126,11 @@ inside install -d -o angler -g angler /var/angler/new
 "${angler[@]}" HOME=/var/angler/new "${words[@]}" >>"$log" 2>&1 &
 desk=$!
 awaited "the desk did not come up again" is_up '"Meremark"'
+# rested WHAT: until nothing on the screen moves any more.
+rested() {
+    last=none
+    awaited "$1" is_calm
+}
 sample_button=(493 554)
 is_calm() {
     local before=$last
@@ -133,15 +138,17 @@ is_calm() {
     last=$(sha256sum <"$try/walk.png")
     [[ $last == "$before" ]]
 }
-awaited "the start page did not come to rest" is_calm
+rested "the start page did not come to rest"
 hand mousemove "${sample_button[@]}" click 1
 awaited "the sample was not drawn" is_painted
 hand key ctrl+2
+rested "no marks were planned" # before there are any, there is no sheet to be saved
 hand key alt+1
 hand type --delay 30 SW
 hand key Tab
 hand type --delay 30 '6 m/s'
 hand key Return
+rested "the marks were not planned for the wind"
 hand key alt+7
 hand key ctrl+shift+s
 awaited "nobody asks where the sheet is to lie" is_up '"Save the sheet"'

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/step_body.h"
 
+#include "app/widgets/at_once.h"
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -107,6 +108,7 @@ QPushButton* StepBody::makeButton(const QString& words, const QString& key, cons
                                   const std::function<void()>& act) {
     auto* button = new QPushButton(words, this);
     button->setShortcut(QKeySequence(key));
+    widgets::actAtOnce(*button);
     button->setToolTip(key.isEmpty() ? help : QStringLiteral("%1 (%2)").arg(help, key));
     connect(button, &QPushButton::clicked, this, act);
     return button;

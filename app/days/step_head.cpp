@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/days/step_head.h"
 
+#include "app/widgets/at_once.h"
 #include "app/widgets/ink_roles.h"
 
 #include <QKeyEvent>
@@ -31,6 +32,7 @@ StepHead::StepHead(const QString& title, const QString& key, QWidget* parent)
     setSizePolicy(policy);
     if (!key.isEmpty()) {
         setShortcut(QKeySequence(key));
+        widgets::actAtOnce(*this);
         setToolTip(tr("Open this step (%1)").arg(key));
     }
 }
@@ -176,17 +178,6 @@ void StepHead::paintEvent(QPaintEvent* event) {
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -2.5), 3.0, 3.0);
     }
-}
-
-bool StepHead::event(QEvent* event) {
-    // A button lets its key be seen to go down for a tenth of a second; what a quick hand types
-    // meanwhile would go to the step before.
-    if (event->type() == QEvent::Shortcut &&
-        !dynamic_cast<const QShortcutEvent&>(*event).isAmbiguous()) {
-        click();
-        return true;
-    }
-    return QAbstractButton::event(event);
 }
 
 void StepHead::keyPressEvent(QKeyEvent* event) {

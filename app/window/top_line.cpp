@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/window/top_line.h"
 
+#include "app/widgets/at_once.h"
 #include "app/widgets/elided_label.h"
 #include "app/wording/one_line.h"
 #include "app/wording/words.h"
@@ -42,6 +43,7 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
             addButton(titles[static_cast<std::size_t>(day)], tr("Ctrl+%1").arg(day + 1));
         button->setCheckable(true);
         button->setShortcut(QKeySequence(QStringLiteral("Ctrl+%1").arg(day + 1)));
+        widgets::actAtOnce(*button);
         days_->addButton(button, day);
     }
     connect(days_, &QButtonGroup::idClicked, this, &TopLine::dayChosen);
@@ -66,6 +68,8 @@ TopLine::TopLine(open_water::OpenWater& open, preferences::Preferences& preferen
     redo_ = addButton(tr("Redo"), {});
     redo_->setAccessibleName(redo_->text());
     redo_->setShortcut(QKeySequence(QStringLiteral("Ctrl+Y")));
+    widgets::actAtOnce(*undo_);
+    widgets::actAtOnce(*redo_);
     connect(redo_, &QToolButton::clicked, &open_.undoStack(), &QUndoStack::redo);
 
     layersMenu_ = addMenu(tr("On the chart"), tr("What the chart shows"), QStringLiteral("F6"));

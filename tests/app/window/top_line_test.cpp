@@ -4,6 +4,8 @@
 #include "app/edits/set_plan.h"
 #include "tests/app/window/window_case.h"
 
+#include <QTest>
+
 #include <QMenu>
 
 #include <algorithm>
@@ -15,6 +17,20 @@ namespace {
 using chart::LayerKind;
 using preferences::UnitSystem;
 using window_case::Window;
+
+TEST_F(Window, TwoPressesOfUndoInATenthOfASecondAreTwoStepsBack) {
+    ASSERT_TRUE(open().create(folder_.filePath("a.gpkg"), "a"));
+    window_->show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+    for (const char* name : {"b", "c"}) {
+        edits::changeFacts(open(), "Name water", [&](water::Water& water) { water.name = name; });
+    }
+    QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+    QTest::keyClick(window_.get(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(open().water()->name, "a");
+    QTest::keyClick(window_.get(), Qt::Key_2, Qt::ControlModifier);
+    EXPECT_EQ(days().currentIndex(), 1) << "before the next key is typed";
+}
 
 TEST_F(Window, HasEveryActUnderItsKey) {
     std::map<QString, QString> keys;
