@@ -14,6 +14,7 @@ done
 SOURCE_DATE_EPOCH=$(git log -1 --format=%ct)
 export SOURCE_DATE_EPOCH # Two packages of one commit are the same to the byte.
 
+configure release -DMEREMARK_UNITY=ON
 build release meremark meremark-batch man_pages
 packages=build/release/packages
 rm -rf "$packages"
