@@ -79,7 +79,7 @@ function(meremark_translations target)
     file(CONFIGURE OUTPUT "${list}" CONTENT "<RCC>\n<qresource prefix=\"/translations\">\n${rows}\n</qresource>\n</RCC>\n" @ONLY)
     set(source "${CMAKE_CURRENT_BINARY_DIR}/translations/translations.cpp")
     add_custom_command(OUTPUT "${source}" DEPENDS "${list}" ${made} ${core} VERBATIM
-        COMMAND Qt6::rcc --name translations "${list}" -o "${source}")
+        COMMAND Qt6::rcc --name translations ${CMAKE_AUTORCC_OPTIONS} "${list}" -o "${source}")
     target_sources(${target} PRIVATE "${source}")
     set_source_files_properties("${source}" PROPERTIES SKIP_AUTOMOC ON SKIP_PRECOMPILE_HEADERS ON)
 endfunction()
