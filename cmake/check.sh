@@ -7,7 +7,7 @@ export LC_ALL=C.UTF-8
 source cmake/steps.sh
 
 ./cmake/setup.sh check
-configure release
+configure release -DMEREMARK_UNITY=ON
 # The benchmarks are not run here, but a change that breaks them is to be noticed.
 cmake -B build/release -DMEREMARK_BENCHMARKS=ON >build/release-benchmarks.log
 build release

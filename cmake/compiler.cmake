@@ -5,6 +5,8 @@ set(CMAKE_CXX_STANDARD_REQUIRED ON)
 set(CMAKE_CXX_EXTENSIONS OFF)
 set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
 set(CMAKE_RUNTIME_OUTPUT_DIRECTORY "${CMAKE_BINARY_DIR}/bin")
+# The first format of resources: later ones hold when each file was written, and no two checkouts were written at once.
+set(CMAKE_AUTORCC_OPTIONS --format-version 1)
 
 if(NOT CMAKE_BUILD_TYPE)
     set(CMAKE_BUILD_TYPE Release CACHE STRING "" FORCE)
@@ -19,8 +21,10 @@ endif()
 option(MEREMARK_WERROR "Warnings are errors; off for whoever builds with another compiler than ours" ON)
 add_library(meremark_options INTERFACE)
 target_include_directories(meremark_options INTERFACE "${CMAKE_SOURCE_DIR}")
+# In a batch of unity.cmake the names of a source hide its neighbours', which says nothing of either.
+set(shadow $<$<NOT:$<BOOL:$<TARGET_PROPERTY:UNITY_BUILD>>>:-Wshadow>)
 target_compile_options(meremark_options INTERFACE
-    -Wall -Wextra -Wpedantic $<$<BOOL:${MEREMARK_WERROR}>:-Werror> -Wshadow -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
+    -Wall -Wextra -Wpedantic $<$<BOOL:${MEREMARK_WERROR}>:-Werror> ${shadow} -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
     -Wold-style-cast -Wcast-align -Wunused -Wnull-dereference -Wdouble-promotion -Wformat=2)
 # GCC 12 sees null dereferences, uninitialised values and overlaps (its bug 105651) in inlined library code that are not there.
 target_compile_options(meremark_options INTERFACE

@@ -44,14 +44,32 @@ through_sources() {
 compiled() {
     local name
     while read -r name; do
-        if grep -qF "\"file\": \"$PWD/$name\"" "$commands"; then echo "$name"; fi
+        if grep -qF "\"file\": \"$PWD/$name\"" build/lint/compile_commands.json; then echo "$name"; fi
     done
 }
 
-# Each source is read as it stands: without the headers that GCC has precompiled, which clang could not read anyway.
+# Each source is read as it stands: without the headers that GCC has precompiled, which clang could not read anyway, and out of the
+# batch that it may be compiled in.
 plain_commands() {
     mkdir -p build/lint
-    sed -E 's/ (-Winvalid-pch|-fpch-preprocess)//g; s/ -include [^ ]*cmake_pch\.hxx//g' "$commands" >build/lint/compile_commands.json
+    sed -E 's/ (-Winvalid-pch|-fpch-preprocess|-Wno-subobject-linkage)//g; s/ -include [^ ]*cmake_pch\.hxx//g' "$commands" | awk '
+        BEGIN {print "["}
+        END {print "]"}
+        /^{/ {entry = batch = ""}
+        {entry = entry $0 "\n"}
+        /"file": ".*\/Unity\/unity_[0-9]+_cxx\.cxx"/ {split($0, at, "\""); batch = at[4]}
+        !/^}/ {next}
+        {sub(/},?\n$/, "}", entry)}
+        batch == "" {printf "%s%s", comma, entry; comma = ",\n"; next}
+        {
+            while ((getline line <batch) > 0) {
+                if (split(line, at, "\"") < 3 || line !~ /^#include/) continue
+                one = entry
+                while ((k = index(one, batch)) > 0) one = substr(one, 1, k - 1) at[2] substr(one, k + length(batch))
+                printf "%s%s", comma, one
+                comma = ",\n"
+            }
+        }' >build/lint/compile_commands.json
 }
 
 say "layout: clang-format on $(sources 'cpp|h' | wc -l) sources"
@@ -75,6 +93,7 @@ if command -v reuse >/dev/null && git rev-parse -q --verify HEAD >/dev/null 2>&1
 fi
 
 configure release
+plain_commands
 if [[ $scope == --all ]]; then
     mapfile -t files < <(sources cpp | compiled)
 else
@@ -82,7 +101,6 @@ else
 fi
 say "lint: clang-tidy on ${#files[@]} sources"
 ((${#files[@]} > 0)) || exit 0
-plain_commands
 printf '%s\0' "${files[@]}" |
     xargs -0 -r -n 1 -P "$(parallel_jobs)" clang-tidy-16 -p build/lint --quiet 2> >(
         grep -vE '^[0-9]+ warnings? generated|^Suppressed|^Use -header-filter' >&2 || true

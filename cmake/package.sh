@@ -5,15 +5,17 @@
 set -euo pipefail
 cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
 export LC_ALL=C.UTF-8
+umask 022 # Of the folders that are packed.
 source cmake/steps.sh
 
 for tool in help2man lintian desktop-file-validate appstreamcli dpkg-shlibdeps; do
     command -v $tool >/dev/null ||
         fail "a tool is missing" "no $tool found" "install help2man lintian desktop-file-utils appstream dpkg-dev"
 done
-SOURCE_DATE_EPOCH=$(git log -1 --format=%ct)
-export SOURCE_DATE_EPOCH # Two packages of one commit are the same to the byte.
+SOURCE_DATE_EPOCH=${SOURCE_DATE_EPOCH:-$(git log -1 --format=%ct)}
+export SOURCE_DATE_EPOCH # Two packages of one commit are the same to the byte: try_reproducible.sh.
 
+configure release -DMEREMARK_UNITY=ON
 build release meremark meremark-batch man_pages
 packages=build/release/packages
 rm -rf "$packages"

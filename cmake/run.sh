@@ -24,6 +24,7 @@ draw_sample() {
 }
 
 ./cmake/setup.sh run
+configure release -DMEREMARK_UNITY=ON
 build release meremark meremark-batch
 
 if [[ -n ${DISPLAY:-}${WAYLAND_DISPLAY:-} ]]; then

@@ -20,19 +20,22 @@ parallel_jobs() {
     echo $((cores < by_memory ? cores : by_memory))
 }
 
-# configure PRESET: once; later the build itself sees when it must be done again.
+# configure PRESET [OPTION...]: once; later the build itself sees when it must be done again. The options are for a folder that is new.
 configure() {
-    local dir=build/$1 log=build/$1-configure.log fresh=()
+    local preset=$1 dir=build/$1 log=build/$1-configure.log options=()
+    shift
     if [[ -f $dir/CMakeCache.txt ]] &&
         ! grep -qxF "CMAKE_HOME_DIRECTORY:INTERNAL=$PWD" "$dir/CMakeCache.txt"; then
         say "$dir was made for another place: configuring afresh"
-        fresh=(--fresh)
+        options=(--fresh "$@")
     elif [[ -f $dir/build.ninja && $dir/build.ninja -nt CMakePresets.json ]]; then
         return 0
+    elif [[ ! -f $dir/CMakeCache.txt ]]; then
+        options=("$@")
     fi
-    say "configuring $1 in $dir"
+    say "configuring $preset in $dir"
     mkdir -p build
-    if ! cmake --preset "$1" "${fresh[@]}" >"$log" 2>&1; then
+    if ! cmake --preset "$preset" "${options[@]}" >"$log" 2>&1; then
         grep -E -m 3 -A 10 'Could NOT find|CMake Error|not found' "$log" | head -n 30 >&2 || tail -n 25 "$log" >&2
         fail "CMake could not configure" "$PWD/$log" "see the error above"
     fi

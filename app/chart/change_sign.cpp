@@ -15,8 +15,8 @@ namespace {
 constexpr double full_m = 1.0; // what gets the full size
 constexpr double least = 1.3;  // radii in pixels
 constexpr double most = 3.8;
-constexpr double keyWidth = 236.0;
-constexpr double keyHeight = 66.0;
+constexpr double boxWidth = 236.0;
+constexpr double boxHeight = 66.0;
 constexpr double pad = 10.0;
 constexpr std::array keyRises_m{0.25, 1.0};
 
@@ -33,7 +33,7 @@ void drawChange(LayerContext& on, QPointF at, double rise_m) {
 }
 
 QSizeF changeKeySize(double scale) {
-    return {keyWidth * scale, keyHeight * scale};
+    return {boxWidth * scale, boxHeight * scale};
 }
 
 void drawChangeKey(LayerContext& on, const QRectF& box) {

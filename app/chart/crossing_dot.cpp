@@ -21,8 +21,8 @@ constexpr double fullRadius = 6.4;
 constexpr double ringApart = 3.2;
 constexpr double roomAbout = 15.0; // pixels that a dot keeps from the next
 
-constexpr double keyWidth = 276.0;
-constexpr double keyHeight = 70.0;
+constexpr double boxWidth = 276.0;
+constexpr double boxHeight = 70.0;
 constexpr double keyPad = 10.0;
 constexpr std::array keyShares{-1.0, -0.5, 0.0, 0.5, 1.0};
 
@@ -108,7 +108,7 @@ std::vector<std::size_t> crossingsShown(const ChartContent& content, const ViewF
 }
 
 QSizeF crossingKeySize(double scale) {
-    return {keyWidth * scale, keyHeight * scale};
+    return {boxWidth * scale, boxHeight * scale};
 }
 
 void drawCrossingKey(LayerContext& on, const QRectF& box) {

@@ -20,7 +20,7 @@ constexpr double hardlyGap = 6.0;
 constexpr double slantGap = 9.0;
 constexpr double rowHeight = 19.0;
 constexpr double pad = 10.0;
-constexpr double keyWidth = 208.0;
+constexpr double boxWidth = 208.0;
 constexpr std::array shares{1.0, 0.5, 0.0};
 
 double gapOf(Sureness sureness) {
@@ -72,7 +72,7 @@ void slant(LayerContext& on, const QPainterPath& path) {
 }
 
 QSizeF rateKeySize(const LayerContext& on) {
-    return QSizeF(keyWidth, 2.0 * pad + 7.0 * rowHeight + 6.0) * on.scale;
+    return QSizeF(boxWidth, 2.0 * pad + 7.0 * rowHeight + 6.0) * on.scale;
 }
 
 void drawRateKey(LayerContext& on, const QRectF& box) {

@@ -21,7 +21,7 @@ namespace paper {
 
 namespace {
 
-constexpr double headHeight = 44.0; // all in units of the painter, see sheet_layout.h
+constexpr double topHeight = 44.0; // all in units of the painter, see sheet_layout.h
 constexpr double margin = 24.0;
 constexpr double waterMargin = 40.0;
 constexpr double letterScale = 0.85;
@@ -42,7 +42,7 @@ QSizeF pageUnits(const chart::ChartContent& content, double denominator) {
     // However small the water, the key has its height.
     constexpr double leastHeight = 380.0;
     return {box.width_m() * perMetre + keyRoom() + waterMargin + 2.0 * margin,
-            std::max(box.height_m() * perMetre + waterMargin, leastHeight) + headHeight +
+            std::max(box.height_m() * perMetre + waterMargin, leastHeight) + topHeight +
                 2.0 * margin};
 }
 
@@ -61,9 +61,9 @@ void paintPage(QPainter& painter, const chart::ChartContent& content, double den
     const chart::Palette& palette = chart::Palette::of(content.inks);
     painter.setRenderHint(QPainter::Antialiasing, true);
     painter.fillRect(QRectF({0.0, 0.0}, page), palette.paper);
-    const QRectF map(margin, margin + headHeight, page.width() - 2.0 * margin,
-                     page.height() - headHeight - 2.0 * margin);
-    const QRectF head(margin, margin, map.width(), headHeight);
+    const QRectF map(margin, margin + topHeight, page.width() - 2.0 * margin,
+                     page.height() - topHeight - 2.0 * margin);
+    const QRectF head(margin, margin, map.width(), topHeight);
     painter.setPen(palette.ink);
     const QString scale = QStringLiteral("1 : %1").arg(QString::number(std::llround(denominator)));
     painter.setFont(chart::typeface(chart::TypeSize::normal, 1.0));
@@ -171,7 +171,7 @@ double scaleForA4(const chart::ChartContent& content) {
     const QSizeF a4 = SheetLayout::a4(isWide).page_mm * unitsPerMillimetre;
     return std::max(
         roundScale(box.width_m(), a4.width() - keyRoom() - waterMargin - 2.0 * margin),
-        roundScale(box.height_m(), a4.height() - headHeight - waterMargin - 2.0 * margin));
+        roundScale(box.height_m(), a4.height() - topHeight - waterMargin - 2.0 * margin));
 }
 
 QSizeF chartSize_mm(const chart::ChartContent& content, double denominator) {

@@ -15,7 +15,7 @@ namespace paper {
 
 namespace {
 
-constexpr double headHeight = 44.0;
+constexpr double topHeight = 44.0;
 constexpr double letterScale = 0.85;
 
 /// The middle of the water in the middle of the room beside the key, at a round scale.
@@ -53,12 +53,12 @@ base::Result<int> paintChartSheet(QPagedPaintDevice& device, const chart::ChartC
         whole.shown = chart::usualLayers();
     }
     whole.backdrop.reset(); // Drawn for the screen, and somebody else's picture.
-    const QRectF map = sheet.room().adjusted(0.0, headHeight, 0.0, 0.0);
+    const QRectF map = sheet.room().adjusted(0.0, topHeight, 0.0, 0.0);
     double denominator = 1.0;
     const chart::ViewFrame view = viewFor(whole, map.size(), denominator);
     QPainter& painter = sheet.painter();
     const chart::Palette& palette = chart::Palette::of(whole.inks);
-    const QRectF head(map.left(), sheet.room().top(), map.width(), headHeight);
+    const QRectF head(map.left(), sheet.room().top(), map.width(), topHeight);
     painter.setPen(palette.ink);
     painter.setFont(chart::typeface(chart::TypeSize::normal, 1.7, chart::TypeStyle::bold));
     painter.drawText(head, Qt::AlignLeft | Qt::AlignVCenter, wording::oneLine(content.water->name));

@@ -13,7 +13,7 @@ namespace paper {
 
 namespace {
 
-constexpr double headHeight = 46.0;
+constexpr double topHeight = 46.0;
 
 QString factsLine(const chart::ChartContent& content) {
     QStringList facts;
@@ -33,7 +33,7 @@ QString factsLine(const chart::ChartContent& content) {
 
 void drawHead(QPainter& painter, const chart::ChartContent& content, double width, double scale) {
     const chart::Palette& palette = chart::Palette::of(content.inks);
-    const QRectF head(0.0, 0.0, width, headHeight * scale);
+    const QRectF head(0.0, 0.0, width, topHeight * scale);
     painter.fillRect(head, palette.card);
     painter.setPen(QPen(chart::withAlpha(palette.ink, 0.3), scale));
     painter.drawLine(head.bottomLeft(), head.bottomRight());
@@ -68,7 +68,7 @@ QImage renderPicture(const chart::ChartContent& content, QSize size) {
     QPainter painter(&picture);
     painter.setRenderHint(QPainter::Antialiasing, true);
     painter.setRenderHint(QPainter::TextAntialiasing, true);
-    const double head = headHeight * scale;
+    const double head = topHeight * scale;
     const QSizeF room(size.width(), std::max(size.height() - head, 1.0));
     painter.save();
     painter.translate(0.0, head);

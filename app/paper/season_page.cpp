@@ -12,7 +12,7 @@ namespace paper {
 
 namespace {
 
-constexpr double headHeight = 46.0;
+constexpr double topHeight = 46.0;
 constexpr double chartHeight = 330.0;
 constexpr double hoursHeight = 190.0;
 constexpr double letterScale = 0.8;
@@ -22,7 +22,7 @@ QFont plain(double scale = 1.0) {
 }
 
 void writeHead(SheetWriter& sheet, const SeasonPage& page) {
-    sheet.block(headHeight, [&](const QRectF& box) {
+    sheet.block(topHeight, [&](const QRectF& box) {
         QPainter& painter = sheet.painter();
         painter.setPen(sheet.palette().ink);
         painter.setFont(chart::typeface(chart::TypeSize::normal, 1.7, chart::TypeStyle::bold));

@@ -4,6 +4,8 @@
 
 #include "tests/support/made_up_day.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 namespace {
@@ -172,9 +174,10 @@ TEST(Factors, GiveNoTrustToDepthsOfWhichNobodyKnowsHowFarTheyAreOff) {
     marks::Surroundings around;
     around.trust = Length::metres(std::nan(""));
     const auto factors = factorsOf(day, around, std::nullopt);
-    EXPECT_EQ(factors.back().kind, marks::FactorKind::trust);
-    EXPECT_EQ(factors.back().value, 0.0);
-    EXPECT_EQ(factors.back().because, marks::Reason(marks::DepthsKnownTo{}));
+    const auto trust = std::ranges::find(factors, marks::FactorKind::trust, &marks::Factor::kind);
+    ASSERT_NE(trust, factors.end());
+    EXPECT_EQ(trust->value, 0.0);
+    EXPECT_EQ(trust->because, marks::Reason(marks::DepthsKnownTo{}));
 }
 
 TEST(Factors, LeaveShelterOutUntilTheWavesAreKnown) {

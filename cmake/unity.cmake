@@ -1,0 +1,57 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Sources of a folder compiled in batches, so that what all of them include is read once a batch: a build from nothing takes less than half
+# the time, one after a change of a single source longer. For who builds once (run.sh and check.sh in a fresh clone), not for daily work.
+option(MEREMARK_UNITY "Compile the sources of core and app in batches" OFF)
+set(unity_batch 12)
+
+# meremark_unity(TARGET SOURCE...): puts the target's sources into batches. Each source has constants and functions of its own, which in one
+# batch would be declared twice; so none gets two sources that begin a line with the same name. Names are read while configuring: where a
+# later change makes two of them meet, `cmake build/release` parts them.
+function(meremark_unity target)
+    if(NOT MEREMARK_UNITY)
+        return()
+    endif()
+    set(name "[A-Za-z_][A-Za-z0-9_]*")
+    foreach(source IN LISTS ARGN)
+        file(READ "${source}" text)
+        string(REGEX REPLACE "[][]" " " text "${text}")
+        string(REPLACE ";" "=" text "${text}")
+        string(REGEX MATCHALL "\n[A-Za-z_][A-Za-z0-9_:<>,&* ]*[ &*]${name}( ?[({=]| : )" heads "${text}")
+        list(FILTER heads EXCLUDE REGEX "^\nnamespace ")
+        list(TRANSFORM heads REPLACE "^.*[ &*](${name})( ?[({=]| : )$" "\\1")
+        _meremark_batch_for(group)
+        foreach(own IN LISTS heads)
+            set(taken_${group}_${own} ON)
+        endforeach()
+        math(EXPR size_${group} "${size_${group}} + 1")
+        set_property(SOURCE "${source}" PROPERTY UNITY_GROUP "${group}")
+    endforeach()
+    set_target_properties(${target} PROPERTIES UNITY_BUILD ON UNITY_BUILD_MODE GROUP)
+    # It takes for a header what the batch includes.
+    target_compile_options(${target} PRIVATE $<$<CXX_COMPILER_ID:GNU>:-Wno-subobject-linkage>)
+endfunction()
+
+# The smallest batch of the caller's that has room and none of the names in its list `heads`, or else a new one.
+macro(_meremark_batch_for out)
+    set(${out} -1)
+    set(fewest ${unity_batch})
+    set(batch 0)
+    while(DEFINED size_${batch})
+        set(clashes OFF)
+        foreach(own IN LISTS heads)
+            if(taken_${batch}_${own})
+                set(clashes ON)
+                break()
+            endif()
+        endforeach()
+        if(NOT clashes AND size_${batch} LESS fewest)
+            set(${out} ${batch})
+            set(fewest ${size_${batch}})
+        endif()
+        math(EXPR batch "${batch} + 1")
+    endwhile()
+    if(${out} EQUAL -1)
+        set(${out} ${batch})
+        set(size_${batch} 0)
+    endif()
+endmacro()
