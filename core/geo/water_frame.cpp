@@ -29,6 +29,8 @@ struct ProjectionCloser {
 /// PROJ objects must not be shared between threads, so each thread keeps its own, by definition.
 class Projections {
 public:
+    /// What PROJ would say on standard error is told by what it gives.
+    Projections() { proj_log_level(context_.get(), PJ_LOG_NONE); }
     PJ* of(const std::string& definition) {
         auto found = made_.find(definition);
         if (found == made_.end()) {

@@ -69,6 +69,14 @@ struct DateVotes {
     }
 };
 
+/// On one line, as it stands in a list of names, whatever the cell of the header holds.
+std::string columnName(std::string_view cell) {
+    std::string name = base::harmless(logbook::unguarded(cell));
+    std::ranges::replace_if(
+        name, [](char c) { return c == '\n' || c == '\r' || c == '\t'; }, ' ');
+    return name;
+}
+
 } // namespace
 
 base::Result<LogTable> LogTable::open(const std::filesystem::path& path, ReadingReport& report) {
@@ -130,8 +138,8 @@ void LogTable::layHeader(const Cells& names) {
             continue;
         }
         // A name that stands twice, or none at all, still has to be told from the others.
-        std::string name = names[i].empty() ? fmt::format("column {}", i + 1)
-                                            : base::harmless(logbook::unguarded(names[i]));
+        std::string name =
+            names[i].empty() ? fmt::format("column {}", i + 1) : columnName(names[i]);
         const std::string asWritten = name;
         for (int count = 2; std::ranges::find(otherNames_, name) != otherNames_.end() ||
                             (at != nullptr && name == asWritten);

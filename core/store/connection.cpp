@@ -25,6 +25,10 @@ constexpr std::uint64_t bytesPerRow = 16;
 /// No text and no row of bytes of ours is longer: the names of trust of 40 million cells.
 constexpr int longestValue = 64 << 20;
 
+std::uint64_t rowsIn(std::uint64_t bytes) {
+    return fewestRows + bytes / bytesPerRow;
+}
+
 /// Null where there is no open file.
 sqlite3_file* fileOf(sqlite3* database) {
     sqlite3_file* file = nullptr;
@@ -164,7 +168,11 @@ void Connection::beginChange() {
 
 void Connection::countFrom(std::uint64_t bytes) {
     stepsLeft_ = fewestBundles + bytes * stepsPerByte / bundle;
-    rowsLeft_ = fewestRows + bytes / bytesPerRow;
+    rowsLeft_ = rowsIn(bytes);
+}
+
+std::uint64_t Connection::mostRows() const {
+    return rowsIn(size().value_or(0));
 }
 
 bool Connection::countRow() {

@@ -67,6 +67,8 @@ public:
     /// Counts a row. False, and the connection has failed, where a whole file of this size has no
     /// room for so many.
     [[nodiscard]] bool countRow();
+    /// The most rows that a table has room for in a whole file of the size of this one.
+    [[nodiscard]] std::uint64_t mostRows() const;
 
     /// Runs statements that give no rows.
     void execute(const std::string& sql);

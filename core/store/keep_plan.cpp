@@ -160,7 +160,10 @@ void recallPlan(Connection& connection, water::Water& water) {
     const auto lon_deg = values.number("launch_lon_deg");
     const auto lat_deg = values.number("launch_lat_deg");
     if (lon_deg && lat_deg) {
-        plan.launch = geo::LonLat{*lon_deg, *lat_deg};
+        const geo::LonLat launch = onEarth(connection, {*lon_deg, *lat_deg});
+        if (connection.isRowWhole()) {
+            plan.launch = launch;
+        }
     }
     take(values, "count", plan.count);
     plan.tryNew = std::clamp(values.number("try_new").value_or(plan.tryNew), 0.0, 1.0);

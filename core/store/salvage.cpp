@@ -46,10 +46,12 @@ std::vector<std::string> columnsOf(Connection& connection, const std::string& ta
     return textsOf(connection, fmt::format("SELECT name FROM pragma_table_info('{}')", table));
 }
 
-/// Rows of one damaged table in the order of their numbers, past what cannot be read.
+/// Rows of one damaged table in the order of its pages, past what cannot be read: no more of them
+/// than the file has room for, since a page may be named again and again.
 class Walk {
 public:
-    Walk(Connection& from, const std::string& table, const std::string& columns) : from_(from) {
+    Walk(Connection& from, const std::string& table, const std::string& columns)
+        : from_(from), rowsLeft_(from.mostRows()) {
         const std::string sql = fmt::format(
             "SELECT rowid, {} FROM \"{}\" WHERE rowid > ?1 ORDER BY rowid", columns, table);
         sqlite3_prepare_v2(from_.handle(), sql.c_str(), -1, &statement_, nullptr);
@@ -64,6 +66,11 @@ public:
     [[nodiscard]] bool isOpen() const { return statement_ != nullptr; }
     /// The next row that can be read; null at the end.
     sqlite3_stmt* next() {
+        if (rowsLeft_ == 0) {
+            ++gaps_;
+            return nullptr;
+        }
+        --rowsLeft_;
         if (const int code = step(); code == SQLITE_ROW || code == SQLITE_DONE) {
             return code == SQLITE_ROW ? taken() : nullptr;
         }
@@ -88,7 +95,7 @@ private:
         return step();
     }
     sqlite3_stmt* taken() {
-        last_ = sqlite3_column_int64(statement_, 0);
+        last_ = std::max<Number>(last_, sqlite3_column_int64(statement_, 0));
         return statement_;
     }
     /// The first row behind those that cannot be read: looked for at ever longer strides, and then
@@ -115,7 +122,8 @@ private:
 
     Connection& from_;
     sqlite3_stmt* statement_ = nullptr;
-    Number last_ = -1; ///< Rows of ours are numbered from 1.
+    Number last_ = -1; ///< The highest so far: going round leads on. Rows of ours begin at 1.
+    std::uint64_t rowsLeft_;
     std::size_t gaps_ = 0;
 };
 

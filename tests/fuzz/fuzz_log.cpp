@@ -22,6 +22,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
             fuzz::promise(!fish.weight || fish.weight->inKilograms() >= 0.0, "a fish has weight");
         }
     }
-    fuzz::promise(used == read->report.used, "used rows are in the log");
+    for (const readers::LooseRun& loose : read->loose) {
+        fuzz::promise(loose.run.time.has_value(), "a run of no stay of the file has a time");
+    }
+    used += read->loose.size();
+    fuzz::promise(used == read->report.used, "used rows are in the log or belong to another's");
     return 0;
 }

@@ -168,9 +168,11 @@ bool put(Step step, std::span<const std::byte> bytes, const water::Water& water,
     }
 }
 
-/// The stamp and the sum of what the file holds of the step.
+/// The stamp and the sum of what the file holds of the step. One that makes no sense is none: what
+/// can be made again is no reason to refuse a water.
 std::optional<std::pair<std::int64_t, std::int64_t>> heldOf(Connection& connection, Step step) {
-    Statement held(connection, "SELECT stamp, content_sum FROM step_results WHERE step=?");
+    Statement held(connection, "SELECT stamp, content_sum FROM step_results WHERE step=? AND "
+                               "typeof(stamp)='integer' AND typeof(content_sum)='integer'");
     held.ask(water::nameOf(step));
     return held.next() ? std::optional(std::pair(held.wholeNumber(0), held.wholeNumber(1)))
                        : std::nullopt;
@@ -192,9 +194,7 @@ void keepResult(Connection& connection, const Derived& found, Step step) {
     if (held == wanted) {
         return;
     }
-    if (held) {
-        Statement(connection, "DELETE FROM step_results WHERE step=?").run(water::nameOf(step));
-    }
+    Statement(connection, "DELETE FROM step_results WHERE step=?").run(water::nameOf(step));
     if (wanted) {
         Statement(connection,
                   "INSERT INTO step_results (step, stamp, content_sum, content) VALUES (?,?,?,?)")
@@ -218,7 +218,8 @@ void recallResults(Connection& connection, const water::Water& water, const wate
         return;
     }
     Statement row(connection, "SELECT content_sum, content FROM step_results "
-                              "WHERE step=? AND stamp=?");
+                              "WHERE step=? AND stamp=? AND typeof(content_sum)='integer' AND "
+                              "typeof(content)='blob'");
     for (const Step step : steps) {
         row.ask(water::nameOf(step), numberOf(madeFrom(wanted.at(step), *derived.drawn)));
         if (row.next() && row.wholeNumber(0) == numberOf(sumOf(row.blob(1))) &&

@@ -102,9 +102,13 @@ Result<void> makeToday(const Water& water, Derived& derived, Progress& progress)
     return {};
 }
 
+/// Nothing too where it lies beyond what the frame can take.
 std::optional<geo::WaterPoint> launchOf(const Water& water) {
-    return water.plan.launch ? std::optional(water.frame->toWater(*water.plan.launch))
-                             : std::nullopt;
+    if (!water.plan.launch) {
+        return std::nullopt;
+    }
+    const geo::WaterPoint launch = water.frame->toWater(*water.plan.launch);
+    return std::isfinite(launch.x_m + launch.y_m) ? std::optional(launch) : std::nullopt;
 }
 
 structure::StructureSettings structureSettings(const Water& water) {

@@ -58,17 +58,14 @@ Result<void> checkBefore(const Water& water, const Derived& derived) {
     return {};
 }
 
-/// How far the launch lies from the water, ashore; nought on it.
-double ashore_m(const geo::Outline& outline, geo::WaterPoint launch) {
-    return outline.contains(launch) ? 0.0 : outline.distanceToShore_m(launch);
-}
-
 /// A launch is a slip or a stage on the bank: one far from it is a slip in its position.
 Result<void> checkLaunch(const Water& water, const geo::Outline& outline, const marks::Plan& plan) {
-    const double away_m = plan.launch ? ashore_m(outline, water.frame->toWater(*plan.launch)) : 0.0;
-    if (away_m <= farthestLaunch.inMetres()) {
+    const units::Length away =
+        plan.launch ? ashore(*water.frame, outline, *plan.launch) : units::Length::metres(0.0);
+    if (away <= farthestLaunch) {
         return {};
     }
+    const double away_m = away.inMetres();
     const std::string far = away_m < 1000.0 ? fmt::format("{:.0f} m", away_m)
                                             : fmt::format("{:.1f} km", away_m / 1000.0);
     return base::fail(base::ErrorKind::unusableInput, "the launch lies " + far + " from this water",
@@ -211,6 +208,18 @@ Result<Worked> workedOf(const PlanWork& work, const std::vector<marks::Candidate
 }
 
 } // namespace
+
+units::Length ashore(const geo::WaterFrame& frame, const geo::Outline& outline,
+                     geo::LonLat launch) {
+    // Of no water, a shore lies so far from the middle; beyond it a flat frame means ever less.
+    constexpr units::Length farOff = units::Length::kilometres(1000.0);
+    const units::Length overTheEarth = geo::courseBetween(frame.centre(), launch).distance;
+    if (overTheEarth > farOff) {
+        return overTheEarth;
+    }
+    const geo::WaterPoint place = frame.toWater(launch);
+    return units::Length::metres(outline.contains(place) ? 0.0 : outline.distanceToShore_m(place));
+}
 
 Result<PlannedDay> planDay(const Water& water, const Derived& derived, const marks::Plan& asked,
                            Progress& progress, Workings* workings) {

@@ -14,6 +14,11 @@ namespace water {
 /// that is roughly drawn; ours.
 inline constexpr units::Length farthestLaunch = units::Length::metres(200.0);
 
+/// How far a launch lies from the shore; nought on the water. Where it lies beyond what the frame
+/// can take, over the Earth from the middle of the water.
+[[nodiscard]] units::Length ashore(const geo::WaterFrame& frame, const geo::Outline& outline,
+                                   geo::LonLat launch);
+
 /// Tomorrow's marks for the plan that is asked: places proposed, anchors and rods worked out for
 /// each, ranked, put in order. It goes before the one in the water; its rods are held to the house
 /// rules.

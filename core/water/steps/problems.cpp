@@ -93,9 +93,7 @@ void askPlaces(const Water& water, Problems& problems) {
         add(problems, "the soundings", "all of them lie outside the shore");
     }
     if (const auto& launch = water.plan.launch) {
-        const geo::WaterPoint place = water.frame->toWater(*launch);
-        if (!outline->contains(place) &&
-            outline->distanceToShore_m(place) > farthestLaunch.inMetres()) {
+        if (ashore(*water.frame, *outline, *launch) > farthestLaunch) {
             add(problems, "the plan", "the launch lies far from this water");
         }
     }

@@ -166,6 +166,17 @@ TEST(LogTables, KeepColumnsThatMeanNothingHereAndTellThem) {
                                         "Moon, note (2), column 10."}));
 }
 
+TEST(LogTables, NameAColumnOnOneLine) {
+    const auto read =
+        readText("kind,stay,start,end,lon,lat,\"sky\nand\twind\"\n"
+                 "stay,1,2026-10-03 08:00,2026-10-03 10:00,3.1,55.2,\"grey\nthen blue\"\n");
+    ASSERT_TRUE(read);
+    EXPECT_EQ(read->log.at(0).others,
+              (std::vector<logbook::OtherField>{{"sky and wind", "grey\nthen blue"}}));
+    EXPECT_EQ(read->report.notes, (std::vector<std::string>{"Columns that are none of a log's are "
+                                                            "kept as they are: sky and wind."}));
+}
+
 TEST(LogTables, PutRunsThatNameNoStayWhereTheyWereTaken) {
     const auto read = readText(header + "\n" + rows +
                                "fish,,,,2026-10-03T09:30:00Z,,,,perch,,\n"

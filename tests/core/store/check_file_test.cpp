@@ -91,6 +91,10 @@ const std::array damages{
            "a geometry cannot be read"},
     Damage{"a plan for no day", "UPDATE plan SET value='someday' WHERE key='day'",
            "the plan's day 'someday' is no day"},
+    Damage{"a launch that is nowhere",
+           "INSERT OR REPLACE INTO plan (key, value) VALUES ('launch_lon_deg', "
+           "'100000'), ('launch_lat_deg', '55')",
+           "a place of 100000, 55 is not on the Earth"},
     Damage{"a rope that is none", "UPDATE plan SET value='long' WHERE key='bow_rope_m'",
            "the value of bow_rope_m is no number"},
     Damage{"a whole number that is none", "UPDATE plan SET value='2.5' WHERE key='rods'",

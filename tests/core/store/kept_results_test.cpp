@@ -265,6 +265,16 @@ TEST_F(KeptResults, ThatTheDiskGivesBackOtherwiseAreLeftOut) {
     EXPECT_EQ(held(water_), (std::set<Step>{Step::reduce, Step::draw}));
 }
 
+TEST_F(KeptResults, OfAnotherKindOfValueAreLeftOutAndKeptAnew) {
+    support::changeFile(path_, "UPDATE step_results SET content_sum='' WHERE step='sections'");
+    support::changeFile(path_, "UPDATE step_results SET stamp='now' WHERE step='bands'");
+    support::changeFile(path_, "UPDATE step_results SET content='none' WHERE step='structure'");
+    EXPECT_EQ(held(water_), (std::set<Step>{Step::reduce, Step::draw}));
+    ASSERT_TRUE(store_->saveFound(water_, water::withoutDrawing(found_), {}, quiet));
+    ASSERT_TRUE(store_->saveWhole(water_, found_, {}, quiet));
+    EXPECT_EQ(held(water_), all);
+}
+
 TEST_F(KeptResults, ThatPointToWhatIsNotThereAreLeftOut) {
     Derived wrong = found_;
     auto map = *found_.sections;

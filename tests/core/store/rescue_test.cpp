@@ -9,6 +9,8 @@
 
 #include <gmock/gmock.h>
 
+#include <atomic>
+
 namespace {
 
 using base::ErrorKind;
@@ -152,6 +154,77 @@ TEST_F(ARescue, TakesAFileOfAnOlderVersionAlong) {
     const auto rescue = rescued();
     ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
     EXPECT_TRUE(held() == water_);
+}
+
+/// Laid over four pages of the table of soundings: the first names the second 400 times, that the
+/// third, and so on, so that some 20 pages give their rows 10^10 times.
+void nameAgainAndAgain(std::string& file, std::size_t root) {
+    const auto place = [&](std::size_t page, std::size_t at) { return (page - 1) * 4096 + at; };
+    const auto number = [&](std::size_t at, int bytes) {
+        std::size_t value = 0;
+        for (int i = 0; i < bytes; ++i) {
+            value =
+                value * 256 + static_cast<unsigned char>(file.at(at + static_cast<std::size_t>(i)));
+        }
+        return value;
+    };
+    const auto put = [&](std::size_t at, std::size_t value, int bytes) {
+        for (int i = bytes - 1; i >= 0; --i, value /= 256) {
+            file.at(at + static_cast<std::size_t>(i)) = static_cast<char>(value % 256);
+        }
+    };
+    // https://www.sqlite.org/fileformat2.html#b_tree_pages: an interior page of a table is of kind
+    // 5; a cell is the number of a page (4 bytes) and the highest row number in it.
+    ASSERT_EQ(number(place(root, 0), 1), 5U) << "a table of one page has nothing to name";
+    std::vector<std::size_t> pages{root};
+    for (std::size_t i = 0; i < 4; ++i) {
+        pages.push_back(number(place(root, number(place(root, 12 + 2 * i), 2)), 4));
+    }
+    constexpr std::size_t count = 400;
+    for (std::size_t i = 0; i + 1 < pages.size(); ++i) {
+        const std::size_t page = pages[i];
+        put(place(page, 0), 5, 1);
+        put(place(page, 1), 0, 2);
+        put(place(page, 3), count, 2);
+        put(place(page, 5), 4096 - 6 * count, 2);
+        put(place(page, 7), 0, 1);
+        put(place(page, 8), pages[i + 1], 4);
+        for (std::size_t cell = 0; cell < count; ++cell) {
+            const std::size_t at = 4096 - 6 * (cell + 1);
+            put(place(page, 12 + 2 * cell), at, 2);
+            put(place(page, at), pages[i + 1], 4);
+            put(place(page, at + 4), 0x80 + cell / 128, 1); // a number of seven bits a byte
+            put(place(page, at + 5), cell % 128, 1);
+        }
+    }
+}
+
+TEST_F(ARescue, OfAPageThatIsNamedAgainAndAgainComesToAnEnd) {
+    water::Water water = water_;
+    soundings::SurveyDay day;
+    day.id = soundings::SurveyDayId(992);
+    day.soundings.edit().assign(2000, {{3.1, 55.2}, units::Depth::metres(4.0), std::nullopt});
+    water.days = {day};
+    ASSERT_TRUE(store::open(path_).value()->save(water, water::allParts, quiet).has_value());
+    const std::string root =
+        rowsOf(path_, "rootpage", "sqlite_master WHERE name='soundings'").at(0);
+    std::string file = ScratchFolder::textOf(path_);
+    nameAgainAndAgain(file, std::stoul(root));
+    ASSERT_EQ(folder_.file("water.gpkg", file), path_);
+
+    /// Has had enough after far more questions than the file has bytes.
+    class Patience : public base::Progress {
+    public:
+        [[nodiscard]] bool stopAsked() const override { return ++asked_ > 1'000'000; }
+
+    private:
+        mutable std::atomic<int> asked_ = 0;
+    } patience;
+    const auto rescue = store::rescue(path_, to_, patience);
+    ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
+    EXPECT_TRUE(rescue->held.isWhole());
+    EXPECT_EQ(held().log.size(), water_.log.size());
+    EXPECT_THAT(rescue->lost, Contains(HasSubstr("of the table soundings only")));
 }
 
 TEST_F(ARescue, IsRefusedOverAFileAndOutOfNothing) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is asked by a slip of the hand, and waters of which little is known: what is said of each.
 #include "core/water/steps/plan_day.h"
+#include "core/water/steps/problems.h"
 #include "tests/support/given.h"
 #include "tests/support/holding.h"
 #include "tests/support/planned_water.h"
@@ -51,6 +52,22 @@ TEST(BadPlan, ALaunchOnTheBankIsOneAndOneInTheFieldsIsNot) {
     EXPECT_FALSE(day->day.stops.empty());
     made.water.plan.launch = made.onEarth({-300.0 - 202.0, 0.0});
     EXPECT_EQ(tried(made).error().what, "the launch lies 202 m from this water");
+}
+
+TEST(BadPlan, ALaunchOnTheOtherSideOfTheEarthIsRefusedWithTheWayThere) {
+    PlannedWater made;
+    const geo::LonLat middle = made.water.frame->centre();
+    made.water.plan.launch = geo::LonLat{
+        middle.lon_deg > 0.0 ? middle.lon_deg - 180.0 : middle.lon_deg + 180.0, -middle.lat_deg};
+    made.water.shoreline = {{{made.onEarth({-300.0, -200.0}), made.onEarth({300.0, -200.0}),
+                              made.onEarth({0.0, 200.0})},
+                             {}}};
+    const auto day = tried(made);
+    ASSERT_FALSE(day);
+    EXPECT_EQ(day.error().what, "the launch lies 20003.9 km from this water")
+        << "half a meridian: pi a / (1 + n) (1 + n^2/4 + n^4/64) (Helmert 1880), axes of WGS 84";
+    EXPECT_THAT(water::problemsIn(made.water),
+                testing::Contains(testing::HasSubstr("launch lies far")));
 }
 
 TEST(BadPlan, RopesOfFiveMetresGiveWhatTheyReachAndSayWhatTheyLeaveOut) {
