@@ -67,8 +67,7 @@ milliseconds lengthOf(const Halt& halt, const Track& track) {
 class Lying {
 public:
     Lying(std::span<const TrackSpot> spots, const FindStaysSettings& settings, double noise_m)
-        : spots_(spots), settings_(settings),
-          reach_m_(std::max(settings.swing.inMetres(), swingOfNoise * noise_m)) {}
+        : spots_(spots), reach_m_(std::max(settings.swing.inMetres(), swingOfNoise * noise_m)) {}
 
     /// Whether the boat lay from one spot to another: all but a few within the swing of their
     /// middle, and not on its way, however slow.
@@ -136,7 +135,6 @@ private:
     }
 
     std::span<const TrackSpot> spots_;
-    const FindStaysSettings& settings_;
     double reach_m_;
 };
 
