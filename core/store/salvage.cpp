@@ -94,6 +94,10 @@ private:
         sqlite3_bind_int64(statement_, 1, behind);
         return step();
     }
+    /// How far a row's number can still go: none is greater than 2^63 - 1.
+    [[nodiscard]] Number ahead() const {
+        return std::numeric_limits<Number>::max() - std::max<Number>(last_, 0);
+    }
     sqlite3_stmt* taken() {
         last_ = std::max<Number>(last_, sqlite3_column_int64(statement_, 0));
         return statement_;
@@ -103,7 +107,7 @@ private:
     bool goRound() {
         Number bad = last_;
         Number stride = 1;
-        while (stride < mostAhead && stride < std::numeric_limits<Number>::max() - last_) {
+        while (stride < mostAhead && stride < ahead()) {
             const int code = stepFrom(last_ + stride);
             if (code == SQLITE_ROW || code == SQLITE_DONE) {
                 break;
@@ -111,7 +115,7 @@ private:
             bad = last_ + stride;
             stride *= 2;
         }
-        Number good = last_ + std::min(stride, std::numeric_limits<Number>::max() - last_);
+        Number good = last_ + std::min(stride, ahead());
         while (good - bad > 1) {
             const Number middle = bad + (good - bad) / 2;
             const int code = stepFrom(middle);

@@ -592,7 +592,7 @@ private: // NOLINT(readability-redundant-access-specifiers): those before are sl
     }
 
     QTemporaryDir folder_;
-    const QString drawn_ = folder_.filePath(QStringLiteral("drawn.gpkg"));
+    QString drawn_ = folder_.filePath(QStringLiteral("drawn.gpkg"));
     std::unique_ptr<window::MainWindow> window_;
     days::survey_day::SurveyDay* survey_ = nullptr;
     days::tomorrow::TomorrowDay* tomorrow_ = nullptr;

@@ -240,7 +240,7 @@ TEST(Veil, IsAGuessWhereMostOfTheNineCellsAre) {
     EXPECT_FALSE(fade->isGuess({25.0, 25.0})) << "three of nine";
     EXPECT_FALSE(fade->isGuess({-5.0, 25.0}));
     EXPECT_NEAR(qAlpha(fade->veil.convertToFormat(QImage::Format_ARGB32).pixel(2, 2)),
-                std::lround(0.78 * 255.0), 1);
+                std::round(0.78 * 255.0), 1);
 }
 
 TEST(ReadOutExactly, SaysEverythingOfThePlaceItself) {

@@ -15,7 +15,6 @@
 namespace {
 
 using chart::LayerKind;
-using preferences::UnitSystem;
 using window_case::Window;
 
 TEST_F(Window, TwoPressesOfUndoInATenthOfASecondAreTwoStepsBack) {

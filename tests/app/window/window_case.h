@@ -87,7 +87,7 @@ protected:
     }
 
     QTemporaryDir folder_;
-    const QString unnamed_ = folder_.filePath(QStringLiteral("unnamed"));
+    QString unnamed_ = folder_.filePath(QStringLiteral("unnamed"));
     std::unique_ptr<window::MainWindow> window_;
 
 private:

@@ -227,6 +227,34 @@ TEST_F(ARescue, OfAPageThatIsNamedAgainAndAgainComesToAnEnd) {
     EXPECT_THAT(rescue->lost, Contains(HasSubstr("of the table soundings only")));
 }
 
+TEST_F(ARescue, OfATableWithoutItsFirstPageTakesTheOthers) {
+    water::Water water = water_;
+    soundings::SurveyDay day;
+    day.id = soundings::SurveyDayId(993);
+    day.soundings.edit().assign(2000, {{3.1, 55.2}, units::Depth::metres(4.0), std::nullopt});
+    water.days = {day};
+    ASSERT_TRUE(store::open(path_).value()->save(water, water::allParts, quiet).has_value());
+    bytes_ = ScratchFolder::textOf(path_);
+    const auto number = [this](std::size_t at, std::size_t size) {
+        std::size_t value = 0;
+        for (std::size_t i = 0; i < size; ++i) {
+            value = value * 256 + static_cast<unsigned char>(bytes_.at(at + i));
+        }
+        return value;
+    };
+    // As above: the first cell of the root names the first page of rows.
+    const std::size_t root =
+        std::stoul(rowsOf(path_, "rootpage", "sqlite_master WHERE name='soundings'").at(0));
+    const std::size_t at = (root - 1) * pageSize;
+    ASSERT_EQ(number(at, 1), 5U);
+    destroyPage(number(at + number(at + 12, 2), 4) - 1);
+    const auto rescue = rescued();
+    ASSERT_TRUE(rescue.has_value()) << rescue.error().sentence();
+    EXPECT_THAT(rescue->lost, Contains(HasSubstr("soundings")));
+    EXPECT_GT(soundingsOf(held()), 1900U);
+    EXPECT_LT(soundingsOf(held()), 2000U);
+}
+
 TEST_F(ARescue, IsRefusedOverAFileAndOutOfNothing) {
     ASSERT_EQ(folder_.file("rescued.gpkg", "mine"), to_);
     const auto over = store::rescue(path_, to_, quiet);

@@ -278,7 +278,7 @@ TEST_F(TomorrowFields, TheDialSaysWhereItPointsBeforeItIsLetGo) {
 
 TEST_F(TomorrowFields, EachTakesItsWholeRangeAndNothingBeyond) {
     struct Row {
-        const char* field;
+        const char* field = nullptr;
         QStringList taken;
         QStringList refused;
     };
