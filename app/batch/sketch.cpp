@@ -7,6 +7,7 @@
 #include "app/batch/terminal_progress.h"
 #include "app/batch/verbs.h"
 #include "app/batch/water_file.h"
+#include "app/wording/refused_words.h"
 #include "core/acts/facts.h"
 #include "core/acts/notes.h"
 #include "core/acts/shore.h"
@@ -93,15 +94,8 @@ Result<void> applySettings(const SketchOptions& o, water::Water& water) {
 
 /// No row of a file of notes is dropped in silence.
 void tellNotUsed(const path& file, const readers::ReadingReport& report, SketchDone& done) {
-    const std::string name = file.filename().string();
-    if (report.refusedCount() > 0) {
-        done.notes.push_back(fmt::format("{}: not used: {}", name, report.refusedText()));
-    }
-    if (!report.badFields.empty()) {
-        const readers::BadField& first = report.badFields.front();
-        done.notes.push_back(fmt::format("{}: {} left empty (first: {} '{}' in line {})", name,
-                                         report.badFields.size(), first.column, first.text,
-                                         first.line));
+    if (const QString lost = wording::notUsed(report); !lost.isEmpty()) {
+        done.notes.push_back(file.filename().string() + ": " + lost.toStdString());
     }
 }
 

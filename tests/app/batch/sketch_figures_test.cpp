@@ -211,8 +211,9 @@ TEST(SketchFigures, RowsOfNotesThatCannotBeUsedAreTold) {
     const Call done = call(folder.sketchWords({"--weed", folder.at("weed.csv")}));
     ASSERT_EQ(done.exitCode, 0) << done.error;
     const std::string notes = done.report()["notes"].dump();
-    EXPECT_NE(notes.find("weed.csv: not used: 1 x no_position (first: line 2 '3.1,551.2,none,')"),
-              std::string::npos)
+    EXPECT_NE(
+        notes.find("weed.csv: 1 row not used: 1 without a position (line 2: '3.1,551.2,none,')."),
+        std::string::npos)
         << notes;
 }
 
